@@ -1,0 +1,67 @@
+package golf
+
+// Shot is one stroke made at the ball, told by where the ball lay before it.
+type Shot struct {
+	Lie      Lie
+	Distance Distance // straight to the hole; from the tee the card's length
+
+	// Penalty is the number of penalty strokes this shot cost, 0 to 9.
+	Penalty int
+
+	// ShortSided says that there was too little green for a standard chip.
+	// It stands for green of half the usual run-out when GreenToWork is not
+	// known, and is overruled by GreenToWork when that is.
+	ShortSided bool
+
+	// GreenToWork is the green between its edge and the hole on the line of
+	// play; it counts only when GreenKnown.
+	GreenToWork Distance
+	GreenKnown  bool
+
+	Unit Unit   // as it was written; the zero value is the lie's own unit
+	Club string // as the player calls it, may be empty
+	Miss Miss   // where the shot finished against its target
+}
+
+// WrittenUnit returns the unit in which the distance was told.
+func (s Shot) WrittenUnit() Unit {
+	if s.Unit == 0 {
+		return s.Lie.Unit()
+	}
+	return s.Unit
+}
+
+// RunOut is how far a standard chip rolls after it lands: from rough 2.5 yd
+// and 0.30 yd more for each yard of the shot, at most 8.5 yd; from the fairway
+// three quarters of that, from a bunker half. Common practice; there is no
+// published source.
+func RunOut(lie Lie, d Distance) Distance {
+	rough := min(2.5*Yard+0.30*d, 8.5*Yard)
+	switch lie {
+	case Fairway, Tee:
+		return 0.75 * rough
+	case Bunker:
+		return 0.5 * rough
+	case Rough, Recovery:
+		return rough
+	default:
+		return 0
+	}
+}
+
+// Shortfall is how much green is missing for a standard chip: the usual
+// run-out less the green to work with, never negative, and 0 on the green,
+// beyond 30 yd or when nothing was said of the green.
+func (s Shot) Shortfall() Distance {
+	if s.Lie == Green || s.Distance > MaxShortSided {
+		return 0
+	}
+	switch {
+	case s.GreenKnown:
+		return max(0, RunOut(s.Lie, s.Distance)-s.GreenToWork)
+	case s.ShortSided:
+		return RunOut(s.Lie, s.Distance) / 2
+	default:
+		return 0
+	}
+}

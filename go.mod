@@ -1,0 +1,3 @@
+module strokeledger
+
+go 1.26.8
