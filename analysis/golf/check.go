@@ -33,6 +33,14 @@ func (h Hole) Check() Problems {
 	return c.problems
 }
 
+// Check returns everything about the shot alone that is not allowed; nil when
+// it is a legal shot.
+func (s Shot) Check() Problems {
+	var c checker
+	c.checkShot(s)
+	return c.problems
+}
+
 type checker struct {
 	hole, shot int
 	problems   Problems

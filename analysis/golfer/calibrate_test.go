@@ -1,0 +1,70 @@
+package golfer
+
+import (
+	"bytes"
+	"math"
+	"os"
+	"testing"
+)
+
+// No step of 1 % of any free number, up or down, lowers the objective.
+func TestCommittedParametersAreTheOptimum(t *testing.T) {
+	p := Committed()
+	best := p.Objective()
+	all := freeNumbers()
+	lower := make([]float64, len(all))
+	inParallel(len(all), func(i int) {
+		lower[i] = math.Min(p.moved(all[i], .01).Objective(), p.moved(all[i], -.01).Objective())
+	})
+	for i, f := range all {
+		if lower[i] < best {
+			t.Errorf("%s: a step of 1 %% lowers the objective from %.6f to %.6f", f, best, lower[i])
+		}
+	}
+}
+
+func TestCommittedReportIsWhatTheParametersReach(t *testing.T) {
+	written, err := os.ReadFile("calibration.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if Report(Committed().Results()) != string(written) {
+		t.Error("calibration.md is not what the committed parameters reach: run strokeledger calibrate")
+	}
+}
+
+func TestParameterFileRoundTrip(t *testing.T) {
+	if !bytes.Equal(Committed().Format(), committedJSON) {
+		t.Error("the parameter file is not what its parameters are written as")
+	}
+	for name, data := range map[string]string{"text": "x", "too few": "[]", "no list": "{}"} {
+		if _, err := ParseParameters([]byte(data)); err == nil {
+			t.Errorf("%s was read", name)
+		}
+	}
+	if _, err := ParseParameters(bytes.Replace(committedJSON, []byte(`"drive"`), []byte(`"putter"`), 1)); err == nil {
+		t.Error("a parameter of another name was read")
+	}
+}
+
+func TestSkillGoesOnLinearlyInTheLog(t *testing.T) {
+	k := Skill{10, .8, -.3}
+	for _, at := range []float64{0, 1} {
+		step := 1e-5
+		left, here, right := math.Log(k.At(at-step)), math.Log(k.At(at)), math.Log(k.At(at+step))
+		if math.Abs(left-2*here+right) > 1e-9 {
+			t.Errorf("a kink at t = %g", at)
+		}
+	}
+	if up := math.Log(k.At(3)/k.At(2)) - math.Log(k.At(2)/k.At(1)); math.Abs(up) > 1e-12 {
+		t.Errorf("not linear beyond 1: %g", up)
+	}
+}
+
+func TestDisturbedMovesEveryNumber(t *testing.T) {
+	for _, d := range Start().Disturbed(.2).Differences(Start()) {
+		if math.Abs(math.Abs(d.Share)-.2) > 1e-9 {
+			t.Errorf("%s: moved by %g", d.Name, d.Share)
+		}
+	}
+}

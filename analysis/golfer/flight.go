@@ -1,0 +1,118 @@
+package golfer
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+)
+
+// flight is where one stroke off the green may go: a mixture of ways to strike
+// it, and the chance that it is holed.
+type flight struct {
+	holed float64
+	parts [4]strike // struck well, badly (full shot), fat and thin
+}
+
+// strike is one way to strike the ball: its share of all strokes, its length
+// and the spread of its length in yards, and of its direction in radians.
+type strike struct{ share, mean, sd, angle float64 }
+
+// The shape of a badly struck shot: its length against the target's, the
+// spread of that, and how much wider its direction spreads. From the
+// prototype; there is no published source.
+const (
+	longMishitMean, longMishitSD = .74, .13
+	fatMean, fatSD               = .45, .13
+	thinMean, thinSD             = 1.6, .25
+	mishitAngle                  = 1.6
+	thinShare                    = .4 // of the short mishits
+	recoveryMishits              = 1.3
+	bunkerMishits                = 1.6
+	reachWidth                   = 14 // yd over which the reach sets in
+	lengthFloor                  = .3 // yd of spread that no chip is without
+)
+
+// The distances between which short-game numbers blend into full-shot numbers.
+var (
+	log18, log70   = math.Log(18), math.Log(70)   // factors of the lie
+	log100, log180 = math.Log(100), math.Log(180) // bunker, middle to long
+	log30, log110  = math.Log(30), math.Log(110)  // kind of mishit
+	log150, log260 = math.Log(150), math.Log(260) // tee factor
+)
+
+// flight works out a stroke from lie at yd yards. past moves the well-struck
+// ball that far beyond the hole, for want of green to land it on.
+func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
+	target := s.target(lie, yd)
+	logTarget := math.Log(target)
+	factor := s.lieFactor(lie, logTarget)
+	angle := s.angle.at(logTarget) * factor
+	sd := math.Hypot(target*s.length.at(logTarget)*factor, lengthFloor)
+	full := smooth(logTarget, log30, log110)
+	often := mishitFactor(lie)
+	long := full * saturate(s.longMishit*often, mishitCap)
+	short := (1 - full) * saturate(s.shortMishit*often, mishitCap)
+	thin := short * thinShare * (1 - full)
+	f := flight{parts: [4]strike{
+		{1 - long - short, target + past, sd, angle},
+		{long, target * longMishitMean, target * longMishitSD, angle * mishitAngle},
+		{short - thin, target * fatMean, target * fatSD, angle * mishitAngle},
+		{thin, target * thinMean, target * thinSD, angle * mishitAngle},
+	}}
+	for _, p := range f.parts {
+		f.holed += p.share * p.holes(yd)
+	}
+	return f
+}
+
+// target is how far the golfer tries to hit the ball.
+func (s *skills) target(lie golf.Lie, yd float64) float64 {
+	if lie == golf.Recovery {
+		yd *= s.recoveryAim
+	}
+	return softMin(yd, s.reach[lie], reachWidth)
+}
+
+// lieFactor is how much wider shots spread from a lie than from the fairway.
+func (s *skills) lieFactor(lie golf.Lie, logTarget float64) float64 {
+	w := smooth(logTarget, log18, log70)
+	switch lie {
+	case golf.Tee:
+		return s.teeShort + (1-s.teeShort)*smooth(logTarget, log150, log260)
+	case golf.Rough:
+		return s.roughShort + (s.roughLong-s.roughShort)*w
+	case golf.Bunker:
+		middle := s.bunker[0] + (s.bunker[1]-s.bunker[0])*w
+		return middle + (s.bunker[2]-s.bunker[1])*smooth(logTarget, log100, log180)
+	case golf.Recovery:
+		return s.recoverySpread
+	default:
+		return 1
+	}
+}
+
+func mishitFactor(lie golf.Lie) float64 {
+	switch lie {
+	case golf.Recovery:
+		return recoveryMishits
+	case golf.Bunker:
+		return bunkerMishits
+	default:
+		return 1
+	}
+}
+
+// The window in which a ball from off the green falls: inside the hole's width
+// when it would stop from .15 yd short to .5 yd past. From the prototype.
+const (
+	holeHalf  = 2.125 / 36 // yd; Rules of Golf, the hole is 4.25 in wide
+	holeShort = .15
+	holePast  = .5
+)
+
+// holes is the chance that this strike from yd yards goes in.
+func (k strike) holes(yd float64) float64 {
+	side := 2*stat.NormalCDF(holeHalf/(yd*k.angle)) - 1
+	return side * (stat.NormalCDF((yd+holePast-k.mean)/k.sd) - stat.NormalCDF((yd-holeShort-k.mean)/k.sd))
+}

@@ -1,0 +1,68 @@
+package golfer
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+)
+
+// ground is the country the ball lands in. Every chance is a smooth function
+// of the landing point: that is what keeps expected strokes monotone and fit
+// for optimisation.
+type ground struct {
+	greenRadius, greenEdge           float64 // yd
+	apron, bunker, recovery, penalty float64 // shares of the misses near the green
+	fairwayHalf, fairwayEdge         float64 // yd
+	fairwayBunker                    float64
+	recoveryFrom, recoveryShare      float64
+	penaltyFrom, penaltyShare        float64
+}
+
+// Softness of edges and the reach of the rules near the green, in yards. From
+// the prototype; there is no published source.
+const (
+	recoveryEdge      = 6
+	penaltyEdge       = 8
+	nearEnds, nearFar = 55, 8
+	approachShort     = 14
+	approachSoft      = 4
+	approachMost      = .65
+	approachWide      = 144 // yd²
+	recoveryGrows     = 40
+)
+
+// landing is the chance of each lie where a ball came to rest, and of a
+// penalty there.
+type landing struct {
+	lie     [golf.Green + 1]float64
+	penalty float64
+}
+
+// at works out the lie of a ball that is short of the hole by short yards
+// along the line (negative past it), y yards off the line and r yards from the
+// hole.
+func (g *ground) at(short, y, r float64, l *landing) {
+	far := 1 - logistic((nearEnds-r)/nearFar)
+	near := 1 - far
+	green := logistic((g.greenRadius - r) / g.greenEdge)
+	miss := near * (1 - green)
+
+	front := approachMost * logistic((short-approachShort)/approachSoft) * math.Exp(-y*y/approachWide)
+	around := miss * (1 - front)
+	q := g.recovery * r * r / (recoveryGrows * recoveryGrows)
+	recovery := q / (1 + q)
+
+	u := math.Abs(y)
+	trouble := g.recoveryShare * logistic((u-g.recoveryFrom)/recoveryEdge)
+	lost := g.penaltyShare * logistic((u-g.penaltyFrom)/penaltyEdge)
+	fairway := logistic((g.fairwayHalf - u) / g.fairwayEdge)
+	open := far * (1 - trouble - lost)
+	off := open * (1 - fairway)
+
+	l.penalty = around*g.penalty + far*lost
+	l.lie[golf.Green] = near * green
+	l.lie[golf.Fairway] = miss*front + around*g.apron + open*fairway
+	l.lie[golf.Bunker] = around*g.bunker + off*g.fairwayBunker
+	l.lie[golf.Recovery] = around*recovery + far*trouble
+	l.lie[golf.Rough] = around*(1-g.apron-g.bunker-g.penalty-recovery) + off*(1-g.fairwayBunker)
+}

@@ -1,0 +1,110 @@
+package golfer
+
+import (
+	"strokeledger/analysis/golf"
+)
+
+// Visits is how often, on average, a golfer plays from each state over the
+// holes of a card: the exact counterpart of a simulation, with no random
+// number.
+type Visits struct {
+	golfer *Golfer
+	count  []float64
+}
+
+// Visits follows the golfer forward from every tee of a card.
+func (g *Golfer) Visits(card []golf.CardHole) *Visits {
+	v := &Visits{g, make([]float64, g.grid.states())}
+	flow := make([]float64, g.grid.states())
+	for _, h := range card {
+		i, w := g.grid.locate(golf.Tee, h.Length.Yards())
+		flow[i] += 1 - w
+		flow[i+1] += w
+	}
+	for left := 1.0; left > settled; {
+		left = 0
+		for _, order := range [][]int{g.grid.courseOrder, g.grid.greenOrder} {
+			for k := len(order) - 1; k >= 0; k-- {
+				i := order[k]
+				if flow[i] != 0 {
+					v.pass(i, flow)
+				}
+			}
+		}
+		for _, f := range flow {
+			left += f
+		}
+	}
+	return v
+}
+
+// pass plays everything that waits at state i.
+func (v *Visits) pass(i int, flow []float64) {
+	here := flow[i]
+	flow[i] = 0
+	v.count[i] += here
+	for _, m := range v.golfer.steps[i].to {
+		flow[m.state] += here * m.chance
+	}
+}
+
+// Strokes is how many strokes a round are played from where, penalties
+// included.
+func (v *Visits) Strokes(where func(From) bool) float64 {
+	sum := 0.0
+	for i, n := range v.count {
+		if n != 0 && where(v.golfer.grid.place(i)) {
+			sum += n * v.golfer.steps[i].cost
+		}
+	}
+	return sum
+}
+
+// Shots is how many shots a round are played from where, without penalties.
+func (v *Visits) Shots(where func(From) bool) float64 {
+	sum := 0.0
+	for i, n := range v.count {
+		if n != 0 && where(v.golfer.grid.place(i)) {
+			sum += n
+		}
+	}
+	return sum
+}
+
+// Lost is how many strokes a round the golfer loses to a better one by the
+// shots played from where.
+func (v *Visits) Lost(better *Golfer, where func(From) bool) float64 {
+	sum := 0.0
+	for i, n := range v.count {
+		if n == 0 || !where(v.golfer.grid.place(i)) {
+			continue
+		}
+		played, back := v.golfer.steps[i].value(i, better.e)
+		sum += n * (played + back*better.e[i] - better.e[i])
+	}
+	return sum
+}
+
+// UpAndDown is the chance of holing out in two strokes or fewer from a lie off
+// the green at yd yards.
+func (g *Golfer) UpAndDown(lie golf.Lie, yd float64) float64 {
+	at, w := g.grid.locate(lie, yd)
+	return (1-w)*g.inTwo(at) + w*g.inTwo(at+1)
+}
+
+func (g *Golfer) inTwo(i int) float64 {
+	left, chance := 1.0, 0.0
+	for _, m := range g.steps[i].to {
+		left -= m.chance
+		chance += m.chance * g.inOne(int(m.state))
+	}
+	return max(left, 0) + chance
+}
+
+func (g *Golfer) inOne(i int) float64 {
+	left := 1.0
+	for _, m := range g.steps[i].to {
+		left -= m.chance
+	}
+	return max(left, 0)
+}

@@ -1,0 +1,115 @@
+package golfer
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+)
+
+// skills are the parameters of one golfer, at one skill coordinate, made ready
+// for reading.
+type skills struct {
+	reach  [golf.Green]float64 // yd, by lie
+	angle  ladder              // rad, from the fairway
+	length ladder              // share of the length, from the fairway
+
+	longMishit, shortMishit float64 // before saturation
+	recoveryFails           float64
+	recoveryAim             float64
+	roughShort, roughLong   float64
+	bunker                  [3]float64 // short, middle, long
+	recoverySpread          float64
+	teeShort                float64
+	puttAngle               float64 // rad
+	puttLength              float64
+	ground                  ground
+}
+
+// The most that a chance which grows with t may come to.
+const (
+	mishitCap        = .45
+	recoveryFailsCap = .5
+)
+
+// at works out the golfer at skill coordinate t.
+func (p *Parameters) at(t float64) *skills {
+	v := func(k key) float64 { return p[k].At(t) }
+	drive := v(drive)
+	s := &skills{
+		reach: [...]float64{golf.Tee: drive, golf.Fairway: drive * v(reachFairway), golf.Rough: drive * v(reachRough),
+			golf.Bunker: drive * v(reachBunker), golf.Recovery: drive * v(reachRecovery)},
+		longMishit: v(longMishit), shortMishit: v(shortMishit),
+		recoveryFails: saturate(v(recoveryFails), recoveryFailsCap),
+		recoveryAim:   v(recoveryAim),
+		roughShort:    v(roughShort), roughLong: v(roughLong),
+		bunker:         [3]float64{v(bunkerShort), v(bunkerMiddle), v(bunkerLong)},
+		recoverySpread: v(recoverySpread), teeShort: v(teeShort),
+		puttAngle: radians(v(puttAngle)), puttLength: v(puttLength),
+		ground: ground{
+			greenRadius: v(greenRadius), greenEdge: v(greenEdge),
+			apron: v(nearApron), bunker: v(nearBunker), recovery: v(nearRecovery),
+			penalty:     v(nearPenalty) * v(penaltyGrowth),
+			fairwayHalf: v(fairwayHalf), fairwayEdge: v(fairwayEdge), fairwayBunker: v(fairwayBunker),
+			recoveryFrom: v(recoveryFrom), recoveryShare: v(recoveryShare),
+			penaltyFrom: v(penaltyFrom), penaltyShare: v(penaltyShare) * v(penaltyGrowth),
+		},
+	}
+	short, long := v(shortAngle), v(longAngle)
+	s.angle = newLadder(radians(v(angle10))*short, radians(v(angle40))*short, radians(v(angle110))*long,
+		radians(v(angle180))*long, radians(v(angle260))*v(driverAngle))
+	short, long = v(shortLength), v(longLength)
+	s.length = newLadder(v(length10)*short, v(length40)*short, v(length110)*long, v(length180)*long, v(length260)*long)
+	return s
+}
+
+// ladder reads a spread that is log-linear in log distance between knots at
+// 10, 40, 110, 180 and 260 yd and constant outside them.
+type ladder struct {
+	height, rise [rungs]float64 // log of the value at a knot; its rise to the next
+}
+
+const rungs = 5
+
+var rungLogs = [rungs]float64{math.Log(10), math.Log(40), math.Log(110), math.Log(180), math.Log(260)}
+
+func newLadder(values ...float64) ladder {
+	var l ladder
+	for i, v := range values {
+		l.height[i] = math.Log(v)
+	}
+	for i := range rungs - 1 {
+		l.rise[i] = (l.height[i+1] - l.height[i]) / (rungLogs[i+1] - rungLogs[i])
+	}
+	return l
+}
+
+// at returns the value at a distance whose logarithm is given.
+func (l *ladder) at(logYards float64) float64 {
+	if logYards <= rungLogs[0] {
+		return math.Exp(l.height[0])
+	}
+	i := 0
+	for i < rungs-1 && logYards > rungLogs[i+1] {
+		i++
+	}
+	return math.Exp(l.height[i] + l.rise[i]*(logYards-rungLogs[i]))
+}
+
+func radians(deg float64) float64 { return deg * math.Pi / 180 }
+
+// saturate lets a chance grow without ever passing most; a hard cap would put
+// a kink into expected strokes.
+func saturate(x, most float64) float64 { return most * (1 - math.Exp(-x/most)) }
+
+// softMin is the smaller of a and b with the corner rounded over about width.
+func softMin(a, b, width float64) float64 {
+	return min(a, b) - width*math.Log1p(math.Exp(-math.Abs(a-b)/width))
+}
+
+// smooth rises from 0 at log distance from to 1 at to, without a kink.
+func smooth(logYards, from, to float64) float64 {
+	u := min(max((logYards-from)/(to-from), 0), 1)
+	return u * u * (3 - 2*u)
+}
+
+func logistic(x float64) float64 { return 1 / (1 + math.Exp(-x)) }

@@ -1,0 +1,134 @@
+package golfer
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+)
+
+// step is the outcome of one stroke from a state: how many strokes it costs on
+// average, penalties included, and where it leads with what chance. What is
+// missing from 1 was holed.
+type step struct {
+	cost float64
+	to   []move
+}
+
+type move struct {
+	state  int32
+	chance float64
+}
+
+// tally gathers the outcome of a stroke state by state.
+type tally struct {
+	*grid
+	chance  []float64
+	penalty float64
+}
+
+func newTally(g *grid) *tally { return &tally{grid: g, chance: make([]float64, g.states())} }
+
+// add puts a chance on a place: yards off the green, feet on it.
+func (t *tally) add(lie golf.Lie, far, chance float64) {
+	i, w := t.locate(lie, far)
+	t.chance[i] += chance * (1 - w)
+	t.chance[i+1] += chance * w
+}
+
+// step empties the tally into a step.
+func (t *tally) step() step {
+	n := 0
+	for _, c := range t.chance {
+		if c != 0 {
+			n++
+		}
+	}
+	s := step{1 + t.penalty, make([]move, 0, n)}
+	for i, c := range t.chance {
+		if c != 0 {
+			s.to = append(s.to, move{int32(i), c})
+		}
+	}
+	clear(t.chance)
+	t.penalty = 0
+	return s
+}
+
+// What happens to a ball in a penalty area or out of bounds, and to one that
+// stays in trouble. From the prototype; there is no published source.
+const (
+	strokeAndDistance = .35 // of the penalties; the rest are dropped in the rough
+	stuckShare        = .93 // of the distance is left after a shot that stays in trouble
+)
+
+// strokeStep works out a stroke from lie at yd yards, the well-struck ball
+// moved past the hole by past yards.
+func (s *skills) strokeStep(t *tally, lie golf.Lie, yd, past float64) step {
+	clean := 1.0
+	if lie == golf.Recovery {
+		clean -= s.recoveryFails
+		t.add(golf.Recovery, yd*stuckShare, s.recoveryFails)
+	}
+	f := s.flight(lie, yd, past)
+	clean *= 1 - f.holed
+	for i, k := range f.parts {
+		lengths := t.mishits
+		if i == 0 {
+			lengths = t.lengths
+		}
+		if k.share > 0 {
+			s.land(t, lie, yd, k, lengths, clean*k.share)
+		}
+	}
+	return t.step()
+}
+
+// land spreads one strike over the country.
+func (s *skills) land(t *tally, lie golf.Lie, yd float64, k strike, lengths rule, share float64) {
+	var l landing
+	for i, za := range t.angles.z {
+		sin, cos := math.Sincos(za * k.angle)
+		for j, zl := range lengths.z {
+			length := k.mean + k.sd*zl
+			short, y := yd-length*cos, length*sin
+			r := math.Sqrt(short*short + y*y)
+			s.ground.at(short, y, r, &l)
+			w := share * t.angles.w[i] * lengths.w[j]
+			again := l.penalty * strokeAndDistance
+			t.penalty += w * l.penalty
+			t.add(lie, yd, w*again)
+			t.add(golf.Green, 3*r, w*l.lie[golf.Green])
+			t.add(golf.Fairway, r, w*l.lie[golf.Fairway])
+			t.add(golf.Rough, r, w*(l.lie[golf.Rough]+l.penalty-again))
+			t.add(golf.Bunker, r, w*l.lie[golf.Bunker])
+			t.add(golf.Recovery, r, w*l.lie[golf.Recovery])
+		}
+	}
+}
+
+// puttReach is how many spreads a missed putt is followed to each side.
+const puttReach = 4.5
+
+// puttStep works out a putt of ft feet. The made part is exact; the misses are
+// spread separately over the stretches so that no node sits on the hole's edge.
+func (s *skills) puttStep(t *tally, ft float64) step {
+	p := s.putt(ft)
+	short, long := -puttPast/p.sd, (puttCapture-puttPast)/p.sd
+	edge := min(p.window/p.angle, puttReach)
+	whole := truncated(0, puttReach, t.putts)
+	wide := truncated(edge, puttReach+edge, t.putts)
+	at := truncated(max(short, -puttReach), min(long, puttReach), t.putts)
+	p.miss(t, truncated(min(short, -puttReach)-1, short, t.putts), whole, stat.NormalCDF(short))
+	p.miss(t, at, wide, (stat.NormalCDF(long)-stat.NormalCDF(short))*2*stat.NormalCDF(-p.window/p.angle))
+	p.miss(t, truncated(long, max(long, puttReach)+1, t.putts), whole, stat.NormalCDF(-long))
+	return t.step()
+}
+
+func (p putt) miss(t *tally, lengths, angles rule, share float64) {
+	for i, za := range angles.z {
+		for j, zl := range lengths.z {
+			t.add(golf.Green, p.left(za*p.angle, puttPast+zl*p.sd), share*angles.w[i]*lengths.w[j])
+		}
+	}
+}
