@@ -72,13 +72,14 @@ func Level(s float64) (*Baseline, error) {
 
 // ForTarget returns the golfer whose mean over the holes of a card is exactly
 // target strokes. Where no level from 68 to 110 reaches that, it is the nearest
-// level, and course is what is left: target - what that golfer takes.
+// level, and course is what the course itself costs: what that golfer takes
+// less the target, positive where no golfer is good enough.
 func ForTarget(card []golf.CardHole, target float64) (b *Baseline, course float64) {
 	f := levels()
 	i, w, rest := f.solve(card, target)
 	b = f.blend(i, w)
 	if rest {
-		course = target - b.Course(card)
+		course = b.Course(card) - target
 	}
 	return b, course
 }

@@ -61,8 +61,8 @@ func TestForTargetTakesExactlyTheTarget(t *testing.T) {
 		card := randomCard(t)
 		target := rapid.Float64Range(float64(len(card)), 8*float64(len(card))).Draw(t, "target")
 		b, course := ForTarget(card, target)
-		if got := b.Course(card) + course; math.Abs(got-target) > 1e-9 {
-			t.Fatalf("takes %.12f and %.12f beyond, target %.12f", got-course, course, target)
+		if got := b.Course(card) - course; math.Abs(got-target) > 1e-9 {
+			t.Fatalf("takes %.12f, %.12f by the course, target %.12f", got+course, course, target)
 		}
 		if course != 0 && math.Abs(b.Level()-MinLevel) > 1e-9 && math.Abs(b.Level()-MaxLevel) > 1e-9 {
 			t.Fatalf("%.3f beyond every level, but level %.3f", course, b.Level())
@@ -72,10 +72,10 @@ func TestForTargetTakesExactlyTheTarget(t *testing.T) {
 
 func TestForTargetBeyondEveryLevel(t *testing.T) {
 	card := ReferenceCourse()
-	if b, course := ForTarget(card, 60); math.Abs(b.Level()-MinLevel) > 1e-9 || math.Abs(course-(60-MinLevel)) > 1e-9 {
+	if b, course := ForTarget(card, 60); math.Abs(b.Level()-MinLevel) > 1e-9 || math.Abs(course-(MinLevel-60)) > 1e-9 {
 		t.Errorf("target 60: level %.6f, course %.6f", b.Level(), course)
 	}
-	if b, course := ForTarget(card, 120); math.Abs(b.Level()-MaxLevel) > 1e-9 || math.Abs(course-(120-MaxLevel)) > 1e-9 {
+	if b, course := ForTarget(card, 120); math.Abs(b.Level()-MaxLevel) > 1e-9 || math.Abs(course-(MaxLevel-120)) > 1e-9 {
 		t.Errorf("target 120: level %.6f, course %.6f", b.Level(), course)
 	}
 }

@@ -33,6 +33,14 @@ const (
 	lengthFloor                  = .3 // yd of spread that no chip is without
 )
 
+// A chip with too little green is a harder stroke, as well as one that runs
+// past: it is played higher, and spreads by up to a third more. Common practice;
+// there is no published source.
+const (
+	tightMost = .35
+	tightOver = 2 // yd of missing green
+)
+
 // The distances between which short-game numbers blend into full-shot numbers.
 var (
 	log18, log70   = math.Log(18), math.Log(70)   // factors of the lie
@@ -41,8 +49,8 @@ var (
 	log150, log260 = math.Log(150), math.Log(260) // tee factor
 )
 
-// flight works out a stroke from lie at yd yards. past moves the well-struck
-// ball that far beyond the hole, for want of green to land it on.
+// flight works out a stroke from lie at yd yards. For want of past yards of
+// green to land it on, the well-struck ball finishes that far beyond the hole.
 func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
 	target := s.target(lie, yd)
 	logTarget := math.Log(target)
@@ -54,8 +62,9 @@ func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
 	long := full * saturate(s.longMishit*often, mishitCap)
 	short := (1 - full) * saturate(s.shortMishit*often, mishitCap)
 	thin := short * thinShare * (1 - full)
+	tight := 1 + tightMost*(1-math.Exp(-past/tightOver))
 	f := flight{parts: [4]strike{
-		{1 - long - short, target + past, sd, angle},
+		{1 - long - short, target + past, sd * tight, angle * tight},
 		{long, target * longMishitMean, target * longMishitSD, angle * mishitAngle},
 		{short - thin, target * fatMean, target * fatSD, angle * mishitAngle},
 		{thin, target * thinMean, target * thinSD, angle * mishitAngle},

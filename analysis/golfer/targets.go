@@ -98,7 +98,7 @@ func shortGameTargets() []Target {
 	}
 	inside60 := func(f From) bool { return f.Lie != golf.Green && f.Distance <= 60*golf.Yard }
 	return append(all, Target{
-		Name: "90, shots off the green inside 60 yd, a round", Want: 13, Spread: 1, Source: "Broadie, magazine column 2017, read",
+		Name: "90, shots off the green inside 60 yd, a round", Want: 13, Spread: 2, Source: "Broadie, magazine column 2017, read",
 		measure: func(l *lineup) float64 {
 			return l.at(90, func(g *Golfer) float64 { return l.visits(g).Shots(inside60) })
 		},

@@ -1,0 +1,104 @@
+package account
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+)
+
+// judged is a double that was judged by hand: its shots as lie letter and
+// distance, s for short-sided, (+n) for penalty strokes.
+type judged struct {
+	par   int
+	shots string
+	score int
+	kind  Kind
+	root  string // shot and part of the game; empty where it does not matter
+	chain []int
+	why   string
+}
+
+// The first fifteen are the project's own definition of the kinds, judged by
+// hand against the fixed golfer of level 79 so that no verdict hangs on a tenth
+// of a stroke.
+var judgedHoles = []judged{
+	{4, "t385(+1) t385 f150 g28 g2", 6, Single, "1 tee", nil, "out of bounds off the tee, sound afterwards"},
+	{4, "t430(+1) r190 r40 g18 g2", 6, Single, "1 tee", nil, "penalty area off the tee, dropped, then a bogey finish"},
+	{4, "t410 v210 v195 f60 g15 g2", 6, Compound, "1 tee", []int{1, 2}, "trees, tries the gap and fails"},
+	{4, "t415(+1) t415(+1) t415 f160 g20 g2", 8, Compound, "1 tee", []int{1, 2}, "two out of bounds in a row"},
+	{4, "t390 b230 b210 r105 g24 g2", 6, Compound, "1 tee", []int{1, 2}, "deep fairway bunker, left in it"},
+	{5, "t530 r300 v210 v190 f85 g18 g2", 7, Compound, "2 approach", []int{2, 3}, "second into the trees, stuck there"},
+	{4, "t390 f150 r18s r10s g12 g1", 6, Compound, "2 approach", []int{2, 3}, "short side, and the chip does not reach the green"},
+	{3, "t160 v20 v16 r10 g3", 5, Compound, "1 approach", []int{1, 2}, "bushes beside a par 3, twice"},
+	{3, "t175 b16 b14 g20 g2", 5, Single, "2 short game", nil, "greenside bunker, which is no error yet, then left in it"},
+	{4, "t370 v175 f105 r24s g16 g2", 6, Separate, "3 approach", nil, "trees, sensible escape, then short-sided from a clean lie"},
+	{5, "t510 f270(+1) r90 g35 g9 g1", 7, Separate, "2 approach", nil, "second in the pond; later three putts"},
+	{5, "t495 f250 f30 g55 g14 g6 g1", 7, Compound, "3 short game", []int{3, 5}, "a poor pitch leaves 55 ft, and the putting from there is poor too"},
+	{4, "t400 f150 g42 g5 g4 g1", 6, Single, "4 putting", nil, "two good shots, four putts: one green, one error"},
+	{4, "t420 f175 r22 g9 g6 g1", 6, Single, "4 putting", nil, "green missed by little, then three putts"},
+	{4, "t450 r265 r78 f20 g22 g2", 6, Leak, "", nil, "nothing as bad as half a stroke, all of it adding up"},
+}
+
+func TestJudgedHoles(t *testing.T) {
+	for i, j := range judgedHoles {
+		t.Run(fmt.Sprint(i+1), func(t *testing.T) { j.check(t) })
+	}
+}
+
+func (j judged) check(t *testing.T) {
+	h := golf.Hole{Number: 1, Par: j.par, Shots: parseShots(t, j.shots)}
+	if problems := h.Check(); problems != nil {
+		t.Fatal(problems)
+	}
+	a := Of(golf.Round{Holes: []golf.Hole{h}}, fixedTerms(t, 79))
+	if len(a.Doubles) != 1 {
+		t.Fatalf("%s: %d doubles", j.why, len(a.Doubles))
+	}
+	d := a.Doubles[0]
+	root := fmt.Sprintf("%d %s", d.Root, d.RootCategory)
+	if j.root == "" {
+		root = ""
+	}
+	got := judged{d.Par, j.shots, d.Score, d.Kind, root, d.Chain, j.why}
+	if diff := cmp.Diff(j, got, cmp.AllowUnexported(judged{})); diff != "" {
+		t.Errorf("%s: by hand -, engine +\n%s", j.why, diff)
+		for i, s := range a.Holes[0].Shots {
+			t.Logf("shot %d: lost %.2f, error %v, trouble %v", i+1, s.Lost, s.Error, s.Trouble)
+		}
+	}
+}
+
+func fixedTerms(t testing.TB, level float64) Terms {
+	b, err := expect.Level(level)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Terms{Lens: b, Fixed: b, Boundary: golf.StandardBoundary}
+}
+
+// parseShots reads the notation of a judged hole.
+func parseShots(t testing.TB, text string) []golf.Shot {
+	letters := map[byte]golf.Lie{'t': golf.Tee, 'f': golf.Fairway, 'r': golf.Rough, 'b': golf.Bunker, 'v': golf.Recovery, 'g': golf.Green}
+	var shots []golf.Shot
+	for item := range strings.FieldsSeq(text) {
+		s := golf.Shot{Lie: letters[item[0]]}
+		number, penalty, found := strings.Cut(item[1:], "(+")
+		if found {
+			s.Penalty = int(penalty[0] - '0')
+		}
+		number, s.ShortSided = strings.CutSuffix(number, "s")
+		x, err := strconv.ParseFloat(number, 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		s.Distance = s.Lie.Unit().Of(x)
+		shots = append(shots, s)
+	}
+	return shots
+}

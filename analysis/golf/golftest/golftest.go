@@ -1,0 +1,92 @@
+// Package golftest draws random legal rounds for property tests.
+package golftest
+
+import (
+	"fmt"
+
+	"pgregory.net/rapid"
+
+	"strokeledger/analysis/golf"
+)
+
+// Rounds draws legal rounds of 1 to 18 holes in any order: every lie and unit,
+// penalties of each kind, holes in one and of 12 strokes, short sides, holes
+// picked up and holes known by their score alone, lengths that no level can
+// reach.
+func Rounds() *rapid.Generator[golf.Round] {
+	return rapid.Custom(func(t *rapid.T) golf.Round {
+		r := golf.Round{
+			ID:     rapid.StringMatching(`[a-z=+'@-]{1,3}[a-z ]{0,3}[a-z0-9]{1,4}`).Draw(t, "id"),
+			Date:   golf.Date{Year: rapid.IntRange(1990, 2030).Draw(t, "year"), Month: 5, Day: rapid.IntRange(1, 31).Draw(t, "day")},
+			Player: Text().Draw(t, "player"), Course: Text().Draw(t, "course"), Tee: Text().Draw(t, "tee"),
+		}
+		numbers := rapid.Permutation([]int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18}).Draw(t, "order")
+		for _, n := range numbers[:rapid.IntRange(1, 18).Draw(t, "holes")] {
+			r.Holes = append(r.Holes, hole(t, n))
+		}
+		return r
+	})
+}
+
+// Text draws a short text, some of which a spreadsheet would run.
+func Text() *rapid.Generator[string] {
+	return rapid.OneOf(rapid.Just(""), rapid.StringMatching(`[=+@'a-zé"-]([a-z",; é=]{0,6}[a-z"'])?`))
+}
+
+func hole(t *rapid.T, number int) golf.Hole {
+	h := golf.Hole{Number: number, Par: rapid.IntRange(3, 6).Draw(t, "par")}
+	tee := golf.Shot{Lie: golf.Tee, Distance: golf.Distance(rapid.IntRange(1, 700).Draw(t, "length")) * golf.Yard}
+	h.Shots = []golf.Shot{tee}
+	switch rapid.IntRange(0, 9).Draw(t, "kind of hole") {
+	case 0:
+		h.ScoreOnly = rapid.IntRange(1, 20).Draw(t, "score")
+		return h
+	case 1:
+		h.PickedUp = true
+	}
+	for range rapid.IntRange(0, 11).Draw(t, "more strokes") {
+		last := &h.Shots[len(h.Shots)-1]
+		last.Penalty = rapid.SampledFrom([]int{0, 0, 0, 0, 0, 1, 1, 2, 9}).Draw(t, "penalty")
+		if last.Penalty > 0 && rapid.Bool().Draw(t, "stroke and distance") {
+			again := *last
+			again.Penalty = 0
+			h.Shots = append(h.Shots, again)
+			continue
+		}
+		h.Shots = append(h.Shots, shot(t))
+	}
+	return h
+}
+
+func shot(t *rapid.T) golf.Shot {
+	s := golf.Shot{
+		Lie: rapid.SampledFrom(golf.Lies[1:]).Draw(t, "lie"), Club: Text().Draw(t, "club"),
+		Miss: golf.Miss{Side: golf.Side(rapid.IntRange(0, 2).Draw(t, "side")), Depth: golf.Depth(rapid.IntRange(0, 2).Draw(t, "depth"))},
+	}
+	tenths := rapid.IntRange(1, 2000)
+	if rapid.Bool().Draw(t, "near") {
+		tenths = rapid.IntRange(1, 300)
+	}
+	s.Unit = rapid.SampledFrom([]golf.Unit{0, 0, golf.Yards, golf.Metres, golf.Feet}).Draw(t, "unit")
+	if s.Unit == s.Lie.Unit() {
+		s.Unit = 0
+	}
+	s.Distance = s.WrittenUnit().Of(float64(tenths.Draw(t, "tenths")) / 10)
+	if s.Lie == golf.Green && s.Distance > golf.MaxPutt {
+		s.Distance = golf.MaxPutt
+	}
+	if s.Lie != golf.Green && s.Distance <= golf.MaxShortSided {
+		s.ShortSided = rapid.Bool().Draw(t, "short-sided")
+		if green := golf.Distance(rapid.IntRange(0, 90).Draw(t, "green")) * golf.Yard / 10; green < s.Distance && rapid.Bool().Draw(t, "green known") {
+			s.GreenToWork, s.GreenKnown = green, true
+		}
+	}
+	return s
+}
+
+// Legal fails the test when a round is not legal: the generator's own check.
+func Legal(t interface{ Fatalf(string, ...any) }, r golf.Round) {
+	if problems := r.Check(); problems != nil {
+		t.Fatalf("not a legal round: %v", fmt.Sprint(problems))
+	}
+}
