@@ -1,0 +1,124 @@
+package forecast
+
+import (
+	"fmt"
+	"math"
+	"runtime"
+	"sync"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+)
+
+// Plan is what to simulate.
+type Plan struct {
+	Level  float64         // the score that is chased and the golfer who judges doubles, 68 to 110
+	Levels golfer.Levels   // the levels that the parts of the game are played at
+	Card   []golf.CardHole // 1 to 18 holes
+	Rounds int             // at least 1
+	Seed   uint64          // the same seed gives the same result on any number of cores
+}
+
+// Outcome is what many rounds came to. Shares are from 0 to 1; the other
+// figures are means a round.
+type Outcome struct {
+	Rounds          int
+	Mean, SD        float64         // of the score; SD is 0 for one round
+	Scores          map[int]float64 // share of the rounds with each score
+	AtLevelOrBetter float64         // share of the rounds at Plan.Level or below
+	Fairways        float64         // share of the fairways that were hit, 0 where there was none to hit
+	Greens          float64
+	Putts           float64
+	ThreePutts      float64
+	UpAndDown       float64 // share of the chances that were taken, 0 where there was none
+	Doubles         float64
+	CompoundDoubles float64
+}
+
+// Simulate plays the rounds of a plan on all cores. It fails on a level out of
+// range, a card without holes or fewer than one round.
+func Simulate(plan Plan) (Outcome, error) {
+	if len(plan.Card) == 0 || plan.Rounds < 1 {
+		return Outcome{}, fmt.Errorf("%d rounds on %d holes; allowed: 1 or more of both", plan.Rounds, len(plan.Card))
+	}
+	fixed, err := expect.Level(plan.Level)
+	if err != nil {
+		return Outcome{}, err
+	}
+	parameters := golfer.Committed()
+	player, err := golfer.NewPlayer(&parameters, plan.Levels, plan.Card, golf.StandardBoundary)
+	if err != nil {
+		return Outcome{}, err
+	}
+	terms := account.Terms{Lens: fixed, Fixed: fixed, Boundary: golf.StandardBoundary}
+	return playAll(player, terms, plan).outcome(plan), nil
+}
+
+// tally counts whole numbers only, so that no order of adding changes it.
+type tally struct {
+	scores map[int]int
+	counts account.Counts
+}
+
+func (t *tally) add(other *tally) {
+	for score, n := range other.scores {
+		t.scores[score] += n
+	}
+	t.counts.Add(other.counts)
+}
+
+// playAll shares the rounds out over the cores in turn: each round has its own
+// stream of random numbers, so that it does not matter who plays it.
+func playAll(player *golfer.Player, terms account.Terms, plan Plan) *tally {
+	workers := min(runtime.GOMAXPROCS(0), plan.Rounds)
+	tallies := make([]*tally, workers)
+	var wait sync.WaitGroup
+	for w := range workers {
+		tallies[w] = &tally{scores: map[int]int{}}
+		wait.Go(func() {
+			for i := w; i < plan.Rounds; i += workers {
+				a := account.Of(golf.Round{Holes: player.Play(plan.Seed, uint64(i))}, terms)
+				tallies[w].scores[int(a.Score)]++
+				tallies[w].counts.Add(a.Counts)
+			}
+		})
+	}
+	wait.Wait()
+	for _, t := range tallies[1:] {
+		tallies[0].add(t)
+	}
+	return tallies[0]
+}
+
+func (t *tally) outcome(plan Plan) Outcome {
+	n := float64(plan.Rounds)
+	o := Outcome{Rounds: plan.Rounds, Scores: map[int]float64{}}
+	sum, squares, within := 0, 0, 0
+	for score, k := range t.scores {
+		sum += k * score
+		squares += k * score * score
+		if float64(score) <= plan.Level {
+			within += k
+		}
+		o.Scores[score] = float64(k) / n
+	}
+	o.Mean = float64(sum) / n
+	if plan.Rounds > 1 {
+		o.SD = math.Sqrt((float64(squares) - float64(sum)*o.Mean) / (n - 1))
+	}
+	o.AtLevelOrBetter = float64(within) / n
+	c := t.counts
+	o.Fairways, o.UpAndDown = share(c.Fairways, c.FairwayChances), share(c.UpAndDowns, c.UpAndDownChances)
+	o.Greens, o.Putts, o.ThreePutts = float64(c.Greens)/n, float64(c.Putts)/n, float64(c.ThreePutts)/n
+	o.Doubles, o.CompoundDoubles = float64(c.Doubles)/n, float64(c.Compound)/n
+	return o
+}
+
+func share(hit, chances int) float64 {
+	if chances == 0 {
+		return 0
+	}
+	return float64(hit) / float64(chances)
+}
