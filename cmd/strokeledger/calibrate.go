@@ -1,0 +1,131 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"io"
+	"math"
+	"os"
+	"path/filepath"
+	"time"
+
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golfer"
+)
+
+// Where the results of a calibration stand in the source tree.
+const (
+	parameterFile = "analysis/golfer/parameters.json"
+	resultFile    = "analysis/golfer/calibration.md"
+	levelFile     = "analysis/expect/levels.bin"
+)
+
+// calibrate fits the golfer's parameters to the published figures and writes
+// the files that the next build embeds.
+func calibrate(args []string, s streams) error {
+	flags := flag.NewFlagSet("calibrate", flag.ContinueOnError)
+	check := flags.Bool("check", false, "start 20 % off and see that the committed parameters come back; writes nothing")
+	show := flags.Bool("show", false, "show the figures that the committed parameters reach; writes nothing")
+	into := flags.String("into", ".", "root of the source tree to write to")
+	rest, err := parse(flags, args, s, "[--check | --show] [--into DIR]")
+	switch {
+	case err != nil:
+		return err
+	case len(rest) > 0:
+		return usagef("unexpected argument %q", rest[0])
+	case *check && *show:
+		return usagef("give one of --check and --show")
+	case *show:
+		_, err := io.WriteString(s.out, resultTable(golfer.Committed()))
+		return err
+	case *check:
+		return checkCalibration(s)
+	default:
+		return writeCalibration(*into, s)
+	}
+}
+
+func writeCalibration(root string, s streams) error {
+	if _, err := os.Stat(filepath.Join(root, parameterFile)); err != nil {
+		return fmt.Errorf("%s is not the root of the source tree: %w", root, err)
+	}
+	line := newProgress(s.err)
+	defer line.end()
+	p, err := golfer.Start().Calibrate(line.calibration)
+	if err != nil {
+		return err
+	}
+	levels, err := p.SolveLevels(func(done, of int) { line.say("solving levels: %d of %d", done, of) })
+	if err != nil {
+		return err
+	}
+	line.end()
+	table := resultTable(p)
+	for name, data := range map[string][]byte{parameterFile: p.Format(), levelFile: expect.Encode(levels), resultFile: []byte(table)} {
+		if err := os.WriteFile(filepath.Join(root, name), data, 0o644); err != nil {
+			return err
+		}
+	}
+	_, err = io.WriteString(s.out, table)
+	return err
+}
+
+// comeBack is how far a number may be from the committed one, as a share, after
+// a calibration that began 20 % off.
+const comeBack = .005
+
+func checkCalibration(s streams) error {
+	committed := golfer.Committed()
+	line := newProgress(s.err)
+	defer line.end()
+	p, err := committed.Disturbed(.2).Calibrate(line.calibration)
+	if err != nil {
+		return err
+	}
+	line.end()
+	worst := 0.0
+	for _, d := range p.Differences(committed) {
+		fmt.Fprintf(s.out, "%-32s %+.3f %%\n", d.Name, 100*d.Share)
+		worst = math.Max(worst, math.Abs(d.Share))
+	}
+	if worst > comeBack {
+		return fmt.Errorf("a number came back %.2f %% off; allowed: %.2f %%", 100*worst, 100*comeBack)
+	}
+	return nil
+}
+
+// resultTable shows each target beside what was reached.
+func resultTable(p golfer.Parameters) string { return golfer.Report(p.Results()) }
+
+// progress is a line that says how long work is going, on a terminal only.
+type progress struct {
+	to    io.Writer
+	on    bool
+	began time.Time
+	last  time.Time
+	wrote bool
+}
+
+func newProgress(to io.Writer) *progress {
+	return &progress{to: to, on: onTerminal(to), began: time.Now()}
+}
+
+// say writes the line anew, a few times a second at most.
+func (p *progress) say(format string, args ...any) {
+	if now := time.Now(); p.on && now.Sub(p.last) > time.Second/5 {
+		p.last, p.wrote = now, true
+		fmt.Fprintf(p.to, "\r\x1b[K%s (%s)", fmt.Sprintf(format, args...), now.Sub(p.began).Round(time.Second))
+	}
+}
+
+func (p *progress) calibration(c golfer.Progress) {
+	p.say("step %d, objective %.3f: derivative %d of %d", c.Step, c.Objective, c.Done, c.Of)
+}
+
+// end takes the line away.
+func (p *progress) end() {
+	if p.wrote {
+		fmt.Fprint(p.to, "\r\x1b[K")
+		p.wrote = false
+	}
+}
