@@ -1,0 +1,23 @@
+# What a developer types. The work itself is in cmd/dev.
+.PHONY: help test quick fmt bench fuzz calibrate
+
+help: ## these lines
+	@grep -E '^[a-z]+:.*##' Makefile | sed 's/:.*## /\t/'
+
+test: ## the whole check, as the build server runs it
+	@go run ./cmd/dev check
+
+quick: ## the check without the slow tests
+	@go run ./cmd/dev quick
+
+fmt: ## format every Go file
+	@gofmt -w analysis cmd
+
+bench: ## every benchmark once
+	@go test -run '^$$' -bench . -benchtime 1s ./...
+
+fuzz: ## two minutes of broken shots files
+	@go test -run '^$$' -fuzz FuzzReader -fuzztime 2m ./analysis/shotsfile
+
+calibrate: ## fit the golfer to the published figures anew (minutes)
+	@go run ./cmd/strokeledger calibrate

@@ -1,0 +1,49 @@
+package main
+
+import (
+	"fmt"
+	"os/exec"
+)
+
+// part is something a machine must have: how to see that it is there, and the
+// command that installs it.
+type part struct {
+	name    string
+	present func() bool
+	install []string
+}
+
+// parts lists what the tests of today need besides Go and what Go fetches for
+// itself. A part that is missing and cannot be installed is an error that names
+// the command; no test is left out for want of one.
+var parts = []part{
+	{"git", onPath("git"), []string{"apt-get", "install", "-y", "--no-install-recommends", "git"}},
+}
+
+func onPath(name string) func() bool {
+	return func() bool {
+		_, err := exec.LookPath(name)
+		return err == nil
+	}
+}
+
+func prepare() error { return prepareParts(parts, command) }
+
+func prepareParts(parts []part, run func(name string, args ...string) error) error {
+	updated := false
+	for _, p := range parts {
+		if p.present() {
+			continue
+		}
+		if p.install[0] == "apt-get" && !updated {
+			if err := run("apt-get", "update", "-qq"); err != nil {
+				return fmt.Errorf("%s is missing; as root, type: apt-get update && %s", p.name, join(p.install))
+			}
+			updated = true
+		}
+		if err := run(p.install[0], p.install[1:]...); err != nil || !p.present() {
+			return fmt.Errorf("%s is missing; as root, type: %s", p.name, join(p.install))
+		}
+	}
+	return nil
+}
