@@ -70,11 +70,10 @@ func Bands(boundary golf.Distance) []Band {
 
 // appendBands lists the bands of a lie that hold the distances from low to high.
 func appendBands(all []Band, cuts []golf.Distance, lie golf.Lie, low, high, boundary golf.Distance) []Band {
-	ends := append([]golf.Distance{}, cuts...)
-	for _, end := range append(ends, high) {
-		if end > low && end <= high {
-			all = append(all, BandOf(lie, end, 3, boundary))
+	for _, cut := range cuts {
+		if cut > low && cut < high {
+			all = append(all, BandOf(lie, cut, 3, boundary))
 		}
 	}
-	return all
+	return append(all, BandOf(lie, high, 3, boundary))
 }

@@ -43,6 +43,24 @@ var judgedHoles = []judged{
 	{4, "t400 f150 g42 g5 g4 g1", 6, Single, "4 putting", nil, "two good shots, four putts: one green, one error"},
 	{4, "t420 f175 r22 g9 g6 g1", 6, Single, "4 putting", nil, "green missed by little, then three putts"},
 	{4, "t450 r265 r78 f20 g22 g2", 6, Leak, "", nil, "nothing as bad as half a stroke, all of it adding up"},
+
+	// The rest were judged by hand, from the definitions and a table of expected
+	// strokes, before they were run.
+	{4, "t400 f150 b15 g20 g4 g3", 6, Single, "5 putting", nil, "sand is no error, three putts are; the miss from 4 ft cost the most"},
+	{3, "t170(+1) t170 g25 g2", 5, Single, "1 approach", nil, "out of bounds on a par 3, then a par"},
+	{5, "t520 f280(+1) r150(+1) r140 g20 g2", 8, Compound, "2 approach", []int{2, 3}, "two balls in the pond"},
+	{4, "t380 f140 f135 f130 g20 g2", 6, Compound, "2 approach", []int{2, 3}, "two in a row hit fat from the fairway: the next stroke counts as led to"},
+	{4, "t400 v200 v190 v180 f60 g10 g1", 7, Compound, "1 tee", []int{1, 2, 3}, "trees, and two tries that stay there"},
+	{4, "t410(+1) t410 v180 f80 g20 g2", 7, Compound, "1 tee", []int{1, 2}, "out of bounds, and the second ball into the trees"},
+	{4, "t390 v180 b20 b18 g10 g1", 6, Compound, "1 tee", []int{1, 3}, "trees, out into sand, left there: no clean lie between the two mistakes"},
+	{4, "t390 v180 f40 f38 g10 g1", 6, Separate, "3 short game", nil, "trees, well out, then a chip hit fat from the fairway"},
+	{4, "t380 f130 r25 g45 g12 g3 g1", 7, Separate, "6 putting", nil, "missed from 130 yd, and four putts; first judged single, with the approach forgotten"},
+	{3, "t150 g30 g6 g6 g1", 5, Single, "3 putting", nil, "four putts on a par 3, one of them no nearer"},
+	{5, "t480 v320 v310 f190 r25 g8 g1", 7, Compound, "1 tee", []int{1, 2}, "a par 5 from the trees, and still in them"},
+	{4, "t400 v200 v195 f150 b20 b19 b18 g6", 8, Compound, "5 short game", []int{5, 6}, "two chains with a clean approach between; the bunker cost more"},
+	{4, "t400(+1) r175 r30 g12 g1", 6, Single, "1 tee", nil, "unplayable off the tee, dropped in the rough, no second mistake"},
+	{4, "t390 r380 r190 r25 g10 g1", 6, Single, "1 tee", nil, "topped off the tee, sound afterwards"},
+	{3, "t165 b18 b25 g12 g2", 5, Single, "2 short game", nil, "from sand over the green into more sand"},
 }
 
 func TestJudgedHoles(t *testing.T) {
