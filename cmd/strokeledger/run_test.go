@@ -1,0 +1,264 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"math"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// ran is what a command line came to.
+type ran struct {
+	status   int
+	out, err string
+}
+
+func runLine(stdin string, args ...string) ran {
+	var out, errs bytes.Buffer
+	status := run(args, streams{strings.NewReader(stdin), &out, &errs})
+	return ran{status, out.String(), errs.String()}
+}
+
+const card84 = "../../testdata/shots/card84.csv"
+
+func TestWrongUsage(t *testing.T) {
+	for _, args := range []string{
+		"play", "analyse", "analyse a b", "analyse --target 67 " + card84, "analyse --target x " + card84, "analyse --level nan " + card84,
+		"analyse --target 79 --level 79 " + card84, "analyse --baseline scratch " + card84, "analyse --colour " + card84,
+		"expect", "expect --level 79", "expect --level 79 --lie moon --distance 10", "expect --level 79 --lie green --distance 10,x",
+		"expect --level 60 --lie green --distance 10", "expect --level 79 --baseline tour --lie green --distance 10",
+		"expect --level 79 --lie rough --distance 0", "expect --level 79 --lie rough --distance nan", "expect --level 79 --lie rough --distance 701",
+		"expect --level 79 --lie rough --distance 40 --green-to-work-with 3", "expect --level 79 --lie green --distance 9 --green-to-work-with 1",
+		"simulate", "simulate --level 111", "simulate --level 79 --rounds 0", "simulate --level 79 --putting 10", "simulate --level 79 now",
+		"calibrate --check --show", "calibrate now",
+	} {
+		r := runLine("", strings.Fields(args)...)
+		if r.status != exitUsage || r.out != "" || strings.Count(r.err, "\n") != 1 || !strings.HasPrefix(r.err, "strokeledger ") {
+			t.Errorf("%s: status %d, out %q, err %q", args, r.status, r.out, r.err)
+		}
+	}
+}
+
+func TestHelp(t *testing.T) {
+	for _, args := range []string{"", "help", "--help", "analyse --help", "expect -h", "simulate --help", "calibrate --help"} {
+		if r := runLine("", strings.Fields(args)...); r.status != exitDone || r.err != "" || len(r.out) < 80 {
+			t.Errorf("%q: status %d, out %q, err %q", args, r.status, r.out, r.err)
+		}
+	}
+}
+
+const oneHole = "round,date,hole,par,shot,lie,distance,penalty,picked_up,score_only\n"
+
+func TestRefusedFiles(t *testing.T) {
+	r := runLine(oneHole+"r1,2026-05-02,1,4,1,tee,390,0,,\nr1,2026-05-02,1,4,2,moon,150,0,,\n", "analyse", "--json", "-")
+	if r.status != exitRefused || r.out != "" {
+		t.Errorf("status %d, out %q", r.status, r.out)
+	}
+	want := "line 3, column lie: unknown lie, read \"moon\", allowed: tee, fairway, rough, bunker, recovery, green\n"
+	if r.err != want {
+		t.Errorf("err %q", r.err)
+	}
+	if r := runLine("", "analyse", filepath.Join(t.TempDir(), "none.csv")); r.status != exitRefused || strings.Count(r.err, "\n") != 1 {
+		t.Errorf("a file that is not there: %+v", r)
+	}
+}
+
+func TestUnknownColumnsAreTold(t *testing.T) {
+	r := runLine("round,date,hole,par,shot,lie,distance,wind\nr1,2026-05-02,1,3,1,tee,150,left\n", "analyse", "-")
+	if r.status != exitDone || r.err != "column \"wind\" is not known and was left out\n" {
+		t.Errorf("%+v", r)
+	}
+}
+
+type result struct {
+	Version  int
+	Baseline struct {
+		Kind  string
+		Value *float64
+	}
+	Rounds []struct {
+		Round, Date, Course string
+		Holes, Par          int
+		Score, Expected     float64
+		Lost                map[string]float64
+		Shots               []struct {
+			Hole, Shot            int
+			Lie, Unit, Category   string
+			Distance              float64
+			Penalty               int
+			Expected, After, Lost float64
+			Error, Trouble        bool
+		}
+		Doubles []struct {
+			Hole, Par, Score int
+			Lost             float64
+			Kind             string
+			Root             int    `json:"root_shot"`
+			RootCategory     string `json:"root_category"`
+			Chain            []int
+			Compounding      float64
+		}
+		PickedUp []int `json:"picked_up"`
+	}
+}
+
+func analysed(t *testing.T, stdin string, args ...string) result {
+	t.Helper()
+	r := runLine(stdin, append([]string{"analyse", "--json"}, args...)...)
+	if r.status != exitDone || r.err != "" {
+		t.Fatalf("status %d, err %q", r.status, r.err)
+	}
+	var out result
+	d := json.NewDecoder(strings.NewReader(r.out))
+	d.DisallowUnknownFields()
+	if err := d.Decode(&out); err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+func TestAnalyseCard(t *testing.T) {
+	for _, args := range [][]string{{card84}, {"--target", "79", card84}, {card84, "--level", "82.5"}, {"--baseline=tour", card84}} {
+		out := analysed(t, "", args...)
+		if out.Version != 1 || len(out.Rounds) != 1 {
+			t.Fatalf("%v: version %d, %d rounds", args, out.Version, len(out.Rounds))
+		}
+		r := out.Rounds[0]
+		if r.Score != 84 || r.Par != 72 || r.Holes != 18 || r.Course != "Saltmarsh Links" || len(r.Shots) != 83 {
+			t.Errorf("%v: %d strokes listed, score %g", args, len(r.Shots), r.Score)
+		}
+		sum, shots := 0.0, 0.0
+		for part, lost := range r.Lost {
+			if part != "total" {
+				sum += lost
+			}
+		}
+		for _, s := range r.Shots {
+			shots += s.Lost
+			if math.Abs(s.Lost-(1+float64(s.Penalty)+s.After-s.Expected)) > 1e-9 {
+				t.Errorf("%v: shot %+v", args, s)
+			}
+		}
+		if math.Abs(sum-r.Lost["total"]) > 1e-9 || math.Abs(shots-(r.Score-r.Expected)) > 1e-9 || len(r.Lost) != 7 {
+			t.Errorf("%v: lost %v, shots %.9f", args, r.Lost, shots)
+		}
+	}
+	if out := analysed(t, "", card84); out.Baseline.Kind != "target" || *out.Baseline.Value != 79 ||
+		math.Abs(out.Rounds[0].Expected-79) > 1e-9 || math.Abs(out.Rounds[0].Lost["total"]-5) > 1e-9 {
+		t.Errorf("%+v", out.Baseline)
+	}
+	if out := analysed(t, "", "--baseline", "tour", card84); out.Baseline.Kind != "tour" || out.Baseline.Value != nil {
+		t.Errorf("%+v", out.Baseline)
+	}
+}
+
+func TestAnalyseSpecialHoles(t *testing.T) {
+	out := analysed(t, oneHole+
+		"r1,2026-05-02,4,4,1,tee,390,0,,\nr1,2026-05-02,4,4,2,rough,150,0,,\nr1,2026-05-02,4,4,3,green,4,0,yes,\n"+
+		"r1,2026-05-02,5,5,1,tee,510,0,,8\n\"r\"\"2\",2026-05-03,1,3,1,tee,150,0,,\n", "-")
+	first, second := out.Rounds[0], out.Rounds[1]
+	if len(first.PickedUp) != 1 || first.PickedUp[0] != 4 || first.Score <= 11 || first.Score >= 12 {
+		t.Errorf("picked up %v, score %g", first.PickedUp, first.Score)
+	}
+	if d := first.Doubles; len(d) != 1 || d[0].Kind != "unknown" || d[0].Root != 0 || d[0].RootCategory != "" || d[0].Chain == nil {
+		t.Errorf("%+v", d)
+	}
+	if second.Round != `r"2` || second.Score != 1 || second.Doubles == nil {
+		t.Errorf("%+v", second)
+	}
+}
+
+func TestStatementInWords(t *testing.T) {
+	r := runLine("", "analyse", card84)
+	for _, want := range []string{"2026-05-16, Saltmarsh Links", "18 holes in 84: 5.0 over the target of 79", "target         79.0", "score          84.0", "All 1 round"} {
+		if !strings.Contains(r.out, want) {
+			t.Errorf("no %q in\n%s", want, r.out)
+		}
+	}
+	if strings.Contains(r.out, "\x1b") || r.status != exitDone {
+		t.Error("colour codes, or not done")
+	}
+}
+
+func TestSeasonInWords(t *testing.T) {
+	r := runLine("", "analyse", "../../testdata/shots/season.csv")
+	if r.status != exitDone || strings.Count(r.out, "Harrow Fen, white") != 36 || !strings.Contains(r.out, "All 36 rounds") {
+		t.Errorf("status %d, %d bytes", r.status, len(r.out))
+	}
+}
+
+func TestExpect(t *testing.T) {
+	r := runLine("", "expect", "--level", "79", "--lie", "rough", "--distance", "20,30", "--json")
+	var out struct {
+		Version  int
+		Level    float64
+		Expected []struct {
+			Lie, Unit         string
+			Distance, Strokes float64
+		}
+	}
+	if err := json.Unmarshal([]byte(r.out), &out); err != nil || out.Version != 1 || out.Level != 79 || len(out.Expected) != 2 {
+		t.Fatalf("%v: %s", err, r.out)
+	}
+	if e := out.Expected[0]; e.Lie != "rough" || e.Unit != "yd" || e.Distance != 20 || e.Strokes < 2.5 || e.Strokes > 3 {
+		t.Errorf("%+v", e)
+	}
+	// Source: PGA TOUR putting baseline 2010 (cited copy): 1.515 from 8 ft.
+	if r := runLine("", "expect", "--baseline", "tour", "--lie", "green", "--distance", "8", "--json"); !strings.Contains(r.out, `"level":"tour"`) || !strings.Contains(r.out, "1.515") {
+		t.Errorf("%s", r.out)
+	}
+	tight := runLine("", "expect", "--level", "79", "--lie", "rough", "--distance", "20", "--green-to-work-with", "2")
+	if room := runLine("", "expect", "--level", "79", "--lie", "rough", "--distance", "20"); tight.out <= room.out {
+		t.Errorf("tight %q, with room %q", tight.out, room.out)
+	}
+}
+
+func TestSimulate(t *testing.T) {
+	r := runLine("", "simulate", "--level", "79", "--rounds", "2000", "--seed", "3", "--json")
+	var out simulated
+	if err := json.Unmarshal([]byte(r.out), &out); err != nil || out.Version != 1 || out.Rounds != 2000 || math.Abs(out.Mean-79) > .5 || len(out.Scores) < 15 {
+		t.Errorf("%v: %s", err, r.out)
+	}
+	if again := runLine("", "simulate", "--level", "79", "--rounds", "2000", "--seed", "3", "--json"); again.out != r.out {
+		t.Error("the same seed gave another result")
+	}
+	if words := runLine("", "simulate", "--level", "79", "--rounds", "200"); !strings.Contains(words.out, "200 rounds: ") || words.status != exitDone {
+		t.Errorf("%+v", words)
+	}
+}
+
+func TestSimulateOnHolesOfAFile(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "holes.csv")
+	write := func(text string) {
+		if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	write("\ufeffpar,HOLE,length_yd\n3,7,150\n4,8,400\n")
+	r := runLine("", "simulate", "--level", "90", "--rounds", "500", "--holes", name, "--json")
+	var out simulated
+	if err := json.Unmarshal([]byte(r.out), &out); err != nil || out.Mean < 7 || out.Mean > 11 {
+		t.Errorf("%v: %s", err, r.out)
+	}
+	for _, text := range []string{"", "hole,par\n1,4\n", "hole,par,length_yd\n", "hole,par,length_yd\n1,4,x\n", "hole,par,length_yd\n1,9,400\n",
+		"hole,par,length_yd\n1,4,nan\n", "hole,par,length_yd\n1,4,400\n1,4,400\n", "hole,par,length_yd\n1,4\n"} {
+		write(text)
+		if r := runLine("", "simulate", "--level", "79", "--holes", name); r.status != exitRefused || strings.Count(r.err, "\n") != 1 || !strings.Contains(r.err, "allowed") && !strings.Contains(r.err, "line") {
+			t.Errorf("%q: %+v", text, r)
+		}
+	}
+}
+
+func TestCalibrateShowsItsTable(t *testing.T) {
+	r := runLine("", "calibrate", "--show")
+	written, err := os.ReadFile("../../" + resultFile)
+	if err != nil || r.status != exitDone || r.out != string(written) {
+		t.Errorf("%v: status %d, err %q", err, r.status, r.err)
+	}
+	if r := runLine("", "calibrate", "--into", t.TempDir()); r.status != exitRefused || r.out != "" {
+		t.Errorf("a folder that is no source tree: %+v", r)
+	}
+}
