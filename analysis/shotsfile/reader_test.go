@@ -42,11 +42,15 @@ func TestFaults(t *testing.T) {
 			[]string{`line 2, column date: not a day, read "2026-02-30", allowed: YYYY-MM-DD`}},
 		{"bad hole", "r,2026-05-02,,19,3,1,tee,150,,,,,,,\n",
 			[]string{`line 2, column hole: out of range, read "19", allowed: 1 to 18`}},
+		{"hole and date of nothing", "r,,,0,3,0,tee,150,,,,,,,\n", []string{
+			`line 2, column date: not a day, allowed: YYYY-MM-DD`,
+			`line 2, column hole: out of range, read "0", allowed: 1 to 18`,
+			`line 2, column shot: out of range, read "0", allowed: 1, 2, 3 and so on, without a gap`}},
 		{"bad par", "r,2026-05-02,,1,7,1,tee,150,,,,,,,\n",
 			[]string{`line 2, column par: out of range, read "7", allowed: 3 to 6`}},
 		{"words for numbers", "r,2026-05-02,,one,par,1,tee,150,,,,,,,\n", []string{
 			`line 2, column hole: not a whole number, read "one", allowed: 1 to 18`,
-			`line 2, column par: not a whole number, read "par", allowed: 3, 4, 5 or 6`}},
+			`line 2, column par: not a whole number, read "par", allowed: 3 to 6`}},
 		{"gap", "r,2026-05-02,,1,3,1,tee,150,,,,,,,\nr,2026-05-02,,1,3,3,green,9,,,,,,,\nr,2026-05-02,,1,3,4,green,1,,,,,,,\n",
 			[]string{`line 3, column shot: out of order, read "3", allowed: 2 here`}},
 		{"unknown lie", "r,2026-05-02,,1,3,1,fringe,150,,,,,,,\n",

@@ -53,8 +53,8 @@ func (r *rowReader) read(line int, cells []string) row {
 	out := row{
 		line:  line,
 		round: r.text(colRound), player: r.text(colPlayer), course: r.text(colCourse), tee: r.text(colTee),
-		date: r.date(), hole: r.integer(colHole, "1 to 18"), par: r.integer(colPar, "3, 4, 5 or 6"),
-		number: r.integer(colShot, "1, 2, 3 and so on, without a gap"),
+		date: r.date(), hole: r.natural(colHole, "1 to 18"), par: r.natural(colPar, "3 to 6"),
+		number: r.natural(colShot, "1, 2, 3 and so on, without a gap"),
 	}
 	if out.round == "" {
 		r.fault(colRound, "no round", "any text")
@@ -62,9 +62,7 @@ func (r *rowReader) read(line int, cells []string) row {
 	out.shot = r.shot()
 	out.pickedUp = r.yes(colPickedUp)
 	if r.cell(colScoreOnly) != "" {
-		if out.scoreOnly = r.integer(colScoreOnly, "strokes of the hole, 1 to 99"); out.scoreOnly == 0 && r.sound {
-			r.fault(colScoreOnly, "out of range", "strokes of the hole, 1 to 99")
-		}
+		out.scoreOnly = r.natural(colScoreOnly, "strokes of the hole, 1 to 99")
 	}
 	out.sound = r.sound
 	return out
@@ -102,7 +100,7 @@ func (r *rowReader) shot() golf.Shot {
 // date reads the day; the rows of a round have the same one.
 func (r *rowReader) date() golf.Date {
 	text := r.cell(colDate)
-	if text == r.dayText {
+	if text == r.dayText && text != "" {
 		return r.day
 	}
 	d, err := golf.ParseDate(text)
@@ -122,6 +120,18 @@ func (r *rowReader) yes(c column) bool {
 		r.fault(c, "neither yes nor no", "yes, no")
 	}
 	return false
+}
+
+// natural reads a whole number of 1 or more.
+func (r *rowReader) natural(c column, allowed string) int {
+	before := r.sound
+	r.sound = true
+	n := r.integer(c, allowed)
+	if n == 0 && r.sound {
+		r.fault(c, "out of range", allowed)
+	}
+	r.sound = r.sound && before
+	return n
 }
 
 // most is the largest whole number worth telling apart from others.
