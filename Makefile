@@ -1,14 +1,11 @@
 # What a developer types. The work itself is in cmd/dev.
-.PHONY: help test quick fmt bench fuzz calibrate
+.PHONY: help test fmt bench fuzz calibrate
 
 help: ## these lines
 	@grep -E '^[a-z]+:.*##' Makefile | sed 's/:.*## /\t/'
 
 test: ## the whole check, as the build server runs it
 	@go run ./cmd/dev check
-
-quick: ## the check without the slow tests
-	@go run ./cmd/dev quick
 
 fmt: ## format every Go file
 	@gofmt -w analysis cmd

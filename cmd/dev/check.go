@@ -33,14 +33,6 @@ func check() error {
 	return command("go", "test", "-timeout", "14m", "./...")
 }
 
-// quick leaves out tests that take more than a few seconds.
-func quick() error {
-	if err := static(); err != nil {
-		return err
-	}
-	return command("go", "test", "-short", "./...")
-}
-
 func static() error {
 	if err := formatted(); err != nil {
 		return err

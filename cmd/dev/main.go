@@ -18,7 +18,6 @@ type task struct {
 var tasks = []task{
 	{"prepare", "install what the check needs and is missing", prepare},
 	{"check", "the whole check: formatting, vet, staticcheck, all tests", check},
-	{"quick", "the check without the slow tests", quick},
 	{"season", "write testdata/shots/season.csv anew", writeSeason},
 }
 
