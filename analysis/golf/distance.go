@@ -2,6 +2,7 @@ package golf
 
 import (
 	"fmt"
+	"math"
 	"strings"
 )
 
@@ -68,8 +69,9 @@ func (u Unit) String() string {
 // Of returns x of these units as a distance: Feet.Of(24) is 24 ft.
 func (u Unit) Of(x float64) Distance { return Distance(x) * unitLengths[u] }
 
-// In returns how many of these units the distance has.
-func (u Unit) In(d Distance) float64 { return float64(d / unitLengths[u]) }
+// In returns how many of these units the distance has, to a billionth, so that
+// what was written with few decimals comes back as it was.
+func (u Unit) In(d Distance) float64 { return math.Round(float64(d/unitLengths[u])*1e9) / 1e9 }
 
 // ParseUnit reads "yd", "m" or "ft" in any letter case.
 func ParseUnit(s string) (Unit, error) {

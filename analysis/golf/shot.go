@@ -18,9 +18,10 @@ type Shot struct {
 	GreenToWork Distance
 	GreenKnown  bool
 
-	Unit Unit   // as it was written; the zero value is the lie's own unit
-	Club string // as the player calls it, may be empty
-	Miss Miss   // where the shot finished against its target
+	Unit  Unit   // as it was written; the zero value is the lie's own unit
+	About bool   // the distance is not remembered well; it counts all the same
+	Club  string // as the player calls it, may be empty
+	Miss  Miss   // where the shot finished against its target
 }
 
 // WrittenUnit returns the unit in which the distance was told.

@@ -89,7 +89,7 @@ func (w *Writer) row(r golf.Round, h golf.Hole, i int) {
 // measured writes a distance in a unit with as few digits as bring the same
 // distance back.
 func measured(u golf.Unit, d golf.Distance) string {
-	x := u.In(d)
+	x := float64(d / u.Of(1))
 	for digits := 1; digits < 17; digits++ {
 		text := strconv.FormatFloat(x, 'f', digits-1, 64)
 		if y, err := strconv.ParseFloat(text, 64); err == nil && u.Of(y) == d {

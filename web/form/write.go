@@ -1,0 +1,82 @@
+package form
+
+import (
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+)
+
+// WriteLine writes a hole as a line that ParseLine reads as the same hole, for
+// the same card and units. What a line cannot say, where a shot missed, is left
+// out.
+func WriteLine(h golf.Hole, card golf.CardHole, units Units) string {
+	if h.ScoreOnly > 0 {
+		return "=" + strconv.Itoa(h.ScoreOnly)
+	}
+	var words []string
+	for i := 0; i < len(h.Shots); i++ {
+		word := shotWord(h.Shots[i], i, card, units)
+		club := h.Shots[i].Club
+		marks := ""
+		for i+1 < len(h.Shots) && again(h.Shots[i], h.Shots[i+1]) {
+			marks += "x"
+			i++
+		}
+		if n := h.Shots[i].Penalty; n > 0 {
+			marks += "+" + strconv.Itoa(n)
+		}
+		switch {
+		case club != "":
+			words = append(words, word+"/"+club)
+			if marks != "" {
+				words = append(words, marks)
+			}
+		case word+marks != "":
+			words = append(words, word+marks)
+		}
+	}
+	switch {
+	case h.PickedUp:
+		words = append(words, "-")
+	case len(h.Shots) == 1:
+		words = append(words, "h")
+	}
+	return strings.Join(words, " ")
+}
+
+// again reports whether a shot is the one before it, played again from the
+// same spot for one penalty stroke.
+func again(s, next golf.Shot) bool {
+	same := s
+	same.Penalty = next.Penalty
+	return s.Penalty == 1 && same == next
+}
+
+func shotWord(s golf.Shot, i int, card golf.CardHole, units Units) string {
+	unit := s.WrittenUnit()
+	if i == 0 && s.Distance == card.Length {
+		if s.Club != "" {
+			return "t"
+		}
+		return ""
+	}
+	word := s.Lie.String()[:1]
+	if s.Lie == golf.Recovery {
+		word = "v"
+	}
+	if s.About {
+		word += "~"
+	}
+	word += strconv.FormatFloat(unit.In(s.Distance), 'f', -1, 64)
+	if unit != units.of(s.Lie) {
+		word += unit.String()
+	}
+	if s.ShortSided || s.GreenKnown {
+		word += "s"
+	}
+	if s.GreenKnown {
+		word += strconv.FormatFloat(s.GreenToWork.Yards(), 'f', -1, 64)
+	}
+	return word
+}
