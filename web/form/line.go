@@ -101,6 +101,7 @@ func (p *lineParser) read() {
 		p.problem("not a line of text", "one line of at most 500 letters")
 		return
 	}
+	p.item = 0
 	if score, found := strings.CutPrefix(p.line.Items[0].Text, "="); found && len(p.line.Items) == 1 {
 		p.scoreOnly = true
 		h.Shots = []golf.Shot{{Lie: golf.Tee, Distance: p.length}}
