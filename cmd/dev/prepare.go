@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"os/exec"
+	"path/filepath"
 )
 
 // part is something a machine must have: how to see that it is there, and the
@@ -18,6 +19,17 @@ type part struct {
 // the command; no test is left out for want of one.
 var parts = []part{
 	{"git", onPath("git"), []string{"apt-get", "install", "-y", "--no-install-recommends", "git"}},
+	{"Postgres", postgres, []string{"apt-get", "install", "-y", "--no-install-recommends", "postgresql"}},
+}
+
+// postgres looks where Debian and Homebrew put the server, and on the path.
+func postgres() bool {
+	for _, pattern := range []string{"/usr/lib/postgresql/*/bin/initdb", "/opt/homebrew/opt/postgresql*/bin/initdb", "/usr/local/opt/postgresql*/bin/initdb"} {
+		if found, _ := filepath.Glob(pattern); len(found) > 0 {
+			return true
+		}
+	}
+	return onPath("initdb")()
 }
 
 func onPath(name string) func() bool {

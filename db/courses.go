@@ -1,0 +1,99 @@
+package db
+
+import (
+	"context"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Course is one set of tees of a course, shared with everybody on the server.
+type Course struct {
+	ID     golf.CourseID
+	Owner  *golf.PlayerID // who made it and may change it; nil when that account is gone
+	Name   string
+	Tee    string
+	Rating *float64
+	Slope  *float64
+	Holes  []golf.CardHole `db:"-"`
+}
+
+// CourseLine is a course as a list shows it.
+type CourseLine struct {
+	ID    golf.CourseID
+	Name  string
+	Tee   string
+	Holes int
+	Par   int
+	Yards float64
+	Mine  bool
+}
+
+type holeRow struct {
+	Number   int
+	Par      int
+	LengthIn float64
+}
+
+func (r holeRow) card() golf.CardHole {
+	return golf.CardHole{Number: r.Number, Par: r.Par, Length: golf.Distance(r.LengthIn)}
+}
+
+// Courses lists the courses of the server by name.
+func (s *Store) Courses(ctx context.Context, who golf.PlayerID) ([]CourseLine, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[CourseLine], `
+		select c.id, c.name, c.tee, count(*) as holes, sum(h.par) as par, sum(h.length_in) / 36 as yards,
+		       coalesce(c.owner_id = @who, false) as mine
+		from courses c join course_holes h on h.course_id = c.id
+		group by c.id order by lower(c.name), lower(c.tee), c.id`, pgx.StrictNamedArgs{"who": who})
+}
+
+// Course returns a course with its holes in order.
+func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
+	c, err := one(ctx, s.q, pgx.RowToStructByName[Course],
+		`select id, owner_id as owner, name, tee, rating, slope from courses where id = @id`, pgx.StrictNamedArgs{"id": id})
+	if err != nil {
+		return c, err
+	}
+	rows, err := many(ctx, s.q, pgx.RowToStructByName[holeRow],
+		`select number, par, length_in from course_holes where course_id = @id order by number`, pgx.StrictNamedArgs{"id": id})
+	for _, r := range rows {
+		c.Holes = append(c.Holes, r.card())
+	}
+	return c, err
+}
+
+// SaveCourse makes a course when its ID is 0, and otherwise changes one that
+// the player made. It returns the ID.
+func (s *Store) SaveCourse(ctx context.Context, who golf.PlayerID, c Course) (golf.CourseID, error) {
+	err := s.Tx(ctx, func(tx *Store) error {
+		args := pgx.StrictNamedArgs{"who": who, "name": c.Name, "tee": c.Tee, "rating": c.Rating, "slope": c.Slope}
+		var err error
+		if c.ID == 0 {
+			c.ID, err = one(ctx, tx.q, pgx.RowTo[golf.CourseID], `
+				insert into courses (owner_id, name, tee, rating, slope)
+				values (@who, @name, @tee, @rating, @slope) returning id`, args)
+		} else {
+			args["id"] = c.ID
+			err = changeOne(ctx, tx.q, `
+				update courses set name = @name, tee = @tee, rating = @rating, slope = @slope
+				where id = @id and owner_id = @who`, args)
+		}
+		if err != nil {
+			return err
+		}
+		return tx.saveCourseHoles(ctx, c)
+	})
+	return c.ID, err
+}
+
+func (s *Store) saveCourseHoles(ctx context.Context, c Course) error {
+	batch := &pgx.Batch{}
+	batch.Queue(`delete from course_holes where course_id = @id`, pgx.StrictNamedArgs{"id": c.ID})
+	for _, h := range c.Holes {
+		batch.Queue(`insert into course_holes (course_id, number, par, length_in) values (@id, @number, @par, @length)`,
+			pgx.StrictNamedArgs{"id": c.ID, "number": h.Number, "par": h.Par, "length": float64(h.Length)})
+	}
+	return told(s.q.SendBatch(ctx, batch).Close())
+}

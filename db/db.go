@@ -1,0 +1,96 @@
+// Package db keeps accounts, courses and rounds in Postgres. Every method on a
+// player's data takes who asks and filters by it in the statement, so that a
+// stranger gets golf.ErrNotFound. Errors of the driver do not leave it.
+//
+// It answers "what is stored?" and refuses to know what the numbers mean:
+// summing up a round is the engine's work.
+package db
+
+import (
+	"context"
+	"fmt"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+	"github.com/jackc/pgx/v5/pgconn"
+	"github.com/jackc/pgx/v5/pgxpool"
+)
+
+// querier is what a pool and a transaction share.
+type querier interface {
+	Exec(ctx context.Context, sql string, args ...any) (pgconn.CommandTag, error)
+	Query(ctx context.Context, sql string, args ...any) (pgx.Rows, error)
+	SendBatch(ctx context.Context, b *pgx.Batch) pgx.BatchResults
+	Begin(ctx context.Context) (pgx.Tx, error)
+}
+
+// Store is the database, or one transaction of it. It may be shared between
+// goroutines when it is the database.
+type Store struct {
+	q    querier
+	pool *pgxpool.Pool // nil inside a transaction
+}
+
+// Open connects to a server by its URL, waits for it up to half a minute, and
+// brings the schema up to date.
+func Open(ctx context.Context, url string) (*Store, error) {
+	config, err := pgxpool.ParseConfig(url)
+	if err != nil {
+		return nil, fmt.Errorf("the database URL cannot be read: %w", err)
+	}
+	pool, err := pgxpool.NewWithConfig(ctx, config)
+	if err != nil {
+		return nil, fmt.Errorf("the database: %w", err)
+	}
+	if err := wait(ctx, pool); err != nil {
+		pool.Close()
+		return nil, err
+	}
+	if err := migrate(ctx, pool); err != nil {
+		pool.Close()
+		return nil, fmt.Errorf("the schema of the database: %w", err)
+	}
+	return &Store{q: pool, pool: pool}, nil
+}
+
+// wait tries until the server answers: a container may start before it.
+func wait(ctx context.Context, pool *pgxpool.Pool) error {
+	ctx, cancel := context.WithTimeout(ctx, 30*time.Second)
+	defer cancel()
+	for {
+		err := pool.Ping(ctx)
+		if err == nil {
+			return nil
+		}
+		select {
+		case <-ctx.Done():
+			return fmt.Errorf("the database does not answer: %w", err)
+		case <-time.After(300 * time.Millisecond):
+		}
+	}
+}
+
+// Within returns a store that works inside a transaction begun elsewhere.
+func Within(tx pgx.Tx) *Store { return &Store{q: tx} }
+
+// Close ends every connection.
+func (s *Store) Close() { s.pool.Close() }
+
+// Ping reports whether the server answers.
+func (s *Store) Ping(ctx context.Context) error {
+	_, err := s.q.Exec(ctx, "select 1")
+	return told(err)
+}
+
+// Tx runs work in one transaction; an error of work undoes it.
+func (s *Store) Tx(ctx context.Context, work func(*Store) error) error {
+	tx, err := s.q.Begin(ctx)
+	if err != nil {
+		return told(err)
+	}
+	defer tx.Rollback(context.WithoutCancel(ctx))
+	if err := work(Within(tx)); err != nil {
+		return err
+	}
+	return told(tx.Commit(ctx))
+}

@@ -1,0 +1,13 @@
+package db_test
+
+import (
+	"flag"
+	"testing"
+
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+var update = flag.Bool("update", false, "write the golden files anew")
+
+func TestMigrationsGoUpDownUp(t *testing.T) { db.CheckMigrations(t, dbtest.Clone(t), *update) }

@@ -1,0 +1,108 @@
+package db
+
+import (
+	"context"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Player is an account as its owner set it up.
+type Player struct {
+	ID           golf.PlayerID
+	Email        string
+	Name         string
+	PasswordHash string
+	Steward      bool
+	FarUnit      string  // yd or m
+	GreenUnit    string  // ft or m
+	Target       float64 // score of 18 holes that is chased
+	BoundaryYd   float64 // where the short game ends
+}
+
+const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd`
+
+// NewPlayer makes an account with the usual settings. ErrTaken says that there
+// is one with that address.
+func (s *Store) NewPlayer(ctx context.Context, email, name, passwordHash string) (Player, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Player], `
+		insert into players (email, name, password_hash)
+		values (@email, @name, @hash)
+		returning `+playerColumns,
+		pgx.StrictNamedArgs{"email": email, "name": name, "hash": passwordHash})
+}
+
+// FirstPlayer makes the first account of an empty server, its steward. Two that
+// try at once are told apart by a lock; the second gets ErrTaken, as does
+// whoever comes later.
+func (s *Store) FirstPlayer(ctx context.Context, email, name, passwordHash string) (Player, error) {
+	var p Player
+	err := s.Tx(ctx, func(tx *Store) error {
+		if _, err := tx.q.Exec(ctx, `lock table players in exclusive mode`); err != nil {
+			return told(err)
+		}
+		any, err := tx.AnyPlayer(ctx)
+		if err != nil {
+			return err
+		}
+		if any {
+			return ErrTaken
+		}
+		if p, err = tx.NewPlayer(ctx, email, name, passwordHash); err != nil {
+			return err
+		}
+		p.Steward = true
+		return changeOne(ctx, tx.q, `update players set steward = true where id = @id`, pgx.StrictNamedArgs{"id": p.ID})
+	})
+	return p, err
+}
+
+// AnyPlayer reports whether the server has an account.
+func (s *Store) AnyPlayer(ctx context.Context) (bool, error) {
+	return one(ctx, s.q, pgx.RowTo[bool], `select exists (select 1 from players)`, pgx.StrictNamedArgs{})
+}
+
+// PlayerByEmail returns the account of an address, in any letter case.
+func (s *Store) PlayerByEmail(ctx context.Context, email string) (Player, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Player],
+		`select `+playerColumns+` from players where lower(email) = lower(@email)`, pgx.StrictNamedArgs{"email": email})
+}
+
+// Settings are what a player may change of the account.
+type Settings struct {
+	Name       string
+	FarUnit    string
+	GreenUnit  string
+	Target     float64
+	BoundaryYd float64
+}
+
+// SaveSettings changes the player's own settings. Rounds keep the target and
+// boundary they were played for.
+func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings) error {
+	return changeOne(ctx, s.q, `
+		update players
+		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary
+		where id = @who`,
+		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": to.FarUnit, "green": to.GreenUnit, "target": to.Target, "boundary": to.BoundaryYd})
+}
+
+// SavePassword changes the player's password and ends every other session.
+func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHash string, keep []byte) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := changeOne(ctx, tx.q, `update players set password_hash = @hash where id = @who`,
+			pgx.StrictNamedArgs{"who": who, "hash": passwordHash}); err != nil {
+			return err
+		}
+		_, err := change(ctx, tx.q, `delete from sessions where player_id = @who and token_hash <> @keep`,
+			pgx.StrictNamedArgs{"who": who, "keep": keep})
+		return err
+	})
+}
+
+// DeletePlayer deletes the account with everything it owns. Courses it shared
+// stay, without an owner.
+func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
+	return changeOne(ctx, s.q, `delete from players where id = @who`, pgx.StrictNamedArgs{"who": who})
+}

@@ -1,0 +1,134 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Round is a player's round as it is kept: its own copy of the card, and the
+// holes that have been entered.
+type Round struct {
+	ID         golf.RoundID
+	Name       string
+	PlayedOn   time.Time
+	Course     string
+	Tee        string
+	Target     float64 // it was played for
+	BoundaryYd float64
+	Par18      int // par of the whole course
+	Note       string
+	Holes      []Hole `db:"-"`
+}
+
+// Hole is a hole of a round. It was not played, or not yet, when it has no
+// line.
+type Hole struct {
+	golf.Hole
+	Length  golf.Distance // on the card
+	Line    string        // as it was typed
+	Version int           // counts its saves
+}
+
+// Card returns the hole as the card has it.
+func (h Hole) Card() golf.CardHole {
+	return golf.CardHole{Number: h.Number, Par: h.Par, Length: h.Length}
+}
+
+// Played returns the round with the holes that have been entered.
+func (r Round) Played() golf.Round {
+	played := golf.Round{ID: r.Name, Date: golf.DateOf(r.PlayedOn), Course: r.Course, Tee: r.Tee}
+	for _, h := range r.Holes {
+		if h.Line != "" {
+			played.Holes = append(played.Holes, h.Hole)
+		}
+	}
+	return played
+}
+
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note`
+
+// NewRound begins a round of the player on a card, with no hole entered yet.
+func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.RoundID, error) {
+	var id golf.RoundID
+	err := s.Tx(ctx, func(tx *Store) error {
+		var err error
+		id, err = one(ctx, tx.q, pgx.RowTo[golf.RoundID], `
+			insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note)
+			values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note) returning id`,
+			pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee,
+				"target": r.Target, "boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note})
+		if err != nil {
+			return err
+		}
+		batch := &pgx.Batch{}
+		for _, h := range r.Holes {
+			batch.Queue(`insert into holes (player_id, round_id, number, par, length_in) values (@who, @round, @number, @par, @length)`,
+				pgx.StrictNamedArgs{"who": who, "round": id, "number": h.Number, "par": h.Par, "length": float64(h.Length)})
+			if h.Line != "" {
+				queueHole(batch, who, id, h)
+			}
+		}
+		return told(tx.q.SendBatch(ctx, batch).Close())
+	})
+	return id, err
+}
+
+// SaveHole keeps what was entered for a hole of the player's round. version is
+// that of the hole as it was shown; ErrConflict says that it was saved since.
+func (s *Store) SaveHole(ctx context.Context, who golf.PlayerID, round golf.RoundID, h Hole) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		args := pgx.StrictNamedArgs{"who": who, "round": round, "number": h.Number}
+		version, err := one(ctx, tx.q, pgx.RowTo[int], `
+			select h.version from holes h join rounds r on r.player_id = h.player_id and r.id = h.round_id
+			where h.player_id = @who and h.round_id = @round and h.number = @number and r.deleted_at is null
+			for update of h`, args)
+		if err != nil {
+			return err
+		}
+		if version != h.Version {
+			return golf.ErrConflict
+		}
+		batch := &pgx.Batch{}
+		queueHole(batch, who, round, h)
+		return told(tx.q.SendBatch(ctx, batch).Close())
+	})
+}
+
+func queueHole(batch *pgx.Batch, who golf.PlayerID, round golf.RoundID, h Hole) {
+	args := func(more pgx.StrictNamedArgs) pgx.StrictNamedArgs {
+		all := pgx.StrictNamedArgs{"who": who, "round": round, "hole": h.Number}
+		for k, v := range more {
+			all[k] = v
+		}
+		return all
+	}
+	batch.Queue(`delete from shots where player_id = @who and round_id = @round and hole = @hole`, args(nil))
+	batch.Queue(`
+		update holes set line = @line, picked_up = @picked_up, score_only = @score_only, version = version + 1
+		where player_id = @who and round_id = @round and number = @hole`,
+		args(pgx.StrictNamedArgs{"line": h.Line, "picked_up": h.PickedUp, "score_only": h.ScoreOnly}))
+	for i, shot := range h.Shots {
+		row := rowOf(shot)
+		batch.Queue(`
+			insert into shots (player_id, round_id, hole, number, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss)
+			values (@who, @round, @hole, @number, @lie, @distance, @unit, @about, @penalty, @short_sided, @green, @club, @miss)`,
+			args(pgx.StrictNamedArgs{"number": i + 1, "lie": row.Lie, "distance": row.DistanceIn, "unit": row.Unit, "about": row.About,
+				"penalty": row.Penalty, "short_sided": row.ShortSided, "green": row.GreenIn, "club": row.Club, "miss": row.Miss}))
+	}
+}
+
+// RemoveRound takes a round away, so that RestoreRound can bring it back.
+func (s *Store) RemoveRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
+	return changeOne(ctx, s.q, `update rounds set deleted_at = now() where player_id = @who and id = @id and deleted_at is null`,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+}
+
+// RestoreRound brings back a round that was taken away.
+func (s *Store) RestoreRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
+	return changeOne(ctx, s.q, `update rounds set deleted_at = null where player_id = @who and id = @id and deleted_at is not null`,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+}

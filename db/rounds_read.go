@@ -1,0 +1,124 @@
+package db
+
+import (
+	"context"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+type roundHoleRow struct {
+	RoundID   golf.RoundID
+	Number    int
+	Par       int
+	LengthIn  float64
+	Line      string
+	PickedUp  bool
+	ScoreOnly int
+	Version   int
+}
+
+type shotRow struct {
+	RoundID    golf.RoundID
+	Hole       int
+	Lie        string
+	DistanceIn float64
+	Unit       string
+	About      bool
+	Penalty    int
+	ShortSided bool
+	GreenIn    *float64
+	Club       string
+	Miss       string
+}
+
+func rowOf(s golf.Shot) shotRow {
+	r := shotRow{Lie: s.Lie.String(), DistanceIn: float64(s.Distance), Unit: s.Unit.String(), About: s.About, Penalty: s.Penalty,
+		ShortSided: s.ShortSided, Club: s.Club, Miss: s.Miss.String()}
+	if s.GreenKnown {
+		green := float64(s.GreenToWork)
+		r.GreenIn = &green
+	}
+	return r
+}
+
+func (r shotRow) shot() (golf.Shot, error) {
+	lie, err := golf.ParseLie(r.Lie)
+	if err != nil {
+		return golf.Shot{}, err
+	}
+	s := golf.Shot{Lie: lie, Distance: golf.Distance(r.DistanceIn), About: r.About, Penalty: r.Penalty, ShortSided: r.ShortSided, Club: r.Club}
+	if r.Unit != "" {
+		if s.Unit, err = golf.ParseUnit(r.Unit); err != nil {
+			return s, err
+		}
+	}
+	if r.GreenIn != nil {
+		s.GreenToWork, s.GreenKnown = golf.Distance(*r.GreenIn), true
+	}
+	s.Miss, err = golf.ParseMiss(r.Miss)
+	return s, err
+}
+
+// Round returns one of the player's rounds with all its holes in order.
+func (s *Store) Round(ctx context.Context, who golf.PlayerID, id golf.RoundID) (Round, error) {
+	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round],
+		`select `+roundColumns+` from rounds where player_id = @who and id = @id and deleted_at is null`,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+	if err == nil && len(rounds) == 0 {
+		err = golf.ErrNotFound
+	}
+	if err != nil {
+		return Round{}, err
+	}
+	err = s.fill(ctx, who, rounds)
+	return rounds[0], err
+}
+
+// Rounds returns the player's rounds with all their holes, the latest first, in
+// three queries however many there are.
+func (s *Store) Rounds(ctx context.Context, who golf.PlayerID, most int) ([]Round, error) {
+	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
+		select `+roundColumns+` from rounds where player_id = @who and deleted_at is null
+		order by played_on desc, id desc limit @most`, pgx.StrictNamedArgs{"who": who, "most": most})
+	if err != nil {
+		return nil, err
+	}
+	return rounds, s.fill(ctx, who, rounds)
+}
+
+// fill reads the holes and shots of rounds.
+func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) error {
+	ids, at := make([]golf.RoundID, len(rounds)), make(map[golf.RoundID]*Round, len(rounds))
+	for i := range rounds {
+		ids[i], at[rounds[i].ID] = rounds[i].ID, &rounds[i]
+	}
+	args := pgx.StrictNamedArgs{"who": who, "ids": ids}
+	holes, err := many(ctx, s.q, pgx.RowToStructByName[roundHoleRow], `
+		select round_id, number, par, length_in, line, picked_up, score_only, version from holes
+		where player_id = @who and round_id = any(@ids) order by round_id, number`, args)
+	if err != nil {
+		return err
+	}
+	shots, err := many(ctx, s.q, pgx.RowToStructByName[shotRow], `
+		select round_id, hole, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss from shots
+		where player_id = @who and round_id = any(@ids) order by round_id, hole, number`, args)
+	if err != nil {
+		return err
+	}
+	for _, h := range holes {
+		hole := Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly},
+			Length: golf.Distance(h.LengthIn), Line: h.Line, Version: h.Version}
+		for len(shots) > 0 && shots[0].RoundID == h.RoundID && shots[0].Hole == h.Number {
+			shot, err := shots[0].shot()
+			if err != nil {
+				return err
+			}
+			hole.Shots = append(hole.Shots, shot)
+			shots = shots[1:]
+		}
+		at[h.RoundID].Holes = append(at[h.RoundID].Holes, hole)
+	}
+	return nil
+}

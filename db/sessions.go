@@ -1,0 +1,89 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Session is a device that is signed in.
+type Session struct {
+	TokenHash []byte
+	Device    string
+	CreatedAt time.Time
+	SeenAt    time.Time
+}
+
+// sessionLife is how long a session lasts after it was last used, and
+// failureSpan how long a failed sign-in counts.
+const (
+	sessionLife = "60 days"
+	failureSpan = "15 minutes"
+)
+
+// NewSession signs a device in.
+func (s *Store) NewSession(ctx context.Context, who golf.PlayerID, tokenHash []byte, device string) error {
+	_, err := change(ctx, s.q, `insert into sessions (player_id, token_hash, device) values (@who, @token, @device)`,
+		pgx.StrictNamedArgs{"who": who, "token": tokenHash, "device": device})
+	return err
+}
+
+// SignedIn returns the player of a session, and notes that it was used.
+func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byte) (Player, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Player], `
+		with session as (
+			update sessions set seen_at = now()
+			where player_id = @who and token_hash = @token and seen_at > now() - interval '`+sessionLife+`'
+			returning player_id
+		)
+		select `+playerColumns+` from players where id in (select player_id from session)`,
+		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
+}
+
+// Sessions lists the devices a player is signed in on, the last used first.
+func (s *Store) Sessions(ctx context.Context, who golf.PlayerID) ([]Session, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Session], `
+		select token_hash, device, created_at, seen_at from sessions
+		where player_id = @who and seen_at > now() - interval '`+sessionLife+`'
+		order by seen_at desc`, pgx.StrictNamedArgs{"who": who})
+}
+
+// EndSession signs a device of the player out.
+func (s *Store) EndSession(ctx context.Context, who golf.PlayerID, tokenHash []byte) error {
+	return changeOne(ctx, s.q, `delete from sessions where player_id = @who and token_hash = @token`,
+		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
+}
+
+// NoteFailure remembers a failed sign-in for an address, given as a hash, and
+// forgets old ones.
+func (s *Store) NoteFailure(ctx context.Context, emailHash []byte) error {
+	_, err := change(ctx, s.q, `
+		with old as (delete from sign_in_failures where at < now() - interval '`+failureSpan+`')
+		insert into sign_in_failures (email_hash) values (@email)`, pgx.StrictNamedArgs{"email": emailHash})
+	return err
+}
+
+// Failures counts the failed sign-ins for an address in the last quarter of an
+// hour.
+func (s *Store) Failures(ctx context.Context, emailHash []byte) (int, error) {
+	return one(ctx, s.q, pgx.RowTo[int], `
+		select count(*) from sign_in_failures where email_hash = @email and at > now() - interval '`+failureSpan+`'`,
+		pgx.StrictNamedArgs{"email": emailHash})
+}
+
+// NewInvitation keeps the hash of an invitation's token for some days.
+func (s *Store) NewInvitation(ctx context.Context, who golf.PlayerID, tokenHash []byte, days int) error {
+	_, err := change(ctx, s.q, `
+		insert into invitations (token_hash, made_by, expires_at) values (@token, @who, now() + make_interval(days => @days))`,
+		pgx.StrictNamedArgs{"who": who, "token": tokenHash, "days": days})
+	return err
+}
+
+// UseInvitation takes an invitation, once.
+func (s *Store) UseInvitation(ctx context.Context, tokenHash []byte) error {
+	return changeOne(ctx, s.q, `delete from invitations where token_hash = @token and expires_at > now()`,
+		pgx.StrictNamedArgs{"token": tokenHash})
+}
