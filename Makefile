@@ -1,8 +1,11 @@
 # What a developer types. The work itself is in cmd/dev.
-.PHONY: help test fmt bench fuzz calibrate
+.PHONY: help run test fmt bench fuzz calibrate
 
 help: ## these lines
 	@grep -E '^[a-z]+:.*##' Makefile | sed 's/:.*## /\t/'
+
+run: ## the web app on http://127.0.0.1:8177, with a made-up club to explore
+	@go run ./cmd/dev run
 
 test: ## the whole check, as the build server runs it
 	@go run ./cmd/dev check

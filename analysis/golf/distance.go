@@ -28,9 +28,11 @@ const (
 	minPar, maxPar  = 3, 6
 	maxHoleNumber   = 18
 	maxScoreOnly    = 99
-	standardPar     = 72 // of 18 holes, where the course's par is not known
 	holesInFullGame = 18
 )
+
+// StandardPar is the par of 18 holes where that of the course is not known.
+const StandardPar = 72
 
 // Yards returns the distance in yards.
 func (d Distance) Yards() float64 { return float64(d / Yard) }

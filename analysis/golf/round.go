@@ -26,7 +26,7 @@ func (r Round) Par() int {
 // the par of the whole course; 0 takes it as 72.
 func (r Round) TargetOf(target float64, par18 int) float64 {
 	if par18 == 0 {
-		par18 = standardPar
+		par18 = StandardPar
 	}
 	n := float64(len(r.Holes))
 	return float64(r.Par()) + (target-float64(par18))*n/holesInFullGame

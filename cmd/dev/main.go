@@ -17,6 +17,7 @@ type task struct {
 
 var tasks = []task{
 	{"prepare", "install what the check needs and is missing", prepare},
+	{"run", "the web app with a made-up club, built and ready", runApp},
 	{"check", "the whole check: formatting, vet, staticcheck, all tests", check},
 	{"season", "write testdata/shots/season.csv anew", writeSeason},
 }

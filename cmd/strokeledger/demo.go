@@ -1,0 +1,118 @@
+package main
+
+import (
+	"context"
+	"crypto/rand"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+	"strokeledger/db"
+	"strokeledger/handlers"
+	"strokeledger/web/form"
+)
+
+// The made-up club: its steward, a player, and two courses.
+const (
+	demoSteward = "steward@harrowfen.example"
+	demoPlayer  = "robin@harrowfen.example"
+)
+
+var (
+	harrowFen = demoCard([18]int{4, 4, 3, 5, 4, 4, 3, 4, 5, 4, 4, 3, 5, 4, 4, 3, 5, 4},
+		[18]float64{384, 402, 158, 498, 361, 417, 182, 338, 521, 396, 352, 171, 489, 408, 375, 149, 507, 402})
+	saltmarsh = demoCard([18]int{4, 4, 5, 4, 3, 4, 4, 3, 5, 4, 4, 3, 4, 5, 4, 3, 5, 4},
+		[18]float64{378, 401, 512, 421, 164, 362, 392, 187, 538, 372, 405, 155, 405, 530, 358, 178, 502, 396})
+)
+
+func demoCard(pars [18]int, yards [18]float64) []golf.CardHole {
+	card := make([]golf.CardHole, len(pars))
+	for i := range card {
+		card[i] = golf.CardHole{Number: i + 1, Par: pars[i], Length: golf.Yards.Of(yards[i])}
+	}
+	return card
+}
+
+// fillDemo puts the club into an empty database, once, and prints the sign-ins.
+// The passwords are random and stay in the data folder.
+func fillDemo(ctx context.Context, store *db.Store, data string, s streams) error {
+	name := filepath.Join(data, "demo-password")
+	password, err := os.ReadFile(name)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		any, err := store.AnyPlayer(ctx)
+		if err != nil {
+			return err
+		}
+		if any {
+			return nil // somebody's own accounts: no demo among them
+		}
+		password = []byte(rand.Text()[:12])
+		if err := makeDemo(ctx, store, string(password)); err != nil {
+			return err
+		}
+		if err := os.WriteFile(name, password, 0o600); err != nil {
+			return err
+		}
+	case err != nil:
+		return err
+	}
+	fmt.Fprintf(s.out, "Demo: sign in as %s or %s with the password %s\n", demoPlayer, demoSteward, password)
+	return nil
+}
+
+func makeDemo(ctx context.Context, store *db.Store, password string) error {
+	hash, err := handlers.HashPassword(ctx, password)
+	if err != nil {
+		return err
+	}
+	if _, err := store.FirstPlayer(ctx, demoSteward, "Steward of Harrow Fen", hash); err != nil {
+		return err
+	}
+	player, err := store.NewPlayer(ctx, demoPlayer, "Robin Calder", hash)
+	if err != nil {
+		return err
+	}
+	for _, c := range []db.Course{{Name: "Harrow Fen", Tee: "white", Holes: harrowFen}, {Name: "Saltmarsh Links", Tee: "white", Holes: saltmarsh}} {
+		if _, err := store.SaveCourse(ctx, player.ID, c); err != nil {
+			return err
+		}
+	}
+	return demoSeasons(ctx, store, player.ID, time.Now())
+}
+
+// demoSeasons plays two years of rounds up to a day: an approach that cost most
+// in the first and got better in the second.
+func demoSeasons(ctx context.Context, store *db.Store, who golf.PlayerID, until time.Time) error {
+	parameters := golfer.Committed()
+	first := golf.DateOf(until.AddDate(-2, 0, 0))
+	for i, season := range []golfer.Season{
+		{Course: "Harrow Fen", Card: harrowFen, Levels: golfer.Levels{Tee: 84, Approach: 92, ShortGame: 84, Putting: 86}, First: first, Rounds: 20, Days: 13, Seed: 1},
+		{Course: "Saltmarsh Links", Card: saltmarsh, Levels: golfer.Levels{Tee: 84, Approach: 90, ShortGame: 84, Putting: 86}, First: first.AddDays(7), Rounds: 16, Days: 17, Seed: 2},
+		{Course: "Harrow Fen", Card: harrowFen, Levels: golfer.Levels{Tee: 83, Approach: 85, ShortGame: 83, Putting: 86}, First: first.AddDays(366), Rounds: 24, Days: 14, Seed: 3},
+	} {
+		season.Tee = "white"
+		rounds, err := season.Play(&parameters)
+		if err != nil {
+			return err
+		}
+		for _, r := range rounds {
+			if _, err := store.NewRound(ctx, who, demoRound(r, season.Card, i)); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func demoRound(r golf.Round, card []golf.CardHole, season int) db.Round {
+	kept := db.Round{Name: fmt.Sprintf("%s-%d", r.ID, season), PlayedOn: r.Date.Time(), Course: r.Course, Tee: r.Tee, Target: 79, BoundaryYd: 50, Par18: golf.StandardPar}
+	for i, h := range r.Holes {
+		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card[i].Length, Line: form.WriteLine(h, card[i], form.StandardUnits)})
+	}
+	return kept
+}

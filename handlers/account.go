@@ -1,0 +1,142 @@
+package handlers
+
+import (
+	"crypto/rand"
+	"encoding/hex"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+const invitationDays = 7
+
+func (s *server) account(w http.ResponseWriter, r *http.Request) error {
+	p := me(r)
+	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit}, "")
+}
+
+// showAccount shows the account with what was typed; a form that was not sent
+// shows what is kept.
+func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f pages.AccountForm, flash string) error {
+	p := me(r)
+	if f.Name == "" && f.Target == "" {
+		f.Name, f.Target, f.Boundary, f.Far, f.Green = p.Name, number(p.Target), number(p.BoundaryYd), p.FarUnit, p.GreenUnit
+	}
+	devices, err := s.store.Sessions(r.Context(), p.ID)
+	if err != nil {
+		return err
+	}
+	_, this, _ := sessionOf(r)
+	for _, d := range devices {
+		f.Devices = append(f.Devices, pages.Device{Name: d.Device, Seen: d.SeenAt.Format("2 Jan 2006, 15:04 MST"),
+			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
+	}
+	f.Steward = p.Steward && s.options.SignUp == SignUpInvitation
+	page := shell(r)
+	page.Flash = flash
+	return show(w, r, status, pages.NewAccount(page, f).View())
+}
+
+func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
+	f := pages.AccountForm{Name: strings.TrimSpace(r.FormValue("name")), Target: r.FormValue("target"), Boundary: r.FormValue("boundary"),
+		Far: r.FormValue("far"), Green: r.FormValue("green"), Problems: map[string]string{}}
+	checkName(f.Name, f.Problems)
+	target := between(f.Target, 68, 110, "target", f.Problems)
+	boundary := between(f.Boundary, golf.MinBoundary.Yards(), golf.MaxBoundary.Yards(), "boundary", f.Problems)
+	if (f.Far != "yd" && f.Far != "m") || (f.Green != "ft" && f.Green != "m") {
+		f.Far, f.Green = "yd", "ft"
+	}
+	if len(f.Problems) > 0 {
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, f, "")
+	}
+	if err := s.store.SaveSettings(r.Context(), me(r).ID, db.Settings{Name: f.Name, FarUnit: f.Far, GreenUnit: f.Green, Target: target, BoundaryYd: boundary}); err != nil {
+		return err
+	}
+	return then(w, r, paths.Account)
+}
+
+// between reads a number of a form that must lie between two ends.
+func between(text string, low, high float64, field string, problems map[string]string) float64 {
+	x, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
+	if err != nil || !(x >= low && x <= high) {
+		problems[field] = "Allowed: " + number(low) + " to " + number(high) + "."
+	}
+	return x
+}
+
+func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
+	p := me(r)
+	f := pages.AccountForm{Problems: map[string]string{}}
+	checkPassword("new", r.FormValue("new"), f.Problems)
+	ok, err := s.matches(r.Context(), r.FormValue("password"), p.PasswordHash)
+	if err != nil {
+		return err
+	}
+	if !ok {
+		f.Problems["password"] = "Not the password of this account."
+	}
+	if len(f.Problems) > 0 {
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, f, "")
+	}
+	hash, err := s.hash(r.Context(), r.FormValue("new"))
+	if err != nil {
+		return err
+	}
+	_, keep, _ := sessionOf(r)
+	if err := s.store.SavePassword(r.Context(), p.ID, hash, keep); err != nil {
+		return err
+	}
+	return s.showAccount(w, r, http.StatusOK, f, "The password is changed. Other devices are signed out.")
+}
+
+func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
+	token, err := hex.DecodeString(r.FormValue("device"))
+	if err != nil {
+		return golf.ErrNotFound
+	}
+	if err := s.store.EndSession(r.Context(), me(r).ID, token); err != nil {
+		return err
+	}
+	return then(w, r, paths.Account)
+}
+
+func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
+	p := me(r)
+	ok, err := s.matches(r.Context(), r.FormValue("confirm"), p.PasswordHash)
+	if err != nil {
+		return err
+	}
+	if !ok {
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, pages.AccountForm{Problems: map[string]string{"confirm": "Not the password of this account."}}, "")
+	}
+	if err := s.store.DeletePlayer(r.Context(), p.ID); err != nil {
+		return err
+	}
+	http.SetCookie(w, s.cookie("", -1))
+	w.Header().Set("Clear-Site-Data", `"cache", "storage"`)
+	return then(w, r, paths.Front)
+}
+
+// invite makes an invitation of the steward's.
+func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
+	p := me(r)
+	if !p.Steward || s.options.SignUp != SignUpInvitation {
+		return golf.ErrNotFound
+	}
+	token := rand.Text()
+	if err := s.store.NewInvitation(r.Context(), p.ID, hashed(token), invitationDays); err != nil {
+		return err
+	}
+	scheme := "http://"
+	if s.options.Secure {
+		scheme = "https://"
+	}
+	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Invited: scheme + r.Host + paths.Invited(token)}, "")
+}

@@ -1,0 +1,53 @@
+package handlers
+
+import (
+	"context"
+	"errors"
+	"net/http"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+)
+
+// statusClientGone is the answer to a client that has gone; nobody reads it.
+const statusClientGone = 499
+
+// answerError turns an error into a status, a page and a line of the log.
+func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) {
+	status, heading, text := explain(r, err)
+	request := requestID(r)
+	if status >= http.StatusInternalServerError {
+		s.options.Log.ErrorContext(r.Context(), "failed", "request", request, "method", r.Method, "path", r.URL.Path, "error", err.Error())
+	} else {
+		request = ""
+	}
+	if status == statusClientGone {
+		w.WriteHeader(status)
+		return
+	}
+	if failed := show(w, r, status, pages.NewProblem(shell(r), heading, text, request).View()); failed != nil {
+		s.options.Log.ErrorContext(r.Context(), "no page for an error", "request", requestID(r), "error", failed.Error())
+	}
+}
+
+// explain says what an error means to the visitor.
+func explain(r *http.Request, err error) (status int, heading, text string) {
+	var tooLarge *http.MaxBytesError
+	switch {
+	case errors.Is(err, golf.ErrNotFound):
+		return http.StatusNotFound, "Not found", "There is no such page here, or it is not yours to see."
+	case errors.Is(err, golf.ErrConflict):
+		return http.StatusConflict, "Changed in the meantime", "Another window saved this in the meantime. Go back, load the page again, and save once more."
+	case errors.As(err, &tooLarge):
+		return http.StatusRequestEntityTooLarge, "Too much at once", "What was sent is larger than this page takes."
+	case r.Context().Err() == context.Canceled:
+		return statusClientGone, "", ""
+	case errors.Is(err, db.ErrUnavailable):
+		return http.StatusServiceUnavailable, "Not now", "The database does not answer. Nothing you typed was saved; go back and try again in a minute."
+	default:
+		return http.StatusInternalServerError, "Something went wrong here", "It is our fault, not yours. Nothing was changed; go back and try again."
+	}
+}
+
+func (s *server) notFound(http.ResponseWriter, *http.Request) error { return golf.ErrNotFound }

@@ -1,0 +1,170 @@
+package handlers
+
+import (
+	"errors"
+	"net/http"
+	"net/mail"
+	"strings"
+	"unicode"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// failuresMost is how many failed sign-ins an address may have in a quarter of
+// an hour.
+const failuresMost = 10
+
+func (s *server) front(w http.ResponseWriter, r *http.Request) error {
+	if _, ok := playerOf(r); ok {
+		return then(w, r, paths.Rounds)
+	}
+	return s.showFront(w, r, http.StatusOK, "", "")
+}
+
+func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, email, problem string) error {
+	door, err := s.door(r)
+	if err != nil {
+		return err
+	}
+	return show(w, r, status, pages.NewFront(shell(r), email, problem, door).View())
+}
+
+// door is who may make an account now.
+func (s *server) door(r *http.Request) (pages.Door, error) {
+	any, err := s.store.AnyPlayer(r.Context())
+	switch {
+	case err != nil:
+		return 0, err
+	case !any:
+		return pages.DoorFirst, nil
+	case s.options.SignUp == SignUpOpen:
+		return pages.DoorOpen, nil
+	case s.options.SignUp == SignUpInvitation:
+		return pages.DoorInvited, nil
+	default:
+		return pages.DoorClosed, nil
+	}
+}
+
+func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
+	email, password := strings.TrimSpace(r.FormValue("email")), r.FormValue("password")
+	address := hashed(strings.ToLower(email))
+	failures, err := s.store.Failures(r.Context(), address)
+	if err != nil {
+		return err
+	}
+	if failures >= failuresMost {
+		return s.showFront(w, r, http.StatusTooManyRequests, email, "Too many tries for this address. Wait a quarter of an hour.")
+	}
+	p, err := s.store.PlayerByEmail(r.Context(), email)
+	if err != nil && !errors.Is(err, golf.ErrNotFound) {
+		return err
+	}
+	ok, err := s.matches(r.Context(), password, p.PasswordHash)
+	if err != nil {
+		return err
+	}
+	if !ok {
+		if err := s.store.NoteFailure(r.Context(), address); err != nil {
+			return err
+		}
+		return s.showFront(w, r, http.StatusUnprocessableEntity, email, "Address and password do not belong together.")
+	}
+	if err := s.begin(w, r, p); err != nil {
+		return err
+	}
+	return then(w, r, paths.Rounds)
+}
+
+func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
+	who, token, _ := sessionOf(r)
+	if err := s.store.EndSession(r.Context(), who, token); err != nil && !errors.Is(err, golf.ErrNotFound) {
+		return err
+	}
+	http.SetCookie(w, s.cookie("", -1))
+	w.Header().Set("Clear-Site-Data", `"cache", "storage"`)
+	return then(w, r, paths.Front)
+}
+
+func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
+	door, err := s.door(r)
+	if err != nil {
+		return err
+	}
+	f := pages.JoinForm{Token: r.FormValue("token")}
+	if door == pages.DoorClosed || door == pages.DoorInvited && f.Token == "" {
+		return golf.ErrNotFound
+	}
+	return show(w, r, http.StatusOK, pages.NewJoin(shell(r), f, door).View())
+}
+
+func (s *server) join(w http.ResponseWriter, r *http.Request) error {
+	door, err := s.door(r)
+	if err != nil {
+		return err
+	}
+	if door == pages.DoorClosed {
+		return golf.ErrNotFound
+	}
+	f := pages.JoinForm{Token: r.FormValue("token"), Name: strings.TrimSpace(r.FormValue("name")), Email: strings.TrimSpace(r.FormValue("email")), Problems: map[string]string{}}
+	password := r.FormValue("password")
+	checkName(f.Name, f.Problems)
+	if at, err := mail.ParseAddress(f.Email); err != nil || at.Address != f.Email || len(f.Email) > 200 {
+		f.Problems["email"] = "Not an address. Allowed: one as in name@example.org."
+	}
+	checkPassword("password", password, f.Problems)
+	if door == pages.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
+		f.Problems["token"] = "Not the setup token. The server printed it when it started."
+	}
+	if len(f.Problems) == 0 {
+		p, err := s.newPlayer(r, door, f, password)
+		switch {
+		case errors.Is(err, db.ErrTaken):
+			f.Problems["email"] = "There is an account with this address."
+		case err != nil:
+			return err
+		default:
+			if err := s.begin(w, r, p); err != nil {
+				return err
+			}
+			return then(w, r, paths.Rounds)
+		}
+	}
+	return show(w, r, http.StatusUnprocessableEntity, pages.NewJoin(shell(r), f, door).View())
+}
+
+// newPlayer makes an account through the door that is open.
+func (s *server) newPlayer(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
+	hash, err := s.hash(r.Context(), password)
+	if err != nil {
+		return p, err
+	}
+	if door == pages.DoorFirst {
+		return s.store.FirstPlayer(r.Context(), f.Email, f.Name, hash)
+	}
+	err = s.store.Tx(r.Context(), func(tx *db.Store) error {
+		if door == pages.DoorInvited {
+			if err := tx.UseInvitation(r.Context(), hashed(f.Token)); err != nil {
+				return err
+			}
+		}
+		p, err = tx.NewPlayer(r.Context(), f.Email, f.Name, hash)
+		return err
+	})
+	return p, err
+}
+
+func checkName(name string, problems map[string]string) {
+	if name == "" || len(name) > 80 || strings.ContainsFunc(name, unicode.IsControl) {
+		problems["name"] = "Allowed: 1 to 80 letters."
+	}
+}
+
+func checkPassword(field, password string, problems map[string]string) {
+	if len(password) < PasswordMin || len(password) > PasswordMax {
+		problems[field] = "Allowed: 10 to 200 letters."
+	}
+}

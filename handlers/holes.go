@@ -1,0 +1,121 @@
+package handlers
+
+import (
+	"errors"
+	"net/http"
+	"slices"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/form"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// ofHole reads the round and the hole of the address.
+func (s *server) ofHole(r *http.Request) (db.Round, db.Hole, error) {
+	kept, err := s.ofRound(r)
+	if err != nil {
+		return kept, db.Hole{}, err
+	}
+	n, err := id(r, "hole")
+	if err != nil {
+		return kept, db.Hole{}, err
+	}
+	i := slices.IndexFunc(kept.Holes, func(h db.Hole) bool { return h.Number == int(n) })
+	if i < 0 {
+		return kept, db.Hole{}, golf.ErrNotFound
+	}
+	return kept, kept.Holes[i], nil
+}
+
+func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
+	kept, h, err := s.ofHole(r)
+	if err != nil {
+		return err
+	}
+	return s.showHole(w, r, http.StatusOK, kept, h, h.Line, "")
+}
+
+// showHole shows a hole with a line in its field; other is what another window
+// saved in the meantime.
+func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, line, other string) error {
+	units := unitsOf(me(r))
+	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Line: form.ParseLine(line, h.Card(), units), Units: units, Other: other}
+	var card []golf.CardHole
+	for _, other := range kept.Holes {
+		card = append(card, other.Card())
+		in := pages.RoundHole{Number: other.Number, Par: other.Par}
+		if other.Line != "" {
+			in.Score = max(other.Strokes(), 1)
+		}
+		q.Round = append(q.Round, in)
+	}
+	if q.Line.Sound() {
+		var err error
+		if q.Account, _, err = accountOf(kept, golf.Round{Holes: []golf.Hole{q.Line.Hole}}, card); err != nil {
+			return err
+		}
+	}
+	return show(w, r, status, pages.NewHoleEntry(shell(r), q).View())
+}
+
+// saveHole saves a hole, or answers a key of the pad. A line that cannot be
+// saved comes back as it was typed, with what is wrong.
+func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
+	kept, h, err := s.ofHole(r)
+	if err != nil {
+		return err
+	}
+	line, press := strings.TrimSpace(r.FormValue("line")), r.FormValue("press")
+	if press != "" && press != "save" {
+		return s.showHole(w, r, http.StatusOK, kept, h, form.Press(line, press), "")
+	}
+	typed := form.ParseLine(line, h.Card(), unitsOf(me(r)))
+	if !typed.Sound() {
+		return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, line, "")
+	}
+	version, err := strconv.Atoi(r.FormValue("version"))
+	if err != nil {
+		version = h.Version
+	}
+	before := h
+	h.Hole, h.Line, h.Version = typed.Hole, line, version
+	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
+	switch {
+	case errors.Is(err, golf.ErrConflict) && before.Line == line:
+		// the same save came twice, after a connection that dropped
+	case errors.Is(err, golf.ErrConflict):
+		return s.showHole(w, r, http.StatusConflict, kept, before, line, before.Line)
+	case err != nil:
+		return err
+	}
+	return then(w, r, nextHole(kept, h.Number))
+}
+
+// nextHole is where a round goes on after a hole: the next one that has not
+// been entered, and the statement after the last.
+func nextHole(kept db.Round, hole int) string {
+	for _, h := range kept.Holes {
+		if h.Number > hole && h.Line == "" {
+			return paths.Hole(kept.ID, h.Number)
+		}
+	}
+	for _, h := range kept.Holes {
+		if h.Number != hole && h.Line == "" {
+			return paths.Hole(kept.ID, h.Number)
+		}
+	}
+	return paths.Round(kept.ID)
+}
+
+// echoHole answers how a line is understood, after a key when one was pressed.
+func (s *server) echoHole(w http.ResponseWriter, r *http.Request) error {
+	kept, h, err := s.ofHole(r)
+	if err != nil {
+		return err
+	}
+	return s.showHole(w, r, http.StatusOK, kept, h, form.Press(strings.TrimSpace(r.FormValue("line")), r.FormValue("press")), "")
+}

@@ -1,0 +1,107 @@
+package handlers
+
+import (
+	"context"
+	"crypto/rand"
+	"fmt"
+	"net/http"
+	"runtime/debug"
+	"time"
+
+	"github.com/go-chi/chi/v5"
+	"github.com/go-chi/chi/v5/middleware"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/static"
+)
+
+type contextKey int
+
+const (
+	requestKey contextKey = iota
+	playerKey
+)
+
+// largestForm is how many bytes a form may have.
+const largestForm = 1 << 20
+
+// identify gives each request a name that its visitor sees when it fails and
+// that the log has.
+func (s *server) identify(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		next.ServeHTTP(w, r.WithContext(context.WithValue(r.Context(), requestKey, rand.Text()[:10])))
+	})
+}
+
+func requestID(r *http.Request) string {
+	id, _ := r.Context().Value(requestKey).(string)
+	return id
+}
+
+// logged writes a line a request; never a query, which may hold a token.
+func (s *server) logged(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		began := time.Now()
+		seen := middleware.NewWrapResponseWriter(w, r.ProtoMajor)
+		next.ServeHTTP(seen, r)
+		s.options.Log.InfoContext(r.Context(), "request", "request", requestID(r), "method", r.Method, "path", r.URL.Path,
+			"status", seen.Status(), "bytes", seen.BytesWritten(), "took", time.Since(began).Round(time.Microsecond).String())
+	})
+}
+
+// recovered turns a panic into a failed page.
+func (s *server) recovered(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		defer func() {
+			if v := recover(); v != nil && v != http.ErrAbortHandler {
+				s.answerError(w, r, fmt.Errorf("panic: %v\n%s", v, debug.Stack()))
+			}
+		}()
+		next.ServeHTTP(w, r)
+	})
+}
+
+// headers keep a page to itself: its own scripts and styles, no frames.
+func headers(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		h := w.Header()
+		h.Set("Content-Security-Policy", "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
+		h.Set("X-Content-Type-Options", "nosniff")
+		h.Set("Referrer-Policy", "same-origin")
+		h.Set("Cross-Origin-Opener-Policy", "same-origin")
+		h.Set("Cache-Control", "no-store")
+		next.ServeHTTP(w, r)
+	})
+}
+
+func bounded(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		r.Body = http.MaxBytesReader(w, r.Body, largestForm)
+		next.ServeHTTP(w, r)
+	})
+}
+
+func (s *server) healthy(w http.ResponseWriter, _ *http.Request) error {
+	_, err := w.Write([]byte("ok\n"))
+	return err
+}
+
+func (s *server) ready(w http.ResponseWriter, r *http.Request) error {
+	if err := s.store.Ping(r.Context()); err != nil {
+		return err
+	}
+	return s.healthy(w, r)
+}
+
+// file serves what never changes: its address has a hash of its content.
+func (s *server) file(w http.ResponseWriter, r *http.Request) error {
+	name := chi.URLParam(r, "file")
+	data, found := static.File(name)
+	if !found {
+		return golf.ErrNotFound
+	}
+	w.Header().Set("Cache-Control", "public, max-age=31536000, immutable")
+	w.Header().Set("Content-Type", map[bool]string{true: "text/css; charset=utf-8", false: "text/javascript; charset=utf-8"}[hasSuffix(name, ".css")])
+	_, err := w.Write(data)
+	return err
+}

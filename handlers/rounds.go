@@ -1,0 +1,169 @@
+package handlers
+
+import (
+	"fmt"
+	"net/http"
+	"strconv"
+	"strings"
+	"time"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/shotsfile"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// roundsMost is how many rounds the list shows.
+const roundsMost = 500
+
+func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
+	all, err := s.store.Rounds(r.Context(), me(r).ID, roundsMost)
+	if err != nil {
+		return err
+	}
+	var listed []pages.ListedRound
+	for _, kept := range all {
+		l := pages.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target}
+		if len(l.Round.Holes) > 0 {
+			if l.Account, _, err = accountOf(kept, l.Round, l.Round.Card()); err != nil {
+				return err
+			}
+		}
+		listed = append(listed, l)
+	}
+	removed, _ := strconv.ParseInt(r.FormValue("removed"), 10, 64)
+	return show(w, r, http.StatusOK, pages.NewRounds(shell(r), listed, golf.RoundID(removed)).View())
+}
+
+// accountOf works out holes of a round against the golfer who averages its
+// target over a card, and returns his level too.
+func accountOf(kept db.Round, played golf.Round, card []golf.CardHole) (account.Account, float64, error) {
+	fixed, err := expect.Level(kept.Target)
+	if err != nil {
+		return account.Account{}, 0, err
+	}
+	whole := golf.Round{}
+	for _, h := range card {
+		whole.Holes = append(whole.Holes, golf.Hole{Number: h.Number, Par: h.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: h.Length}}})
+	}
+	lens, course := expect.ForTarget(card, whole.TargetOf(kept.Target, kept.Par18))
+	terms := account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.Yards.Of(kept.BoundaryYd)}
+	return account.Of(played, terms), lens.Level(), nil
+}
+
+// ofRound reads the round of the address.
+func (s *server) ofRound(r *http.Request) (db.Round, error) {
+	n, err := id(r, "round")
+	if err != nil {
+		return db.Round{}, err
+	}
+	return s.store.Round(r.Context(), me(r).ID, golf.RoundID(n))
+}
+
+func (s *server) round(w http.ResponseWriter, r *http.Request) error {
+	kept, err := s.ofRound(r)
+	if err != nil {
+		return err
+	}
+	q := pages.Asked{ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r))}
+	for _, h := range kept.Holes {
+		q.Card = append(q.Card, h.Card())
+	}
+	if len(q.Round.Holes) > 0 {
+		if q.Account, q.Level, err = accountOf(kept, q.Round, q.Round.Card()); err != nil {
+			return err
+		}
+	}
+	return show(w, r, http.StatusOK, pages.NewStatement(shell(r), q).View())
+}
+
+func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
+	return s.showNewRound(w, r, http.StatusOK, r.FormValue("course"), time.Now().Format("2006-01-02"), "", "")
+}
+
+func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, course, date, note, problem string) error {
+	choices, err := s.choices(r, course)
+	if err != nil {
+		return err
+	}
+	return show(w, r, status, pages.NewNewRound(shell(r), choices, date, note, problem).View())
+}
+
+func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
+	p := me(r)
+	course, text, note := r.FormValue("course"), r.FormValue("date"), strings.TrimSpace(r.FormValue("note"))
+	n, _ := strconv.ParseInt(course, 10, 64)
+	date, err := golf.ParseDate(text)
+	if err != nil || len(note) > 300 {
+		return s.showNewRound(w, r, http.StatusUnprocessableEntity, course, text, note, "The day or the note is not allowed: YYYY-MM-DD, and at most 300 letters.")
+	}
+	c, err := s.store.Course(r.Context(), golf.CourseID(n))
+	if err != nil {
+		return err
+	}
+	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: note}
+	if par := parOf(c.Holes); len(c.Holes) == 18 {
+		kept.Par18 = par
+	}
+	for _, h := range c.Holes {
+		kept.Holes = append(kept.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length})
+	}
+	id, err := s.store.NewRound(r.Context(), p.ID, kept)
+	if err != nil {
+		return err
+	}
+	return then(w, r, paths.Hole(id, kept.Holes[0].Number))
+}
+
+func parOf(card []golf.CardHole) int {
+	par := 0
+	for _, h := range card {
+		par += h.Par
+	}
+	return par
+}
+
+func (s *server) removeRound(w http.ResponseWriter, r *http.Request) error {
+	n, err := id(r, "round")
+	if err != nil {
+		return err
+	}
+	if err := s.store.RemoveRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
+		return err
+	}
+	return then(w, r, fmt.Sprintf("%s?removed=%d", paths.Rounds, n))
+}
+
+func (s *server) restoreRound(w http.ResponseWriter, r *http.Request) error {
+	n, err := id(r, "round")
+	if err != nil {
+		return err
+	}
+	if err := s.store.RestoreRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
+		return err
+	}
+	return then(w, r, paths.Round(golf.RoundID(n)))
+}
+
+// export sends the player's rounds as a shots file.
+func (s *server) export(w http.ResponseWriter, r *http.Request) error {
+	all, err := s.store.Rounds(r.Context(), me(r).ID, 1<<30)
+	if err != nil {
+		return err
+	}
+	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
+	w.Header().Set("Content-Disposition", `attachment; filename="shots.csv"`)
+	out := shotsfile.NewWriter(w)
+	for i := len(all) - 1; i >= 0; i-- {
+		if played := all[i].Played(); len(played.Holes) > 0 {
+			if err := out.Write(played); err != nil {
+				return err
+			}
+		}
+	}
+	return out.Flush()
+}

@@ -1,0 +1,69 @@
+package handlers
+
+import (
+	"net/http"
+	"time"
+
+	"github.com/go-chi/chi/v5"
+	"github.com/go-chi/httprate"
+	"github.com/klauspost/compress/gzhttp"
+
+	"strokeledger/static"
+	"strokeledger/web/paths"
+)
+
+// Limits of a client address on trying passwords and making accounts.
+const (
+	triesMost = 20
+	triesSpan = time.Minute
+)
+
+func (s *server) routes() http.Handler {
+	r := chi.NewRouter()
+	r.Use(s.identify, s.logged, s.recovered, headers, bounded, http.NewCrossOriginProtection().Handler, compressed)
+	r.NotFound(s.page(s.notFound))
+	r.Get(paths.Healthy, s.page(s.healthy))
+	r.Get(paths.Ready, s.page(s.ready))
+	r.Get(static.Prefix+"{file}", s.page(s.file))
+	r.Group(func(r chi.Router) {
+		r.Use(s.withPlayer)
+		r.Get(paths.Front, s.page(s.front))
+		r.Get(paths.Join, s.page(s.joinForm))
+		r.Group(func(r chi.Router) {
+			r.Use(httprate.LimitByIP(triesMost, triesSpan))
+			r.Post(paths.SignIn, s.page(s.signIn))
+			r.Post(paths.Join, s.page(s.join))
+		})
+		r.Group(s.signedIn)
+	})
+	return r
+}
+
+// signedIn are the pages of a player.
+func (s *server) signedIn(r chi.Router) {
+	r.Use(s.mustBeSignedIn)
+	r.Post(paths.SignOut, s.page(s.signOut))
+	r.Get(paths.Account, s.page(s.account))
+	r.Post(paths.Account, s.page(s.saveSettings))
+	r.Post(paths.Password, s.page(s.savePassword))
+	r.Post(paths.Devices, s.page(s.endDevice))
+	r.Post(paths.Delete, s.page(s.deleteAccount))
+	r.Post(paths.Invite, s.page(s.invite))
+	r.Get(paths.Courses, s.page(s.courses))
+	r.Get(paths.NewCourse, s.page(s.newCourse))
+	r.Post(paths.NewCourse, s.page(s.saveCourse))
+	r.Get(paths.Courses+"/{course}", s.page(s.course))
+	r.Post(paths.Courses+"/{course}", s.page(s.saveCourse))
+	r.Get(paths.Rounds, s.page(s.rounds))
+	r.Get(paths.NewRound, s.page(s.newRound))
+	r.Post(paths.NewRound, s.page(s.beginRound))
+	r.Get(paths.Rounds+"/{round}", s.page(s.round))
+	r.Post(paths.Rounds+"/{round}/remove", s.page(s.removeRound))
+	r.Post(paths.Rounds+"/{round}/restore", s.page(s.restoreRound))
+	r.Get(paths.Rounds+"/{round}/holes/{hole}", s.page(s.hole))
+	r.Post(paths.Rounds+"/{round}/holes/{hole}", s.page(s.saveHole))
+	r.Post(paths.Rounds+"/{round}/holes/{hole}/echo", s.page(s.echoHole))
+	r.Get(paths.Export, s.page(s.export))
+}
+
+func compressed(next http.Handler) http.Handler { return gzhttp.GzipHandler(next) }

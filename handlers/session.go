@@ -1,0 +1,116 @@
+package handlers
+
+import (
+	"context"
+	"crypto/rand"
+	"crypto/sha256"
+	"errors"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/paths"
+)
+
+// cookieName is the cookie of a session: the player's number and a random
+// token, of which the server keeps the hash alone.
+const cookieName = "ledger"
+
+const cookieAge = 60 * 24 * 60 * 60 // s
+
+func hashed(token string) []byte {
+	sum := sha256.Sum256([]byte(token))
+	return sum[:]
+}
+
+// begin signs this device in as a player.
+func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) error {
+	token := rand.Text() + rand.Text()
+	if err := s.store.NewSession(r.Context(), p.ID, hashed(token), device(r)); err != nil {
+		return err
+	}
+	http.SetCookie(w, s.cookie(strconv.FormatInt(int64(p.ID), 10)+"."+token, cookieAge))
+	return nil
+}
+
+func (s *server) cookie(value string, age int) *http.Cookie {
+	return &http.Cookie{Name: cookieName, Value: value, Path: "/", MaxAge: age, HttpOnly: true, Secure: s.options.Secure, SameSite: http.SameSiteLaxMode}
+}
+
+// device describes the browser that signs in, short enough for a list.
+func device(r *http.Request) string {
+	agent := strings.ToValidUTF8(strings.Map(func(c rune) rune {
+		if c < ' ' {
+			return -1
+		}
+		return c
+	}, r.UserAgent()), "")
+	if len(agent) > 120 {
+		agent = strings.ToValidUTF8(agent[:120], "")
+	}
+	if agent == "" {
+		return "a device without a name"
+	}
+	return agent
+}
+
+// sessionOf reads the session of a request.
+func sessionOf(r *http.Request) (who golf.PlayerID, tokenHash []byte, ok bool) {
+	c, err := r.Cookie(cookieName)
+	if err != nil {
+		return 0, nil, false
+	}
+	number, token, found := strings.Cut(c.Value, ".")
+	n, err := strconv.ParseInt(number, 10, 64)
+	if !found || err != nil {
+		return 0, nil, false
+	}
+	return golf.PlayerID(n), hashed(token), true
+}
+
+// withPlayer finds out who is signed in.
+func (s *server) withPlayer(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		who, token, ok := sessionOf(r)
+		if !ok {
+			next.ServeHTTP(w, r)
+			return
+		}
+		p, err := s.store.SignedIn(r.Context(), who, token)
+		switch {
+		case errors.Is(err, golf.ErrNotFound):
+			next.ServeHTTP(w, r)
+		case err != nil:
+			s.answerError(w, r, err)
+		default:
+			next.ServeHTTP(w, r.WithContext(context.WithValue(r.Context(), playerKey, p)))
+		}
+	})
+}
+
+func playerOf(r *http.Request) (db.Player, bool) {
+	p, ok := r.Context().Value(playerKey).(db.Player)
+	return p, ok
+}
+
+// me is the player of a request behind mustBeSignedIn.
+func me(r *http.Request) db.Player {
+	p, _ := playerOf(r)
+	return p
+}
+
+// mustBeSignedIn sends who is not signed in to the front page, and forms of
+// theirs nowhere: the page they came from still has what they typed.
+func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if _, ok := playerOf(r); !ok {
+			http.Redirect(w, r, paths.Front, http.StatusSeeOther)
+			return
+		}
+		next.ServeHTTP(w, r)
+	})
+}
+
+func hasSuffix(name, suffix string) bool { return strings.HasSuffix(name, suffix) }

@@ -1,0 +1,89 @@
+// Package components holds small pieces of pages that take plain values.
+package components
+
+import "strokeledger/web/chart"
+
+// Field is one labelled input, with what was typed and what was wrong.
+type Field struct {
+	Name     string // of the input and its id
+	Label    string
+	Value    string
+	Type     string // text when empty
+	Hint     string // what is allowed, may be empty
+	Problem  string // what was wrong, empty when nothing
+	Complete string // autocomplete
+	Mode     string // inputmode
+}
+
+// kind is the input's type.
+func (f Field) kind() string {
+	if f.Type == "" {
+		return "text"
+	}
+	return f.Type
+}
+
+// described lists the ids of what describes the input.
+func (f Field) described() string {
+	switch {
+	case f.Problem != "":
+		return f.Name + "-wrong"
+	case f.Hint != "":
+		return f.Name + "-hint"
+	default:
+		return ""
+	}
+}
+
+// Mark is a score on a hole as a card marks it.
+type Mark struct {
+	Class string // birdie, par, bogey or double; none when not entered
+	Text  string
+	Said  string // what the mark means, for who cannot see it
+}
+
+// MarkOf marks a score.
+func MarkOf(score, par int, text string) Mark {
+	switch d := score - par; {
+	case d < 0:
+		return Mark{"birdie", text, "under par"}
+	case d == 0:
+		return Mark{"par", text, "par"}
+	case d == 1:
+		return Mark{"bogey", text, "bogey"}
+	default:
+		return Mark{"double", text, "double bogey or worse"}
+	}
+}
+
+// Axis is a scale made ready to be drawn.
+type Axis struct {
+	Zero  string
+	Grid  []string // places of the ticks but zero
+	Ticks []Tick
+}
+
+// Tick is one figure on an axis.
+type Tick struct{ X, Text, Class string }
+
+// NewAxis makes an axis of a scale; write puts a tick's value into words.
+func NewAxis(s chart.Scale, write func(float64) string) Axis {
+	a := Axis{Zero: s.Percent(0)}
+	for _, v := range s.Ticks() {
+		t := Tick{X: s.Percent(v), Text: write(v)}
+		if v == 0 {
+			t.Class, t.Text = "t0", "0"
+		} else {
+			a.Grid = append(a.Grid, t.X)
+		}
+		a.Ticks = append(a.Ticks, t)
+	}
+	return a
+}
+
+func barClass(b chart.Bar) string {
+	if b.Won {
+		return "won"
+	}
+	return "lost"
+}

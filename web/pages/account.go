@@ -1,0 +1,60 @@
+package pages
+
+import (
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Account is where a player sets up the account.
+type Account struct {
+	layout.Page
+	Settings  []components.Field
+	Far       []Choice
+	Green     []Choice
+	Passwords []components.Field
+	Devices   []Device
+	Delete    components.Field
+	Steward   bool
+	Invited   string // an invitation that was just made
+}
+
+// Choice is one of a few.
+type Choice struct {
+	Value, Name string
+	Chosen      bool
+}
+
+// Device is one that is signed in.
+type Device struct {
+	Name, Seen, Token string
+	This              bool
+}
+
+// AccountForm is what the account is, or what was typed, and what was wrong.
+type AccountForm struct {
+	Name, Target, Boundary, Far, Green string
+	Problems                           map[string]string
+	Devices                            []Device
+	Steward                            bool
+	Invited                            string
+}
+
+// NewAccount makes the page.
+func NewAccount(page layout.Page, f AccountForm) Account {
+	page.Title, page.Here = "Account", paths.Account
+	return Account{Page: page, Devices: f.Devices, Steward: f.Steward, Invited: f.Invited,
+		Settings: []components.Field{
+			{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
+			{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was played for.", Problem: f.Problems["target"]},
+			{Name: "boundary", Label: "Where the short game ends, in yards", Value: f.Boundary, Mode: "decimal", Hint: "30 to 100, usually 50.", Problem: f.Problems["boundary"]},
+		},
+		Far:   []Choice{{"yd", "yards", f.Far == "yd"}, {"m", "metres", f.Far == "m"}},
+		Green: []Choice{{"ft", "feet", f.Green == "ft"}, {"m", "metres", f.Green == "m"}},
+		Passwords: []components.Field{
+			{Name: "password", Label: "Password now", Type: "password", Complete: "current-password", Problem: f.Problems["password"]},
+			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 letters or more. Other devices are signed out.", Problem: f.Problems["new"]},
+		},
+		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: f.Problems["confirm"]},
+	}
+}

@@ -1,0 +1,117 @@
+package pages
+
+import (
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Front is what a visitor sees who is not signed in: what this is, and the way
+// in.
+type Front struct {
+	layout.Page
+	Email    components.Field
+	Password components.Field
+	Problem  string
+	Join     string // address of joining, empty when it is closed
+	JoinText string
+	Example  DoubleStory
+}
+
+// example is an invented hole: trees off the tee, a try through the gap, a six.
+func example() DoubleStory {
+	hole := golf.Hole{Number: 6, Par: 4, Shots: []golf.Shot{
+		{Lie: golf.Tee, Distance: 417 * golf.Yard, Club: "driver", Miss: golf.Miss{Side: golf.Right}},
+		{Lie: golf.Recovery, Distance: 215 * golf.Yard, Club: "5-iron", Miss: golf.Miss{Depth: golf.Short}},
+		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Club: "7-iron"},
+		{Lie: golf.Fairway, Distance: 120 * golf.Yard, Club: "9-iron"},
+		{Lie: golf.Green, Distance: 30 * golf.Foot},
+		{Lie: golf.Green, Distance: 3 * golf.Foot},
+	}}
+	analyst, err := analysis.NewAnalyst(analysis.Level(analysis.StandardTarget), golf.StandardBoundary)
+	if err != nil {
+		panic("pages: the standard target is not a level: " + err.Error())
+	}
+	round := golf.Round{Holes: []golf.Hole{hole}}
+	a := analyst.Report(round, 0).Account
+	return story(Asked{Round: round, Account: a, Target: analysis.StandardTarget, Units: form.StandardUnits}, a.Doubles[0])
+}
+
+// NewFront makes the page. email is what was typed, problem what was wrong.
+func NewFront(page layout.Page, email, problem string, door Door) Front {
+	page.Title = "What your strokes were lost to"
+	f := Front{Page: page, Problem: problem, Example: example(),
+		Email:    components.Field{Name: "email", Label: "E-mail", Type: "email", Value: email, Complete: "username"},
+		Password: components.Field{Name: "password", Label: "Password", Type: "password", Complete: "current-password"}}
+	switch door {
+	case DoorFirst:
+		f.Join, f.JoinText = paths.Join, "with the setup token that the server printed when it started."
+	case DoorOpen:
+		f.Join, f.JoinText = paths.Join, "with your name, an address and a password."
+	case DoorInvited:
+		f.JoinText = "by the invitation that your club or coach gives you."
+	default:
+		f.JoinText = "is closed on this server."
+	}
+	return f
+}
+
+// Door is who may make an account.
+type Door uint8
+
+// The doors of a server.
+const (
+	DoorClosed  Door = iota + 1
+	DoorInvited      // by an invitation
+	DoorOpen         // anybody
+	DoorFirst        // whoever has the setup token, while there is no account
+)
+
+// Join is where an account is made.
+type Join struct {
+	layout.Page
+	Lede     string
+	Token    string
+	AskToken components.Field // on an empty server
+	First    bool
+	Fields   []components.Field
+}
+
+// JoinForm is what was typed, and what was wrong by field.
+type JoinForm struct {
+	Token, Name, Email string
+	Problems           map[string]string
+}
+
+// NewJoin makes the page.
+func NewJoin(page layout.Page, f JoinForm, door Door) Join {
+	page.Title = "Make an account"
+	j := Join{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Make an account. Your rounds are yours: the steward of this server sees accounts, never rounds."}
+	if j.First {
+		j.Lede = "The first account of a new server is its steward's."
+		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: f.Token, Hint: "The server printed it when it started.", Problem: f.Problems["token"]}
+	}
+	j.Fields = []components.Field{
+		{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
+		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "To sign in with; nothing is sent to it.", Problem: f.Problems["email"]},
+		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 letters or more.", Problem: f.Problems["password"]},
+	}
+	return j
+}
+
+// Problem is a page that says what went wrong and what to do.
+type Problem struct {
+	layout.Page
+	Heading string
+	Text    string
+	Request string // id of the request, for the log; empty when of no use
+}
+
+// NewProblem makes the page.
+func NewProblem(page layout.Page, heading, text, request string) Problem {
+	page.Title = heading
+	return Problem{page, heading, text, request}
+}

@@ -1,0 +1,99 @@
+package pages
+
+import (
+	"fmt"
+	"math"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Rounds lists a player's rounds.
+type Rounds struct {
+	layout.Page
+	Lede    string
+	Rows    []RoundRow
+	New     string
+	Export  string
+	Restore string // address that brings back what was just taken away
+}
+
+// RoundRow is one round of the list.
+type RoundRow struct {
+	At, Date, Course, Score, Target                 string
+	Tee, Approach, ShortGame, Putting, Lost, Double string
+	Open                                            string // how many holes are missing
+}
+
+// ListedRound is what a row is made of.
+type ListedRound struct {
+	ID      golf.RoundID
+	Round   golf.Round
+	Card    int // holes on the card
+	Target  float64
+	Account account.Account
+}
+
+// NewRounds makes the page, the latest first. removed is a round that was just
+// taken away, 0 for none.
+func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID) Rounds {
+	page.Title, page.Here = "Rounds", paths.Rounds
+	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export}
+	if removed != 0 {
+		p.Restore = paths.RestoreRound(removed)
+	}
+	for _, l := range all {
+		p.Rows = append(p.Rows, l.row())
+	}
+	switch {
+	case len(all) == 0:
+		p.Lede = "No rounds yet. Enter the first from its card and your notes."
+	default:
+		p.Lede = fmt.Sprintf("%s. Losses are against the target of each round; positive is lost.", capital(plural(len(all), "round", "rounds")))
+		p.Foot = "Target here: each round is compared with the golfer who averages its target on the holes played."
+	}
+	return p
+}
+
+func (l ListedRound) row() RoundRow {
+	a := l.Account
+	r := RoundRow{At: paths.Round(l.ID), Date: l.Round.Date.Time().Format("2 Jan 2006"), Course: joined(l.Round.Course, l.Round.Tee), Target: plain(l.Target)}
+	if left := l.Card - len(l.Round.Holes); left > 0 {
+		r.Open = plural(left, "hole", "holes") + " open"
+	}
+	if len(l.Round.Holes) == 0 {
+		r.Score = "not entered"
+		return r
+	}
+	r.Score = fmt.Sprintf("%.0f", math.Round(a.Score))
+	r.Tee, r.Approach, r.ShortGame, r.Putting = signed(a.Lost.Tee, 1), signed(a.Lost.Approach, 1), signed(a.Lost.ShortGame, 1), signed(a.Lost.Putting, 1)
+	r.Lost, r.Double = signed(a.Lost.Total, 1), fmt.Sprint(len(a.Doubles))
+	return r
+}
+
+// NewRound is where a round begins.
+type NewRound struct {
+	layout.Page
+	Date    components.Field
+	Note    components.Field
+	Courses []CourseChoice
+	Problem string
+	Course  string // address of making one
+}
+
+// CourseChoice is a course to choose.
+type CourseChoice struct {
+	Value, Name string
+	Chosen      bool
+}
+
+// NewNewRound makes the page that begins a round.
+func NewNewRound(page layout.Page, courses []CourseChoice, date, note, problem string) NewRound {
+	page.Title, page.Here = "Enter a round", paths.NewRound
+	return NewRound{Page: page, Courses: courses, Problem: problem, Course: paths.NewCourse,
+		Date: components.Field{Name: "date", Label: "Day of play", Type: "date", Value: date},
+		Note: components.Field{Name: "note", Label: "Weather and greens, in a line", Value: note, Hint: "May be left out."}}
+}

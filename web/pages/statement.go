@@ -1,0 +1,291 @@
+package pages
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+	"strokeledger/web/chart"
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Statement is the account of a round.
+type Statement struct {
+	layout.Page
+	Heading string // the day
+	At      string // course, tees, par and length
+	Lede    string // the round in a sentence
+	Empty   bool   // no hole has been entered
+	Opening string // Target, and its amount
+	Target  string
+	Axis    components.Axis
+	Lines   []Line
+	Shots   string // how many, and penalty strokes
+	Lost    string
+	Score   string
+	Nines   []Nine
+	Verdict string // what compounding cost, empty when nothing
+	Without string // the score without it
+	Doubles []DoubleStory
+	Missed  []MissedPutt
+	Holes   []OpenHole
+	Enter   string // address at which the round goes on
+	Remove  string // address that takes it away
+	Left    string // how many holes are not entered yet, empty when none
+}
+
+// Line is one line of the account, with its bands.
+type Line struct {
+	Name    string
+	Shots   string
+	Worst   string // hole and shot
+	WorstAt string // its address
+	Cost    string // of the worst shot
+	Bar     chart.Bar
+	Amount  string
+	Balance string
+	Bands   []Line
+}
+
+// Asked is what a statement is made of.
+type Asked struct {
+	ID      golf.RoundID
+	Round   golf.Round // the holes entered
+	Card    []golf.CardHole
+	Account account.Account
+	Target  float64 // of 18 holes
+	Level   float64 // of the golfer that the lens found, for the foot
+	Bounds  golf.Distance
+	Units   form.Units
+}
+
+// NewStatement makes the page of a round.
+func NewStatement(page layout.Page, q Asked) Statement {
+	page.Title = "Statement of " + day(q.Round.Date)
+	page.Here = paths.Rounds
+	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
+	if left := len(q.Card) - len(q.Round.Holes); left > 0 {
+		s.Left = plural(left, "hole is", "holes are") + " not entered yet."
+	}
+	if len(q.Round.Holes) == 0 {
+		s.Empty = true
+		s.Lede = "Nothing has been entered for this round yet."
+		return s
+	}
+	s.Foot = fmt.Sprintf("Target here. The golfer compared with averages exactly %s on the holes played, so the lines add up to your score; on the reference course he plays to %.1f. Doubles are judged by a fixed %s golfer. Expected strokes know distance and lie, not slope, wind or the height of the rough.",
+		plain(q.Account.Expected-q.Account.Lost.Course), q.Level, plain(q.Target))
+	s.Lede = lede(q)
+	s.account(q)
+	s.Nines = nines(q)
+	s.doubles(q)
+	s.Missed = missedPutts(q)
+	s.Holes = openHoles(q)
+	return s
+}
+
+func day(d golf.Date) string { return d.Time().Format("Monday 2 January 2006") }
+
+func place(q Asked) string {
+	yards, par := 0.0, 0
+	for _, h := range q.Card {
+		yards += h.Length.Yards()
+		par += h.Par
+	}
+	at := q.Round.Course
+	if q.Round.Tee != "" {
+		at += ", " + q.Round.Tee + " tees"
+	}
+	return fmt.Sprintf("%s, par %d, %s", at, par, far(golf.Tee, golf.Yards.Of(yards), q.Units))
+}
+
+// nextHole is the first hole of the card that has not been entered, or the
+// first of all.
+func nextHole(q Asked) int {
+	entered := map[int]bool{}
+	for _, h := range q.Round.Holes {
+		entered[h.Number] = true
+	}
+	for _, h := range q.Card {
+		if !entered[h.Number] {
+			return h.Number
+		}
+	}
+	if len(q.Card) == 0 {
+		return 1
+	}
+	return q.Card[0].Number
+}
+
+// lede says the round in a sentence.
+func lede(q Asked) string {
+	a := q.Account
+	over := fmt.Sprintf("%s over your %s", capital(strokes(a.Lost.Total)), plain(q.Target))
+	switch {
+	case a.Lost.Total < -.05:
+		over = fmt.Sprintf("%s under your %s", capital(strokes(-a.Lost.Total)), plain(q.Target))
+	case a.Lost.Total < .05:
+		over = fmt.Sprintf("Level with your %s", plain(q.Target))
+	}
+	if n := len(a.Holes); n < 18 {
+		over += fmt.Sprintf(" on %s holes", spelled(n))
+	}
+	worst := golf.TeeShots
+	for _, c := range golf.Categories {
+		if a.Lost.Of(c) > a.Lost.Of(worst) {
+			worst = c
+		}
+	}
+	text := over
+	if a.Lost.Of(worst) >= .3 {
+		text += fmt.Sprintf(": %s lost %s", strokes(a.Lost.Of(worst)), where(worst))
+	} else {
+		text += ": no part of the game lost much"
+	}
+	if n := len(a.Doubles); n > 0 {
+		text += fmt.Sprintf(", and %s", plural(n, "double", "doubles"))
+		if compound := a.Counts.Compound; compound > 0 {
+			text += fmt.Sprintf(", %s of them compound", spelled(compound))
+		}
+	}
+	return text + "."
+}
+
+// strokes writes an amount as a golfer says it: whole numbers as words.
+func strokes(x float64) string {
+	tenths := math.Round(x * 10)
+	if whole := tenths / 10; whole == math.Trunc(whole) && whole <= 12 {
+		return spelled(int(whole))
+	}
+	return fmt.Sprintf("%.1f", tenths/10)
+}
+
+// account fills in the lines from target to score. What is printed adds up, by
+// lines and by bands.
+func (s *Statement) account(q Asked) {
+	a := q.Account
+	opening := a.Expected - a.Lost.Course
+	names := []string{"Tee", "Approach", "Short game", "Putting"}
+	amounts := []float64{opening}
+	for _, c := range golf.Categories {
+		amounts = append(amounts, a.Lost.Of(c))
+	}
+	for _, extra := range []struct {
+		name   string
+		amount float64
+	}{{"Score only", a.Lost.Undetailed}, {"Course", a.Lost.Course}} {
+		if math.Abs(extra.amount) > 1e-9 {
+			names, amounts = append(names, extra.name), append(amounts, extra.amount)
+		}
+	}
+	rounded := stat.RoundedParts(amounts, .1)
+	scale := s.scale(q, rounded[1:])
+	s.Axis = components.NewAxis(scale, tick)
+	balance := rounded[0]
+	s.Opening, s.Target = "Target", fmt.Sprintf("%.1f", balance)
+	for i, name := range names {
+		l := Line{Name: name, Amount: signed(rounded[i+1], 1), Bar: scale.Bar(rounded[i+1])}
+		balance += rounded[i+1]
+		l.Balance = fmt.Sprintf("%.1f", balance)
+		if i < len(golf.Categories) {
+			fillLine(&l, q, func(sh account.Shot) bool { return sh.Band.Category == golf.Categories[i] })
+			l.Bands = bandLines(q, golf.Categories[i], rounded[i+1], scale)
+		}
+		s.Lines = append(s.Lines, l)
+	}
+	s.Shots = plural(shotCount(a), "shot", "shots")
+	if n := a.Counts.Penalties; n > 0 {
+		s.Shots += " and " + plural(n, "penalty stroke", "penalty strokes")
+	}
+	s.Lost, s.Score = signed(balance-rounded[0], 1), plain(balance)
+}
+
+// scale holds every bar of the account.
+func (s *Statement) scale(q Asked, lines []float64) chart.Scale {
+	values := lines
+	for _, c := range golf.Categories {
+		for _, b := range account.Bands(q.Bounds) {
+			if b.Category == c {
+				values = append(values, bandLoss(q, b))
+			}
+		}
+	}
+	return chart.NewScale(values...)
+}
+
+func bandLoss(q Asked, b account.Band) float64 {
+	sum := 0.0
+	eachShot(q, func(_, _ int, s account.Shot) {
+		if s.Band == b {
+			sum += s.Lost
+		}
+	})
+	return sum
+}
+
+func bandLines(q Asked, c golf.Category, total float64, scale chart.Scale) []Line {
+	var lines []Line
+	var amounts []float64
+	for _, b := range account.Bands(q.Bounds) {
+		l := Line{Name: bandName(b, q.Units)}
+		if b.Category == c && fillLine(&l, q, func(s account.Shot) bool { return s.Band == b }) {
+			lines, amounts = append(lines, l), append(amounts, bandLoss(q, b))
+		}
+	}
+	if len(amounts) == 0 {
+		return nil
+	}
+	rounded := stat.RoundedTo(amounts, .1, total)
+	for i := range lines {
+		lines[i].Amount, lines[i].Bar = signed(rounded[i], 1), scale.Bar(rounded[i])
+	}
+	return lines
+}
+
+// fillLine counts the shots of a line and names the worst; it reports whether
+// there is any.
+func fillLine(l *Line, q Asked, belongs func(account.Shot) bool) bool {
+	n, worst := 0, math.Inf(-1)
+	eachShot(q, func(hole, shot int, s account.Shot) {
+		if !belongs(s) {
+			return
+		}
+		if n++; s.Lost > worst {
+			worst = s.Lost
+			l.Worst, l.WorstAt, l.Cost = fmt.Sprintf("hole %d, shot %d", hole, shot), paths.Shot(hole, shot), signed(s.Lost, 2)
+		}
+	})
+	l.Shots = fmt.Sprint(n)
+	return n > 0
+}
+
+func eachShot(q Asked, do func(hole, shot int, s account.Shot)) {
+	for _, h := range q.Account.Holes {
+		for k, s := range h.Shots {
+			do(h.Number, k+1, s)
+		}
+	}
+}
+
+func shotCount(a account.Account) int {
+	n := 0
+	for _, h := range a.Holes {
+		n += len(h.Shots)
+	}
+	return n
+}
+
+func joined(parts ...string) string {
+	var kept []string
+	for _, p := range parts {
+		if p != "" {
+			kept = append(kept, p)
+		}
+	}
+	return strings.Join(kept, ", ")
+}

@@ -1,0 +1,98 @@
+// Package pages decides what each page says: wording, signs, units, links and
+// what stands where there is nothing yet. Every page is a struct made by a pure
+// function, and a template with only ifs and loops.
+package pages
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
+)
+
+const minus = "−"
+
+// signed writes a loss with its sign and a real minus; nothing has none.
+func signed(x float64, decimals int) string {
+	text := strconv.FormatFloat(math.Abs(x), 'f', decimals, 64)
+	switch {
+	case strings.Trim(text, "0.") == "":
+		return text
+	case x < 0:
+		return minus + text
+	default:
+		return "+" + text
+	}
+}
+
+// tick writes a value of an axis with as many decimals as it needs.
+func tick(x float64) string {
+	if x == math.Trunc(x) {
+		return signed(x, 0)
+	}
+	return signed(x, 1)
+}
+
+func plain(x float64) string { return strconv.FormatFloat(math.Round(x*10)/10, 'f', -1, 64) }
+
+// far writes a distance in the player's units.
+func far(lie golf.Lie, d golf.Distance, units form.Units) string {
+	unit := units.Far
+	if lie == golf.Green {
+		unit = units.Green
+	}
+	return plain(unit.In(d)) + " " + unit.String()
+}
+
+// capital writes a word with a capital letter.
+func capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}
+
+// spelled writes small numbers as words.
+func spelled(n int) string {
+	words := []string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
+	if n >= 0 && n < len(words) {
+		return words[n]
+	}
+	return strconv.Itoa(n)
+}
+
+// where names a part of the game as the place where strokes were lost.
+func where(c golf.Category) string {
+	return map[golf.Category]string{golf.TeeShots: "off the tee", golf.Approach: "on the approach",
+		golf.ShortGame: "in the short game", golf.Putting: "putting"}[c]
+}
+
+// bandName names a band in the player's units.
+func bandName(b account.Band, units form.Units) string {
+	if b.Category == golf.TeeShots {
+		return fmt.Sprintf("Par %d", b.Par)
+	}
+	unit := units.Far
+	if b.Category == golf.Putting {
+		unit = units.Green
+	}
+	name := fmt.Sprintf("over %s %s", plain(unit.In(b.Low)), unit)
+	if b.High > 0 {
+		name = fmt.Sprintf("%s to %s %s", plain(unit.In(b.Low)), plain(unit.In(b.High)), unit)
+	}
+	if b.Category == golf.ShortGame {
+		return capital(b.Lie.String()) + ", " + name
+	}
+	return capital(name)
+}

@@ -1,0 +1,58 @@
+// Package paths has the address of every page, so that no other place writes
+// one out.
+package paths
+
+import (
+	"strconv"
+
+	"strokeledger/analysis/golf"
+)
+
+// Addresses without a parameter.
+const (
+	Front     = "/"
+	SignIn    = "/sign-in"
+	SignOut   = "/sign-out"
+	Join      = "/join"
+	Rounds    = "/rounds"
+	NewRound  = "/rounds/new"
+	Courses   = "/courses"
+	NewCourse = "/courses/new"
+	Account   = "/account"
+	Password  = "/account/password"
+	Devices   = "/account/devices"
+	Delete    = "/account/delete"
+	Invite    = "/account/invite"
+	Export    = "/export/shots.csv"
+	Import    = "/import"
+	Healthy   = "/healthz"
+	Ready     = "/readyz"
+)
+
+// Round is the statement of a round.
+func Round(id golf.RoundID) string { return Rounds + "/" + number(int64(id)) }
+
+// Hole is where a hole of a round is entered.
+func Hole(id golf.RoundID, hole int) string { return Round(id) + "/holes/" + strconv.Itoa(hole) }
+
+// Echo is where a hole is understood without being saved.
+func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
+
+// RemoveRound takes a round away.
+func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
+
+// RestoreRound brings it back.
+func RestoreRound(id golf.RoundID) string { return Round(id) + "/restore" }
+
+// Course is a course and, for who made it, where it is changed.
+func Course(id golf.CourseID) string { return Courses + "/" + number(int64(id)) }
+
+// Shot is a shot's place on the statement of its round.
+func Shot(hole, shot int) string {
+	return "#h" + strconv.Itoa(hole) + "-" + strconv.Itoa(shot)
+}
+
+// Invited is the page on which an invitation's token makes an account.
+func Invited(token string) string { return Join + "?token=" + token }
+
+func number(n int64) string { return strconv.FormatInt(n, 10) }
