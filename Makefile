@@ -1,5 +1,5 @@
 # What a developer types. The work itself is in cmd/dev.
-.PHONY: help run test fmt bench fuzz calibrate
+.PHONY: help run test screenshots fmt bench fuzz calibrate
 
 help: ## these lines
 	@grep -E '^[a-z]+:.*##' Makefile | sed 's/:.*## /\t/'
@@ -9,6 +9,9 @@ run: ## the web app on http://127.0.0.1:8177, with a made-up club to explore
 
 test: ## the whole check, as the build server runs it
 	@go run ./cmd/dev check
+
+screenshots: ## a picture of every page at two widths, light and dark
+	@go run ./cmd/dev screenshots
 
 fmt: ## format every Go file
 	@gofmt -w analysis cmd

@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"github.com/go-chi/chi/v5"
+	"github.com/go-chi/chi/v5/middleware"
 	"github.com/go-chi/httprate"
 	"github.com/klauspost/compress/gzhttp"
 
@@ -20,7 +21,7 @@ const (
 
 func (s *server) routes() http.Handler {
 	r := chi.NewRouter()
-	r.Use(s.identify, s.logged, s.recovered, headers, bounded, http.NewCrossOriginProtection().Handler, compressed)
+	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, headers, bounded, http.NewCrossOriginProtection().Handler, compressed)
 	r.NotFound(s.page(s.notFound))
 	r.Get(paths.Healthy, s.page(s.healthy))
 	r.Get(paths.Ready, s.page(s.ready))
@@ -30,7 +31,7 @@ func (s *server) routes() http.Handler {
 		r.Get(paths.Front, s.page(s.front))
 		r.Get(paths.Join, s.page(s.joinForm))
 		r.Group(func(r chi.Router) {
-			r.Use(httprate.LimitByIP(triesMost, triesSpan))
+			r.Use(httprate.LimitBy(triesMost, triesSpan, byClient))
 			r.Post(paths.SignIn, s.page(s.signIn))
 			r.Post(paths.Join, s.page(s.join))
 		})
@@ -64,6 +65,20 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Rounds+"/{round}/holes/{hole}", s.page(s.saveHole))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/echo", s.page(s.echoHole))
 	r.Get(paths.Export, s.page(s.export))
+}
+
+// clientAddress finds the address of the client: that of the connection, or
+// what a proxy that is named says.
+func (s *server) clientAddress() func(http.Handler) http.Handler {
+	if len(s.options.Proxies) > 0 {
+		return middleware.ClientIPFromXFF(s.options.Proxies...)
+	}
+	return middleware.ClientIPFromRemoteAddr
+}
+
+// byClient counts tries by client address; a whole /64 of IPv6 is one.
+func byClient(r *http.Request) (string, error) {
+	return httprate.CanonicalizeIP(middleware.GetClientIP(r.Context())), nil
 }
 
 func compressed(next http.Handler) http.Handler { return gzhttp.GzipHandler(next) }

@@ -18,7 +18,8 @@ type Options struct {
 	SetupToken string // makes the first account of an empty server
 	Secure     bool   // cookies go over TLS only
 	Log        *slog.Logger
-	HashesMost int // passwords hashed at once; 0 means 2
+	Proxies    []string // address ranges of proxies in front, whose word on the client's address counts
+	HashesMost int      // passwords hashed at once; 0 means 2
 }
 
 // SignUp is who may make an account.

@@ -5,6 +5,7 @@ if (form) {
   const line = form.querySelector("#line");
   const echo = form.querySelector(".understood");
   let waiting, asked = 0;
+  line.setSelectionRange(line.value.length, line.value.length);
 
   const ask = async (press) => {
     const mine = ++asked;

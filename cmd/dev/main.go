@@ -19,6 +19,7 @@ var tasks = []task{
 	{"prepare", "install what the check needs and is missing", prepare},
 	{"run", "the web app with a made-up club, built and ready", runApp},
 	{"check", "the whole check: formatting, vet, staticcheck, all tests", check},
+	{"screenshots", "a picture of every page, in screenshots/", screenshots},
 	{"season", "write testdata/shots/season.csv anew", writeSeason},
 }
 
@@ -35,7 +36,7 @@ func run(args []string) error {
 		if len(args) == 1 && args[0] == t.name {
 			return t.run()
 		}
-		names = append(names, fmt.Sprintf("  %-8s %s", t.name, t.summary))
+		names = append(names, fmt.Sprintf("  %-12s %s", t.name, t.summary))
 	}
 	return fmt.Errorf("give one task:\n%s", strings.Join(names, "\n"))
 }

@@ -2,8 +2,11 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"os/exec"
 	"path/filepath"
+
+	"strokeledger/cmd/dev/browser"
 )
 
 // part is something a machine must have: how to see that it is there, and the
@@ -20,6 +23,21 @@ type part struct {
 var parts = []part{
 	{"git", onPath("git"), []string{"apt-get", "install", "-y", "--no-install-recommends", "git"}},
 	{"Postgres", postgres, []string{"apt-get", "install", "-y", "--no-install-recommends", "postgresql"}},
+	{"Chromium", chromium, []string{"apt-get", "install", "-y", "--no-install-recommends", "chromium"}},
+	{"npm", onPath("npm"), []string{"apt-get", "install", "-y", "--no-install-recommends", "npm"}},
+	{"axe-core", exists("cmd/dev/browser/node_modules/axe-core/axe.min.js"), []string{"npm", "ci", "--no-audit", "--no-fund", "--prefix", "cmd/dev/browser"}},
+}
+
+func exists(file string) func() bool {
+	return func() bool {
+		_, err := os.Stat(file)
+		return err == nil
+	}
+}
+
+func chromium() bool {
+	_, err := browser.Chromium()
+	return err == nil
 }
 
 // postgres looks where Debian and Homebrew put the server, and on the path.

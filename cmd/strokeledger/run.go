@@ -32,6 +32,7 @@ type command struct {
 
 var commands = []command{
 	{"serve", "the web app, with a private Postgres unless one is named", serve},
+	{"ready", "whether a running app and its database answer", ready},
 	{"analyse", "what every shot of the rounds in a file cost", analyse},
 	{"expect", "the strokes a golfer takes to hole out from a place", expectStrokes},
 	{"simulate", "the scores of many rounds by a golfer of given levels", simulate},

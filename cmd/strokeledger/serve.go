@@ -9,9 +9,11 @@ import (
 	"log/slog"
 	"net"
 	"net/http"
+	"net/netip"
 	"os"
 	"os/signal"
 	"path/filepath"
+	"strings"
 	"syscall"
 	"time"
 
@@ -27,6 +29,7 @@ type serveConfig struct {
 	data     string
 	signUp   string
 	tls      bool // a proxy in front speaks TLS
+	proxies  []string
 	demo     bool
 }
 
@@ -70,7 +73,7 @@ func runServer(ctx context.Context, config serveConfig, s streams) error {
 			return err
 		}
 	}
-	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, SetupToken: rand.Text(),
+	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, SetupToken: rand.Text(),
 		Log: slog.New(slog.NewTextHandler(s.err, nil))}
 	any, err := store.AnyPlayer(ctx)
 	if err != nil {
@@ -125,13 +128,23 @@ func readServeConfig(args []string, s streams) (serveConfig, error) {
 	flags.StringVar(&c.data, "data", os.Getenv("STROKELEDGER_DATA"), "data folder of the private Postgres (STROKELEDGER_DATA); without it the user's own")
 	flags.StringVar(&c.signUp, "sign-up", env("STROKELEDGER_SIGN_UP", "invitation"), "who may make an account: open, invitation or closed (STROKELEDGER_SIGN_UP)")
 	flags.BoolVar(&c.tls, "behind-tls", os.Getenv("STROKELEDGER_BEHIND_TLS") == "yes", "a proxy in front speaks TLS, so cookies are sent over TLS only (STROKELEDGER_BEHIND_TLS=yes)")
+	proxies := flags.String("proxies", os.Getenv("STROKELEDGER_PROXIES"), "address ranges of proxies in front, with commas, as 10.0.0.0/8 (STROKELEDGER_PROXIES)")
 	flags.BoolVar(&c.demo, "demo", false, "put a made-up club with a player and a season into the private Postgres")
-	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--demo]")
+	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--proxies RANGES] [--demo]")
 	if err != nil {
 		return c, err
 	}
 	if len(rest) > 0 {
 		return c, usagef("unexpected argument %q", rest[0])
+	}
+	for prefix := range strings.SplitSeq(*proxies, ",") {
+		if prefix = strings.TrimSpace(prefix); prefix == "" {
+			continue
+		}
+		if _, err := netip.ParsePrefix(prefix); err != nil {
+			return c, usagef("--proxies %q; allowed: address ranges with commas, as 10.0.0.0/8", *proxies)
+		}
+		c.proxies = append(c.proxies, prefix)
 	}
 	return c, c.check()
 }

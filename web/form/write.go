@@ -8,15 +8,17 @@ import (
 )
 
 // WriteLine writes a hole as a line that ParseLine reads as the same hole, for
-// the same card and units. What a line cannot say, where a shot missed, is left
-// out.
+// the same card and units. A lie that is that of the shot before is not
+// repeated. What a line cannot say, where a shot missed, is left out.
 func WriteLine(h golf.Hole, card golf.CardHole, units Units) string {
 	if h.ScoreOnly > 0 {
 		return "=" + strconv.Itoa(h.ScoreOnly)
 	}
 	var words []string
+	last := golf.Tee
 	for i := 0; i < len(h.Shots); i++ {
-		word := shotWord(h.Shots[i], i, card, units)
+		word := shotWord(h.Shots[i], i, last, card, units)
+		last = h.Shots[i].Lie
 		club := h.Shots[i].Club
 		marks := ""
 		for i+1 < len(h.Shots) && again(h.Shots[i], h.Shots[i+1]) {
@@ -53,7 +55,7 @@ func again(s, next golf.Shot) bool {
 	return s.Penalty == 1 && same == next
 }
 
-func shotWord(s golf.Shot, i int, card golf.CardHole, units Units) string {
+func shotWord(s golf.Shot, i int, last golf.Lie, card golf.CardHole, units Units) string {
 	unit := s.WrittenUnit()
 	if i == 0 && s.Distance == card.Length {
 		if s.Club != "" {
@@ -61,9 +63,13 @@ func shotWord(s golf.Shot, i int, card golf.CardHole, units Units) string {
 		}
 		return ""
 	}
-	word := s.Lie.String()[:1]
-	if s.Lie == golf.Recovery {
+	word := ""
+	switch {
+	case s.Lie == last && last != golf.Tee:
+	case s.Lie == golf.Recovery:
 		word = "v"
+	default:
+		word = s.Lie.String()[:1]
 	}
 	if s.About {
 		word += "~"

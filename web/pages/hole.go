@@ -16,16 +16,19 @@ import (
 // HoleEntry is the page on which one hole is typed.
 type HoleEntry struct {
 	layout.Page
-	Heading string
-	Facts   []Fact
-	Holes   []HoleLink
-	Save    string // address that saves
-	Echo    string // address that only understands
-	Line    string
-	Version string
-	Typed   Echo
-	State   string
-	Other   string // what another window saved, when it did
+	Heading  string
+	Facts    []Fact
+	Holes    []HoleLink
+	Back     bool   // the hole is on the back nine, which a phone then shows
+	Turn     string // address of the other nine, for a phone; empty for nine holes or fewer
+	TurnName string
+	Save     string // address that saves
+	Echo     string // address that only understands
+	Line     string
+	Version  string
+	Typed    Echo
+	State    string
+	Other    string // what another window saved, when it did
 }
 
 // Fact is one figure of the card.
@@ -78,6 +81,7 @@ func NewHoleEntry(page layout.Page, q Entering) HoleEntry {
 	e := HoleEntry{Page: page, Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number),
 		Line: q.Line.Text, Version: strconv.Itoa(q.Version), Other: q.Other,
 		Facts: []Fact{{"Par", strconv.Itoa(q.Hole.Par)}, {unitWord(q.Units.Far), plain(math.Round(q.Units.Far.In(q.Hole.Length)))}}}
+	e.turn(q)
 	entered, sum := 0, 0
 	for _, h := range q.Round {
 		l := HoleLink{At: paths.Hole(q.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == q.Hole.Number,
@@ -92,6 +96,18 @@ func NewHoleEntry(page layout.Page, q Entering) HoleEntry {
 	e.State = fmt.Sprintf("Saved: %s, %s.", plural(entered, "hole", "holes"), plural(sum, "stroke", "strokes"))
 	e.Typed = NewEcho(q)
 	return e
+}
+
+// turn leads to the other nine where only one is shown.
+func (e *HoleEntry) turn(q Entering) {
+	e.Back = q.Hole.Number > 9
+	e.TurnName = map[bool]string{false: "in", true: "out"}[e.Back]
+	for _, h := range q.Round {
+		if (h.Number > 9) != e.Back {
+			e.Turn = paths.Hole(q.ID, h.Number)
+			return
+		}
+	}
 }
 
 func unitWord(u golf.Unit) string {

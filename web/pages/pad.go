@@ -13,8 +13,8 @@ var padKeys = []padKey{
 	{Key: "4", Name: "4", Class: "nk"}, {Key: "5", Name: "5", Class: "nk"}, {Key: "6", Name: "6", Class: "nk"}, {Key: "undo", Name: "Undo", Class: "sk"},
 	{Key: "7", Name: "7", Class: "nk"}, {Key: "8", Name: "8", Class: "nk"}, {Key: "9", Name: "9", Class: "nk"}, {Key: "holed", Name: "Holed", Class: "sk"},
 	{Key: ".", Name: ".", Said: "decimal point", Class: "nk"}, {Key: "0", Name: "0", Class: "nk"}, {Key: "back", Name: "←", Said: "delete last", Class: "nk"},
-	{Key: "pickedup", Name: "Picked up", Class: "sk"},
-	{Key: "x", Name: "Out or lost", Class: "red"}, {Key: "w", Name: "Penalty area", Class: "red"}, {Key: "u", Name: "Unplayable", Class: "red"},
+	{Key: "pickedup", Name: "Picked up", Class: "qk"},
+	{Key: "x", Name: "Out or lost", Class: "qk red"}, {Key: "w", Name: "Penalty area", Class: "qk red"}, {Key: "u", Name: "Unplayable", Class: "qk red"},
 }
 
 // hints are the words of the line.

@@ -80,8 +80,8 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	}
 	s.Foot = fmt.Sprintf("Target here. The golfer compared with averages exactly %s on the holes played, so the lines add up to your score; on the reference course he plays to %.1f. Doubles are judged by a fixed %s golfer. Expected strokes know distance and lie, not slope, wind or the height of the rough.",
 		plain(q.Account.Expected-q.Account.Lost.Course), q.Level, plain(q.Target))
-	s.Lede = lede(q)
-	s.account(q)
+	printed := s.account(q)
+	s.Lede = lede(q, printed)
 	s.Nines = nines(q)
 	s.doubles(q)
 	s.Missed = missedPutts(q)
@@ -122,8 +122,8 @@ func nextHole(q Asked) int {
 	return q.Card[0].Number
 }
 
-// lede says the round in a sentence.
-func lede(q Asked) string {
+// lede says the round in a sentence, with the losses as the account prints them.
+func lede(q Asked, printed map[golf.Category]float64) string {
 	a := q.Account
 	over := fmt.Sprintf("%s over your %s", capital(strokes(a.Lost.Total)), plain(q.Target))
 	switch {
@@ -142,13 +142,13 @@ func lede(q Asked) string {
 		}
 	}
 	text := over
-	if a.Lost.Of(worst) >= .3 {
-		text += fmt.Sprintf(": %s lost %s", strokes(a.Lost.Of(worst)), where(worst))
+	if printed[worst] >= .3 {
+		text += fmt.Sprintf(": %s lost %s", strokes(printed[worst]), where(worst))
 	} else {
 		text += ": no part of the game lost much"
 	}
 	if n := len(a.Doubles); n > 0 {
-		text += fmt.Sprintf(", and %s", plural(n, "double", "doubles"))
+		text += fmt.Sprintf(", and %s %s", spelled(n), map[bool]string{true: "double", false: "doubles"}[n == 1])
 		if compound := a.Counts.Compound; compound > 0 {
 			text += fmt.Sprintf(", %s of them compound", spelled(compound))
 		}
@@ -165,13 +165,14 @@ func strokes(x float64) string {
 	return fmt.Sprintf("%.1f", tenths/10)
 }
 
-// account fills in the lines from target to score. What is printed adds up, by
-// lines and by bands.
-func (s *Statement) account(q Asked) {
+// account fills in the lines from target to score, and returns what is printed
+// for each part of the game. What is printed adds up, by lines and by bands.
+func (s *Statement) account(q Asked) map[golf.Category]float64 {
+	printed := map[golf.Category]float64{}
 	a := q.Account
 	opening := a.Expected - a.Lost.Course
 	names := []string{"Tee", "Approach", "Short game", "Putting"}
-	amounts := []float64{opening}
+	var amounts []float64
 	for _, c := range golf.Categories {
 		amounts = append(amounts, a.Lost.Of(c))
 	}
@@ -183,18 +184,20 @@ func (s *Statement) account(q Asked) {
 			names, amounts = append(names, extra.name), append(amounts, extra.amount)
 		}
 	}
-	rounded := stat.RoundedParts(amounts, .1)
-	scale := s.scale(q, rounded[1:])
+	target := math.Round(opening*10) / 10
+	rounded := stat.RoundedTo(amounts, .1, math.Round(a.Score*10)/10-target)
+	scale := s.scale(q, rounded)
 	s.Axis = components.NewAxis(scale, tick)
-	balance := rounded[0]
+	balance := target
 	s.Opening, s.Target = "Target", fmt.Sprintf("%.1f", balance)
 	for i, name := range names {
-		l := Line{Name: name, Amount: signed(rounded[i+1], 1), Bar: scale.Bar(rounded[i+1])}
-		balance += rounded[i+1]
+		l := Line{Name: name, Amount: signed(rounded[i], 1), Bar: scale.Bar(rounded[i])}
+		balance += rounded[i]
 		l.Balance = fmt.Sprintf("%.1f", balance)
 		if i < len(golf.Categories) {
 			fillLine(&l, q, func(sh account.Shot) bool { return sh.Band.Category == golf.Categories[i] })
-			l.Bands = bandLines(q, golf.Categories[i], rounded[i+1], scale)
+			printed[golf.Categories[i]] = rounded[i]
+			l.Bands = bandLines(q, golf.Categories[i], rounded[i], scale)
 		}
 		s.Lines = append(s.Lines, l)
 	}
@@ -202,7 +205,8 @@ func (s *Statement) account(q Asked) {
 	if n := a.Counts.Penalties; n > 0 {
 		s.Shots += " and " + plural(n, "penalty stroke", "penalty strokes")
 	}
-	s.Lost, s.Score = signed(balance-rounded[0], 1), plain(balance)
+	s.Lost, s.Score = signed(balance-target, 1), plain(balance)
+	return printed
 }
 
 // scale holds every bar of the account.

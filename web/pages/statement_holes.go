@@ -16,6 +16,7 @@ import (
 type Nine struct {
 	Title  string // for who cannot see it
 	Sum    string // Out or In
+	Unit   string // of the lengths
 	Holes  []CardColumn
 	Yards  string
 	Par    string
@@ -76,7 +77,7 @@ func nines(q Asked) []Nine {
 }
 
 func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px float64, q Asked) Nine {
-	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half],
+	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half], Unit: unitWord(q.Units.Far),
 		Figure: Columns{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
 	yards, par, score, lost := 0.0, 0, 0.0, 0.0
 	for _, h := range holes {
@@ -139,6 +140,7 @@ type OpenHole struct {
 	Lost    string
 	Total   string // strokes in words
 	Alone   bool   // known by its score alone
+	Open    bool   // shown opened: a hole that cost a stroke or more
 }
 
 // ShotRow is one shot of a hole.
@@ -165,7 +167,7 @@ func openHoles(q Asked) []OpenHole {
 	for i, h := range q.Account.Holes {
 		played := q.Round.Holes[i]
 		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(q.ID, h.Number), Alone: !h.Detailed,
-			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, far(golf.Tee, played.Length(), q.Units)), Lost: signed(h.Lost, 2),
+			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, far(golf.Tee, played.Length(), q.Units)), Lost: signed(h.Lost, 2), Open: h.Lost >= 1,
 			Before: fmt.Sprintf("%.2f", h.Score-h.Lost), Total: holeTotal(played, h)}
 		for k, s := range h.Shots {
 			o.Shots = append(o.Shots, shotRow(q, h.Number, k, played.Shots[k], s, doubles[h.Number]))

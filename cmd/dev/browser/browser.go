@@ -1,0 +1,152 @@
+// Package browser starts the app and a real Chromium to look at it: for the
+// browser tests, which are in it, and for pictures of every page.
+package browser
+
+import (
+	"bufio"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"syscall"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+)
+
+// Tab opens a Chromium with an empty profile and returns the context of its
+// first tab. The caller cancels it.
+func Tab(parent context.Context) (context.Context, context.CancelFunc, error) {
+	path, err := Chromium()
+	if err != nil {
+		return nil, nil, err
+	}
+	profile, err := os.MkdirTemp("", "ledger-chromium-")
+	if err != nil {
+		return nil, nil, err
+	}
+	allocator, cancelAllocator := chromedp.NewExecAllocator(parent, chromedp.ExecPath(path), chromedp.UserDataDir(profile), chromedp.Headless,
+		chromedp.NoSandbox, chromedp.DisableGPU, chromedp.NoFirstRun, chromedp.Flag("disable-quic", true),
+		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true), chromedp.Flag("disable-sync", true))
+	ctx, cancelTab := chromedp.NewContext(allocator)
+	return ctx, func() {
+		cancelTab()
+		cancelAllocator()
+		os.RemoveAll(profile)
+	}, nil
+}
+
+// Chromium finds the browser.
+func Chromium() (string, error) {
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
+		if path, err := exec.LookPath(name); err == nil {
+			return path, nil
+		}
+	}
+	return "", errors.New("no Chromium found; as root, type: apt-get install -y --no-install-recommends chromium")
+}
+
+// Screen sets the size of the page, 360 or 1280 px wide, and its light.
+func Screen(width, height int64, dark bool) chromedp.Action[chromedp.Void] {
+	light := "light"
+	if dark {
+		light = "dark"
+	}
+	return chromedp.Steps(
+		chromedp.EmulateViewport(width, height),
+		chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: light}}})
+			return err
+		}),
+	)
+}
+
+// App is the program, running with its made-up club in a folder of its own.
+type App struct {
+	URL, Email, Password string
+
+	command *exec.Cmd
+	folder  string
+}
+
+var (
+	address = regexp.MustCompile(`is at (http://\S+)`)
+	signIn  = regexp.MustCompile(`sign in as (\S+) .* password (\S+)`)
+)
+
+// startLimit is how long the program may take to say where it is.
+const startLimit = 90 * time.Second
+
+// Start builds the program from the source tree at root and starts it with the
+// demo. The caller stops it.
+func Start(root string) (*App, error) {
+	folder, err := os.MkdirTemp("", "ledger-app-")
+	if err != nil {
+		return nil, err
+	}
+	if err := os.Chmod(folder, 0o755); err != nil {
+		return nil, err
+	}
+	program := filepath.Join(folder, "strokeledger")
+	build := exec.Command("go", "build", "-o", program, "./cmd/strokeledger")
+	build.Dir = root
+	if out, err := build.CombinedOutput(); err != nil {
+		return nil, fmt.Errorf("go build: %w: %s", err, out)
+	}
+	a := &App{folder: folder, command: exec.Command(program, "serve", "--demo", "--sign-up", "open", "--listen", "127.0.0.1:0", "--data", filepath.Join(folder, "data"))}
+	out, err := a.command.StdoutPipe()
+	if err != nil {
+		return nil, err
+	}
+	log, err := os.Create(filepath.Join(folder, "log"))
+	if err != nil {
+		return nil, err
+	}
+	defer log.Close()
+	a.command.Stderr = log
+	if err := a.command.Start(); err != nil {
+		return nil, err
+	}
+	if err := a.read(out); err != nil {
+		return nil, errors.Join(err, a.Stop())
+	}
+	return a, nil
+}
+
+// read waits until the program has said where it is and who may sign in.
+func (a *App) read(out io.Reader) error {
+	said := make(chan error, 1)
+	go func() {
+		lines := bufio.NewScanner(out)
+		for lines.Scan() {
+			if m := signIn.FindStringSubmatch(lines.Text()); m != nil {
+				a.Email, a.Password = m[1], m[2]
+			}
+			if m := address.FindStringSubmatch(lines.Text()); m != nil {
+				a.URL = m[1]
+				said <- nil
+				return
+			}
+		}
+		log, _ := os.ReadFile(filepath.Join(a.folder, "log"))
+		said <- fmt.Errorf("the program ended: %s", log)
+	}()
+	select {
+	case err := <-said:
+		return err
+	case <-time.After(startLimit):
+		return fmt.Errorf("the program did not start within %s", startLimit)
+	}
+}
+
+// Stop ends the program and removes its folder.
+func (a *App) Stop() error {
+	a.command.Process.Signal(syscall.SIGTERM)
+	err := a.command.Wait()
+	return errors.Join(err, os.RemoveAll(a.folder))
+}

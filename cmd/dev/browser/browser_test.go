@@ -1,0 +1,279 @@
+package browser
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/shotsfile"
+	"strokeledger/web/form"
+)
+
+var app *App
+
+func TestMain(m *testing.M) {
+	var err error
+	if app, err = Start("../../.."); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+	code := m.Run()
+	if err := app.Stop(); err != nil {
+		fmt.Fprintln(os.Stderr, "the app did not stop well:", err)
+		code = 1
+	}
+	os.Exit(code)
+}
+
+// tab opens a browser for a test, at a width, with script or without.
+func tab(t *testing.T, width int64, script bool) context.Context {
+	t.Helper()
+	ctx, cancel, err := Tab(context.Background())
+	if err != nil {
+		t.Fatal(err)
+	}
+	ctx, cancelTime := context.WithTimeout(ctx, 3*time.Minute)
+	t.Cleanup(func() { cancelTime(); cancel() })
+	steps := []chromedp.Action[chromedp.Void]{Screen(width, 800, false)}
+	if !script {
+		steps = append(steps, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
+			return err
+		}))
+	}
+	do(t, ctx, steps...)
+	return ctx
+}
+
+func do(t *testing.T, ctx context.Context, steps ...chromedp.Action[chromedp.Void]) {
+	t.Helper()
+	if err := chromedp.Do(ctx, steps...); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// read is the text of an element.
+func read(t *testing.T, ctx context.Context, selector string) string {
+	t.Helper()
+	text, err := chromedp.Run(ctx, chromedp.TextContent(selector))
+	if err != nil {
+		t.Fatalf("%s: %v", selector, err)
+	}
+	return strings.Join(strings.Fields(text), " ")
+}
+
+// card84 is the round of 84 strokes that the design gives for measuring entry.
+func card84(t *testing.T) golf.Round {
+	t.Helper()
+	file, err := os.Open("../../../testdata/shots/card84.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer file.Close()
+	for r, err := range shotsfile.NewReader(file, shotsfile.Limits{}).Rounds() {
+		if err != nil {
+			t.Fatal(err)
+		}
+		return r
+	}
+	t.Fatal("no round")
+	return golf.Round{}
+}
+
+// newcomer makes an account, puts in the course of a round and begins it.
+func newcomer(t *testing.T, ctx context.Context, name string, r golf.Round) {
+	t.Helper()
+	do(t, ctx, chromedp.Navigate(app.URL+"/join"),
+		chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"), chromedp.SendKeys("#password", "a long password"),
+		Press("main form button"), chromedp.WaitReady("a.btn.main"),
+		chromedp.Navigate(app.URL+"/courses/new"),
+		chromedp.SendKeys("#name", "Course of "+name), chromedp.SendKeys("#card", form.WriteCard(r.Card(), golf.Yards)),
+		Press("main form button"), chromedp.WaitReady("table"))
+	link, err := chromedp.Run(ctx, chromedp.Attributes(fmt.Sprintf(`//a[text()="Course of %s"]`, name)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	course := link["href"][strings.LastIndex(link["href"], "/")+1:]
+	do(t, ctx, chromedp.Navigate(app.URL+"/rounds/new?course="+course), Press("main form button.main"), chromedp.WaitReady("#line"))
+}
+
+// statementSays checks that the statement adds up to the score and to what was
+// lost against the target.
+func statementSays(t *testing.T, ctx context.Context, score, lost string) {
+	t.Helper()
+	do(t, ctx, chromedp.WaitReady("table.acct"))
+	if got := read(t, ctx, ".acct tfoot strong"); got != score {
+		t.Errorf("score %s, want %s", got, score)
+	}
+	if got := read(t, ctx, ".acct tfoot .amt"); got != lost {
+		t.Errorf("lost %s, want %s", got, lost)
+	}
+}
+
+func TestNewcomerEntersARoundByLine(t *testing.T) {
+	for _, script := range []bool{true, false} {
+		ctx, r := tab(t, 1280, script), card84(t)
+		newcomer(t, ctx, map[bool]string{true: "ada", false: "bea"}[script], r)
+		for i, h := range r.Holes {
+			line := form.WriteLine(h, r.Card()[i], form.StandardUnits)
+			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)), chromedp.SendKeys("#line", line+"\r"))
+		}
+		statementSays(t, ctx, "84", "+5.0")
+	}
+}
+
+func TestNewcomerEntersARoundByPad(t *testing.T) {
+	for _, script := range []bool{true, false} {
+		ctx, r := tab(t, 360, script), card84(t)
+		r.Holes = r.Holes[:3]
+		newcomer(t, ctx, map[bool]string{true: "cleo", false: "dora"}[script], r)
+		for i, h := range r.Holes {
+			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)))
+			want := ""
+			for _, key := range strings.Split(strings.ReplaceAll(padLine(h, r.Card()[i]), " ", ""), "") {
+				want = form.Press(want, key)
+				do(t, ctx, Press(fmt.Sprintf(`button.key[value=%q]`, key)), chromedp.WaitReady("#line"))
+				waitValue(t, ctx, want)
+			}
+			do(t, ctx, Press(`button.key[value="save"]`))
+		}
+		statementSays(t, ctx, "13", "+0.8")
+	}
+}
+
+// padLine is a line with a letter before every distance, as the pad writes it.
+func padLine(h golf.Hole, card golf.CardHole) string {
+	var words []string
+	last := ""
+	for word := range strings.FieldsSeq(form.WriteLine(h, card, form.StandardUnits)) {
+		if word[0] >= '0' && word[0] <= '9' {
+			word = last + word
+		}
+		words, last = append(words, word), word[:1]
+	}
+	return strings.Join(words, " ")
+}
+
+// waitValue waits until the line is as the pad must have made it.
+func waitValue(t *testing.T, ctx context.Context, want string) {
+	t.Helper()
+	var got string
+	for range 200 {
+		var err error
+		if got, err = chromedp.Run(ctx, chromedp.Value("#line")); err == nil && got == want {
+			return
+		}
+		time.Sleep(10 * time.Millisecond)
+	}
+	t.Fatalf("the line is %q, want %q", got, want)
+}
+
+func TestFaultsKeepWhatWasTyped(t *testing.T) {
+	ctx := tab(t, 360, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	path, err := FirstRound(ctx, app)
+	if err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+path+"/holes/1"), chromedp.Clear("#line"), chromedp.SendKeys("#line", "r165 q24\r"), chromedp.WaitReady(".bad .wrong"))
+	if got := read(t, ctx, ".wrong"); !strings.Contains(got, "q24") || !strings.Contains(got, "Allowed") {
+		t.Error(got)
+	}
+	if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != "r165 q24" {
+		t.Errorf("%q, %v", got, err)
+	}
+}
+
+// Two windows edit one hole: the second is told, and shown both.
+func TestTwoWindowsOnOneHole(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	path, err := FirstRound(ctx, app)
+	if err != nil {
+		t.Fatal(err)
+	}
+	hole := app.URL + path + "/holes/2"
+	other, cancel := chromedp.NewContext(ctx)
+	defer cancel()
+	do(t, ctx, chromedp.Navigate(hole))
+	do(t, other, chromedp.Navigate(hole), chromedp.Clear("#line"), chromedp.SendKeys("#line", "f150 g20 2\r"), chromedp.WaitReady(`//h1[text()!="Hole 2"]`))
+	do(t, ctx, chromedp.Clear("#line"), chromedp.SendKeys("#line", "r155 g30 3\r"), chromedp.WaitReady(".flash.bad"))
+	if got := read(t, ctx, ".flash.bad"); !strings.Contains(got, "f150 g20 2") {
+		t.Error(got)
+	}
+	if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != "r155 g30 3" {
+		t.Errorf("%q, %v", got, err)
+	}
+}
+
+// No barriers that axe-core finds, on any page, in either light.
+func TestNoBarriers(t *testing.T) {
+	axe, err := os.ReadFile("node_modules/axe-core/axe.min.js")
+	if err != nil {
+		t.Fatal("axe-core is missing; type: npm ci --prefix cmd/dev/browser")
+	}
+	ctx := tab(t, 1280, true)
+	visit := func(width int64, dark bool, paths ...string) {
+		for _, path := range paths {
+			do(t, ctx, Screen(width, 800, dark), chromedp.Navigate(app.URL+path))
+			if _, err := chromedp.Run(ctx, chromedp.Evaluate[bool](string(axe)+";true")); err != nil {
+				t.Fatal(err)
+			}
+			found, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](
+				`axe.run().then(r => r.violations.flatMap(v => v.nodes.map(n => v.id + ": " + n.html.slice(0, 160))))`, chromedp.EvalAwaitPromise))
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, f := range found {
+				t.Errorf("%s at %d px, dark %v: %s", path, width, dark, f)
+			}
+		}
+	}
+	for _, width := range []int64{360, 1280} {
+		for _, dark := range []bool{false, true} {
+			visit(width, dark, "/", "/join", "/nothing")
+		}
+	}
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	round, err := FirstRound(ctx, app)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, width := range []int64{360, 1280} {
+		for _, dark := range []bool{false, true} {
+			visit(width, dark, "/rounds", round, round+"/holes/7", "/rounds/new", "/courses", "/courses/new", "/courses/1", "/account")
+		}
+	}
+}
+
+// The policy holds: no page asks for a style or script that it forbids.
+func TestContentSecurityPolicyIsKept(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	round, err := FirstRound(ctx, app)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range []string{"/rounds", round, round + "/holes/7", "/account"} {
+		do(t, ctx, chromedp.Navigate(app.URL+path))
+		inline, err := chromedp.Run(ctx, chromedp.Evaluate[int](`document.querySelectorAll("[style], style, script:not([src]), [onclick]").length`))
+		if err != nil || inline != 0 {
+			t.Errorf("%s: %d inline styles or scripts, %v", path, inline, err)
+		}
+	}
+}

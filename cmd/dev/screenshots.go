@@ -1,0 +1,71 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"github.com/chromedp/chromedp"
+
+	"strokeledger/cmd/dev/browser"
+)
+
+const screenshotFolder = "screenshots"
+
+// screenshots writes a picture of every page at two widths in two lights, for
+// people to look at.
+func screenshots() error {
+	if err := prepare(); err != nil {
+		return err
+	}
+	app, err := browser.Start(".")
+	if err != nil {
+		return err
+	}
+	defer app.Stop()
+	ctx, cancel, err := browser.Tab(context.Background())
+	if err != nil {
+		return err
+	}
+	defer cancel()
+	if err := os.MkdirAll(screenshotFolder, 0o755); err != nil {
+		return err
+	}
+	if err := shoot(ctx, app.URL, []shot{{"front", "/"}, {"join", "/join"}, {"not-found", "/nothing"}}); err != nil {
+		return err
+	}
+	if err := browser.SignIn(ctx, app); err != nil {
+		return err
+	}
+	round, err := browser.FirstRound(ctx, app)
+	if err != nil {
+		return err
+	}
+	return shoot(ctx, app.URL, []shot{{"rounds", "/rounds"}, {"statement", round}, {"hole", round + "/holes/7"}, {"new-round", "/rounds/new"},
+		{"courses", "/courses"}, {"new-course", "/courses/new"}, {"course", "/courses/1"}, {"account", "/account"}})
+}
+
+type shot struct{ name, path string }
+
+func shoot(ctx context.Context, url string, shots []shot) error {
+	for _, width := range []int64{360, 1280} {
+		for _, dark := range []bool{false, true} {
+			light := map[bool]string{false: "light", true: "dark"}[dark]
+			for _, s := range shots {
+				if err := chromedp.Do(ctx, browser.Screen(width, 800, dark), chromedp.Navigate(url+s.path)); err != nil {
+					return err
+				}
+				picture, err := chromedp.Run(ctx, chromedp.FullScreenshot(100))
+				if err != nil {
+					return err
+				}
+				name := filepath.Join(screenshotFolder, fmt.Sprintf("%s-%d-%s.png", s.name, width, light))
+				if err := os.WriteFile(name, picture, 0o644); err != nil {
+					return err
+				}
+			}
+		}
+	}
+	return nil
+}

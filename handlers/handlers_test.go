@@ -1,0 +1,348 @@
+package handlers
+
+import (
+	"context"
+	"io"
+	"log/slog"
+	"net/http"
+	"net/http/cookiejar"
+	"net/http/httptest"
+	"net/url"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/go-chi/chi/v5"
+
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+func TestMain(m *testing.M) { os.Exit(dbtest.Run(m)) }
+
+// site is a server with a database of its own.
+type site struct {
+	*httptest.Server
+	store *db.Store
+	t     *testing.T
+}
+
+func newSite(t *testing.T, options Options) site {
+	t.Helper()
+	store := dbtest.Open(t)
+	s := httptest.NewServer(New(store, options))
+	t.Cleanup(s.Close)
+	return site{s, store, t}
+}
+
+// visitor is a browser that follows no redirect by itself.
+type visitor struct {
+	site
+	client *http.Client
+}
+
+func (s site) visitor() visitor {
+	jar, err := cookiejar.New(nil)
+	if err != nil {
+		s.t.Fatal(err)
+	}
+	return visitor{s, &http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}
+}
+
+// answer is what came back.
+type answer struct {
+	status   int
+	location string
+	body     string
+}
+
+func (v visitor) ask(r *http.Request) answer {
+	v.t.Helper()
+	got, err := v.client.Do(r)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	defer got.Body.Close()
+	body, err := io.ReadAll(got.Body)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	return answer{got.StatusCode, got.Header.Get("Location"), string(body)}
+}
+
+func (v visitor) get(path string) answer {
+	r, err := http.NewRequest(http.MethodGet, v.URL+path, nil)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	return v.ask(r)
+}
+
+func (v visitor) post(path string, fields ...string) answer {
+	form := url.Values{}
+	for i := 0; i+1 < len(fields); i += 2 {
+		form.Add(fields[i], fields[i+1])
+	}
+	r, err := http.NewRequest(http.MethodPost, v.URL+path, strings.NewReader(form.Encode()))
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
+	return v.ask(r)
+}
+
+const password = "a long password"
+
+// member is a visitor with an account, signed in.
+func (s site) member(name string) visitor {
+	s.t.Helper()
+	hash, err := HashPassword(context.Background(), password)
+	if err != nil {
+		s.t.Fatal(err)
+	}
+	if _, err := s.store.NewPlayer(context.Background(), name+"@example.org", name, hash); err != nil {
+		s.t.Fatal(err)
+	}
+	v := s.visitor()
+	if a := v.post("/sign-in", "email", name+"@example.org", "password", password); a.status != http.StatusSeeOther {
+		s.t.Fatalf("%s: %d %s", name, a.status, a.body)
+	}
+	return v
+}
+
+// withRound gives a member a course and a round with its first hole entered,
+// and returns the round's path.
+func (v visitor) withRound() string {
+	v.t.Helper()
+	if a := v.post("/courses/new", "name", "Harrow Fen", "card", "4 384\n3 158\n5 498\n"); a.status != http.StatusSeeOther {
+		v.t.Fatalf("%d %s", a.status, a.body)
+	}
+	a := v.post("/rounds/new", "course", "1", "date", "2026-05-02")
+	if a.status != http.StatusSeeOther || a.location != "/rounds/1/holes/1" {
+		v.t.Fatalf("%d %s %s", a.status, a.location, a.body)
+	}
+	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "press", "save"); a.status != http.StatusSeeOther || a.location != "/rounds/1/holes/2" {
+		v.t.Fatalf("%d %s %s", a.status, a.location, a.body)
+	}
+	return "/rounds/1"
+}
+
+// Every route that the router knows: who may, who may not. A route that is not
+// in the table fails the test.
+func TestAccess(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen, SetupToken: "token"})
+	owner, stranger, nobody := s.member("owner"), s.member("stranger"), s.visitor()
+	owner.withRound()
+	type who struct{ owner, stranger, nobody int }
+	open, own, private := who{200, 200, 200}, who{200, 404, 303}, who{200, 200, 303}
+	table := map[string]who{
+		"GET /healthz": open, "GET /readyz": open, "GET /static/{file}": {404, 404, 404},
+		"GET /": {303, 303, 200}, "GET /join": open, "POST /join": {422, 422, 422}, "POST /sign-in": {422, 422, 422},
+		"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": {422, 422, 303},
+		"GET /courses": private, "GET /courses/new": private, "POST /courses/new": {422, 422, 303},
+		"GET /courses/{course}": private, "POST /courses/{course}": {422, 422, 303},
+		"GET /account": private, "POST /account": {422, 422, 303}, "POST /account/password": {422, 422, 303},
+		"POST /account/devices": {404, 404, 303}, "POST /account/delete": {422, 422, 303}, "POST /account/invite": {404, 404, 303},
+		"GET /export/shots.csv": private,
+		"GET /rounds/{round}":   own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
+		"POST /rounds/{round}/holes/{hole}/echo": own,
+		"POST /rounds/{round}/remove":            {303, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 303},
+		"POST /sign-out": {303, 303, 303},
+	}
+	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashes: make(chan struct{}, 1)}
+	routes, last := []string{}, []string{}
+	err := chi.Walk(server.routes().(chi.Routes), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
+		name := method + " " + route
+		if _, known := table[name]; !known {
+			t.Errorf("%s has no row", name)
+		}
+		switch name {
+		case "POST /sign-out", "POST /rounds/{round}/remove":
+			last = append(last, name)
+		case "POST /rounds/{round}/restore":
+			last = append(last, name)
+		default:
+			routes = append(routes, name)
+		}
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(routes)+len(last) != len(table) {
+		t.Errorf("%d routes, %d rows", len(routes)+len(last), len(table))
+	}
+	check := func(name string, v visitor, as string, want int) {
+		method, route, _ := strings.Cut(name, " ")
+		path := strings.NewReplacer("{round}", "1", "{hole}", "1", "{course}", "1", "{file}", "none.css").Replace(route)
+		got := answer{}
+		if method == http.MethodGet {
+			got = v.get(path)
+		} else {
+			got = v.post(path)
+		}
+		if got.status != want {
+			t.Errorf("%s as %s: %d, want %d", name, as, got.status, want)
+		}
+	}
+	for _, name := range append(routes, "POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /sign-out") {
+		check(name, nobody, "nobody", table[name].nobody)
+		check(name, stranger, "a stranger", table[name].stranger)
+		check(name, owner, "the owner", table[name].owner)
+	}
+}
+
+func TestOtherSitesMayNotPost(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	r, err := http.NewRequest(http.MethodPost, v.URL+"/sign-out", nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Header.Set("Origin", "https://elsewhere.example")
+	r.Header.Set("Sec-Fetch-Site", "cross-site")
+	if a := v.ask(r); a.status != http.StatusForbidden {
+		t.Errorf("%d", a.status)
+	}
+	if a := v.get("/rounds"); a.status != http.StatusOK {
+		t.Errorf("signed out by another site: %d", a.status)
+	}
+}
+
+func TestFirstAccountNeedsTheSetupToken(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpInvitation, SetupToken: "sesame"})
+	v := s.visitor()
+	fields := []string{"name", "Steward", "email", "s@example.org", "password", password, "token"}
+	if a := v.post("/join", append(fields, "wrong")...); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "setup token") {
+		t.Errorf("%d", a.status)
+	}
+	if a := v.post("/join", append(fields, "sesame")...); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := s.visitor().post("/join", append(fields, "sesame")...); a.status == http.StatusSeeOther {
+		t.Error("the setup token worked twice")
+	}
+	a := v.post("/account/invite")
+	_, link, found := strings.Cut(a.body, "<code>http://")
+	if !found {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	link, _, _ = strings.Cut(link, "</code>")
+	_, token, _ := strings.Cut(link, "token=")
+	pupil := s.visitor()
+	if a := pupil.get("/join?token=" + token); a.status != http.StatusOK {
+		t.Errorf("%d", a.status)
+	}
+	join := func(v visitor, name string) int {
+		return v.post("/join", "name", name, "email", name+"@example.org", "password", password, "token", token).status
+	}
+	if got := join(pupil, "one"); got != http.StatusSeeOther {
+		t.Errorf("%d", got)
+	}
+	if got := join(s.visitor(), "two"); got != http.StatusNotFound {
+		t.Errorf("the invitation made a second account: %d", got)
+	}
+}
+
+func TestSignInIsSlowedDown(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	s.member("a")
+	v := s.visitor()
+	last := 0
+	for range failuresMost + 1 {
+		last = v.post("/sign-in", "email", "a@example.org", "password", "wrong").status
+	}
+	if last != http.StatusTooManyRequests {
+		t.Errorf("%d", last)
+	}
+	if a := v.post("/sign-in", "email", "A@example.org", "password", password); a.status != http.StatusTooManyRequests {
+		t.Errorf("the right password after too many: %d", a.status)
+	}
+}
+
+func TestAHoleIsSavedOnceHoweverOftenItIsSent(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	for range 3 {
+		if a := v.post(round+"/holes/2", "line", "g15 2", "version", "0", "press", "save"); a.status != http.StatusSeeOther {
+			t.Fatalf("%d %s", a.status, a.body)
+		}
+	}
+	if a := v.post(round+"/holes/2", "line", "g18 2", "version", "0"); a.status != http.StatusConflict || !strings.Contains(a.body, "g15 2") || !strings.Contains(a.body, `value="g18 2"`) {
+		t.Errorf("%d %s", a.status, a.body)
+	}
+	if a := v.post(round+"/holes/2", "line", "g18 2", "version", "1"); a.status != http.StatusSeeOther {
+		t.Errorf("%d", a.status)
+	}
+}
+
+func TestAddressesThatAreNone(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	for _, path := range []string{"/rounds/x", "/rounds/0", "/rounds/99", round + "/holes/19", round + "/holes/x", "/courses/77", "/nothing", "/rounds/99999999999999999999"} {
+		if a := v.get(path); a.status != http.StatusNotFound || !strings.Contains(a.body, "Not found") {
+			t.Errorf("%s: %d", path, a.status)
+		}
+	}
+}
+
+func TestWhatIsExportedHoldsTheRound(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	v.withRound()
+	if a := v.get("/export/shots.csv"); a.status != http.StatusOK || strings.Count(a.body, "\n") != 5 || !strings.Contains(a.body, "Harrow Fen") {
+		t.Errorf("%d %s", a.status, a.body)
+	}
+}
+
+// Two processes on one database serve the same sessions and rounds.
+func TestTwoProcesses(t *testing.T) {
+	store := dbtest.Open(t)
+	one := site{httptest.NewServer(New(store, Options{SignUp: SignUpOpen})), store, t}
+	two := site{httptest.NewServer(New(store, Options{SignUp: SignUpOpen})), store, t}
+	defer one.Close()
+	defer two.Close()
+	v := one.member("a")
+	round := v.withRound()
+	other := visitor{two, &http.Client{CheckRedirect: v.client.CheckRedirect}}
+	here, err := url.Parse(one.URL)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := http.NewRequest(http.MethodGet, two.URL+round, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, c := range v.client.Jar.Cookies(here) {
+		r.AddCookie(c)
+	}
+	if a := other.ask(r); a.status != http.StatusOK || !strings.Contains(a.body, "Hole 1, par 4") {
+		t.Errorf("%d", a.status)
+	}
+}
+
+func TestDeletingTheAccount(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	v.withRound()
+	if a := v.post("/account/delete", "confirm", "wrong"); a.status != http.StatusUnprocessableEntity {
+		t.Errorf("%d", a.status)
+	}
+	if a := v.post("/account/delete", "confirm", password); a.status != http.StatusSeeOther {
+		t.Errorf("%d", a.status)
+	}
+	if a := s.visitor().post("/sign-in", "email", "a@example.org", "password", password); a.status != http.StatusUnprocessableEntity {
+		t.Errorf("signed in to a deleted account: %d", a.status)
+	}
+}
+
+func TestAPanicBecomesAPage(t *testing.T) {
+	s := &server{options: Options{Log: slog.New(slog.DiscardHandler)}}
+	w := httptest.NewRecorder()
+	s.identify(s.recovered(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic("a bug") }))).ServeHTTP(w, httptest.NewRequest(http.MethodGet, "/", nil))
+	if body := w.Body.String(); w.Code != http.StatusInternalServerError || !strings.Contains(body, "Something went wrong here") || !strings.Contains(body, "Request ") || strings.Contains(body, "a bug") {
+		t.Errorf("%d %s", w.Code, body)
+	}
+}
