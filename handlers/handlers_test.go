@@ -1,9 +1,11 @@
 package handlers
 
 import (
+	"bytes"
 	"context"
 	"io"
 	"log/slog"
+	"mime/multipart"
 	"net/http"
 	"net/http/cookiejar"
 	"net/http/httptest"
@@ -143,8 +145,8 @@ func TestAccess(t *testing.T) {
 		"GET /courses/{course}": private, "POST /courses/{course}": {422, 422, 303},
 		"GET /account": private, "POST /account": {422, 422, 303}, "POST /account/password": {422, 422, 303},
 		"POST /account/devices": {404, 404, 303}, "POST /account/delete": {422, 422, 303}, "POST /account/invite": {404, 404, 303},
-		"GET /export/shots.csv": private,
-		"GET /rounds/{round}":   own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
+		"GET /export/shots.csv": private, "GET /import": private, "POST /import": {422, 422, 303}, "POST /import/confirm": {404, 404, 303},
+		"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
 		"POST /rounds/{round}/holes/{hole}/echo": own,
 		"POST /rounds/{round}/remove":            {303, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 303},
 		"POST /sign-out": {303, 303, 303},
@@ -344,5 +346,81 @@ func TestAPanicBecomesAPage(t *testing.T) {
 	s.identify(s.recovered(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic("a bug") }))).ServeHTTP(w, httptest.NewRequest(http.MethodGet, "/", nil))
 	if body := w.Body.String(); w.Code != http.StatusInternalServerError || !strings.Contains(body, "Something went wrong here") || !strings.Contains(body, "Request ") || strings.Contains(body, "a bug") {
 		t.Errorf("%d %s", w.Code, body)
+	}
+}
+
+// upload sends a file as the import form does.
+func (v visitor) upload(text string) answer {
+	v.t.Helper()
+	var body bytes.Buffer
+	w := multipart.NewWriter(&body)
+	part, err := w.CreateFormFile("file", "shots.csv")
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	if _, err := part.Write([]byte(text)); err != nil {
+		v.t.Fatal(err)
+	}
+	if err := w.Close(); err != nil {
+		v.t.Fatal(err)
+	}
+	r, err := http.NewRequest(http.MethodPost, v.URL+"/import", &body)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	r.Header.Set("Content-Type", w.FormDataContentType())
+	return v.ask(r)
+}
+
+// What was taken away comes back when it is taken in by another account.
+func TestExportAndImport(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	season, err := os.ReadFile("../testdata/shots/season.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	one, two := s.member("one"), s.member("two")
+	if a := one.upload(string(season)); a.status != http.StatusOK || !strings.Contains(a.body, "36 rounds") {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := one.get("/rounds"); strings.Contains(a.body, "Harrow Fen") {
+		t.Error("kept before it was confirmed")
+	}
+	if a := one.post("/import/confirm"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d", a.status)
+	}
+	first := one.get("/export/shots.csv").body
+	if a := two.upload(first); a.status != http.StatusOK {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := two.post("/import/confirm"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d", a.status)
+	}
+	if second := two.get("/export/shots.csv").body; second != first || strings.Count(first, "\n") < 3000 {
+		t.Errorf("%d bytes went out, %d came back", len(first), len(second))
+	}
+	if a := two.upload(first); !strings.Contains(a.body, "36 rounds are there already") {
+		t.Error("rounds that are there already are not told")
+	}
+	for _, there := range []string{"skip", "replace"} {
+		if two.upload(first).status != http.StatusOK || two.post("/import/confirm", "there", there).status != http.StatusSeeOther {
+			t.Errorf("%s failed", there)
+		}
+		if n := strings.Count(two.get("/rounds").body, "<tr>"); n != 37 {
+			t.Errorf("%s: %d rows", there, n)
+		}
+	}
+}
+
+func TestBrokenFilesAreRefusedWhole(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	for _, text := range []string{"", "nothing", "round,date,hole,par,shot,lie,distance\nr,2026-05-02,1,4,1,moon,390\n", "\x00\xff\xfe"} {
+		if a := v.upload(text); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "line 1") && !strings.Contains(a.body, "line 2") {
+			t.Errorf("%q: %d", text, a.status)
+		}
+	}
+	if a := v.post("/import/confirm"); a.status != http.StatusNotFound {
+		t.Errorf("something waited: %d", a.status)
 	}
 }

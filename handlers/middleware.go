@@ -13,6 +13,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/static"
+	"strokeledger/web/paths"
 )
 
 type contextKey int
@@ -22,8 +23,12 @@ const (
 	playerKey
 )
 
-// largestForm is how many bytes a form may have.
-const largestForm = 1 << 20
+// largestForm is how many bytes a form may have, and largestFile one that holds
+// a file; the file itself is limited where it is read.
+const (
+	largestForm = 1 << 20
+	largestFile = 65 << 20
+)
 
 // identify gives each request a name that its visitor sees when it fails and
 // that the log has.
@@ -76,7 +81,11 @@ func headers(next http.Handler) http.Handler {
 
 func bounded(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		r.Body = http.MaxBytesReader(w, r.Body, largestForm)
+		most := int64(largestForm)
+		if r.URL.Path == paths.Import {
+			most = largestFile
+		}
+		r.Body = http.MaxBytesReader(w, r.Body, most)
 		next.ServeHTTP(w, r)
 	})
 }

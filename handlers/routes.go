@@ -65,6 +65,9 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Rounds+"/{round}/holes/{hole}", s.page(s.saveHole))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/echo", s.page(s.echoHole))
 	r.Get(paths.Export, s.page(s.export))
+	r.Get(paths.Import, s.page(s.importForm))
+	r.Post(paths.Import, s.page(s.importFile))
+	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
 }
 
 // clientAddress finds the address of the client: that of the connection, or

@@ -17,15 +17,19 @@ type part struct {
 	install []string
 }
 
-// parts lists what the tests of today need besides Go and what Go fetches for
+// parts lists what the tests need besides Go and what Go fetches for
 // itself. A part that is missing and cannot be installed is an error that names
 // the command; no test is left out for want of one.
-var parts = []part{
+var parts = append(runParts, []part{
 	{"git", onPath("git"), []string{"apt-get", "install", "-y", "--no-install-recommends", "git"}},
-	{"Postgres", postgres, []string{"apt-get", "install", "-y", "--no-install-recommends", "postgresql"}},
 	{"Chromium", chromium, []string{"apt-get", "install", "-y", "--no-install-recommends", "chromium"}},
 	{"npm", onPath("npm"), []string{"apt-get", "install", "-y", "--no-install-recommends", "npm"}},
 	{"axe-core", exists("cmd/dev/browser/node_modules/axe-core/axe.min.js"), []string{"npm", "ci", "--no-audit", "--no-fund", "--prefix", "cmd/dev/browser"}},
+}...)
+
+// runParts is what the app itself needs.
+var runParts = []part{
+	{"Postgres", postgres, []string{"apt-get", "install", "-y", "--no-install-recommends", "postgresql"}},
 }
 
 func exists(file string) func() bool {

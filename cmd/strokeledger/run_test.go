@@ -33,7 +33,9 @@ func TestWrongUsage(t *testing.T) {
 		"expect --level 79 --lie rough --distance 0", "expect --level 79 --lie rough --distance nan", "expect --level 79 --lie rough --distance 701",
 		"expect --level 79 --lie rough --distance 40 --green-to-work-with 3", "expect --level 79 --lie green --distance 9 --green-to-work-with 1",
 		"simulate", "simulate --level 111", "simulate --level 79 --rounds 0", "simulate --level 79 --putting 10", "simulate --level 79 now",
-		"calibrate --check --show", "calibrate now",
+		"calibrate --check --show", "calibrate now", "ready now",
+		"serve now", "serve --sign-up everybody", "serve --listen nowhere", "serve --demo --listen 0.0.0.0:8177", "serve --demo --listen example.org:1",
+		"serve --demo --database postgres://x", "serve --proxies everywhere",
 	} {
 		r := runLine("", strings.Fields(args)...)
 		if r.status != exitUsage || r.out != "" || strings.Count(r.err, "\n") != 1 || !strings.HasPrefix(r.err, "strokeledger ") {
@@ -43,7 +45,7 @@ func TestWrongUsage(t *testing.T) {
 }
 
 func TestHelp(t *testing.T) {
-	for _, args := range []string{"", "help", "--help", "analyse --help", "expect -h", "simulate --help", "calibrate --help"} {
+	for _, args := range []string{"", "help", "--help", "analyse --help", "expect -h", "simulate --help", "calibrate --help", "serve --help", "ready -h"} {
 		if r := runLine("", strings.Fields(args)...); r.status != exitDone || r.err != "" || len(r.out) < 80 {
 			t.Errorf("%q: status %d, out %q, err %q", args, r.status, r.out, r.err)
 		}

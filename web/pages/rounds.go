@@ -18,6 +18,7 @@ type Rounds struct {
 	Rows    []RoundRow
 	New     string
 	Export  string
+	Import  string
 	Restore string // address that brings back what was just taken away
 }
 
@@ -41,7 +42,7 @@ type ListedRound struct {
 // taken away, 0 for none.
 func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID) Rounds {
 	page.Title, page.Here = "Rounds", paths.Rounds
-	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export}
+	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export, Import: paths.Import}
 	if removed != 0 {
 		p.Restore = paths.RestoreRound(removed)
 	}

@@ -25,8 +25,10 @@ const (
 	Invite    = "/account/invite"
 	Export    = "/export/shots.csv"
 	Import    = "/import"
-	Healthy   = "/healthz"
-	Ready     = "/readyz"
+
+	ImportConfirm = "/import/confirm"
+	Healthy       = "/healthz"
+	Ready         = "/readyz"
 )
 
 // Round is the statement of a round.
