@@ -298,3 +298,47 @@ func TestRemovedRoundsComeBack(t *testing.T) {
 		t.Errorf("%+v, %v", back, err)
 	}
 }
+
+func TestResets(t *testing.T) {
+	s, ctx := dbtest.Open(t), t.Context()
+	steward, err := s.FirstPlayer(ctx, "s@example.org", "Steward", "hash")
+	if err != nil {
+		t.Fatal(err)
+	}
+	player := newPlayer(t, s, "a@example.org")
+	if err := s.NewReset(ctx, player, steward.ID, []byte("t"), 1); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("a player made a link for the steward: %v", err)
+	}
+	if all, err := s.Accounts(ctx, player); err != nil || len(all) != 0 {
+		t.Errorf("a player sees %d accounts, %v", len(all), err)
+	}
+	if all, err := s.Accounts(ctx, steward.ID); err != nil || len(all) != 2 {
+		t.Errorf("the steward sees %d accounts, %v", len(all), err)
+	}
+	if err := s.NewSession(ctx, player, []byte("x"), "a phone"); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.NewReset(ctx, steward.ID, player, []byte("t"), 1); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.UseReset(ctx, steward.ID, []byte("t"), "new"); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("the link worked for another account: %v", err)
+	}
+	if err := s.UseReset(ctx, player, []byte("t"), "new"); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.UseReset(ctx, player, []byte("t"), "newer"); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("the link worked twice: %v", err)
+	}
+	if p, err := s.PlayerByEmail(ctx, "a@example.org"); err != nil || p.PasswordHash != "new" {
+		t.Errorf("%+v, %v", p, err)
+	}
+	if devices, err := s.Sessions(ctx, player); err != nil || len(devices) != 0 {
+		t.Errorf("%d devices are still signed in, %v", len(devices), err)
+	}
+	for i, want := range []bool{true, false} {
+		if notice, err := s.TakeNotice(ctx, player); err != nil || (notice != "") != want {
+			t.Errorf("notice %d: %q, %v", i, notice, err)
+		}
+	}
+}

@@ -43,7 +43,7 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 // saved in the meantime.
 func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, line, other string) error {
 	units := unitsOf(me(r))
-	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Line: form.ParseLine(line, h.Card(), units), Units: units, Other: other}
+	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Line: form.ParseLine(line, h.Card(), units), Units: units, Other: other, Player: int64(me(r).ID)}
 	var card []golf.CardHole
 	for _, other := range kept.Holes {
 		card = append(card, other.Card())

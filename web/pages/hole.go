@@ -22,6 +22,7 @@ type HoleEntry struct {
 	Back     bool   // the hole is on the back nine, which a phone then shows
 	Turn     string // address of the other nine, for a phone; empty for nine holes or fewer
 	TurnName string
+	Owner    string // number of the account whose drafts the browser keeps
 	Save     string // address that saves
 	Echo     string // address that only understands
 	Line     string
@@ -55,16 +56,16 @@ type EchoRow struct{ Number, Lie, From, Typed, Expected, Lost string }
 
 // Entering is what the page of a hole is made of.
 type Entering struct {
-	ID       golf.RoundID
-	Course   string
-	Hole     golf.CardHole
-	Version  int
-	Line     form.Line
-	Account  account.Account // of this hole alone, when the line is sound
-	Round    []RoundHole
-	Units    form.Units
-	Other    string
-	NewRound bool
+	ID      golf.RoundID
+	Course  string
+	Hole    golf.CardHole
+	Version int
+	Line    form.Line
+	Account account.Account // of this hole alone, when the line is sound
+	Round   []RoundHole
+	Units   form.Units
+	Other   string
+	Player  int64
 }
 
 // RoundHole is a hole of the round as the strip of holes shows it.
@@ -78,7 +79,7 @@ func NewHoleEntry(page layout.Page, q Entering) HoleEntry {
 	page.Title = fmt.Sprintf("Hole %d, %s", q.Hole.Number, q.Course)
 	page.Here, page.Kind, page.Script = paths.NewRound, "entry", "entry.js"
 	page.Foot = "Target here. Expected is what the golfer of your target on this course would still need from there."
-	e := HoleEntry{Page: page, Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number),
+	e := HoleEntry{Page: page, Owner: strconv.FormatInt(q.Player, 10), Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number),
 		Line: q.Line.Text, Version: strconv.Itoa(q.Version), Other: q.Other,
 		Facts: []Fact{{"Par", strconv.Itoa(q.Hole.Par)}, {unitWord(q.Units.Far), plain(math.Round(q.Units.Far.In(q.Hole.Length)))}}}
 	e.turn(q)

@@ -217,6 +217,43 @@ func TestTwoWindowsOnOneHole(t *testing.T) {
 	}
 }
 
+// A connection that drops: what was typed is kept, and sent again once it is
+// back; signing out wipes what the browser kept.
+func TestADroppedConnectionLosesNothing(t *testing.T) {
+	ctx, r := tab(t, 360, true), card84(t)
+	newcomer(t, ctx, "elsa", r)
+	offline := func(yes bool) {
+		script := `void (window.online ??= window.fetch, window.fetch = window.online)`
+		if yes {
+			script = `void (window.online ??= window.fetch, window.fetch = () => Promise.reject(new TypeError("no connection")))`
+		}
+		do(t, ctx, chromedp.Evaluate[chromedp.Void](script))
+	}
+	offline(true)
+	do(t, ctx, chromedp.SendKeys("#line", "r137 f52 g36 4\r"), chromedp.WaitReady(".state.bad"))
+	offline(false)
+	do(t, ctx, chromedp.Evaluate[chromedp.Void](`void dispatchEvent(new Event("online"))`), chromedp.WaitReady(`//h1[text()="Hole 2"]`))
+	if got := read(t, ctx, ".holes li:first-child .mark"); !strings.HasPrefix(got, "5") {
+		t.Errorf("hole 1 stands at %q", got)
+	}
+	do(t, ctx, chromedp.SendKeys("#line", "r169 r"))
+	var left int
+	var err error
+	for range 100 {
+		if left, err = chromedp.Run(ctx, chromedp.Evaluate[int](`localStorage.length`)); err == nil && left == 1 {
+			break
+		}
+		time.Sleep(10 * time.Millisecond)
+	}
+	if left != 1 {
+		t.Errorf("%d drafts are kept", left)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press("main form button"), chromedp.WaitReady("section.in"))
+	if left, err = chromedp.Run(ctx, chromedp.Evaluate[int](`localStorage.length`)); err != nil || left != 0 {
+		t.Errorf("%d drafts are left after signing out, %v", left, err)
+	}
+}
+
 // No barriers that axe-core finds, on any page, in either light.
 func TestNoBarriers(t *testing.T) {
 	axe, err := os.ReadFile("node_modules/axe-core/axe.min.js")
@@ -254,7 +291,7 @@ func TestNoBarriers(t *testing.T) {
 	}
 	for _, width := range []int64{360, 1280} {
 		for _, dark := range []bool{false, true} {
-			visit(width, dark, "/rounds", round, round+"/holes/7", "/rounds/new", "/courses", "/courses/new", "/courses/1", "/account")
+			visit(width, dark, "/rounds", round, round+"/holes/7", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account")
 		}
 	}
 }
