@@ -36,7 +36,7 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 		f.Devices = append(f.Devices, pages.Device{Name: d.Device, Seen: d.SeenAt.Format("2 Jan 2006, 15:04 MST"),
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
 	}
-	f.Steward = p.Steward && s.options.SignUp == SignUpInvitation
+	f.Steward, f.Invites = p.Steward, p.Steward && s.options.SignUp == SignUpInvitation
 	page := shell(r)
 	page.Flash = flash
 	return show(w, r, status, pages.NewAccount(page, f).View())
@@ -134,9 +134,5 @@ func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewInvitation(r.Context(), p.ID, hashed(token), invitationDays); err != nil {
 		return err
 	}
-	scheme := "http://"
-	if s.options.Secure {
-		scheme = "https://"
-	}
-	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Invited: scheme + r.Host + paths.Invited(token)}, "")
+	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Invited: s.absolute(r, paths.Invited(token))}, "")
 }

@@ -145,6 +145,7 @@ func TestAccess(t *testing.T) {
 		"GET /courses/{course}": private, "POST /courses/{course}": {422, 422, 303},
 		"GET /account": private, "POST /account": {422, 422, 303}, "POST /account/password": {422, 422, 303},
 		"POST /account/devices": {404, 404, 303}, "POST /account/delete": {422, 422, 303}, "POST /account/invite": {404, 404, 303},
+		"GET /accounts": {404, 404, 303}, "POST /accounts/{player}/reset": {404, 404, 303}, "GET /reset": open, "POST /reset": {422, 422, 422},
 		"GET /export/shots.csv": private, "GET /import": private, "POST /import": {422, 422, 303}, "POST /import/confirm": {404, 404, 303},
 		"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
 		"POST /rounds/{round}/holes/{hole}/echo": own,
@@ -176,7 +177,7 @@ func TestAccess(t *testing.T) {
 	}
 	check := func(name string, v visitor, as string, want int) {
 		method, route, _ := strings.Cut(name, " ")
-		path := strings.NewReplacer("{round}", "1", "{hole}", "1", "{course}", "1", "{file}", "none.css").Replace(route)
+		path := strings.NewReplacer("{round}", "1", "{hole}", "1", "{course}", "1", "{player}", "1", "{file}", "none.css").Replace(route)
 		got := answer{}
 		if method == http.MethodGet {
 			got = v.get(path)
@@ -422,5 +423,46 @@ func TestBrokenFilesAreRefusedWhole(t *testing.T) {
 	}
 	if a := v.post("/import/confirm"); a.status != http.StatusNotFound {
 		t.Errorf("something waited: %d", a.status)
+	}
+}
+
+func TestForgottenPassword(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpInvitation, SetupToken: "sesame"})
+	steward := s.visitor()
+	if a := steward.post("/join", "name", "Steward", "email", "s@example.org", "password", password, "token", "sesame"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d", a.status)
+	}
+	v := s.member("a")
+	a := steward.post("/accounts/2/reset")
+	_, link, found := strings.Cut(a.body, "<code>"+s.URL)
+	if !found {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	link, _, _ = strings.Cut(strings.ReplaceAll(link, "&amp;", "&"), "</code>")
+	if got := v.get("/rounds"); !strings.Contains(got.body, "The steward made a link") {
+		t.Error("the player is not told")
+	}
+	if got := v.get("/rounds"); strings.Contains(got.body, "The steward made a link") {
+		t.Error("the player is told twice")
+	}
+	where, err := url.Parse(link)
+	if err != nil {
+		t.Fatal(err)
+	}
+	token := where.Query().Get("token")
+	out := s.visitor()
+	if got := out.get(link); got.status != http.StatusOK {
+		t.Errorf("%d", got.status)
+	}
+	for i, want := range []int{http.StatusSeeOther, http.StatusNotFound} {
+		if got := out.post("/reset", "player", "2", "token", token, "password", "another password"); got.status != want {
+			t.Errorf("use %d: %d", i+1, got.status)
+		}
+	}
+	if got := v.get("/rounds"); got.status != http.StatusSeeOther {
+		t.Error("still signed in with the old password")
+	}
+	if got := out.post("/sign-in", "email", "a@example.org", "password", "another password"); got.status != http.StatusSeeOther {
+		t.Errorf("%d", got.status)
 	}
 }

@@ -35,7 +35,11 @@ func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 		listed = append(listed, l)
 	}
 	removed, _ := strconv.ParseInt(r.FormValue("removed"), 10, 64)
-	return show(w, r, http.StatusOK, pages.NewRounds(shell(r), listed, golf.RoundID(removed)).View())
+	page := shell(r)
+	if page.Flash, err = s.store.TakeNotice(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, pages.NewRounds(page, listed, golf.RoundID(removed)).View())
 }
 
 // accountOf works out holes of a round against the golfer who averages its

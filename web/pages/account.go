@@ -16,6 +16,8 @@ type Account struct {
 	Devices   []Device
 	Delete    components.Field
 	Steward   bool
+	Accounts  string // address of the steward's list
+	Invites   bool   // the steward may invite
 	Invited   string // an invitation that was just made
 }
 
@@ -36,14 +38,14 @@ type AccountForm struct {
 	Name, Target, Boundary, Far, Green string
 	Problems                           map[string]string
 	Devices                            []Device
-	Steward                            bool
+	Steward, Invites                   bool
 	Invited                            string
 }
 
 // NewAccount makes the page.
 func NewAccount(page layout.Page, f AccountForm) Account {
 	page.Title, page.Here = "Account", paths.Account
-	return Account{Page: page, Devices: f.Devices, Steward: f.Steward, Invited: f.Invited,
+	return Account{Page: page, Devices: f.Devices, Steward: f.Steward, Accounts: paths.Accounts, Invites: f.Invites, Invited: f.Invited,
 		Settings: []components.Field{
 			{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
 			{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was played for.", Problem: f.Problems["target"]},

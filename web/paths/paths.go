@@ -18,6 +18,8 @@ const (
 	NewRound  = "/rounds/new"
 	Courses   = "/courses"
 	NewCourse = "/courses/new"
+	Accounts  = "/accounts"
+	Reset     = "/reset"
 	Account   = "/account"
 	Password  = "/account/password"
 	Devices   = "/account/devices"
@@ -52,6 +54,14 @@ func Course(id golf.CourseID) string { return Courses + "/" + number(int64(id)) 
 // Shot is a shot's place on the statement of its round.
 func Shot(hole, shot int) string {
 	return "#h" + strconv.Itoa(hole) + "-" + strconv.Itoa(shot)
+}
+
+// ResetOf is where the steward makes a link for a player's new password.
+func ResetOf(id golf.PlayerID) string { return Accounts + "/" + number(int64(id)) + "/reset" }
+
+// ResetLink is where a player sets a new password by a token.
+func ResetLink(id golf.PlayerID, token string) string {
+	return Reset + "?player=" + number(int64(id)) + "&token=" + token
 }
 
 // Invited is the page on which an invitation's token makes an account.
