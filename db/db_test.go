@@ -201,7 +201,7 @@ func entered(version int) db.Hole {
 		{Lie: golf.Tee, Distance: 384 * golf.Yard},
 		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Penalty: 1, About: true},
 		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Miss: golf.Miss{Side: golf.Left, Depth: golf.Short}},
-		{Lie: golf.Rough, Distance: 20 * golf.Yard, ShortSided: true, GreenKnown: true, GreenToWork: 4 * golf.Yard, Club: "sw"},
+		{Lie: golf.Rough, Distance: 20 * golf.Yard, ShortSided: true, GreenKnown: true, GreenToWork: 4 * golf.Yard, Club: "sw", Word: "thin"},
 		{Lie: golf.Green, Distance: 2 * golf.Metre, Unit: golf.Metres},
 	}}}
 }
@@ -225,7 +225,7 @@ func TestRoundsComeBackAsTheyWere(t *testing.T) {
 	if diff := cmp.Diff(want, r.Holes[0]); diff != "" {
 		t.Error(diff)
 	}
-	all, err := s.Rounds(ctx, a, 10)
+	all, err := s.Rounds(ctx, a, db.Chosen{Most: 10})
 	if diff := cmp.Diff([]db.Round{r}, all); diff != "" || err != nil {
 		t.Errorf("%v %s", err, diff)
 	}
@@ -239,7 +239,7 @@ func TestRoundsComeBackAsTheyWere(t *testing.T) {
 			t.Errorf("a stranger %s: %v", what, err)
 		}
 	}
-	if all, err := s.Rounds(ctx, b, 10); err != nil || len(all) != 0 {
+	if all, err := s.Rounds(ctx, b, db.Chosen{}); err != nil || len(all) != 0 {
 		t.Errorf("a stranger lists %d, %v", len(all), err)
 	}
 }
@@ -340,5 +340,45 @@ func TestResets(t *testing.T) {
 		if notice, err := s.TakeNotice(ctx, player); err != nil || (notice != "") != want {
 			t.Errorf("notice %d: %q, %v", i, notice, err)
 		}
+	}
+}
+
+func TestRoundsAreChosen(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a := newPlayer(t, s, "a@example.org")
+	for _, played := range []struct{ course, day string }{{"Fen", "2026-05-01"}, {"Moor", "2026-05-02"}, {"Fen", "2026-06-01"}} {
+		r := aRound()
+		date, err := golf.ParseDate(played.day)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.Course, r.Name, r.PlayedOn = played.course, played.day, date.Time()
+		if _, err := s.NewRound(ctx, a, r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	may := golf.Date{Year: 2026, Month: 5, Day: 2}
+	for _, c := range []struct {
+		chosen db.Chosen
+		want   []string
+	}{
+		{db.Chosen{}, []string{"2026-06-01", "2026-05-02", "2026-05-01"}},
+		{db.Chosen{Most: 1}, []string{"2026-06-01"}},
+		{db.Chosen{Course: "Fen"}, []string{"2026-06-01", "2026-05-01"}},
+		{db.Chosen{From: may}, []string{"2026-06-01", "2026-05-02"}},
+		{db.Chosen{To: may}, []string{"2026-05-02", "2026-05-01"}},
+		{db.Chosen{From: may, To: may, Course: "Fen"}, nil},
+	} {
+		rounds, err := s.Rounds(ctx, a, c.chosen)
+		var got []string
+		for _, r := range rounds {
+			got = append(got, r.Name)
+		}
+		if diff := cmp.Diff(c.want, got); diff != "" || err != nil {
+			t.Errorf("%+v: %v %s", c.chosen, err, diff)
+		}
+	}
+	if names, err := s.RoundCourses(ctx, a); err != nil || len(names) != 2 || names[0] != "Fen" {
+		t.Errorf("%v, %v", names, err)
 	}
 }

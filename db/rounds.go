@@ -21,6 +21,8 @@ type Round struct {
 	BoundaryYd float64
 	Par18      int // par of the whole course
 	Note       string
+	CardOut    int    // what the card says of the front nine; 0 when not told
+	CardIn     int    // and of the back nine
 	Holes      []Hole `db:"-"`
 }
 
@@ -49,7 +51,7 @@ func (r Round) Played() golf.Round {
 	return played
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note`
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in`
 
 // NewRound begins a round of the player on a card, with no hole entered yet.
 func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.RoundID, error) {
@@ -114,11 +116,20 @@ func queueHole(batch *pgx.Batch, who golf.PlayerID, round golf.RoundID, h Hole) 
 	for i, shot := range h.Shots {
 		row := rowOf(shot)
 		batch.Queue(`
-			insert into shots (player_id, round_id, hole, number, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss)
-			values (@who, @round, @hole, @number, @lie, @distance, @unit, @about, @penalty, @short_sided, @green, @club, @miss)`,
+			insert into shots (player_id, round_id, hole, number, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss, word)
+			values (@who, @round, @hole, @number, @lie, @distance, @unit, @about, @penalty, @short_sided, @green, @club, @miss, @word)`,
 			args(pgx.StrictNamedArgs{"number": i + 1, "lie": row.Lie, "distance": row.DistanceIn, "unit": row.Unit, "about": row.About,
-				"penalty": row.Penalty, "short_sided": row.ShortSided, "green": row.GreenIn, "club": row.Club, "miss": row.Miss}))
+				"penalty": row.Penalty, "short_sided": row.ShortSided, "green": row.GreenIn, "club": row.Club, "miss": row.Miss, "word": row.Word}))
 	}
+}
+
+// SaveNote changes what is noted of a whole round: weather and greens in a
+// line, and the card's score of each nine, 0 for not told.
+func (s *Store) SaveNote(ctx context.Context, who golf.PlayerID, id golf.RoundID, note string, out, in int) error {
+	return changeOne(ctx, s.q, `
+		update rounds set note = @note, card_out = @out, card_in = @in
+		where player_id = @who and id = @id and deleted_at is null`,
+		pgx.StrictNamedArgs{"who": who, "id": id, "note": note, "out": out, "in": in})
 }
 
 // RemoveRound takes a round away, so that RestoreRound can bring it back.

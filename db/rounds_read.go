@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"time"
 
 	"github.com/jackc/pgx/v5"
 
@@ -31,11 +32,12 @@ type shotRow struct {
 	GreenIn    *float64
 	Club       string
 	Miss       string
+	Word       string
 }
 
 func rowOf(s golf.Shot) shotRow {
 	r := shotRow{Lie: s.Lie.String(), DistanceIn: float64(s.Distance), Unit: s.Unit.String(), About: s.About, Penalty: s.Penalty,
-		ShortSided: s.ShortSided, Club: s.Club, Miss: s.Miss.String()}
+		ShortSided: s.ShortSided, Club: s.Club, Miss: s.Miss.String(), Word: s.Word}
 	if s.GreenKnown {
 		green := float64(s.GreenToWork)
 		r.GreenIn = &green
@@ -48,7 +50,7 @@ func (r shotRow) shot() (golf.Shot, error) {
 	if err != nil {
 		return golf.Shot{}, err
 	}
-	s := golf.Shot{Lie: lie, Distance: golf.Distance(r.DistanceIn), About: r.About, Penalty: r.Penalty, ShortSided: r.ShortSided, Club: r.Club}
+	s := golf.Shot{Lie: lie, Distance: golf.Distance(r.DistanceIn), About: r.About, Penalty: r.Penalty, ShortSided: r.ShortSided, Club: r.Club, Word: r.Word}
 	if r.Unit != "" {
 		if s.Unit, err = golf.ParseUnit(r.Unit); err != nil {
 			return s, err
@@ -76,16 +78,51 @@ func (s *Store) Round(ctx context.Context, who golf.PlayerID, id golf.RoundID) (
 	return rounds[0], err
 }
 
+// Chosen narrows a list of rounds; its zero value chooses all.
+type Chosen struct {
+	Course   string    // its name, "" for any
+	From, To golf.Date // days, both included; the zero value sets no end
+	Most     int       // how many at the most, the latest first; 0 for all
+}
+
 // Rounds returns the player's rounds with all their holes, the latest first, in
 // three queries however many there are.
-func (s *Store) Rounds(ctx context.Context, who golf.PlayerID, most int) ([]Round, error) {
+func (s *Store) Rounds(ctx context.Context, who golf.PlayerID, c Chosen) ([]Round, error) {
 	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
-		select `+roundColumns+` from rounds where player_id = @who and deleted_at is null
-		order by played_on desc, id desc limit @most`, pgx.StrictNamedArgs{"who": who, "most": most})
+		select `+roundColumns+` from rounds
+		where player_id = @who and deleted_at is null
+		  and (@course = '' or course = @course)
+		  and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
+		order by played_on desc, id desc limit @most`,
+		pgx.StrictNamedArgs{"who": who, "course": c.Course, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
 	if err != nil {
 		return nil, err
 	}
 	return rounds, s.fill(ctx, who, rounds)
+}
+
+// day is a day for a statement, nil for none.
+func day(d golf.Date) *time.Time {
+	if d.IsZero() {
+		return nil
+	}
+	t := d.Time()
+	return &t
+}
+
+// limit is a limit for a statement, nil for none.
+func limit(most int) *int {
+	if most == 0 {
+		return nil
+	}
+	return &most
+}
+
+// RoundCourses lists the names of the courses of the player's rounds.
+func (s *Store) RoundCourses(ctx context.Context, who golf.PlayerID) ([]string, error) {
+	return many(ctx, s.q, pgx.RowTo[string], `
+		select course from rounds where player_id = @who and deleted_at is null group by course order by lower(course)`,
+		pgx.StrictNamedArgs{"who": who})
 }
 
 // fill reads the holes and shots of rounds.
@@ -102,7 +139,7 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 		return err
 	}
 	shots, err := many(ctx, s.q, pgx.RowToStructByName[shotRow], `
-		select round_id, hole, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss from shots
+		select round_id, hole, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss, word from shots
 		where player_id = @who and round_id = any(@ids) order by round_id, hole, number`, args)
 	if err != nil {
 		return err

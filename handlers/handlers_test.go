@@ -148,6 +148,7 @@ func TestAccess(t *testing.T) {
 		"GET /accounts": {404, 404, 303}, "POST /accounts/{player}/reset": {404, 404, 303}, "GET /reset": open, "POST /reset": {422, 422, 422},
 		"GET /export/shots.csv": private, "GET /import": private, "POST /import": {422, 422, 303}, "POST /import/confirm": {404, 404, 303},
 		"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
+		"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 303}, "POST /rounds/{round}/note": {303, 404, 303},
 		"POST /rounds/{round}/holes/{hole}/echo": own,
 		"POST /rounds/{round}/remove":            {303, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 303},
 		"POST /sign-out": {303, 303, 303},
@@ -464,5 +465,47 @@ func TestForgottenPassword(t *testing.T) {
 	}
 	if got := out.post("/sign-in", "email", "a@example.org", "password", "another password"); got.status != http.StatusSeeOther {
 		t.Errorf("%d", got.status)
+	}
+}
+
+func TestMoreIsSaidOfShotsAndOutlivesTheLine(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	said := []string{"version", "1", "club", "driver", "miss", "right", "word", "pushed", "club", "8i", "miss", "short-left", "word", "", "club", "", "miss", "", "word", "lag", "club", "", "miss", "", "word", ""}
+	if a := v.post(round+"/holes/1/shots", said...); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := v.post(round+"/holes/1", "line", "t/driver r150/8i g22 2", "version", "2"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	body := v.get(round + "/holes/1/shots").body
+	for _, want := range []string{`value="pushed"`, `value="driver"`, `value="8i"`, `<option value="short-left" selected>`} {
+		if !strings.Contains(body, want) {
+			t.Errorf("no %s", want)
+		}
+	}
+	if strings.Contains(body, `value="lag"`) {
+		t.Error("a word stayed with a putt that is another now")
+	}
+	said[5] = "wide"
+	if a := v.post(round+"/holes/1/shots", said...); a.status != http.StatusUnprocessableEntity {
+		t.Errorf("%d", a.status)
+	}
+}
+
+func TestTheCardChecksTheNine(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
+	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
+	for said, want := range map[string]string{"12": "It agrees with the holes", "13": "The holes come to 12", "": "The card&#39;s score out"} {
+		if a := v.post(round+"/note", "out", said, "note", "wind"); a.status != http.StatusSeeOther {
+			t.Fatalf("%d", a.status)
+		}
+		if body := v.get(round).body; !strings.Contains(body, want) || !strings.Contains(body, `value="wind"`) {
+			t.Errorf("%q: no %q", said, want)
+		}
 	}
 }

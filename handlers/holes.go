@@ -83,6 +83,7 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	}
 	before := h
 	h.Hole, h.Line, h.Version = typed.Hole, line, version
+	keepSaid(h.Shots, before.Shots)
 	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
 	switch {
 	case errors.Is(err, golf.ErrConflict) && before.Line == line:
@@ -93,6 +94,17 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return then(w, r, nextHole(kept, h.Number))
+}
+
+// keepSaid keeps what was said of shots beside the line: where they missed, and
+// the player's word. A shot is the same when it is in its place with its lie
+// and distance.
+func keepSaid(shots, before []golf.Shot) {
+	for i := range min(len(shots), len(before)) {
+		if shots[i].Lie == before[i].Lie && shots[i].Distance == before[i].Distance {
+			shots[i].Miss, shots[i].Word = before[i].Miss, before[i].Word
+		}
+	}
 }
 
 // nextHole is where a round goes on after a hole: the next one that has not

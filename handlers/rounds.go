@@ -20,7 +20,14 @@ import (
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
-	all, err := s.store.Rounds(r.Context(), me(r).ID, roundsMost)
+	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
+	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // a day that is none sets no end
+	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
+	all, err := s.store.Rounds(r.Context(), me(r).ID, chosen)
+	if err != nil {
+		return err
+	}
+	courses, err := s.store.RoundCourses(r.Context(), me(r).ID)
 	if err != nil {
 		return err
 	}
@@ -39,7 +46,7 @@ func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 	if page.Flash, err = s.store.TakeNotice(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewRounds(page, listed, golf.RoundID(removed)).View())
+	return show(w, r, http.StatusOK, pages.NewRounds(page, listed, golf.RoundID(removed), pages.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
 }
 
 // accountOf works out holes of a round against the golfer who averages its
@@ -72,7 +79,7 @@ func (s *server) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	q := pages.Asked{ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r))}
+	q := pages.Asked{ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note, Nines: [2]int{kept.CardOut, kept.CardIn}}
 	for _, h := range kept.Holes {
 		q.Card = append(q.Card, h.Card())
 	}
@@ -155,7 +162,7 @@ func (s *server) restoreRound(w http.ResponseWriter, r *http.Request) error {
 
 // export sends the player's rounds as a shots file.
 func (s *server) export(w http.ResponseWriter, r *http.Request) error {
-	all, err := s.store.Rounds(r.Context(), me(r).ID, 1<<30)
+	all, err := s.store.Rounds(r.Context(), me(r).ID, db.Chosen{})
 	if err != nil {
 		return err
 	}

@@ -22,6 +22,7 @@ type Shot struct {
 	About bool   // the distance is not remembered well; it counts all the same
 	Club  string // as the player calls it, may be empty
 	Miss  Miss   // where the shot finished against its target
+	Word  string // a word of the player on it, may be empty
 }
 
 // WrittenUnit returns the unit in which the distance was told.

@@ -20,7 +20,21 @@ type Rounds struct {
 	Export  string
 	Import  string
 	Restore string // address that brings back what was just taken away
+	Courses []Choice
+	From    components.Field
+	To      components.Field
+	Any     bool // the player has rounds, chosen or not
 }
+
+// Narrow is how the list was narrowed, and by which courses it may be.
+type Narrow struct {
+	Course   string
+	From, To golf.Date
+	Courses  []string
+}
+
+// chosen reports whether the list was narrowed at all.
+func (n Narrow) chosen() bool { return n.Course != "" || !n.From.IsZero() || !n.To.IsZero() }
 
 // RoundRow is one round of the list.
 type RoundRow struct {
@@ -40,9 +54,16 @@ type ListedRound struct {
 
 // NewRounds makes the page, the latest first. removed is a round that was just
 // taken away, 0 for none.
-func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID) Rounds {
+func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID, narrow Narrow) Rounds {
 	page.Title, page.Here = "Rounds", paths.Rounds
 	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export, Import: paths.Import}
+	p.Any = len(narrow.Courses) > 0
+	p.Courses = []Choice{{"", "any course", narrow.Course == ""}}
+	for _, c := range narrow.Courses {
+		p.Courses = append(p.Courses, Choice{c, c, c == narrow.Course})
+	}
+	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: narrow.From.String()}
+	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: narrow.To.String()}
 	if removed != 0 {
 		p.Restore = paths.RestoreRound(removed)
 	}
@@ -50,6 +71,8 @@ func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID) Rounds
 		p.Rows = append(p.Rows, l.row())
 	}
 	switch {
+	case len(all) == 0 && narrow.chosen():
+		p.Lede = "No round of that course and those days."
 	case len(all) == 0:
 		p.Lede = "No rounds yet. Enter the first from its card and your notes."
 	default:

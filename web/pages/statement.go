@@ -37,6 +37,9 @@ type Statement struct {
 	Holes   []OpenHole
 	Enter   string // address at which the round goes on
 	Remove  string // address that takes it away
+	Note    components.Field
+	NoteAt  string // address that saves the note
+	Checks  []NineCheck
 	Left    string // how many holes are not entered yet, empty when none
 }
 
@@ -63,6 +66,8 @@ type Asked struct {
 	Level   float64 // of the golfer that the lens found, for the foot
 	Bounds  golf.Distance
 	Units   form.Units
+	Note    string // weather and greens
+	Nines   [2]int // what the card says of each nine, 0 for not told
 }
 
 // NewStatement makes the page of a round.
@@ -86,6 +91,8 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	s.doubles(q)
 	s.Missed = missedPutts(q)
 	s.Holes = openHoles(q)
+	s.Note, s.NoteAt = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: q.Note}, paths.Note(q.ID)
+	s.Checks = nineChecks(q)
 	return s
 }
 
@@ -120,49 +127,6 @@ func nextHole(q Asked) int {
 		return 1
 	}
 	return q.Card[0].Number
-}
-
-// lede says the round in a sentence, with the losses as the account prints them.
-func lede(q Asked, printed map[golf.Category]float64) string {
-	a := q.Account
-	over := fmt.Sprintf("%s over your %s", capital(strokes(a.Lost.Total)), plain(q.Target))
-	switch {
-	case a.Lost.Total < -.05:
-		over = fmt.Sprintf("%s under your %s", capital(strokes(-a.Lost.Total)), plain(q.Target))
-	case a.Lost.Total < .05:
-		over = fmt.Sprintf("Level with your %s", plain(q.Target))
-	}
-	if n := len(a.Holes); n < 18 {
-		over += fmt.Sprintf(" on %s holes", spelled(n))
-	}
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if a.Lost.Of(c) > a.Lost.Of(worst) {
-			worst = c
-		}
-	}
-	text := over
-	if printed[worst] >= .3 {
-		text += fmt.Sprintf(": %s lost %s", strokes(printed[worst]), where(worst))
-	} else {
-		text += ": no part of the game lost much"
-	}
-	if n := len(a.Doubles); n > 0 {
-		text += fmt.Sprintf(", and %s %s", spelled(n), map[bool]string{true: "double", false: "doubles"}[n == 1])
-		if compound := a.Counts.Compound; compound > 0 {
-			text += fmt.Sprintf(", %s of them compound", spelled(compound))
-		}
-	}
-	return text + "."
-}
-
-// strokes writes an amount as a golfer says it: whole numbers as words.
-func strokes(x float64) string {
-	tenths := math.Round(x * 10)
-	if whole := tenths / 10; whole == math.Trunc(whole) && whole <= 12 {
-		return spelled(int(whole))
-	}
-	return fmt.Sprintf("%.1f", tenths/10)
 }
 
 // account fills in the lines from target to score, and returns what is printed
@@ -293,3 +257,6 @@ func joined(parts ...string) string {
 	}
 	return strings.Join(kept, ", ")
 }
+
+// emptyBar is a bar that shows nothing but the axis.
+var emptyBar = chart.Bar{Empty: true}

@@ -96,3 +96,46 @@ func bandName(b account.Band, units form.Units) string {
 	}
 	return capital(name)
 }
+
+// lede says the round in a sentence, with the losses as the account prints them.
+func lede(q Asked, printed map[golf.Category]float64) string {
+	a := q.Account
+	over := fmt.Sprintf("%s over your %s", capital(strokes(a.Lost.Total)), plain(q.Target))
+	switch {
+	case a.Lost.Total < -.05:
+		over = fmt.Sprintf("%s under your %s", capital(strokes(-a.Lost.Total)), plain(q.Target))
+	case a.Lost.Total < .05:
+		over = fmt.Sprintf("Level with your %s", plain(q.Target))
+	}
+	if n := len(a.Holes); n < 18 {
+		over += fmt.Sprintf(" on %s holes", spelled(n))
+	}
+	worst := golf.TeeShots
+	for _, c := range golf.Categories {
+		if a.Lost.Of(c) > a.Lost.Of(worst) {
+			worst = c
+		}
+	}
+	text := over
+	if printed[worst] >= .3 {
+		text += fmt.Sprintf(": %s lost %s", strokes(printed[worst]), where(worst))
+	} else {
+		text += ": no part of the game lost much"
+	}
+	if n := len(a.Doubles); n > 0 {
+		text += fmt.Sprintf(", and %s %s", spelled(n), map[bool]string{true: "double", false: "doubles"}[n == 1])
+		if compound := a.Counts.Compound; compound > 0 {
+			text += fmt.Sprintf(", %s of them compound", spelled(compound))
+		}
+	}
+	return text + "."
+}
+
+// strokes writes an amount as a golfer says it: whole numbers as words.
+func strokes(x float64) string {
+	tenths := math.Round(x * 10)
+	if whole := tenths / 10; whole == math.Trunc(whole) && whole <= 12 {
+		return spelled(int(whole))
+	}
+	return fmt.Sprintf("%.1f", tenths/10)
+}

@@ -42,6 +42,12 @@ func Hole(id golf.RoundID, hole int) string { return Round(id) + "/holes/" + str
 // Echo is where a hole is understood without being saved.
 func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
 
+// Shots is where more is said of the shots of a hole.
+func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" }
+
+// Note is where the note of a round is saved.
+func Note(id golf.RoundID) string { return Round(id) + "/note" }
+
 // RemoveRound takes a round away.
 func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
 

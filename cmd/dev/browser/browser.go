@@ -98,24 +98,37 @@ func Start(root string) (*App, error) {
 	if out, err := build.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("go build: %w: %s", err, out)
 	}
-	a := &App{folder: folder, command: exec.Command(program, "serve", "--demo", "--sign-up", "open", "--listen", "127.0.0.1:0", "--data", filepath.Join(folder, "data"))}
+	a := &App{folder: folder}
+	if err := a.begin(); err != nil {
+		return nil, errors.Join(err, a.Stop())
+	}
+	return a, nil
+}
+
+// begin starts the program on the folder, anew or again.
+func (a *App) begin() error {
+	a.command = exec.Command(filepath.Join(a.folder, "strokeledger"), "serve", "--demo", "--sign-up", "open", "--listen", "127.0.0.1:0", "--data", filepath.Join(a.folder, "data"))
 	out, err := a.command.StdoutPipe()
 	if err != nil {
-		return nil, err
+		return err
 	}
-	log, err := os.Create(filepath.Join(folder, "log"))
+	log, err := os.Create(filepath.Join(a.folder, "log"))
 	if err != nil {
-		return nil, err
+		return err
 	}
 	defer log.Close()
 	a.command.Stderr = log
 	if err := a.command.Start(); err != nil {
-		return nil, err
+		return err
 	}
-	if err := a.read(out); err != nil {
-		return nil, errors.Join(err, a.Stop())
-	}
-	return a, nil
+	return a.read(out)
+}
+
+// Kill ends the program at once, as a power cut does, and starts it again.
+func (a *App) Kill() error {
+	a.command.Process.Kill()
+	a.command.Wait()
+	return a.begin()
 }
 
 // read waits until the program has said where it is and who may sign in.
@@ -146,7 +159,10 @@ func (a *App) read(out io.Reader) error {
 
 // Stop ends the program and removes its folder.
 func (a *App) Stop() error {
-	a.command.Process.Signal(syscall.SIGTERM)
-	err := a.command.Wait()
+	var err error
+	if a.command != nil && a.command.Process != nil {
+		a.command.Process.Signal(syscall.SIGTERM)
+		err = a.command.Wait()
+	}
 	return errors.Join(err, os.RemoveAll(a.folder))
 }
