@@ -56,11 +56,13 @@ func capital(s string) string {
 	return strings.ToUpper(s[:1]) + s[1:]
 }
 
-func plural(n int, one, many string) string {
+func plural(n int, one, many string) string { return strconv.Itoa(n) + " " + word(n, one, many) }
+
+func word(n int, one, many string) string {
 	if n == 1 {
-		return "1 " + one
+		return one
 	}
-	return strconv.Itoa(n) + " " + many
+	return many
 }
 
 // spelled writes small numbers as words.
@@ -108,7 +110,7 @@ func lede(q Asked, printed map[golf.Category]float64) string {
 		over = fmt.Sprintf("Level with your %s", plain(q.Target))
 	}
 	if n := len(a.Holes); n < 18 {
-		over += fmt.Sprintf(" on %s holes", spelled(n))
+		over += fmt.Sprintf(" on %s %s", spelled(n), word(n, "hole", "holes"))
 	}
 	worst := golf.TeeShots
 	for _, c := range golf.Categories {
@@ -122,11 +124,14 @@ func lede(q Asked, printed map[golf.Category]float64) string {
 	} else {
 		text += ": no part of the game lost much"
 	}
-	if n := len(a.Doubles); n > 0 {
-		text += fmt.Sprintf(", and %s %s", spelled(n), map[bool]string{true: "double", false: "doubles"}[n == 1])
-		if compound := a.Counts.Compound; compound > 0 {
-			text += fmt.Sprintf(", %s of them compound", spelled(compound))
-		}
+	switch n, compound := len(a.Doubles), a.Counts.Compound; {
+	case n == 0:
+	case n == compound:
+		text += fmt.Sprintf(", and %s compound %s", spelled(n), word(n, "double", "doubles"))
+	case compound == 0:
+		text += fmt.Sprintf(", and %s %s", spelled(n), word(n, "double", "doubles"))
+	default:
+		text += fmt.Sprintf(", and %s doubles, %s of them compound", spelled(n), spelled(compound))
 	}
 	return text + "."
 }
