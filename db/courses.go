@@ -16,7 +16,11 @@ type Course struct {
 	Tee    string
 	Rating *float64
 	Slope  *float64
-	Holes  []golf.CardHole `db:"-"`
+
+	FrontRating, FrontSlope *float64 // of the front nine alone
+	BackRating, BackSlope   *float64
+
+	Holes []golf.CardHole `db:"-"`
 }
 
 // CourseLine is a course as a list shows it.
@@ -31,33 +35,34 @@ type CourseLine struct {
 }
 
 type holeRow struct {
-	Number   int
-	Par      int
-	LengthIn float64
+	Number      int
+	Par         int
+	LengthIn    float64
+	StrokeIndex int
 }
 
 func (r holeRow) card() golf.CardHole {
-	return golf.CardHole{Number: r.Number, Par: r.Par, Length: golf.Distance(r.LengthIn)}
+	return golf.CardHole{Number: r.Number, Par: r.Par, Length: golf.Distance(r.LengthIn), Index: r.StrokeIndex}
 }
 
 // Courses lists the courses of the server by name.
 func (s *Store) Courses(ctx context.Context, who golf.PlayerID) ([]CourseLine, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[CourseLine], `
-		select c.id, c.name, c.tee, count(*) as holes, sum(h.par) as par, sum(h.length_in) / 36 as yards,
+		select c.id, c.name, c.tee, count(h.number) as holes, coalesce(sum(h.par), 0) as par, coalesce(sum(h.length_in) / 36, 0) as yards,
 		       coalesce(c.owner_id = @who, false) as mine
-		from courses c join course_holes h on h.course_id = c.id
+		from courses c left join course_holes h on h.course_id = c.id
 		group by c.id order by lower(c.name), lower(c.tee), c.id`, pgx.StrictNamedArgs{"who": who})
 }
 
 // Course returns a course with its holes in order.
 func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
 	c, err := one(ctx, s.q, pgx.RowToStructByName[Course],
-		`select id, owner_id as owner, name, tee, rating, slope from courses where id = @id`, pgx.StrictNamedArgs{"id": id})
+		`select id, owner_id as owner, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope from courses where id = @id`, pgx.StrictNamedArgs{"id": id})
 	if err != nil {
 		return c, err
 	}
 	rows, err := many(ctx, s.q, pgx.RowToStructByName[holeRow],
-		`select number, par, length_in from course_holes where course_id = @id order by number`, pgx.StrictNamedArgs{"id": id})
+		`select number, par, length_in, stroke_index from course_holes where course_id = @id order by number`, pgx.StrictNamedArgs{"id": id})
 	for _, r := range rows {
 		c.Holes = append(c.Holes, r.card())
 	}
@@ -68,16 +73,18 @@ func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
 // the player made. It returns the ID.
 func (s *Store) SaveCourse(ctx context.Context, who golf.PlayerID, c Course) (golf.CourseID, error) {
 	err := s.Tx(ctx, func(tx *Store) error {
-		args := pgx.StrictNamedArgs{"who": who, "name": c.Name, "tee": c.Tee, "rating": c.Rating, "slope": c.Slope}
+		args := pgx.StrictNamedArgs{"who": who, "name": c.Name, "tee": c.Tee, "rating": c.Rating, "slope": c.Slope,
+			"front_rating": c.FrontRating, "front_slope": c.FrontSlope, "back_rating": c.BackRating, "back_slope": c.BackSlope}
 		var err error
 		if c.ID == 0 {
 			c.ID, err = one(ctx, tx.q, pgx.RowTo[golf.CourseID], `
-				insert into courses (owner_id, name, tee, rating, slope)
-				values (@who, @name, @tee, @rating, @slope) returning id`, args)
+				insert into courses (owner_id, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope)
+				values (@who, @name, @tee, @rating, @slope, @front_rating, @front_slope, @back_rating, @back_slope) returning id`, args)
 		} else {
 			args["id"] = c.ID
 			err = changeOne(ctx, tx.q, `
-				update courses set name = @name, tee = @tee, rating = @rating, slope = @slope
+				update courses set name = @name, tee = @tee, rating = @rating, slope = @slope, front_rating = @front_rating,
+					front_slope = @front_slope, back_rating = @back_rating, back_slope = @back_slope
 				where id = @id and owner_id = @who`, args)
 		}
 		if err != nil {
@@ -92,8 +99,8 @@ func (s *Store) saveCourseHoles(ctx context.Context, c Course) error {
 	batch := &pgx.Batch{}
 	batch.Queue(`delete from course_holes where course_id = @id`, pgx.StrictNamedArgs{"id": c.ID})
 	for _, h := range c.Holes {
-		batch.Queue(`insert into course_holes (course_id, number, par, length_in) values (@id, @number, @par, @length)`,
-			pgx.StrictNamedArgs{"id": c.ID, "number": h.Number, "par": h.Par, "length": float64(h.Length)})
+		batch.Queue(`insert into course_holes (course_id, number, par, length_in, stroke_index) values (@id, @number, @par, @length, @index)`,
+			pgx.StrictNamedArgs{"id": c.ID, "number": h.Number, "par": h.Par, "length": float64(h.Length), "index": h.Index})
 	}
 	return told(s.q.SendBatch(ctx, batch).Close())
 }

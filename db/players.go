@@ -19,9 +19,10 @@ type Player struct {
 	GreenUnit    string  // ft or m
 	Target       float64 // score of 18 holes that is chased
 	BoundaryYd   float64 // where the short game ends
+	Clubs        string  // the clubs carried, with spaces
 }
 
-const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd`
+const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs`
 
 // NewPlayer makes an account with the usual settings. ErrTaken says that there
 // is one with that address.
@@ -76,6 +77,7 @@ type Settings struct {
 	GreenUnit  string
 	Target     float64
 	BoundaryYd float64
+	Clubs      string
 }
 
 // SaveSettings changes the player's own settings. Rounds keep the target and
@@ -83,9 +85,9 @@ type Settings struct {
 func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings) error {
 	return changeOne(ctx, s.q, `
 		update players
-		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary
+		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs
 		where id = @who`,
-		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": to.FarUnit, "green": to.GreenUnit, "target": to.Target, "boundary": to.BoundaryYd})
+		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": to.FarUnit, "green": to.GreenUnit, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs})
 }
 
 // SavePassword changes the player's password and ends every other session.

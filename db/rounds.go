@@ -21,23 +21,25 @@ type Round struct {
 	BoundaryYd float64
 	Par18      int // par of the whole course
 	Note       string
-	CardOut    int    // what the card says of the front nine; 0 when not told
-	CardIn     int    // and of the back nine
-	Holes      []Hole `db:"-"`
+	CardOut    int            // what the card says of the front nine; 0 when not told
+	CardIn     int            // and of the back nine
+	CourseID   *golf.CourseID // where its card is told to, nil for none
+	Holes      []Hole         `db:"-"`
 }
 
 // Hole is a hole of a round. It was not played, or not yet, when it has no
 // line.
 type Hole struct {
 	golf.Hole
-	Length  golf.Distance // on the card
+	Length  golf.Distance // on the card; 0 while nobody has told it
+	Index   int           // stroke index, 0 where it is not known
 	Line    string        // as it was typed
 	Version int           // counts its saves
 }
 
 // Card returns the hole as the card has it.
 func (h Hole) Card() golf.CardHole {
-	return golf.CardHole{Number: h.Number, Par: h.Par, Length: h.Length}
+	return golf.CardHole{Number: h.Number, Par: h.Par, Length: h.Length, Index: h.Index}
 }
 
 // Played returns the round with the holes that have been entered.
@@ -51,7 +53,7 @@ func (r Round) Played() golf.Round {
 	return played
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in`
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id`
 
 // NewRound begins a round of the player on a card, with no hole entered yet.
 func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.RoundID, error) {
@@ -59,17 +61,17 @@ func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.
 	err := s.Tx(ctx, func(tx *Store) error {
 		var err error
 		id, err = one(ctx, tx.q, pgx.RowTo[golf.RoundID], `
-			insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note)
-			values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note) returning id`,
+			insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id)
+			values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note, @out, @in, @course_id) returning id`,
 			pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee,
-				"target": r.Target, "boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note})
+				"target": r.Target, "boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID})
 		if err != nil {
 			return err
 		}
 		batch := &pgx.Batch{}
 		for _, h := range r.Holes {
-			batch.Queue(`insert into holes (player_id, round_id, number, par, length_in) values (@who, @round, @number, @par, @length)`,
-				pgx.StrictNamedArgs{"who": who, "round": id, "number": h.Number, "par": h.Par, "length": float64(h.Length)})
+			batch.Queue(`insert into holes (player_id, round_id, number, par, length_in, stroke_index) values (@who, @round, @number, @par, @length, @index)`,
+				pgx.StrictNamedArgs{"who": who, "round": id, "number": h.Number, "par": h.Par, "length": float64(h.Length), "index": h.Index})
 			if h.Line != "" {
 				queueHole(batch, who, id, h)
 			}
@@ -121,6 +123,26 @@ func queueHole(batch *pgx.Batch, who golf.PlayerID, round golf.RoundID, h Hole) 
 			args(pgx.StrictNamedArgs{"number": i + 1, "lie": row.Lie, "distance": row.DistanceIn, "unit": row.Unit, "about": row.About,
 				"penalty": row.Penalty, "short_sided": row.ShortSided, "green": row.GreenIn, "club": row.Club, "miss": row.Miss, "word": row.Word}))
 	}
+}
+
+// TellHole tells the card of a hole whose length nobody has told yet, in the
+// round and, where the round belongs to a course of the player's, there too.
+func (s *Store) TellHole(ctx context.Context, who golf.PlayerID, round golf.RoundID, card golf.CardHole) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		args := pgx.StrictNamedArgs{"who": who, "round": round, "number": card.Number, "par": card.Par, "length": float64(card.Length), "index": card.Index}
+		if err := changeOne(ctx, tx.q, `
+			update holes set par = @par, length_in = @length, stroke_index = @index
+			where player_id = @who and round_id = @round and number = @number and length_in = 0`, args); err != nil {
+			return err
+		}
+		_, err := change(ctx, tx.q, `
+			insert into course_holes (course_id, number, par, length_in, stroke_index)
+			select c.id, @number, @par, @length, @index
+			from rounds r join courses c on c.id = r.course_id and c.owner_id = @who
+			where r.player_id = @who and r.id = @round
+			on conflict (course_id, number) do nothing`, args)
+		return err
+	})
 }
 
 // SaveNote changes what is noted of a whole round: weather and greens in a

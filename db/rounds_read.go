@@ -10,14 +10,15 @@ import (
 )
 
 type roundHoleRow struct {
-	RoundID   golf.RoundID
-	Number    int
-	Par       int
-	LengthIn  float64
-	Line      string
-	PickedUp  bool
-	ScoreOnly int
-	Version   int
+	RoundID     golf.RoundID
+	Number      int
+	Par         int
+	LengthIn    float64
+	Line        string
+	PickedUp    bool
+	ScoreOnly   int
+	Version     int
+	StrokeIndex int
 }
 
 type shotRow struct {
@@ -133,7 +134,7 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 	}
 	args := pgx.StrictNamedArgs{"who": who, "ids": ids}
 	holes, err := many(ctx, s.q, pgx.RowToStructByName[roundHoleRow], `
-		select round_id, number, par, length_in, line, picked_up, score_only, version from holes
+		select round_id, number, par, length_in, line, picked_up, score_only, version, stroke_index from holes
 		where player_id = @who and round_id = any(@ids) order by round_id, number`, args)
 	if err != nil {
 		return err
@@ -146,7 +147,7 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 	}
 	for _, h := range holes {
 		hole := Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly},
-			Length: golf.Distance(h.LengthIn), Line: h.Line, Version: h.Version}
+			Length: golf.Distance(h.LengthIn), Line: h.Line, Version: h.Version, Index: h.StrokeIndex}
 		for len(shots) > 0 && shots[0].RoundID == h.RoundID && shots[0].Hole == h.Number {
 			shot, err := shots[0].shot()
 			if err != nil {

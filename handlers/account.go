@@ -17,7 +17,7 @@ const invitationDays = 7
 
 func (s *server) account(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit}, "")
+	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit, Clubs: p.Clubs}, "")
 }
 
 // showAccount shows the account with what was typed; a form that was not sent
@@ -25,7 +25,7 @@ func (s *server) account(w http.ResponseWriter, r *http.Request) error {
 func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f pages.AccountForm, flash string) error {
 	p := me(r)
 	if f.Name == "" && f.Target == "" {
-		f.Name, f.Target, f.Boundary, f.Far, f.Green = p.Name, number(p.Target), number(p.BoundaryYd), p.FarUnit, p.GreenUnit
+		f.Name, f.Target, f.Boundary, f.Far, f.Green, f.Clubs = p.Name, number(p.Target), number(p.BoundaryYd), p.FarUnit, p.GreenUnit, p.Clubs
 	}
 	devices, err := s.store.Sessions(r.Context(), p.ID)
 	if err != nil {
@@ -44,17 +44,20 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 
 func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
 	f := pages.AccountForm{Name: strings.TrimSpace(r.FormValue("name")), Target: r.FormValue("target"), Boundary: r.FormValue("boundary"),
-		Far: r.FormValue("far"), Green: r.FormValue("green"), Problems: map[string]string{}}
+		Far: r.FormValue("far"), Green: r.FormValue("green"), Clubs: strings.Join(strings.Fields(r.FormValue("clubs")), " "), Problems: map[string]string{}}
 	checkName(f.Name, f.Problems)
 	target := between(f.Target, 68, 110, "target", f.Problems)
 	boundary := between(f.Boundary, golf.MinBoundary.Yards(), golf.MaxBoundary.Yards(), "boundary", f.Problems)
+	if !sayable(f.Clubs, 200) || strings.Contains(f.Clubs, "/") {
+		f.Problems["clubs"] = "Allowed: at most 200 letters, without a slash."
+	}
 	if (f.Far != "yd" && f.Far != "m") || (f.Green != "ft" && f.Green != "m") {
 		f.Far, f.Green = "yd", "ft"
 	}
 	if len(f.Problems) > 0 {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, f, "")
 	}
-	if err := s.store.SaveSettings(r.Context(), me(r).ID, db.Settings{Name: f.Name, FarUnit: f.Far, GreenUnit: f.Green, Target: target, BoundaryYd: boundary}); err != nil {
+	if err := s.store.SaveSettings(r.Context(), me(r).ID, db.Settings{Name: f.Name, FarUnit: f.Far, GreenUnit: f.Green, Target: target, BoundaryYd: boundary, Clubs: f.Clubs}); err != nil {
 		return err
 	}
 	return then(w, r, paths.Account)

@@ -42,7 +42,8 @@ func (s *server) course(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	p := me(r)
-	f := pages.CourseForm{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope), Card: form.WriteCard(c.Holes, unitsOf(p).Far)}
+	f := pages.CourseForm{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope),
+		FrontRating: optional(c.FrontRating), FrontSlope: optional(c.FrontSlope), BackRating: optional(c.BackRating), BackSlope: optional(c.BackSlope), Card: form.WriteCard(c.Holes, unitsOf(p).Far)}
 	mine := c.Owner != nil && *c.Owner == p.ID
 	return show(w, r, http.StatusOK, pages.NewCoursePage(shell(r), f, paths.Course(c.ID), mine, unitsOf(p)).View())
 }
@@ -67,7 +68,8 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 		c.ID, at = golf.CourseID(n), paths.Course(golf.CourseID(n))
 	}
 	f := pages.CourseForm{Name: strings.TrimSpace(r.FormValue("name")), Tee: strings.TrimSpace(r.FormValue("tee")), Rating: r.FormValue("rating"),
-		Slope: r.FormValue("slope"), Card: r.FormValue("card"), Problems: map[string]string{}}
+		Slope: r.FormValue("slope"), Card: r.FormValue("card"), Problems: map[string]string{},
+		FrontRating: r.FormValue("front_rating"), FrontSlope: r.FormValue("front_slope"), BackRating: r.FormValue("back_rating"), BackSlope: r.FormValue("back_slope")}
 	readCourse(&c, f, unitsOf(p).Far)
 	if len(f.Problems) > 0 {
 		return show(w, r, http.StatusUnprocessableEntity, pages.NewCoursePage(shell(r), f, at, true, unitsOf(p)).View())
@@ -85,13 +87,19 @@ func readCourse(c *db.Course, f pages.CourseForm, unit golf.Unit) {
 		f.Problems["tee"] = "Allowed: at most 80 letters."
 	}
 	c.Name, c.Tee = f.Name, f.Tee
-	if f.Rating != "" {
-		rating := between(f.Rating, 20, 90, "rating", f.Problems)
-		c.Rating = &rating
-	}
-	if f.Slope != "" {
-		slope := between(f.Slope, 55, 155, "slope", f.Problems)
-		c.Slope = &slope
+	for _, x := range []struct {
+		text, field string
+		low, high   float64
+		to          **float64
+	}{
+		{f.Rating, "rating", 20, 90, &c.Rating}, {f.Slope, "slope", 55, 155, &c.Slope},
+		{f.FrontRating, "front_rating", 10, 50, &c.FrontRating}, {f.FrontSlope, "front_slope", 55, 155, &c.FrontSlope},
+		{f.BackRating, "back_rating", 10, 50, &c.BackRating}, {f.BackSlope, "back_slope", 55, 155, &c.BackSlope},
+	} {
+		if *x.to = nil; x.text != "" {
+			number := between(x.text, x.low, x.high, x.field, f.Problems)
+			*x.to = &number
+		}
 	}
 	holes, problem := form.ParseCard(f.Card, unit)
 	if problem != "" {

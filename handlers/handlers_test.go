@@ -509,3 +509,29 @@ func TestTheCardChecksTheNine(t *testing.T) {
 		}
 	}
 }
+
+// A course that nobody put in is told hole by hole while its first round is
+// entered, and is there afterwards.
+func TestACourseIsToldHoleByHole(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	a := v.post("/rounds/new", "new_course", "Quarry Hill", "new_holes", "2", "date", "2026-05-02")
+	if a.status != http.StatusSeeOther || a.location != "/rounds/1/holes/1" {
+		t.Fatalf("%d %s", a.status, a.location)
+	}
+	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "par", "4"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `value="r150 g20 2"`) {
+		t.Errorf("saved without a length: %d", a.status)
+	}
+	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "par", "4", "length", "380", "index", "7"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := v.post("/rounds/1/holes/2", "line", "g20 2", "version", "0", "par", "3", "length", "155"); a.status != http.StatusSeeOther || a.location != "/rounds/1" {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if body := v.get("/courses/1").body; !strings.Contains(body, "4 380 7\n3 155\n") {
+		t.Error("the course was not told")
+	}
+	if body := v.get("/rounds/1").body; !strings.Contains(body, "par 7, 535 yd") {
+		t.Error("the statement does not know the card")
+	}
+}

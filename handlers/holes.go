@@ -36,24 +36,32 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showHole(w, r, http.StatusOK, kept, h, h.Line, "")
+	return s.showHole(w, r, http.StatusOK, kept, h, shown{line: h.Line})
 }
 
-// showHole shows a hole with a line in its field; other is what another window
-// saved in the meantime.
-func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, line, other string) error {
-	units := unitsOf(me(r))
-	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Line: form.ParseLine(line, h.Card(), units), Units: units, Other: other, Player: int64(me(r).ID)}
+// shown is what a page of a hole shows besides what is kept.
+type shown struct {
+	line  string
+	other string // what another window saved in the meantime
+	card  pages.CardForm
+}
+
+// showHole shows a hole with a line in its field.
+func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, with shown) error {
+	units, line, other := unitsOf(me(r)), with.line, with.other
+	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Line: form.ParseLine(line, h.Card(), units), Units: units, Other: other, Player: int64(me(r).ID), Card: with.card}
 	var card []golf.CardHole
 	for _, other := range kept.Holes {
-		card = append(card, other.Card())
+		if other.Length > 0 {
+			card = append(card, other.Card())
+		}
 		in := pages.RoundHole{Number: other.Number, Par: other.Par}
 		if other.Line != "" {
 			in.Score = max(other.Strokes(), 1)
 		}
 		q.Round = append(q.Round, in)
 	}
-	if q.Line.Sound() {
+	if q.Line.Sound() && h.Length > 0 {
 		var err error
 		if q.Account, _, err = accountOf(kept, golf.Round{Holes: []golf.Hole{q.Line.Hole}}, card); err != nil {
 			return err
@@ -71,11 +79,19 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	}
 	line, press := strings.TrimSpace(r.FormValue("line")), r.FormValue("press")
 	if press != "" && press != "save" {
-		return s.showHole(w, r, http.StatusOK, kept, h, form.Press(line, press), "")
+		return s.showHole(w, r, http.StatusOK, kept, h, shown{line: form.Press(line, press), card: cardForm(r)})
+	}
+	if h.Length == 0 {
+		if told := tell(r, &h); told.Problems != nil {
+			return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, shown{line: line, card: told})
+		}
+		if err := s.store.TellHole(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
+			return err
+		}
 	}
 	typed := form.ParseLine(line, h.Card(), unitsOf(me(r)))
 	if !typed.Sound() {
-		return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, line, "")
+		return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, shown{line: line})
 	}
 	version, err := strconv.Atoi(r.FormValue("version"))
 	if err != nil {
@@ -89,7 +105,7 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	case errors.Is(err, golf.ErrConflict) && before.Line == line:
 		// the same save came twice, after a connection that dropped
 	case errors.Is(err, golf.ErrConflict):
-		return s.showHole(w, r, http.StatusConflict, kept, before, line, before.Line)
+		return s.showHole(w, r, http.StatusConflict, kept, before, shown{line: line, other: before.Line})
 	case err != nil:
 		return err
 	}
@@ -129,5 +145,27 @@ func (s *server) echoHole(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showHole(w, r, http.StatusOK, kept, h, form.Press(strings.TrimSpace(r.FormValue("line")), r.FormValue("press")), "")
+	return s.showHole(w, r, http.StatusOK, kept, h, shown{line: form.Press(strings.TrimSpace(r.FormValue("line")), r.FormValue("press")), card: cardForm(r)})
+}
+
+func cardForm(r *http.Request) pages.CardForm {
+	return pages.CardForm{Par: r.FormValue("par"), Length: r.FormValue("length"), Index: r.FormValue("index")}
+}
+
+// tell reads the card of a hole that nobody has told yet; its problems are nil
+// when there are none.
+func tell(r *http.Request, h *db.Hole) pages.CardForm {
+	f := cardForm(r)
+	problems := map[string]string{}
+	h.Par = int(between(f.Par, 3, 6, "par", problems))
+	unit := unitsOf(me(r)).Far
+	h.Length = unit.Of(between(f.Length, 1, unit.In(golf.MaxDistance), "length", problems))
+	if f.Index != "" {
+		h.Index = int(between(f.Index, 1, 18, "index", problems))
+	}
+	if len(problems) > 0 {
+		f.Problems = problems
+		h.Length = 0
+	}
+	return f
 }

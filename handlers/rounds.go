@@ -111,23 +111,51 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil || len(note) > 300 {
 		return s.showNewRound(w, r, http.StatusUnprocessableEntity, course, text, note, "The day or the note is not allowed: YYYY-MM-DD, and at most 300 letters.")
 	}
-	c, err := s.store.Course(r.Context(), golf.CourseID(n))
+	c, err := s.chosenCourse(r, golf.CourseID(n))
 	if err != nil {
 		return err
 	}
 	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: note}
-	if par := parOf(c.Holes); len(c.Holes) == 18 {
-		kept.Par18 = par
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: note, CourseID: &c.ID}
+	if len(c.Holes) == 18 && c.Holes[0].Length > 0 {
+		kept.Par18 = parOf(c.Holes)
 	}
 	for _, h := range c.Holes {
-		kept.Holes = append(kept.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length})
+		kept.Holes = append(kept.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
+	}
+	if len(kept.Holes) == 0 {
+		return golf.ErrNotFound
 	}
 	id, err := s.store.NewRound(r.Context(), p.ID, kept)
 	if err != nil {
 		return err
 	}
 	return then(w, r, paths.Hole(id, kept.Holes[0].Number))
+}
+
+// chosenCourse is the course that a round begins on: one that is there, or a
+// new one whose card is told hole by hole.
+func (s *server) chosenCourse(r *http.Request, id golf.CourseID) (db.Course, error) {
+	name := strings.TrimSpace(r.FormValue("new_course"))
+	if name == "" {
+		return s.store.Course(r.Context(), id)
+	}
+	tee := strings.TrimSpace(r.FormValue("new_tee"))
+	if !sayable(name, 80) || !sayable(tee, 80) {
+		return db.Course{}, golf.ErrNotFound
+	}
+	holes, err := strconv.Atoi(r.FormValue("new_holes"))
+	if err != nil || holes < 1 || holes > 18 {
+		holes = 18
+	}
+	c := db.Course{Name: name, Tee: tee}
+	if c.ID, err = s.store.SaveCourse(r.Context(), me(r).ID, c); err != nil {
+		return c, err
+	}
+	for i := range holes {
+		c.Holes = append(c.Holes, golf.CardHole{Number: i + 1, Par: 4})
+	}
+	return c, nil
 }
 
 func parOf(card []golf.CardHole) int {

@@ -25,7 +25,7 @@ func (s *server) shots(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), "").View())
+	return show(w, r, http.StatusOK, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), "").View())
 }
 
 // saveShots keeps what was said of the shots of a hole.
@@ -38,7 +38,7 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if problem := say(&h, r.Form["club"], r.Form["miss"], r.Form["word"]); problem != "" {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), problem).View())
+		return show(w, r, http.StatusUnprocessableEntity, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problem).View())
 	}
 	if version, err := strconv.Atoi(r.FormValue("version")); err == nil {
 		h.Version = version

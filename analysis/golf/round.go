@@ -37,6 +37,7 @@ type CardHole struct {
 	Number int
 	Par    int
 	Length Distance
+	Index  int // stroke index, 1 to 18; 0 where it is not known
 }
 
 // Card returns the holes of the round as its scorecard has them.

@@ -5,7 +5,8 @@ import "strokeledger/web/chart"
 
 // Field is one labelled input, with what was typed and what was wrong.
 type Field struct {
-	Name     string // of the input and its id
+	Name     string // of the input
+	ID       string // of the input on the page; its name when empty
 	Label    string
 	Value    string
 	Type     string // text when empty
@@ -23,13 +24,21 @@ func (f Field) kind() string {
 	return f.Type
 }
 
+// id tells the input from others on the page.
+func (f Field) id() string {
+	if f.ID == "" {
+		return f.Name
+	}
+	return f.ID
+}
+
 // described lists the ids of what describes the input.
 func (f Field) described() string {
 	switch {
 	case f.Problem != "":
-		return f.Name + "-wrong"
+		return f.id() + "-wrong"
 	case f.Hint != "":
-		return f.Name + "-hint"
+		return f.id() + "-hint"
 	default:
 		return ""
 	}

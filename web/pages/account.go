@@ -35,11 +35,11 @@ type Device struct {
 
 // AccountForm is what the account is, or what was typed, and what was wrong.
 type AccountForm struct {
-	Name, Target, Boundary, Far, Green string
-	Problems                           map[string]string
-	Devices                            []Device
-	Steward, Invites                   bool
-	Invited                            string
+	Name, Target, Boundary, Far, Green, Clubs string
+	Problems                                  map[string]string
+	Devices                                   []Device
+	Steward, Invites                          bool
+	Invited                                   string
 }
 
 // NewAccount makes the page.
@@ -49,6 +49,7 @@ func NewAccount(page layout.Page, f AccountForm) Account {
 		Settings: []components.Field{
 			{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
 			{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was played for.", Problem: f.Problems["target"]},
+			{Name: "clubs", Label: "The clubs in your bag", Value: f.Clubs, Hint: "As you call them, with spaces: d 3w 5i 6i pw. They are offered where a club is asked for.", Problem: f.Problems["clubs"]},
 			{Name: "boundary", Label: "Where the short game ends, in yards", Value: f.Boundary, Mode: "decimal", Hint: "30 to 100, usually 50.", Problem: f.Problems["boundary"]},
 		},
 		Far:   []Choice{{"yd", "yards", f.Far == "yd"}, {"m", "metres", f.Far == "m"}},

@@ -53,22 +53,30 @@ type CoursePage struct {
 	Heading string
 	Save    string
 	Fields  []components.Field
-	Text    string // the card as text: a line a hole
-	Wrong   string // about the card
+	Nines   []components.Field // ratings of each nine alone
+	Text    string             // the card as text: a line a hole
+	Wrong   string             // about the card
 	Mine    bool
 	Unit    string
 }
 
 // CourseForm is a course as it was typed, and what was wrong by field.
 type CourseForm struct {
-	Name, Tee, Rating, Slope, Card string
-	Problems                       map[string]string
+	Name, Tee, Rating, Slope, Card                 string
+	FrontRating, FrontSlope, BackRating, BackSlope string
+	Problems                                       map[string]string
 }
 
 // NewCoursePage makes the page; at is the address that saves.
 func NewCoursePage(page layout.Page, f CourseForm, at string, mine bool, units form.Units) CoursePage {
 	page.Title, page.Here = "Course", paths.Courses
 	p := CoursePage{Page: page, Heading: "A course", Save: at, Text: f.Card, Wrong: f.Problems["card"], Mine: mine, Unit: units.Far.String()}
+	p.Nines = []components.Field{
+		{Name: "front_rating", Label: "Rating of the front nine", Value: f.FrontRating, Mode: "decimal", Problem: f.Problems["front_rating"]},
+		{Name: "front_slope", Label: "Slope of the front nine", Value: f.FrontSlope, Mode: "decimal", Problem: f.Problems["front_slope"]},
+		{Name: "back_rating", Label: "Rating of the back nine", Value: f.BackRating, Mode: "decimal", Problem: f.Problems["back_rating"]},
+		{Name: "back_slope", Label: "Slope of the back nine", Value: f.BackSlope, Mode: "decimal", Problem: f.Problems["back_slope"]},
+	}
 	p.Fields = []components.Field{
 		{Name: "name", Label: "Course", Value: f.Name, Problem: f.Problems["name"]},
 		{Name: "tee", Label: "Tees", Value: f.Tee, Hint: "As the card calls them, may be left out.", Problem: f.Problems["tee"]},

@@ -28,6 +28,7 @@ type HoleEntry struct {
 	Line     string
 	Version  string
 	Typed    Echo
+	Untold   []components.Field // par and length, while nobody has told them
 	State    string
 	Other    string // what another window saved, when it did
 }
@@ -66,6 +67,13 @@ type Entering struct {
 	Units   form.Units
 	Other   string
 	Player  int64
+	Card    CardForm // what was typed of the card, while it is not told
+}
+
+// CardForm is the card of a hole as it is typed when it is first played.
+type CardForm struct {
+	Par, Length, Index string
+	Problems           map[string]string
 }
 
 // RoundHole is a hole of the round as the strip of holes shows it.
@@ -83,6 +91,17 @@ func NewHoleEntry(page layout.Page, q Entering) HoleEntry {
 		Line: q.Line.Text, Version: strconv.Itoa(q.Version), Other: q.Other,
 		Facts: []Fact{{"Par", strconv.Itoa(q.Hole.Par)}, {unitWord(q.Units.Far), plain(math.Round(q.Units.Far.In(q.Hole.Length)))}}}
 	e.turn(q)
+	if q.Hole.Index > 0 {
+		e.Facts = append(e.Facts, Fact{"Index", strconv.Itoa(q.Hole.Index)})
+	}
+	if q.Hole.Length == 0 {
+		e.Facts = nil
+		e.Untold = []components.Field{
+			{Name: "par", Label: "Par", Value: q.Card.Par, Mode: "numeric", Problem: q.Card.Problems["par"]},
+			{Name: "length", Label: unitWord(q.Units.Far) + " on the card", Value: q.Card.Length, Mode: "decimal", Problem: q.Card.Problems["length"]},
+			{Name: "index", Label: "Stroke index", Value: q.Card.Index, Mode: "numeric", Hint: "May be left out.", Problem: q.Card.Problems["index"]},
+		}
+	}
 	entered, sum := 0, 0
 	for _, h := range q.Round {
 		l := HoleLink{At: paths.Hole(q.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == q.Hole.Number,

@@ -102,10 +102,12 @@ func (l ListedRound) row() RoundRow {
 type NewRound struct {
 	layout.Page
 	Date    components.Field
+	NewDate components.Field // the same, for a course told hole by hole
 	Note    components.Field
 	Courses []CourseChoice
 	Problem string
-	Course  string // address of making one
+	Course  string             // address of making one
+	New     []components.Field // of a course that is told hole by hole
 }
 
 // CourseChoice is a course to choose.
@@ -117,7 +119,15 @@ type CourseChoice struct {
 // NewNewRound makes the page that begins a round.
 func NewNewRound(page layout.Page, courses []CourseChoice, date, note, problem string) NewRound {
 	page.Title, page.Here = "Enter a round", paths.NewRound
-	return NewRound{Page: page, Courses: courses, Problem: problem, Course: paths.NewCourse,
-		Date: components.Field{Name: "date", Label: "Day of play", Type: "date", Value: date},
+	day := components.Field{Name: "date", Label: "Day of play", Type: "date", Value: date}
+	again := day
+	again.ID = "new_date"
+	return NewRound{Page: page, NewDate: again, Courses: courses, Problem: problem, Course: paths.NewCourse,
+		Date: day,
+		New: []components.Field{
+			{Name: "new_course", Label: "Course", Hint: "Its par and lengths are asked for as you enter each hole."},
+			{Name: "new_tee", Label: "Tees"},
+			{Name: "new_holes", Label: "Holes", Value: "18", Mode: "numeric", Hint: "1 to 18."},
+		},
 		Note: components.Field{Name: "note", Label: "Weather and greens, in a line", Value: note, Hint: "May be left out."}}
 }

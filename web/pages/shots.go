@@ -20,6 +20,7 @@ type ShotNotes struct {
 	Back    string // address of the statement
 	Rows    []NoteRow
 	Problem string
+	Clubs   []string
 }
 
 // NoteRow is one shot.
@@ -36,10 +37,10 @@ var misses = []golf.Miss{
 }
 
 // NewShotNotes makes the page.
-func NewShotNotes(page layout.Page, id golf.RoundID, h golf.Hole, version int, units form.Units, problem string) ShotNotes {
+func NewShotNotes(page layout.Page, id golf.RoundID, h golf.Hole, version int, units form.Units, clubs []string, problem string) ShotNotes {
 	page.Title, page.Here = fmt.Sprintf("The shots of hole %d", h.Number), paths.Rounds
 	n := ShotNotes{Page: page, Heading: fmt.Sprintf("Hole %d, shot by shot", h.Number), Save: paths.Shots(id, h.Number), Version: strconv.Itoa(version),
-		Back: paths.Round(id) + fmt.Sprintf("#h%d", h.Number), Problem: problem}
+		Back: paths.Round(id) + fmt.Sprintf("#h%d", h.Number), Problem: problem, Clubs: clubs}
 	for i, s := range h.Played() {
 		row := NoteRow{Number: strconv.Itoa(i + 1), Lie: s.Lie.String(), From: capital(s.Lie.String()) + " " + far(s.Lie, s.Distance, units), Club: s.Club, Word: s.Word}
 		for _, m := range misses {
