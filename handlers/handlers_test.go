@@ -146,7 +146,7 @@ func TestAccess(t *testing.T) {
 		"GET /account": private, "POST /account": {422, 422, 303}, "POST /account/password": {422, 422, 303},
 		"POST /account/devices": {404, 404, 303}, "POST /account/delete": {422, 422, 303}, "POST /account/invite": {404, 404, 303},
 		"GET /accounts": {404, 404, 303}, "POST /accounts/{player}/reset": {404, 404, 303}, "GET /reset": open, "POST /reset": {422, 422, 422},
-		"GET /export/shots.csv": private, "GET /import": private, "POST /import": {422, 422, 303}, "POST /import/confirm": {404, 404, 303},
+		"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": {422, 422, 303}, "POST /import/confirm": {404, 404, 303},
 		"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
 		"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 303}, "POST /rounds/{round}/note": {303, 404, 303},
 		"POST /rounds/{round}/holes/{hole}/echo": own,
@@ -533,5 +533,32 @@ func TestACourseIsToldHoleByHole(t *testing.T) {
 	}
 	if body := v.get("/rounds/1").body; !strings.Contains(body, "par 7, 535 yd") {
 		t.Error("the statement does not know the card")
+	}
+}
+
+// The file of everything brings the same account back.
+func TestEverythingComesBack(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	one, two := s.member("one"), s.member("two")
+	round := one.withRound()
+	one.post("/account", "name", "Robin", "target", "84.5", "boundary", "40", "far", "m", "green", "m", "clubs", "d 3w 7i")
+	one.post(round+"/holes/2", "line", "g~15m 2", "version", "0")
+	one.post(round+"/holes/3", "line", "v150 r20s4 g3m-", "version", "0")
+	one.post(round+"/holes/1/shots", "version", "1", "club", "d", "miss", "left", "word", "pulled", "club", "", "miss", "", "word", "", "club", "", "miss", "", "word", "", "club", "", "miss", "", "word", "")
+	one.post(round+"/note", "out", "14", "note", "wind from the west")
+	first := one.get("/export/everything.json").body
+	if !strings.Contains(first, "pulled") || !strings.Contains(first, "wind from the west") || !strings.Contains(first, "d 3w 7i") {
+		t.Fatal(first)
+	}
+	if a := two.upload(first); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if second := two.get("/export/everything.json").body; second != first {
+		t.Errorf("went out\n%s\ncame back\n%s", first, second)
+	}
+	for _, broken := range []string{"{", `{"version":9}`, strings.Replace(first, `"lie":"green"`, `"lie":"moon"`, 1), strings.Replace(first, `"target":79`, `"target":12`, 1), strings.Replace(first, `"distance_in":`, `"distance_in":-`, 1)} {
+		if a := two.upload(broken); a.status != http.StatusUnprocessableEntity {
+			t.Errorf("%.60s: %d", broken, a.status)
+		}
 	}
 }

@@ -38,6 +38,9 @@ func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if bytes.HasPrefix(bytes.TrimSpace(data), []byte("{")) {
+		return s.importEverything(w, r, data)
+	}
 	rounds, unknown, err := readRounds(data)
 	var faults *shotsfile.Faults
 	var limit *shotsfile.LimitError

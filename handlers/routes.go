@@ -72,6 +72,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.saveShots))
 	r.Post(paths.Rounds+"/{round}/note", s.page(s.saveNote))
 	r.Get(paths.Export, s.page(s.export))
+	r.Get(paths.Everything, s.page(s.exportEverything))
 	r.Get(paths.Import, s.page(s.importForm))
 	r.Post(paths.Import, s.page(s.importFile))
 	r.Post(paths.ImportConfirm, s.page(s.importConfirm))

@@ -10,9 +10,9 @@ const keep = (address, draft) => localStorage.setItem(prefix + address, JSON.str
 const forget = (address) => localStorage.removeItem(prefix + address);
 const kept = () => Object.keys(localStorage).filter((key) => key.startsWith(prefix)).map((key) => key.slice(prefix.length));
 
-const send = (address, draft) => fetch(address, {
+const send = (address, { sent, ...fields }) => fetch(address, {
   method: "POST",
-  body: new URLSearchParams({ line: draft.line, version: draft.version, press: "save" }),
+  body: new URLSearchParams({ ...fields, press: "save" }),
 });
 
 // resend sends what waits, once each: the server takes a save of the same
@@ -37,11 +37,12 @@ if (form) {
   const state = form.querySelector(".state");
   const address = form.getAttribute("action");
   const version = form.elements.version.value;
+  const fields = () => Object.fromEntries(new FormData(form));
   let waiting, asked = 0;
 
   const ask = async (press) => {
     const mine = ++asked;
-    const body = new URLSearchParams({ line: line.value, version, press });
+    const body = new URLSearchParams({ ...fields(), press });
     try {
       const answer = await fetch(form.dataset.echo, { method: "POST", body });
       if (!answer.ok || mine !== asked) return;
@@ -49,7 +50,7 @@ if (form) {
       echo.replaceChildren(...page.querySelector(".understood").childNodes);
       if (press) {
         line.value = page.querySelector("#line").value;
-        keep(address, { line: line.value, version });
+        keep(address, fields());
       }
     } catch {
       // No connection: the text stays in the field, and the next key asks again.
@@ -66,7 +67,7 @@ if (form) {
   line.setSelectionRange(line.value.length, line.value.length);
 
   line.addEventListener("input", () => {
-    keep(address, { line: line.value, version });
+    keep(address, fields());
     clearTimeout(waiting);
     waiting = setTimeout(() => ask(""), 150);
   });
@@ -78,12 +79,12 @@ if (form) {
       return;
     }
     event.preventDefault();
-    const saving = { line: line.value, version, sent: true };
+    const saving = { ...fields(), sent: true };
     keep(address, saving);
     try {
       const answer = await send(address, saving);
       if (!answer.ok) {
-        keep(address, { line: line.value, version });
+        keep(address, fields());
         form.submit(); // the answer says what is wrong
         return;
       }

@@ -28,7 +28,7 @@ type ImportRow struct{ Date, Course, Holes, Score, There string }
 // NewImport makes the page that asks for a file, with what was wrong with the
 // last one.
 func NewImport(page layout.Page, problem string, faults *shotsfile.Faults) Import {
-	page.Title, page.Here = "Take in a shots file", paths.Rounds
+	page.Title, page.Here, page.Script = "Take in a shots file", paths.Rounds, "sending.js"
 	p := Import{Page: page, Lede: "Take in rounds from a shots file. You see what it holds before anything is kept."}
 	if problem != "" {
 		p.Faults = []string{problem}

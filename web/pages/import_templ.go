@@ -286,26 +286,26 @@ func (p Import) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, " <form method=\"post\" action=\"")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, " <form class=\"sending\" method=\"post\" action=\"")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
 					var templ_7745c5c3_Var17 string
 					templ_7745c5c3_Var17, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Import)).ResolveURL(ctx)
 					if templ_7745c5c3_Err != nil {
-						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/pages/import.templ`, Line: 48, Col: 56}
+						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/pages/import.templ`, Line: 48, Col: 72}
 					}
 					_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var17)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "\" enctype=\"multipart/form-data\"><div class=\"field\"><label for=\"file\">Shots file</label><input id=\"file\" name=\"file\" type=\"file\" accept=\".csv,text/csv\" required></div><p class=\"acts\"><button class=\"btn main\">Look at it</button></p></form>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "\" enctype=\"multipart/form-data\"><div class=\"field\"><label for=\"file\">Shots file</label><input id=\"file\" name=\"file\" type=\"file\" accept=\".csv,.json,text/csv,application/json\" required></div><p class=\"acts\"><button class=\"btn main\">Look at it</button> <span class=\"q progress\" role=\"status\"></span></p></form>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = part("give", "The file", "CSV, at most 64 MiB and 200,000 rows. The README of this program tells its columns.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var14), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = part("give", "The file", "CSV, at most 64 MiB and 200,000 rows; the README of this program tells its columns. The one file of a whole account is taken in too, at once, with its settings.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var14), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

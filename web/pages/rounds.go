@@ -14,16 +14,18 @@ import (
 // Rounds lists a player's rounds.
 type Rounds struct {
 	layout.Page
-	Lede    string
-	Rows    []RoundRow
-	New     string
-	Export  string
-	Import  string
-	Restore string // address that brings back what was just taken away
-	Courses []Choice
-	From    components.Field
-	To      components.Field
-	Any     bool // the player has rounds, chosen or not
+	Lede   string
+	Rows   []RoundRow
+	New    string
+	Export string
+	Import string
+
+	Everything string // address of the whole account as one file
+	Restore    string // address that brings back what was just taken away
+	Courses    []Choice
+	From       components.Field
+	To         components.Field
+	Any        bool // the player has rounds, chosen or not
 }
 
 // Narrow is how the list was narrowed, and by which courses it may be.
@@ -56,7 +58,7 @@ type ListedRound struct {
 // taken away, 0 for none.
 func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID, narrow Narrow) Rounds {
 	page.Title, page.Here = "Rounds", paths.Rounds
-	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export, Import: paths.Import}
+	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
 	p.Any = len(narrow.Courses) > 0
 	p.Courses = []Choice{{"", "any course", narrow.Course == ""}}
 	for _, c := range narrow.Courses {

@@ -28,6 +28,7 @@ const (
 	Export    = "/export/shots.csv"
 	Import    = "/import"
 
+	Everything    = "/export/everything.json"
 	ImportConfirm = "/import/confirm"
 	Healthy       = "/healthz"
 	Ready         = "/readyz"
