@@ -51,6 +51,7 @@ func Start(folder string) (*Server, error) {
 	if err := prepareFolder(bin, folder, owner); err != nil {
 		return nil, err
 	}
+	waitForEarlier(filepath.Join(folder, "data"))
 	socket, err := os.MkdirTemp("", "ledger-")
 	if err != nil {
 		return nil, err
@@ -77,6 +78,27 @@ func Start(folder string) (*Server, error) {
 		return nil, errors.Join(err, os.RemoveAll(socket))
 	}
 	return s, s.answers(folder)
+}
+
+// earlierLimit is how long a start waits for a server that still stops on the
+// same folder.
+const earlierLimit = 15 * time.Second
+
+// waitForEarlier waits for a server whose program was killed and that is still
+// stopping. The number in its file may be that of another process by now; then
+// Postgres itself finds out.
+func waitForEarlier(data string) {
+	for deadline := time.Now().Add(earlierLimit); time.Now().Before(deadline); time.Sleep(20 * time.Millisecond) {
+		text, err := os.ReadFile(filepath.Join(data, "postmaster.pid"))
+		if err != nil {
+			return
+		}
+		first, _, _ := strings.Cut(string(text), "\n")
+		pid, err := strconv.Atoi(first)
+		if err != nil || errors.Is(syscall.Kill(pid, 0), syscall.ESRCH) {
+			return
+		}
+	}
 }
 
 // run starts the process from a thread that lives as long as the process, since
