@@ -562,3 +562,17 @@ func TestEverythingComesBack(t *testing.T) {
 		}
 	}
 }
+
+func TestARoundIsGoneOnWith(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	if body := v.get("/rounds/new").body; !strings.Contains(body, `href="`+round+`/holes/2"`) || !strings.Contains(body, "2 holes to go") || !strings.Contains(body, `<option value="1" selected>`) {
+		t.Error("the round that was begun is not offered")
+	}
+	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
+	v.post(round+"/holes/3", "line", "=7", "version", "0")
+	if body := v.get("/rounds/new").body; strings.Contains(body, "to go") {
+		t.Error("a round that is entered whole is offered")
+	}
+}

@@ -3,6 +3,7 @@ package handlers
 import (
 	"fmt"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -15,6 +16,9 @@ import (
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
+
+// lookBack is how many of the latest rounds may be gone on with.
+const lookBack = 5
 
 // roundsMost is how many rounds the list shows.
 const roundsMost = 500
@@ -96,11 +100,25 @@ func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, course, date, note, problem string) error {
+	lately, err := s.store.Rounds(r.Context(), me(r).ID, db.Chosen{Most: lookBack})
+	if err != nil {
+		return err
+	}
+	var open []pages.OpenRound
+	for _, kept := range lately {
+		left := len(kept.Holes) - len(kept.Played().Holes)
+		if i := slices.IndexFunc(kept.Holes, func(h db.Hole) bool { return h.Line == "" }); i >= 0 {
+			open = append(open, pages.NewOpenRound(kept.ID, golf.DateOf(kept.PlayedOn), kept.Course, kept.Holes[i].Number, left))
+		}
+	}
+	if course == "" && len(lately) > 0 && lately[0].CourseID != nil {
+		course = strconv.FormatInt(int64(*lately[0].CourseID), 10)
+	}
 	choices, err := s.choices(r, course)
 	if err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewNewRound(shell(r), choices, date, note, problem).View())
+	return show(w, r, status, pages.NewNewRound(shell(r), choices, open, date, note, problem).View())
 }
 
 func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {

@@ -6,6 +6,7 @@ import (
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
 	"strokeledger/web/components"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -78,10 +79,44 @@ func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID, narrow
 	case len(all) == 0:
 		p.Lede = "No rounds yet. Enter the first from its card and your notes."
 	default:
-		p.Lede = fmt.Sprintf("%s. Losses are against the target of each round; positive is lost.", capital(plural(len(all), "round", "rounds")))
-		p.Foot = "Target here: each round is compared with the golfer who averages its target on the holes played."
+		p.Lede = fmt.Sprintf("%s. %s", plural(len(all), "round", "rounds"), lately(all))
+		p.Foot = "Positive is lost, negative won back. Target here: each round is compared with the golfer who averages its target on the holes played."
 	}
 	return p
+}
+
+// recent is how many rounds "lately" speaks of.
+const recent = 10
+
+// lately says where most was lost over the last rounds, for 18 holes.
+func lately(all []ListedRound) string {
+	var lost account.Split
+	rounds, holes := 0, 0
+	for _, l := range all {
+		if detailed := l.Account.Counts.Holes; detailed > 0 && rounds < recent {
+			rounds++
+			holes += detailed
+			lost.Add(l.Account.Lost)
+		}
+	}
+	if holes == 0 {
+		return "Nothing has been entered yet."
+	}
+	worst := golf.TeeShots
+	for _, c := range golf.Categories {
+		if lost.Of(c) > lost.Of(worst) {
+			worst = c
+		}
+	}
+	per18 := lost.Of(worst) * 18 / float64(holes)
+	if per18 < .05 {
+		return "Lately no part of the game has cost a stroke against its target."
+	}
+	over := "In it"
+	if rounds > 1 {
+		over = fmt.Sprintf("Over the last %s", spelled(rounds))
+	}
+	return fmt.Sprintf("%s, most was lost %s: %.1f for 18 holes.", over, where(worst), per18)
 }
 
 func (l ListedRound) row() RoundRow {
@@ -95,8 +130,13 @@ func (l ListedRound) row() RoundRow {
 		return r
 	}
 	r.Score = fmt.Sprintf("%.0f", math.Round(a.Score))
-	r.Tee, r.Approach, r.ShortGame, r.Putting = signed(a.Lost.Tee, 1), signed(a.Lost.Approach, 1), signed(a.Lost.ShortGame, 1), signed(a.Lost.Putting, 1)
-	r.Lost, r.Double = signed(a.Lost.Total, 1), fmt.Sprint(len(a.Doubles))
+	// as the statement prints them, so that a row adds up where nothing is
+	// undetailed
+	target := math.Round((a.Expected-a.Lost.Course)*10) / 10
+	total := math.Round(a.Score*10)/10 - target
+	parts := stat.RoundedTo([]float64{a.Lost.Tee, a.Lost.Approach, a.Lost.ShortGame, a.Lost.Putting, a.Lost.Undetailed + a.Lost.Course}, .1, total)
+	r.Tee, r.Approach, r.ShortGame, r.Putting = signed(parts[0], 1), signed(parts[1], 1), signed(parts[2], 1), signed(parts[3], 1)
+	r.Lost, r.Double = signed(total, 1), fmt.Sprint(len(a.Doubles))
 	return r
 }
 
@@ -110,6 +150,15 @@ type NewRound struct {
 	Problem string
 	Course  string             // address of making one
 	New     []components.Field // of a course that is told hole by hole
+	Open    []OpenRound        // begun and not entered to the end
+}
+
+// OpenRound is a round that can be gone on with.
+type OpenRound struct{ At, Text string }
+
+// NewOpenRound says where a round goes on.
+func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int) OpenRound {
+	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: on with hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, plural(left, "hole", "holes"))}
 }
 
 // CourseChoice is a course to choose.
@@ -119,12 +168,12 @@ type CourseChoice struct {
 }
 
 // NewNewRound makes the page that begins a round.
-func NewNewRound(page layout.Page, courses []CourseChoice, date, note, problem string) NewRound {
+func NewNewRound(page layout.Page, courses []CourseChoice, open []OpenRound, date, note, problem string) NewRound {
 	page.Title, page.Here = "Enter a round", paths.NewRound
 	day := components.Field{Name: "date", Label: "Day of play", Type: "date", Value: date}
 	again := day
 	again.ID = "new_date"
-	return NewRound{Page: page, NewDate: again, Courses: courses, Problem: problem, Course: paths.NewCourse,
+	return NewRound{Page: page, Open: open, NewDate: again, Courses: courses, Problem: problem, Course: paths.NewCourse,
 		Date: day,
 		New: []components.Field{
 			{Name: "new_course", Label: "Course", Hint: "Its par and lengths are asked for as you enter each hole."},

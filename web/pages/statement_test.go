@@ -137,3 +137,22 @@ func TestMetrePlayersReadMetres(t *testing.T) {
 		}
 	}
 }
+
+// A row of the list says what the statement says.
+func TestListAgreesWithTheStatement(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q := asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits)
+		s := NewStatement(layout.Page{}, q)
+		row := NewRounds(layout.Page{}, []ListedRound{{ID: 1, Round: q.Round, Card: len(q.Card), Target: 79, Account: q.Account}}, 0, Narrow{}).Rows[0]
+		if row.Lost != s.Lost {
+			t.Fatalf("list %s, statement %s", row.Lost, s.Lost)
+		}
+		if len(s.Lines) == 4 {
+			for i, want := range []string{row.Tee, row.Approach, row.ShortGame, row.Putting} {
+				if s.Lines[i].Amount != want {
+					t.Fatalf("%s: list %s, statement %s", s.Lines[i].Name, want, s.Lines[i].Amount)
+				}
+			}
+		}
+	})
+}
