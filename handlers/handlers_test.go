@@ -301,29 +301,18 @@ func TestWhatIsExportedHoldsTheRound(t *testing.T) {
 	}
 }
 
-// Two processes on one database serve the same sessions and rounds.
-func TestTwoProcesses(t *testing.T) {
-	store := dbtest.Open(t)
-	one := site{httptest.NewServer(New(store, Options{SignUp: SignUpOpen})), store, t}
-	two := site{httptest.NewServer(New(store, Options{SignUp: SignUpOpen})), store, t}
-	defer one.Close()
-	defer two.Close()
-	v := one.member("a")
-	round := v.withRound()
-	other := visitor{two, &http.Client{CheckRedirect: v.client.CheckRedirect}}
-	here, err := url.Parse(one.URL)
-	if err != nil {
-		t.Fatal(err)
+// A database that is gone is a page that says what to do.
+func TestADatabaseThatIsGone(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	s.store.Close()
+	for _, path := range []string{"/", "/rounds", "/readyz"} {
+		if a := v.get(path); a.status != http.StatusServiceUnavailable || !strings.Contains(a.body, "try again in a minute") || strings.Contains(a.body, "closed pool") {
+			t.Errorf("%s: %d %s", path, a.status, a.body)
+		}
 	}
-	r, err := http.NewRequest(http.MethodGet, two.URL+round, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, c := range v.client.Jar.Cookies(here) {
-		r.AddCookie(c)
-	}
-	if a := other.ask(r); a.status != http.StatusOK || !strings.Contains(a.body, "Hole 1, par 4") {
-		t.Errorf("%d", a.status)
+	if a := v.get("/healthz"); a.status != http.StatusOK {
+		t.Errorf("the process itself is well, and says %d", a.status)
 	}
 }
 
