@@ -3,8 +3,11 @@ package browser
 import (
 	"context"
 	"fmt"
+	"io/fs"
 	"os"
+	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -32,9 +35,36 @@ func TestMain(m *testing.M) {
 	os.Exit(code)
 }
 
+// sourceTouched looks at every file that the program is built from, from inside
+// a test, so that go test does not take a result from its cache that an older
+// program had.
+var sourceTouched = sync.OnceValue(func() error { return touchSource("../../..") })
+
+func touchSource(root string) error {
+	for _, folder := range []string{"analysis", "cmd", "db", "handlers", "migrations", "static", "web", "go.mod"} {
+		err := filepath.WalkDir(filepath.Join(root, folder), func(path string, d fs.DirEntry, err error) error {
+			if err != nil {
+				return err
+			}
+			if d.Name() == "node_modules" {
+				return fs.SkipDir
+			}
+			_, err = os.Stat(path)
+			return err
+		})
+		if err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
 // tab opens a browser for a test, at a width, with script or without.
 func tab(t *testing.T, width int64, script bool) context.Context {
 	t.Helper()
+	if err := sourceTouched(); err != nil {
+		t.Fatal(err)
+	}
 	ctx, cancel, err := Tab(context.Background())
 	if err != nil {
 		t.Fatal(err)
