@@ -42,7 +42,7 @@ func screenshots() error {
 	if err != nil {
 		return err
 	}
-	return shoot(ctx, app.URL, []shot{{"rounds", "/rounds"}, {"statement", round}, {"hole", round + "/holes/7"}, {"new-round", "/rounds/new"}, {"import", "/import"},
+	return shoot(ctx, app.URL, []shot{{"rounds", "/rounds"}, {"statement", round}, {"hole", round + "/holes/7"}, {"shots", round + "/holes/7/shots"}, {"new-round", "/rounds/new"}, {"import", "/import"},
 		{"courses", "/courses"}, {"new-course", "/courses/new"}, {"course", "/courses/1"}, {"account", "/account"}})
 }
 

@@ -137,6 +137,9 @@ func readServeConfig(args []string, s streams) (serveConfig, error) {
 	if len(rest) > 0 {
 		return c, usagef("unexpected argument %q", rest[0])
 	}
+	if tls := os.Getenv("STROKELEDGER_BEHIND_TLS"); tls != "" && tls != "yes" && tls != "no" {
+		return c, usagef("STROKELEDGER_BEHIND_TLS %q; allowed: yes, no", tls)
+	}
 	for prefix := range strings.SplitSeq(*proxies, ",") {
 		if prefix = strings.TrimSpace(prefix); prefix == "" {
 			continue

@@ -283,6 +283,28 @@ func TestADroppedConnectionLosesNothing(t *testing.T) {
 	}
 }
 
+// A file is looked at, taken in and told as it is sent, with script and without.
+func TestTakingInAFile(t *testing.T) {
+	file, err := filepath.Abs("../../../testdata/shots/hand-86.csv")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, script := range []bool{true, false} {
+		ctx := tab(t, 360, script)
+		name := map[bool]string{true: "gia", false: "hedy"}[script]
+		do(t, ctx, chromedp.Navigate(app.URL+"/join"), chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"),
+			chromedp.SendKeys("#password", "a long password"), Press("main form button"), chromedp.WaitReady("a.btn.main"),
+			chromedp.Navigate(app.URL+"/import"), chromedp.SetUploadFiles("#file", []string{file}), Press("main form button"), chromedp.WaitReady(`button[name="there"]`))
+		if got := read(t, ctx, ".lede"); !strings.Contains(got, "1 round") {
+			t.Error(got)
+		}
+		do(t, ctx, Press(`button[name="there"]`), chromedp.WaitReady("tbody a"), Press("tbody a"), chromedp.WaitReady("table.acct"))
+		if got := read(t, ctx, ".acct tfoot strong"); got != "86" {
+			t.Errorf("score %s", got)
+		}
+	}
+}
+
 // visit looks for barriers with axe-core on pages, at a width and in a light.
 func visit(t *testing.T, ctx context.Context, width int64, dark bool, paths ...string) {
 	t.Helper()
