@@ -17,6 +17,7 @@ type step struct {
 }
 
 var staticSteps = []step{
+	{"go.mod", []string{"go", "mod", "tidy", "-diff"}},
 	{"vet", []string{"go", "vet", "./..."}},
 	{"staticcheck", []string{"go", "tool", "staticcheck", "./..."}},
 }
@@ -35,6 +36,9 @@ func check() error {
 
 func static() error {
 	if err := formatted(); err != nil {
+		return err
+	}
+	if err := generated(); err != nil {
 		return err
 	}
 	for _, s := range staticSteps {

@@ -18,7 +18,7 @@ type task struct {
 var tasks = []task{
 	{"prepare", "install what the check needs and is missing", prepare},
 	{"run", "the web app with a made-up club, built and ready", runApp},
-	{"check", "the whole check: formatting, vet, staticcheck, all tests", check},
+	{"check", "the whole check: formatting, templates, vet, staticcheck, all tests", check},
 	{"screenshots", "a picture of every page, in screenshots/", screenshots},
 	{"season", "write testdata/shots/season.csv anew", writeSeason},
 }
