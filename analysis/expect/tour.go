@@ -13,7 +13,7 @@ import (
 
 // The published tables. Off the green: M. Broadie, Assessing Golfer
 // Performance on the PGA TOUR, Interfaces 42(2), 2012, table 9 of the preprint
-// of April 2011 (two independent transcriptions, equal cell for cell). On the
+// of April 2011 (two independent copies, equal cell for cell). On the
 // green: the PGA TOUR's putting baseline of 2010 by foot, from public copies;
 // the value at 31 ft repeated that of 32 ft in each of them and stands here
 // interpolated.

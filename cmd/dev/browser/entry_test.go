@@ -3,101 +3,18 @@ package browser
 import (
 	"context"
 	"fmt"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
-	"sync"
 	"testing"
 	"time"
 
-	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
 	"strokeledger/web/form"
 )
-
-var app *App
-
-func TestMain(m *testing.M) {
-	var err error
-	if app, err = Start("../../.."); err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		os.Exit(1)
-	}
-	code := m.Run()
-	if err := app.Stop(); err != nil {
-		fmt.Fprintln(os.Stderr, "the app did not stop well:", err)
-		code = 1
-	}
-	os.Exit(code)
-}
-
-// sourceTouched looks at every file that the program is built from, from inside
-// a test, so that go test does not take a result from its cache that an older
-// program had.
-var sourceTouched = sync.OnceValue(func() error { return touchSource("../../..") })
-
-func touchSource(root string) error {
-	for _, folder := range []string{"analysis", "cmd", "db", "handlers", "migrations", "static", "web", "go.mod"} {
-		err := filepath.WalkDir(filepath.Join(root, folder), func(path string, d fs.DirEntry, err error) error {
-			if err != nil {
-				return err
-			}
-			if d.Name() == "node_modules" {
-				return fs.SkipDir
-			}
-			_, err = os.Stat(path)
-			return err
-		})
-		if err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// tab opens a browser for a test, at a width, with script or without.
-func tab(t *testing.T, width int64, script bool) context.Context {
-	t.Helper()
-	if err := sourceTouched(); err != nil {
-		t.Fatal(err)
-	}
-	ctx, cancel, err := Tab(context.Background())
-	if err != nil {
-		t.Fatal(err)
-	}
-	ctx, cancelTime := context.WithTimeout(ctx, 3*time.Minute)
-	t.Cleanup(func() { cancelTime(); cancel() })
-	steps := []chromedp.Action[chromedp.Void]{Screen(width, 800, false)}
-	if !script {
-		steps = append(steps, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
-			_, err := chromedp.Call(ctx, emulation.SetScriptExecutionDisabled, emulation.SetScriptExecutionDisabledParams{Value: true})
-			return err
-		}))
-	}
-	do(t, ctx, steps...)
-	return ctx
-}
-
-func do(t *testing.T, ctx context.Context, steps ...chromedp.Action[chromedp.Void]) {
-	t.Helper()
-	if err := chromedp.Do(ctx, steps...); err != nil {
-		t.Fatal(err)
-	}
-}
-
-// read is the text of an element.
-func read(t *testing.T, ctx context.Context, selector string) string {
-	t.Helper()
-	text, err := chromedp.Run(ctx, chromedp.TextContent(selector))
-	if err != nil {
-		t.Fatalf("%s: %v", selector, err)
-	}
-	return strings.Join(strings.Fields(text), " ")
-}
 
 // card84 is the round of 84 strokes that the design gives for measuring entry.
 func card84(t *testing.T) golf.Round {
@@ -301,80 +218,6 @@ func TestTakingInAFile(t *testing.T) {
 		do(t, ctx, Press(`button[name="there"]`), chromedp.WaitReady("tbody a"), Press("tbody a"), chromedp.WaitReady("table.acct"))
 		if got := read(t, ctx, ".acct tfoot strong"); got != "86" {
 			t.Errorf("score %s", got)
-		}
-	}
-}
-
-// visit looks for barriers with axe-core on pages, at a width and in a light.
-func visit(t *testing.T, ctx context.Context, width int64, dark bool, paths ...string) {
-	t.Helper()
-	axe, err := os.ReadFile("node_modules/axe-core/axe.min.js")
-	if err != nil {
-		t.Fatal("axe-core is missing; type: npm ci --prefix cmd/dev/browser")
-	}
-	for _, path := range paths {
-		do(t, ctx, Screen(width, 800, dark), chromedp.Navigate(app.URL+path))
-		if _, err := chromedp.Run(ctx, chromedp.Evaluate[bool](string(axe)+";true")); err != nil {
-			t.Fatal(err)
-		}
-		found, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](
-			`axe.run().then(r => r.violations.flatMap(v => v.nodes.map(n => v.id + ": " + n.html.slice(0, 160))))`, chromedp.EvalAwaitPromise))
-		if err != nil {
-			t.Fatal(err)
-		}
-		for _, f := range found {
-			t.Errorf("%s at %d px, dark %v: %s", path, width, dark, f)
-		}
-	}
-}
-
-// No barriers that axe-core finds, on any page, in either light.
-func TestNoBarriers(t *testing.T) {
-	ctx := tab(t, 1280, true)
-	both := func(paths ...string) {
-		for _, width := range []int64{360, 1280} {
-			for _, dark := range []bool{false, true} {
-				visit(t, ctx, width, dark, paths...)
-			}
-		}
-	}
-	both("/", "/join", "/nothing", "/reset?player=1&token=x")
-	if err := SignIn(ctx, app); err != nil {
-		t.Fatal(err)
-	}
-	round, err := FirstRound(ctx, app)
-	if err != nil {
-		t.Fatal(err)
-	}
-	both("/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account")
-}
-
-func TestNoBarriersForTheSteward(t *testing.T) {
-	ctx := tab(t, 360, true)
-	steward := *app
-	steward.Email = "steward@harrowfen.example"
-	do(t, ctx, chromedp.Navigate(app.URL+"/"), chromedp.SendKeys("#email", steward.Email), chromedp.SendKeys("#password", app.Password),
-		Press("section.in button"), chromedp.WaitReady("a.btn.main"))
-	visit(t, ctx, 360, true, "/rounds", "/rounds/new", "/account", "/accounts")
-	do(t, ctx, Press("tbody button"), chromedp.WaitReady(".flash code"))
-	visit(t, ctx, 1280, false, "/accounts")
-}
-
-// The policy holds: no page asks for a style or script that it forbids.
-func TestContentSecurityPolicyIsKept(t *testing.T) {
-	ctx := tab(t, 1280, true)
-	if err := SignIn(ctx, app); err != nil {
-		t.Fatal(err)
-	}
-	round, err := FirstRound(ctx, app)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, path := range []string{"/rounds", round, round + "/holes/7", "/account"} {
-		do(t, ctx, chromedp.Navigate(app.URL+path))
-		inline, err := chromedp.Run(ctx, chromedp.Evaluate[int](`document.querySelectorAll("[style], style, script:not([src]), [onclick]").length`))
-		if err != nil || inline != 0 {
-			t.Errorf("%s: %d inline styles or scripts, %v", path, inline, err)
 		}
 	}
 }

@@ -1,0 +1,165 @@
+package db_test
+
+import (
+	"errors"
+	"testing"
+	"time"
+
+	"github.com/google/go-cmp/cmp"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// aRound is a round on three holes of which one has been entered.
+func aRound() db.Round {
+	r := db.Round{Name: "r1", PlayedOn: time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC), Course: "Harrow Fen", Tee: "white", Target: 79, BoundaryYd: 50, Par18: 72}
+	for _, h := range threeHoles() {
+		r.Holes = append(r.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length})
+	}
+	return r
+}
+
+func entered(version int) db.Hole {
+	return db.Hole{Line: "v195x r20s4/sw g2m-", Version: version, Hole: golf.Hole{Number: 1, Par: 4, PickedUp: true, Shots: []golf.Shot{
+		{Lie: golf.Tee, Distance: 384 * golf.Yard},
+		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Penalty: 1, About: true},
+		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Miss: golf.Miss{Side: golf.Left, Depth: golf.Short}},
+		{Lie: golf.Rough, Distance: 20 * golf.Yard, ShortSided: true, GreenKnown: true, GreenToWork: 4 * golf.Yard, Club: "sw", Word: "thin"},
+		{Lie: golf.Green, Distance: 2 * golf.Metre, Unit: golf.Metres},
+	}}}
+}
+
+func TestRoundsComeBackAsTheyWere(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
+	id, err := s.NewRound(ctx, a, aRound())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := s.SaveHole(ctx, a, id, entered(0)); err != nil {
+		t.Fatal(err)
+	}
+	r, err := s.Round(ctx, a, id)
+	if err != nil || len(r.Holes) != 3 || len(r.Played().Holes) != 1 {
+		t.Fatalf("%+v, %v", r, err)
+	}
+	want := entered(1)
+	want.Length = 384 * golf.Yard
+	if diff := cmp.Diff(want, r.Holes[0]); diff != "" {
+		t.Error(diff)
+	}
+	all, err := s.Rounds(ctx, a, db.Chosen{Most: 10})
+	if diff := cmp.Diff([]db.Round{r}, all); diff != "" || err != nil {
+		t.Errorf("%v %s", err, diff)
+	}
+	for what, err := range map[string]error{
+		"reads":    second(s.Round(ctx, b, id)),
+		"saves":    s.SaveHole(ctx, b, id, entered(1)),
+		"removes":  s.RemoveRound(ctx, b, id),
+		"restores": s.RestoreRound(ctx, b, id),
+	} {
+		if !errors.Is(err, golf.ErrNotFound) {
+			t.Errorf("a stranger %s: %v", what, err)
+		}
+	}
+	if all, err := s.Rounds(ctx, b, db.Chosen{}); err != nil || len(all) != 0 {
+		t.Errorf("a stranger lists %d, %v", len(all), err)
+	}
+}
+
+func second[T any](_ T, err error) error { return err }
+
+func TestSavingAHoleThatChanged(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a := newPlayer(t, s, "a@example.org")
+	id, err := s.NewRound(ctx, a, aRound())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := s.SaveHole(ctx, a, id, entered(0)); err != nil {
+		t.Fatal(err)
+	}
+	late := entered(0)
+	late.Line = "r150 g3"
+	if err := s.SaveHole(ctx, a, id, late); !errors.Is(err, golf.ErrConflict) {
+		t.Errorf("%v", err)
+	}
+	r, err := s.Round(ctx, a, id)
+	if err != nil || r.Holes[0].Line != entered(0).Line {
+		t.Errorf("the first save is lost: %q, %v", r.Holes[0].Line, err)
+	}
+	other := entered(0)
+	other.Number = 18
+	if err := s.SaveHole(ctx, a, id, other); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("a hole that is not on the card: %v", err)
+	}
+}
+
+func TestRemovedRoundsComeBack(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a := newPlayer(t, s, "a@example.org")
+	r := aRound()
+	r.Holes[0] = entered(0)
+	r.Holes[0].Length = 384 * golf.Yard
+	id, err := s.NewRound(ctx, a, r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := s.RemoveRound(ctx, a, id); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := s.Round(ctx, a, id); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("removed: %v", err)
+	}
+	if err := s.SaveHole(ctx, a, id, entered(1)); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("a hole of a removed round is saved: %v", err)
+	}
+	if err := s.RestoreRound(ctx, a, id); err != nil {
+		t.Fatal(err)
+	}
+	if back, err := s.Round(ctx, a, id); err != nil || len(back.Holes[0].Shots) != 5 {
+		t.Errorf("%+v, %v", back, err)
+	}
+}
+
+func TestRoundsAreChosen(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a := newPlayer(t, s, "a@example.org")
+	for _, played := range []struct{ course, day string }{{"Fen", "2026-05-01"}, {"Moor", "2026-05-02"}, {"Fen", "2026-06-01"}} {
+		r := aRound()
+		date, err := golf.ParseDate(played.day)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.Course, r.Name, r.PlayedOn = played.course, played.day, date.Time()
+		if _, err := s.NewRound(ctx, a, r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	may := golf.Date{Year: 2026, Month: 5, Day: 2}
+	for _, c := range []struct {
+		chosen db.Chosen
+		want   []string
+	}{
+		{db.Chosen{}, []string{"2026-06-01", "2026-05-02", "2026-05-01"}},
+		{db.Chosen{Most: 1}, []string{"2026-06-01"}},
+		{db.Chosen{Course: "Fen"}, []string{"2026-06-01", "2026-05-01"}},
+		{db.Chosen{From: may}, []string{"2026-06-01", "2026-05-02"}},
+		{db.Chosen{To: may}, []string{"2026-05-02", "2026-05-01"}},
+		{db.Chosen{From: may, To: may, Course: "Fen"}, nil},
+	} {
+		rounds, err := s.Rounds(ctx, a, c.chosen)
+		var got []string
+		for _, r := range rounds {
+			got = append(got, r.Name)
+		}
+		if diff := cmp.Diff(c.want, got); diff != "" || err != nil {
+			t.Errorf("%+v: %v %s", c.chosen, err, diff)
+		}
+	}
+	if names, err := s.RoundCourses(ctx, a); err != nil || len(names) != 2 || names[0] != "Fen" {
+		t.Errorf("%v, %v", names, err)
+	}
+}

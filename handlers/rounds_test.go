@@ -1,0 +1,106 @@
+package handlers
+
+import (
+	"net/http"
+	"strings"
+	"testing"
+)
+
+func TestAHoleIsSavedOnceHoweverOftenItIsSent(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	for range 3 {
+		if a := v.post(round+"/holes/2", "line", "g15 2", "version", "0", "press", "save"); a.status != http.StatusSeeOther {
+			t.Fatalf("%d %s", a.status, a.body)
+		}
+	}
+	if a := v.post(round+"/holes/2", "line", "g18 2", "version", "0"); a.status != http.StatusConflict || !strings.Contains(a.body, "g15 2") || !strings.Contains(a.body, `value="g18 2"`) {
+		t.Errorf("%d %s", a.status, a.body)
+	}
+	if a := v.post(round+"/holes/2", "line", "g18 2", "version", "1"); a.status != http.StatusSeeOther {
+		t.Errorf("%d", a.status)
+	}
+}
+
+func TestMoreIsSaidOfShotsAndOutlivesTheLine(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	said := []string{"version", "1", "club", "driver", "miss", "right", "word", "pushed", "club", "8i", "miss", "short-left", "word", "", "club", "", "miss", "", "word", "lag", "club", "", "miss", "", "word", ""}
+	if a := v.post(round+"/holes/1/shots", said...); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := v.post(round+"/holes/1", "line", "t/driver r150/8i g22 2", "version", "2"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	body := v.get(round + "/holes/1/shots").body
+	for _, want := range []string{`value="pushed"`, `value="driver"`, `value="8i"`, `<option value="short-left" selected>`} {
+		if !strings.Contains(body, want) {
+			t.Errorf("no %s", want)
+		}
+	}
+	if strings.Contains(body, `value="lag"`) {
+		t.Error("a word stayed with a putt that is another now")
+	}
+	said[5] = "wide"
+	if a := v.post(round+"/holes/1/shots", said...); a.status != http.StatusUnprocessableEntity {
+		t.Errorf("%d", a.status)
+	}
+}
+
+func TestTheCardChecksTheNine(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
+	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
+	for said, want := range map[string]string{"12": "It agrees with the holes", "13": "The holes come to 12", "": "The card&#39;s score out"} {
+		if a := v.post(round+"/note", "out", said, "note", "wind"); a.status != http.StatusSeeOther {
+			t.Fatalf("%d", a.status)
+		}
+		if body := v.get(round).body; !strings.Contains(body, want) || !strings.Contains(body, `value="wind"`) {
+			t.Errorf("%q: no %q", said, want)
+		}
+	}
+}
+
+// A course that nobody put in is told hole by hole while its first round is
+// entered, and is there afterwards.
+func TestACourseIsToldHoleByHole(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	a := v.post("/rounds/new", "new_course", "Quarry Hill", "new_holes", "2", "date", "2026-05-02")
+	if a.status != http.StatusSeeOther || a.location != "/rounds/1/holes/1" {
+		t.Fatalf("%d %s", a.status, a.location)
+	}
+	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "par", "4"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `value="r150 g20 2"`) {
+		t.Errorf("saved without a length: %d", a.status)
+	}
+	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "par", "4", "length", "380", "index", "7"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := v.post("/rounds/1/holes/2", "line", "g20 2", "version", "0", "par", "3", "length", "155"); a.status != http.StatusSeeOther || a.location != "/rounds/1" {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if body := v.get("/courses/1").body; !strings.Contains(body, "4 380 7\n3 155\n") {
+		t.Error("the course was not told")
+	}
+	if body := v.get("/rounds/1").body; !strings.Contains(body, "par 7, 535 yd") {
+		t.Error("the statement does not know the card")
+	}
+}
+
+func TestARoundIsGoneOnWith(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	if body := v.get("/rounds/new").body; !strings.Contains(body, `href="`+round+`/holes/2"`) || !strings.Contains(body, "2 holes to go") || !strings.Contains(body, `<option value="1" selected>`) {
+		t.Error("the round that was begun is not offered")
+	}
+	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
+	v.post(round+"/holes/3", "line", "=7", "version", "0")
+	if body := v.get("/rounds/new").body; strings.Contains(body, "to go") {
+		t.Error("a round that is entered whole is offered")
+	}
+}

@@ -1,0 +1,125 @@
+package handlers
+
+import (
+	"context"
+	"io"
+	"net/http"
+	"net/http/cookiejar"
+	"net/http/httptest"
+	"net/url"
+	"os"
+	"strings"
+	"testing"
+
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+func TestMain(m *testing.M) { os.Exit(dbtest.Run(m)) }
+
+// site is a server with a database of its own.
+type site struct {
+	*httptest.Server
+	store *db.Store
+	t     *testing.T
+}
+
+func newSite(t *testing.T, options Options) site {
+	t.Helper()
+	store := dbtest.Open(t)
+	s := httptest.NewServer(New(store, options))
+	t.Cleanup(s.Close)
+	return site{s, store, t}
+}
+
+// visitor is a browser that follows no redirect by itself.
+type visitor struct {
+	site
+	client *http.Client
+}
+
+func (s site) visitor() visitor {
+	jar, err := cookiejar.New(nil)
+	if err != nil {
+		s.t.Fatal(err)
+	}
+	return visitor{s, &http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}
+}
+
+// answer is what came back.
+type answer struct {
+	status   int
+	location string
+	body     string
+}
+
+func (v visitor) ask(r *http.Request) answer {
+	v.t.Helper()
+	got, err := v.client.Do(r)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	defer got.Body.Close()
+	body, err := io.ReadAll(got.Body)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	return answer{got.StatusCode, got.Header.Get("Location"), string(body)}
+}
+
+func (v visitor) get(path string) answer {
+	r, err := http.NewRequest(http.MethodGet, v.URL+path, nil)
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	return v.ask(r)
+}
+
+func (v visitor) post(path string, fields ...string) answer {
+	form := url.Values{}
+	for i := 0; i+1 < len(fields); i += 2 {
+		form.Add(fields[i], fields[i+1])
+	}
+	r, err := http.NewRequest(http.MethodPost, v.URL+path, strings.NewReader(form.Encode()))
+	if err != nil {
+		v.t.Fatal(err)
+	}
+	r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
+	return v.ask(r)
+}
+
+const password = "a long password"
+
+// member is a visitor with an account, signed in.
+func (s site) member(name string) visitor {
+	s.t.Helper()
+	hash, err := HashPassword(context.Background(), password)
+	if err != nil {
+		s.t.Fatal(err)
+	}
+	if _, err := s.store.NewPlayer(context.Background(), name+"@example.org", name, hash); err != nil {
+		s.t.Fatal(err)
+	}
+	v := s.visitor()
+	if a := v.post("/sign-in", "email", name+"@example.org", "password", password); a.status != http.StatusSeeOther {
+		s.t.Fatalf("%s: %d %s", name, a.status, a.body)
+	}
+	return v
+}
+
+// withRound gives a member a course and a round with its first hole entered,
+// and returns the round's path.
+func (v visitor) withRound() string {
+	v.t.Helper()
+	if a := v.post("/courses/new", "name", "Harrow Fen", "card", "4 384\n3 158\n5 498\n"); a.status != http.StatusSeeOther {
+		v.t.Fatalf("%d %s", a.status, a.body)
+	}
+	a := v.post("/rounds/new", "course", "1", "date", "2026-05-02")
+	if a.status != http.StatusSeeOther || a.location != "/rounds/1/holes/1" {
+		v.t.Fatalf("%d %s %s", a.status, a.location, a.body)
+	}
+	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "press", "save"); a.status != http.StatusSeeOther || a.location != "/rounds/1/holes/2" {
+		v.t.Fatalf("%d %s %s", a.status, a.location, a.body)
+	}
+	return "/rounds/1"
+}
