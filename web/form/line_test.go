@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golf/golftest"
 )
 
 // tell writes a hole for comparison: lie letter and distance in its unit, + for
@@ -172,6 +173,32 @@ func FuzzLine(f *testing.F) {
 		if l := ParseLine(text, par(4, 392), StandardUnits); l.Sound() {
 			if problems := l.Hole.Check(); problems != nil {
 				t.Fatalf("%q: %v", text, problems)
+			}
+		}
+	})
+}
+
+// Every legal hole can be written as a line, wherever it came from. A club with
+// a space or a slash is written with hyphens.
+func TestEveryHoleHasALine(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		units := rapid.SampledFrom([]Units{StandardUnits, {golf.Metres, golf.Metres}}).Draw(t, "units")
+		for _, h := range golftest.Rounds().Draw(t, "round").Holes {
+			card := golf.CardHole{Number: h.Number, Par: h.Par, Length: h.Length()}
+			line := WriteLine(h, card, units)
+			l := ParseLine(line, card, units)
+			if !l.Sound() {
+				t.Fatalf("%s\nis written as %q: %v", tell(h), line, l.Problems)
+			}
+			want := h
+			want.Shots = nil
+			for _, s := range h.Shots {
+				s.Club, s.Miss = writtenClub(s.Club), golf.Miss{}
+				s.ShortSided = s.ShortSided || s.GreenKnown // the line has one letter for both, and the green decides
+				want.Shots = append(want.Shots, s)
+			}
+			if diff := cmp.Diff(want, l.Hole); diff != "" {
+				t.Fatalf("%q: %s", line, diff)
 			}
 		}
 	})

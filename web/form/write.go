@@ -3,6 +3,7 @@ package form
 import (
 	"strconv"
 	"strings"
+	"unicode"
 
 	"strokeledger/analysis/golf"
 )
@@ -19,7 +20,7 @@ func WriteLine(h golf.Hole, card golf.CardHole, units Units) string {
 	for i := 0; i < len(h.Shots); i++ {
 		word := shotWord(h.Shots[i], i, last, card, units)
 		last = h.Shots[i].Lie
-		club := h.Shots[i].Club
+		club := writtenClub(h.Shots[i].Club)
 		marks := ""
 		for i+1 < len(h.Shots) && again(h.Shots[i], h.Shots[i+1]) {
 			marks += "x"
@@ -45,6 +46,11 @@ func WriteLine(h golf.Hole, card golf.CardHole, units Units) string {
 		words = append(words, "h")
 	}
 	return strings.Join(words, " ")
+}
+
+// writtenClub is a club as a line can say it: without a space or a slash.
+func writtenClub(club string) string {
+	return strings.Join(strings.FieldsFunc(club, func(r rune) bool { return unicode.IsSpace(r) || r == '/' }), "-")
 }
 
 // again reports whether a shot is the one before it, played again from the
