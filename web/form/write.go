@@ -29,6 +29,9 @@ func WriteLine(h golf.Hole, card golf.CardHole, units Units) string {
 		if n := h.Shots[i].Penalty; n > 0 {
 			marks += "+" + strconv.Itoa(n)
 		}
+		if i == 0 && word+marks == "" && len(h.Shots) > 1 && h.Shots[1].Lie == golf.Tee {
+			word = "t" // or the next would be read as the tee shot
+		}
 		switch {
 		case club != "":
 			words = append(words, word+"/"+club)
