@@ -1,8 +1,10 @@
 package pages
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"strokeledger/analysis/account"
@@ -54,6 +56,13 @@ type Line struct {
 	Amount  string
 	Balance string
 	Bands   []Line
+	All     []ShotLink // the shots of a band, the costliest first; none in a line of several bands
+}
+
+// ShotLink leads to a shot below.
+type ShotLink struct {
+	At, Name, Cost string
+	lost           float64
 }
 
 // Asked is what a statement is made of.
@@ -200,7 +209,7 @@ func bandLines(q Asked, c golf.Category, total float64, scale chart.Scale) []Lin
 	var lines []Line
 	var amounts []float64
 	for _, b := range account.Bands(q.Bounds) {
-		l := Line{Name: bandName(b, q.Units)}
+		l := Line{Name: bandName(b, q.Units), All: shotsOf(q, b)}
 		if b.Category == c && fillLine(&l, q, func(s account.Shot) bool { return s.Band == b }) {
 			lines, amounts = append(lines, l), append(amounts, bandLoss(q, b))
 		}
@@ -213,6 +222,18 @@ func bandLines(q Asked, c golf.Category, total float64, scale chart.Scale) []Lin
 		lines[i].Amount, lines[i].Bar = signed(rounded[i], 1), scale.Bar(rounded[i])
 	}
 	return lines
+}
+
+// shotsOf lists the shots of a band, the costliest first.
+func shotsOf(q Asked, b account.Band) []ShotLink {
+	var all []ShotLink
+	eachShot(q, func(hole, shot int, s account.Shot) {
+		if s.Band == b {
+			all = append(all, ShotLink{paths.Shot(hole, shot), fmt.Sprintf("hole %d, shot %d", hole, shot), signed(s.Lost, 2), s.Lost})
+		}
+	})
+	slices.SortStableFunc(all, func(a, b ShotLink) int { return cmp.Compare(b.lost, a.lost) })
+	return all
 }
 
 // fillLine counts the shots of a line and names the worst; it reports whether

@@ -50,6 +50,9 @@ func TestPrintedLinesAddUp(t *testing.T) {
 			}
 			bands := 0.0
 			for _, b := range l.Bands {
+				if b.Shots != strconv.Itoa(len(b.All)) || b.All[0].At != b.WorstAt {
+					t.Fatalf("%s, %s: %s shots, %d are listed", l.Name, b.Name, b.Shots, len(b.All))
+				}
 				bands += printed(t, b.Amount)
 			}
 			if len(l.Bands) > 0 && math.Abs(bands-amount) > 1e-6 {
