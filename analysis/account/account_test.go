@@ -181,42 +181,6 @@ func TestBandsListsEachOnce(t *testing.T) {
 	}
 }
 
-// Counts by the definitions, each hole counted by hand.
-func TestCounts(t *testing.T) {
-	for _, c := range []struct {
-		name     string
-		par      int
-		shots    string
-		pickedUp bool
-		want     Counts
-	}{
-		{"fairway and green", 4, "t400 f150 g20 g2", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1, Putts: 2}},
-		{"green of a par 4 driven", 4, "t290 g30 g3", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1, Putts: 2}},
-		{"hole in one on a par 4", 4, "t290", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1}},
-		{"rough, up and down", 4, "t400 r150 r12 g4", false, Counts{Holes: 1, FairwayChances: 1, GreenChances: 1, Putts: 1, UpAndDowns: 1, UpAndDownChances: 1}},
-		{"chipped in", 4, "t400 f150 r12", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, GreenChances: 1, UpAndDowns: 1, UpAndDownChances: 1}},
-		{"approach holed", 4, "t400 f150", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1}},
-		{"two chips", 4, "t400 f150 r12 r8 g1", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, GreenChances: 1, Putts: 1, UpAndDownChances: 1}},
-		{"penalty spoils the green", 5, "t500(+1) r300 f90 g20 g2", false, Counts{Holes: 1, FairwayChances: 1, GreenChances: 1, Putts: 2, Penalties: 1}},
-		{"three putts on a par 3", 3, "t150 g60 g8 g2", false, Counts{Holes: 1, Greens: 1, GreenChances: 1, Putts: 3, ThreePutts: 1}},
-		{"putted off the green and back", 3, "t150 g40 r6 g5 g2", false, Counts{Holes: 1, Greens: 1, GreenChances: 1, Putts: 3, ThreePutts: 1, UpAndDownChances: 1}},
-		{"picked up on the green in two", 4, "t400 f150 g20", true, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1}},
-		{"picked up beside the green", 4, "t400 f150 r20", true, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, GreenChances: 1}},
-		{"picked up after a chip", 4, "t400 f150 r20 g3", true, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, GreenChances: 1, UpAndDownChances: 1}},
-	} {
-		var got Counts
-		got.hole(golf.Hole{Number: 1, Par: c.par, Shots: parseShots(t, c.shots), PickedUp: c.pickedUp}, golf.StandardBoundary)
-		if got != c.want {
-			t.Errorf("%s:\n%+v, by hand\n%+v", c.name, got, c.want)
-		}
-	}
-	var none Counts
-	none.hole(golf.Hole{Number: 1, Par: 4, Shots: parseShots(t, "t400"), ScoreOnly: 5}, golf.StandardBoundary)
-	if (none != Counts{}) {
-		t.Errorf("a score alone counts as %+v", none)
-	}
-}
-
 func TestScoreAloneAndPickedUp(t *testing.T) {
 	terms := fixedTerms(t, 79)
 	tee := golf.Shot{Lie: golf.Tee, Distance: 400 * golf.Yard}
@@ -237,19 +201,5 @@ func TestScoreAloneAndPickedUp(t *testing.T) {
 	}
 	if picked := a.PickedUp(); len(picked) != 1 || picked[0] != 2 {
 		t.Errorf("picked up: %v", picked)
-	}
-}
-
-func BenchmarkRound(b *testing.B) {
-	var r golf.Round
-	for i := range 18 {
-		r.Holes = append(r.Holes, golf.Hole{Number: i + 1, Par: 4, Shots: parseShots(b, "t400 r160 r24s g16 g2")})
-	}
-	target := r.TargetOf(79, 72)
-	fixed := fixedTerms(b, 79)
-	b.ReportAllocs()
-	for b.Loop() {
-		fixed.Lens, fixed.Course = expect.ForTarget(r.Card(), target)
-		Of(r, fixed)
 	}
 }

@@ -104,19 +104,21 @@ func (c *Counts) green(h golf.Hole) {
 }
 
 // upAndDown counts the first stroke of a hole from off the green within the
-// boundary as a chance. It is taken when that stroke and the next, with their
-// penalties, are two strokes and the ball is in.
+// boundary as a chance. It is taken when the ball is in after two strokes or
+// fewer from there, penalties counted.
 func (c *Counts) upAndDown(h golf.Hole, boundary golf.Distance) {
-	for i, s := range h.Played() {
+	played := h.Played()
+	for i, s := range played {
 		if golf.CategoryOf(s.Lie, s.Distance, h.Par, boundary) != golf.ShortGame {
 			continue
 		}
 		c.UpAndDownChances++
-		rest := h.Shots[i:]
-		if len(rest) == 1 && s.Penalty == 0 || len(rest) == 2 && s.Penalty+rest[1].Penalty == 0 {
-			if !h.PickedUp {
-				c.UpAndDowns++
-			}
+		strokes := 0
+		for _, s := range played[i:] {
+			strokes += 1 + s.Penalty
+		}
+		if strokes <= 2 && !h.PickedUp {
+			c.UpAndDowns++
 		}
 		return
 	}

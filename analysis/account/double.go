@@ -57,9 +57,9 @@ type unit struct {
 
 func (u unit) isError() bool { return u.lost >= ErrorAt }
 
-// units gathers the shots of a hole; lost is what each lost to the fixed golfer.
-func units(h golf.Hole, shots []Shot, lost []float64) []unit {
-	var all []unit
+// units gathers the shots of a hole into all, which is empty room; lost is what
+// each shot lost to the fixed golfer.
+func units(all []unit, h golf.Hole, shots []Shot, lost []float64) []unit {
 	for i, x := range lost {
 		if n := len(all); n > 0 && h.Shots[i].Lie == golf.Green && h.Shots[i-1].Lie == golf.Green {
 			u := &all[n-1]
@@ -108,7 +108,8 @@ func costliest(all []unit) chain {
 // judge marks the errors of a hole and, when it is a double, says of which
 // kind and where it began.
 func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
-	all := units(h, to.Shots, lost)
+	var room [16]unit // a hole of more strokes than this asks for its own
+	all := units(room[:0], h, to.Shots, lost)
 	for _, u := range all {
 		to.Shots[u.marked].Error = u.isError()
 	}
