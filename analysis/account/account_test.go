@@ -83,6 +83,34 @@ func TestIdentity(t *testing.T) {
 	})
 }
 
+// Where no level reaches the target the course has a line of its own: strokes
+// lost to it when it is too hard for every golfer, won when too easy.
+func TestCourseBeyondEveryLevel(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		par   int
+		shots string
+		sign  float64
+	}{
+		{"par 3s of 650 yd", 3, "t650 f430 f220 g30 g2", 1},
+		{"par 6s of 60 yd", 6, "t60 g30 g2", -1},
+	} {
+		var r golf.Round
+		for n := 1; n <= 18; n++ {
+			r.Holes = append(r.Holes, golf.Hole{Number: n, Par: c.par, Shots: parseShots(t, c.shots)})
+		}
+		terms, target := fixedTerms(t, 79), r.TargetOf(79, 0)
+		terms.Lens, terms.Course = expect.ForTarget(r.Card(), target)
+		a := Of(r, terms)
+		if a.Lost.Course*c.sign <= 1 {
+			t.Errorf("%s: the course cost %.2f", c.name, a.Lost.Course)
+		}
+		if lost := a.Score - target; math.Abs(a.Lost.Total-lost) > 1e-9 {
+			t.Errorf("%s: lost %.12f, score - target %.12f", c.name, a.Lost.Total, lost)
+		}
+	}
+}
+
 func TestDoublesAreConsistent(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := golftest.Rounds().Draw(t, "round")

@@ -11,8 +11,9 @@ import (
 
 // Rounds draws legal rounds of 1 to 18 holes in any order: every lie and unit,
 // penalties of each kind, holes in one and of 12 strokes, short sides, holes
-// picked up and holes known by their score alone, lengths that no level can
-// reach.
+// picked up and holes known by their score alone. Some holes go nearer the hole
+// stroke by stroke, the rest anywhere; some courses are so short or so long that
+// no level reaches their target.
 func Rounds() *rapid.Generator[golf.Round] {
 	return rapid.Custom(func(t *rapid.T) golf.Round {
 		r := golf.Round{
@@ -20,22 +21,26 @@ func Rounds() *rapid.Generator[golf.Round] {
 			Date:   golf.Date{Year: rapid.IntRange(1990, 2030).Draw(t, "year"), Month: 5, Day: rapid.IntRange(1, 31).Draw(t, "day")},
 			Player: Text().Draw(t, "player"), Course: Text().Draw(t, "course"), Tee: Text().Draw(t, "tee"),
 		}
+		length := rapid.SampledFrom(courses).Draw(t, "lengths")
 		numbers := rapid.Permutation([]int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18}).Draw(t, "order")
 		for _, n := range numbers[:rapid.IntRange(1, 18).Draw(t, "holes")] {
-			r.Holes = append(r.Holes, hole(t, n))
+			r.Holes = append(r.Holes, hole(t, n, length))
 		}
 		return r
 	})
 }
+
+// courses are the shortest and longest hole of a course in yards.
+var courses = [][2]int{{1, 700}, {100, 600}, {1, 60}, {600, 700}}
 
 // Text draws a short text, some of which a spreadsheet would run.
 func Text() *rapid.Generator[string] {
 	return rapid.OneOf(rapid.Just(""), rapid.StringMatching(`[=+@'a-zé"-]([a-z",; é=]{0,6}[a-z"'])?`))
 }
 
-func hole(t *rapid.T, number int) golf.Hole {
+func hole(t *rapid.T, number int, length [2]int) golf.Hole {
 	h := golf.Hole{Number: number, Par: rapid.IntRange(3, 6).Draw(t, "par")}
-	tee := golf.Shot{Lie: golf.Tee, Distance: golf.Distance(rapid.IntRange(1, 700).Draw(t, "length")) * golf.Yard}
+	tee := golf.Shot{Lie: golf.Tee, Distance: golf.Distance(rapid.IntRange(length[0], length[1]).Draw(t, "length")) * golf.Yard}
 	h.Shots = []golf.Shot{tee}
 	switch rapid.IntRange(0, 9).Draw(t, "kind of hole") {
 	case 0:
@@ -44,34 +49,41 @@ func hole(t *rapid.T, number int) golf.Hole {
 	case 1:
 		h.PickedUp = true
 	}
+	nearer := rapid.Bool().Draw(t, "nearer each time")
 	for range rapid.IntRange(0, 11).Draw(t, "more strokes") {
 		last := &h.Shots[len(h.Shots)-1]
-		last.Penalty = rapid.SampledFrom([]int{0, 0, 0, 0, 0, 1, 1, 2, 9}).Draw(t, "penalty")
+		last.Penalty = rapid.SampledFrom([]int{0, 0, 0, 0, 0, 0, 0, 1, 1, 2, 9}).Draw(t, "penalty")
 		if last.Penalty > 0 && rapid.Bool().Draw(t, "stroke and distance") {
 			again := *last
 			again.Penalty = 0
 			h.Shots = append(h.Shots, again)
 			continue
 		}
-		h.Shots = append(h.Shots, shot(t))
+		most := golf.MaxDistance
+		if nearer {
+			most = last.Distance
+		}
+		h.Shots = append(h.Shots, shot(t, most))
 	}
 	return h
 }
 
-func shot(t *rapid.T) golf.Shot {
+// shot draws a shot from most or nearer, or from a tenth of its unit.
+func shot(t *rapid.T, most golf.Distance) golf.Shot {
 	s := golf.Shot{
 		Lie: rapid.SampledFrom(golf.Lies[1:]).Draw(t, "lie"), Club: Text().Draw(t, "club"),
 		Miss: golf.Miss{Side: golf.Side(rapid.IntRange(0, 2).Draw(t, "side")), Depth: golf.Depth(rapid.IntRange(0, 2).Draw(t, "depth"))},
-	}
-	tenths := rapid.IntRange(1, 2000)
-	if rapid.Bool().Draw(t, "near") {
-		tenths = rapid.IntRange(1, 300)
 	}
 	s.Unit = rapid.SampledFrom([]golf.Unit{0, 0, golf.Yards, golf.Metres, golf.Feet}).Draw(t, "unit")
 	if s.Unit == s.Lie.Unit() {
 		s.Unit = 0
 	}
-	s.Distance = s.WrittenUnit().Of(float64(tenths.Draw(t, "tenths")) / 10)
+	limit := 2000
+	if rapid.Bool().Draw(t, "near") {
+		limit = 300
+	}
+	limit = max(1, min(limit, int(10*s.WrittenUnit().In(most))))
+	s.Distance = s.WrittenUnit().Of(float64(rapid.IntRange(1, limit).Draw(t, "tenths")) / 10)
 	if s.Lie == golf.Green && s.Distance > golf.MaxPutt {
 		s.Distance = golf.MaxPutt
 	}
