@@ -1,0 +1,28 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Mark is a day that a player marked: a lesson, a new driver.
+type Mark struct {
+	ID       int64
+	MarkedOn time.Time
+	What     string
+}
+
+// NewMark marks a day, and returns the mark's number.
+func (s *Store) NewMark(ctx context.Context, who golf.PlayerID, on golf.Date, what string) (int64, error) {
+	return one(ctx, s.q, pgx.RowTo[int64], `insert into marks (player_id, marked_on, what) values (@who, @on, @what) returning id`,
+		pgx.StrictNamedArgs{"who": who, "on": on.Time(), "what": what})
+}
+
+// RemoveMark takes a mark away.
+func (s *Store) RemoveMark(ctx context.Context, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `delete from marks where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id})
+}
