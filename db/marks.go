@@ -26,3 +26,9 @@ func (s *Store) NewMark(ctx context.Context, who golf.PlayerID, on golf.Date, wh
 func (s *Store) RemoveMark(ctx context.Context, who golf.PlayerID, id int64) error {
 	return changeOne(ctx, s.q, `delete from marks where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id})
 }
+
+// Marks lists the days that the player marked, in order.
+func (s *Store) Marks(ctx context.Context, who golf.PlayerID) ([]Mark, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Mark], `select id, marked_on, what from marks where player_id = @who order by marked_on, id`,
+		pgx.StrictNamedArgs{"who": who})
+}

@@ -129,7 +129,7 @@ func (a *Account) hole(to *Hole, h golf.Hole, fixed []float64, t Terms) {
 	}
 	a.Score += to.Score
 	a.judge(to, h, fixed, t)
-	a.Counts.hole(h, t.Boundary)
+	a.Counts.Hole(h, t.Boundary)
 }
 
 // charge fills in the shots and returns the strokes that were still to come.

@@ -35,7 +35,8 @@ func (c *Counts) Add(other Counts) {
 	c.Unknown += other.Unknown
 }
 
-func (c *Counts) double(k Kind) {
+// Double counts a double of a kind.
+func (c *Counts) Double(k Kind) {
 	c.Doubles++
 	switch k {
 	case Compound:
@@ -51,8 +52,8 @@ func (c *Counts) double(k Kind) {
 	}
 }
 
-// hole counts one hole; one known by its score alone counts in nothing here.
-func (c *Counts) hole(h golf.Hole, boundary golf.Distance) {
+// Hole counts one hole but for its doubles; one known by its score alone counts in nothing here.
+func (c *Counts) Hole(h golf.Hole, boundary golf.Distance) {
 	played := h.Played()
 	if !h.Detailed() || len(played) == 0 {
 		return

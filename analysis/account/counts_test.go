@@ -39,13 +39,13 @@ func TestCounts(t *testing.T) {
 		{"second drive after out of bounds", 4, "t400(+1) t400 f150 g20 g2", false, Counts{Holes: 1, FairwayChances: 1, GreenChances: 1, Putts: 2, Penalties: 1}},
 	} {
 		var got Counts
-		got.hole(golf.Hole{Number: 1, Par: c.par, Shots: parseShots(t, c.shots), PickedUp: c.pickedUp}, golf.StandardBoundary)
+		got.Hole(golf.Hole{Number: 1, Par: c.par, Shots: parseShots(t, c.shots), PickedUp: c.pickedUp}, golf.StandardBoundary)
 		if got != c.want {
 			t.Errorf("%s:\n%+v, by hand\n%+v", c.name, got, c.want)
 		}
 	}
 	var none Counts
-	none.hole(golf.Hole{Number: 1, Par: 4, Shots: parseShots(t, "t400"), ScoreOnly: 5}, golf.StandardBoundary)
+	none.Hole(golf.Hole{Number: 1, Par: 4, Shots: parseShots(t, "t400"), ScoreOnly: 5}, golf.StandardBoundary)
 	if (none != Counts{}) {
 		t.Errorf("a score alone counts as %+v", none)
 	}

@@ -126,7 +126,7 @@ func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
 		d.Missed = missedShort(h, len(to.Shots))
 	}
 	a.Doubles = append(a.Doubles, d)
-	a.Counts.double(d.Kind)
+	a.Counts.Double(d.Kind)
 }
 
 // trace finds kind, root and chain.

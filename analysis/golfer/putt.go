@@ -59,3 +59,12 @@ func (p putt) left(angle, over float64) float64 {
 	along := (p.ft+over)*math.Cos(angle) - p.ft
 	return math.Hypot(along, (p.ft+over)*math.Sin(angle))
 }
+
+// Putter is the putting of a golfer, without solving the rest of him.
+type Putter struct{ skills *skills }
+
+// Putter returns the putting at a skill coordinate; 0 is about a tour player.
+func (p *Parameters) Putter(skill float64) Putter { return Putter{p.at(skill)} }
+
+// MakeRate returns the chance that a putt of ft feet is holed.
+func (p Putter) MakeRate(ft float64) float64 { return p.skills.putt(ft).made() }

@@ -184,3 +184,26 @@ func TestCurveRefuses(t *testing.T) {
 		}
 	}
 }
+
+// The ends of a score interval are the shares from which the observed one is
+// just z standard errors away: its definition.
+func TestShareInterval(t *testing.T) {
+	for _, c := range []struct{ hits, tries int }{{0, 10}, {1, 10}, {7, 9}, {115, 118}, {10, 10}} {
+		i := ShareInterval(c.hits, c.tries, .95)
+		p := float64(c.hits) / float64(c.tries)
+		for _, end := range []float64{i.Low, i.High} {
+			if end == 0 || end == 1 {
+				continue
+			}
+			if z := math.Abs(p-end) / math.Sqrt(end*(1-end)/float64(c.tries)); math.Abs(z-1.959964) > 1e-5 {
+				t.Errorf("%d of %d: end %g is %g away", c.hits, c.tries, end, z)
+			}
+		}
+		if i.Low > p || i.High < p {
+			t.Errorf("%d of %d: %+v", c.hits, c.tries, i)
+		}
+	}
+	if i := ShareInterval(0, 0, .95); i != (Interval{0, 1}) {
+		t.Errorf("%+v", i)
+	}
+}

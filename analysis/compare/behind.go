@@ -1,0 +1,88 @@
+package compare
+
+import (
+	"cmp"
+	"slices"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+)
+
+// Behind is a shot, or a whole hole, that a figure is made of.
+type Behind struct {
+	Round *Judged
+	Hole  int     // place in the round
+	Shot  int     // place in the hole, -1 for the hole
+	Lost  float64 // by the shot or on the hole
+	Hit   bool    // it counts as a success in a share
+}
+
+// ShotsOf lists the shots behind a row of a column, the costliest first.
+func (c *Column) ShotsOf(row Row) []Behind {
+	var all []Behind
+	for _, r := range c.Rounds {
+		for i, h := range r.Account.Holes {
+			for k, s := range h.Shots {
+				if row.holds(s.Band) {
+					all = append(all, Behind{r, i, k, s.Lost, false})
+				}
+			}
+		}
+	}
+	return costliestFirst(all)
+}
+
+func (r Row) holds(b account.Band) bool {
+	return r.Category == 0 || r.Band == b || r.Band == (account.Band{}) && r.Category == b.Category
+}
+
+// ShortPutts lists the putts of 6 ft and less of a column, the costliest first; a
+// hit is one that went in.
+func (c *Column) ShortPutts() []Behind {
+	var all []Behind
+	for _, r := range c.Rounds {
+		for i, h := range r.Account.Holes {
+			for k, s := range h.Shots {
+				if shot := r.Round.Holes[i].Shots[k]; shot.Lie == golf.Green && shot.Distance <= 6*golf.Foot {
+					all = append(all, Behind{r, i, k, s.Lost, k == len(h.Shots)-1 && !h.PickedUp})
+				}
+			}
+		}
+	}
+	return costliestFirst(all)
+}
+
+// HolesOf lists the holes behind a measure of a column, the costliest first: for
+// a share those with a chance, otherwise those that count.
+func (c *Column) HolesOf(measure Measure, boundary golf.Distance) []Behind {
+	var all []Behind
+	for _, r := range c.Rounds {
+		doubles := map[int]account.Double{}
+		for _, d := range r.Account.Doubles {
+			doubles[d.Hole] = d
+		}
+		for i, h := range r.Account.Holes {
+			value, chances := measure.of(r.only(i, doubles, boundary))
+			if value > 0 || measure.Share && chances > 0 {
+				all = append(all, Behind{r, i, -1, h.Lost, value > 0})
+			}
+		}
+	}
+	return costliestFirst(all)
+}
+
+// only is the round as if one hole of it had been played alone.
+func (j *Judged) only(i int, doubles map[int]account.Double, boundary golf.Distance) *Judged {
+	one := &Judged{Holes: 1}
+	one.Account.Counts.Hole(j.Round.Holes[i], boundary)
+	if d, double := doubles[j.Account.Holes[i].Number]; double {
+		one.Account.Doubles = []account.Double{d}
+		one.Account.Counts.Double(d.Kind)
+	}
+	return one
+}
+
+func costliestFirst(all []Behind) []Behind {
+	slices.SortStableFunc(all, func(a, b Behind) int { return cmp.Compare(b.Lost, a.Lost) })
+	return all
+}

@@ -1,0 +1,149 @@
+package compare
+
+import (
+	"math"
+	"math/rand/v2"
+
+	"strokeledger/analysis/stat"
+)
+
+// wholeRound is how many holes a round has for its figures to stand as they
+// are.
+const wholeRound = 18
+
+// Figure is an average over rounds, for 18 holes or as a share. Its sample
+// carries how sure it is: N rounds, and the deviation of one round.
+type Figure struct {
+	stat.Sample
+	Known bool // there is anything to average
+}
+
+// draws are rounds of a span drawn anew, for every figure of it alike.
+type draws struct {
+	rounds int
+	at     []int32 // resampled rounds, one draw after the other
+}
+
+// figureDraws is how often the rounds of a span are drawn anew.
+const figureDraws = 1000
+
+func newDraws(rounds int, seed uint64) draws {
+	d := draws{rounds: rounds}
+	if rounds < 2 {
+		return d
+	}
+	rng := rand.New(rand.NewPCG(seed, uint64(rounds)))
+	d.at = make([]int32, figureDraws*rounds)
+	for i := range d.at {
+		d.at[i] = int32(rng.IntN(rounds))
+	}
+	return d
+}
+
+// perRound averages values of rounds for 18 holes. Where every round is whole
+// that is their mean, and its error that of a mean; otherwise whole rounds are
+// drawn anew, weighted by their holes.
+func perRound(values, holes []float64, d draws) Figure {
+	for _, h := range holes {
+		if h != wholeRound {
+			return ratio(values, holes, wholeRound, d)
+		}
+	}
+	return Figure{stat.Of(values), len(values) > 0}
+}
+
+// ratio is the sum of values over that of chances, times scale, with an error
+// from whole rounds drawn anew. The variance that a bootstrap finds is short by
+// (n-1)/n (Efron and Tibshirani, An Introduction to the Bootstrap, 1993; from
+// memory).
+func ratio(values, chances []float64, scale float64, d draws) Figure {
+	value, chance := sums(values, chances)
+	if chance == 0 {
+		return Figure{}
+	}
+	n := len(values)
+	f := Figure{stat.Sample{N: n, Mean: scale * value / chance}, true}
+	if n < 2 {
+		return f
+	}
+	mean, square, count := 0.0, 0.0, 0.0
+	for at := d.at; len(at) > 0; at = at[n:] {
+		value, chance := 0.0, 0.0
+		for _, i := range at[:n] {
+			value += values[i]
+			chance += chances[i]
+		}
+		if chance == 0 {
+			continue // none of the drawn rounds had a chance
+		}
+		count++
+		away := scale*value/chance - mean
+		mean += away / count
+		square += away * (scale*value/chance - mean)
+	}
+	// the deviation of one round, of which the error of the average follows
+	f.SD = math.Sqrt(square / count * float64(n) / float64(n-1) * float64(n))
+	return f
+}
+
+func sums(values, chances []float64) (value, chance float64) {
+	for i := range values {
+		value += values[i]
+		chance += chances[i]
+	}
+	return value, chance
+}
+
+// Word says how sure a change is. The zero value says nothing: too few rounds.
+type Word uint8
+
+// The words, with the chance of so large a change where there is none.
+const (
+	Clear   Word = iota + 1 // under .05
+	Leaning                 // under .20
+	Chance                  // otherwise
+)
+
+const (
+	clearAt   = .05
+	leaningAt = .20
+)
+
+// String writes the word as a page does.
+func (w Word) String() string {
+	return [...]string{"", "clear", "leaning", "could be chance"}[w]
+}
+
+// minForWord is how many rounds must stand on each side of a change that has a
+// word.
+const minForWord = 3
+
+// Change is how a figure differs from that of another span.
+type Change struct {
+	Known    bool // both spans have the figure
+	Mean     float64
+	Word     Word
+	Interval stat.Interval // of 95 %, where there is a word
+}
+
+// changeOf compares two figures by Welch's test.
+func changeOf(from, to Figure) Change {
+	if !from.Known || !to.Known {
+		return Change{}
+	}
+	c := Change{Known: true, Mean: to.Mean - from.Mean}
+	d, ok := stat.Welch(from.Sample, to.Sample)
+	if !ok || from.N < minForWord || to.N < minForWord {
+		return c
+	}
+	c.Interval = d.Interval(confidence)
+	switch {
+	case d.P < clearAt:
+		c.Word = Clear
+	case d.P < leaningAt:
+		c.Word = Leaning
+	default:
+		c.Word = Chance
+	}
+	return c
+}

@@ -1,0 +1,86 @@
+package compare
+
+import (
+	"runtime"
+	"sync"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+)
+
+// Kept is a round to compare, with the target it was played for.
+type Kept struct {
+	ID     golf.RoundID
+	Round  golf.Round
+	Target float64
+}
+
+// Judged is a round worked out for a comparison: its shots charged against one
+// golfer, whatever the course, and its doubles judged by the golfer of its own
+// target, so that a double is the same double as on its statement.
+type Judged struct {
+	Kept
+	Account account.Account
+	Holes   float64 // with their strokes known
+
+	lost  []float64 // by row of a sheet
+	shots []int
+}
+
+// Judge works out rounds against a lens, on all cores. Targets outside 68 to
+// 110 are an error.
+func Judge(rounds []Kept, lens *expect.Baseline, boundary golf.Distance) ([]*Judged, error) {
+	fixed := map[float64]*expect.Baseline{}
+	for _, r := range rounds {
+		if fixed[r.Target] == nil {
+			b, err := expect.Level(r.Target)
+			if err != nil {
+				return nil, err
+			}
+			fixed[r.Target] = b
+		}
+	}
+	rows := rowsOf(boundary)
+	place := map[account.Band]int{}
+	for i, r := range rows {
+		if r.Band != (account.Band{}) {
+			place[r.Band] = i
+		}
+	}
+	all := make([]*Judged, len(rounds))
+	inParallel(len(rounds), func(i int) {
+		j := &Judged{Kept: rounds[i], lost: make([]float64, len(rows)), shots: make([]int, len(rows))}
+		j.Account = account.Of(j.Round, account.Terms{Lens: lens, Fixed: fixed[j.Target], Boundary: boundary})
+		j.Holes = float64(j.Account.Counts.Holes)
+		j.sum(place)
+		all[i] = j
+	})
+	return all, nil
+}
+
+// sum adds up the shots by row.
+func (j *Judged) sum(place map[account.Band]int) {
+	for _, h := range j.Account.Holes {
+		for _, s := range h.Shots {
+			for _, row := range [...]int{0, int(s.Band.Category), place[s.Band]} {
+				j.lost[row] += s.Lost
+				j.shots[row]++
+			}
+		}
+	}
+}
+
+// inParallel does n independent pieces of work on all cores.
+func inParallel(n int, work func(int)) {
+	workers := min(n, runtime.GOMAXPROCS(0))
+	var wait sync.WaitGroup
+	for w := range workers {
+		wait.Go(func() {
+			for i := w; i < n; i += workers {
+				work(i)
+			}
+		})
+	}
+	wait.Wait()
+}

@@ -1,0 +1,135 @@
+package compare
+
+import (
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+)
+
+// Row is a line of a sheet: everything, a part of the game, or one of its
+// bands.
+type Row struct {
+	Category golf.Category // zero for everything
+	Band     account.Band  // zero for everything and for a part of the game
+}
+
+// rowsOf lists the rows: everything, the four parts of the game at the number
+// of their category, and every band.
+func rowsOf(boundary golf.Distance) []Row {
+	rows := []Row{{}}
+	for _, c := range golf.Categories {
+		rows = append(rows, Row{Category: c})
+	}
+	for _, b := range account.Bands(boundary) {
+		rows = append(rows, Row{b.Category, b})
+	}
+	return rows
+}
+
+// Sheet is some spans of a player's rounds beside each other.
+type Sheet struct {
+	Rows    []Row // everything first, then the parts of the game, then the bands
+	Columns []Column
+}
+
+// Column is one span.
+type Column struct {
+	Span   Span
+	Rounds []*Judged
+	Detail float64 // holes with their strokes known
+
+	Cells    []Cell // by row of the sheet
+	Measures []Cell // by the list of Measures
+	PlaysTo  [golf.Putting + 1]PlaysTo
+	Plays    [golf.Putting + 1]bool // whether PlaysTo of that part is told
+	Short    Holed                  // putts of 6 ft and less
+}
+
+// Cell is a figure of a column with what it stands on.
+type Cell struct {
+	Figure
+	Shots       int // behind a loss; chances behind a share
+	Change      Change
+	Since       Change // from the first column that has rounds, in the last column
+	HasInterval bool
+	Interval    stat.Interval // of 95 %
+}
+
+// NewSheet compares spans of rounds that stand in the order of their days. The
+// ladder tells what each part plays to. The same seed gives the same intervals.
+func NewSheet(rounds []*Judged, spans []Span, boundary golf.Distance, ladder Ladder, seed uint64) Sheet {
+	s := Sheet{Rows: rowsOf(boundary), Columns: make([]Column, len(spans))}
+	inParallel(len(spans), func(i int) {
+		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed+uint64(i))
+	})
+	first := -1
+	for i := range s.Columns {
+		if i > 0 {
+			s.Columns[i].changes(&s.Columns[i-1], func(c *Cell) *Change { return &c.Change })
+		}
+		if first < 0 && len(s.Columns[i].Rounds) > 0 {
+			first = i
+		}
+	}
+	if last := len(s.Columns) - 1; first >= 0 && first < last {
+		s.Columns[last].changes(&s.Columns[first], func(c *Cell) *Change { return &c.Since })
+	}
+	return s
+}
+
+// changes fills in what changed from another column.
+func (c *Column) changes(from *Column, to func(*Cell) *Change) {
+	for k := range c.Cells {
+		*to(&c.Cells[k]) = changeOf(from.Cells[k].Figure, c.Cells[k].Figure)
+	}
+	for k := range c.Measures {
+		*to(&c.Measures[k]) = changeOf(from.Measures[k].Figure, c.Measures[k].Figure)
+	}
+}
+
+func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladder Ladder, seed uint64) Column {
+	c := Column{Span: span}
+	for i, r := range rounds {
+		if span.holds(i, len(rounds), r.Round.Date) {
+			c.Detail += r.Holes
+			if r.Holes > 0 {
+				c.Rounds = append(c.Rounds, r)
+			}
+		}
+	}
+	drawn := newDraws(len(c.Rounds), seed)
+	holes := make([]float64, len(c.Rounds))
+	for i, r := range c.Rounds {
+		holes[i] = r.Holes
+	}
+	values := make([]float64, len(c.Rounds))
+	for row := range s.Rows {
+		shots := 0
+		for i, r := range c.Rounds {
+			values[i] = r.lost[row]
+			shots += r.shots[row]
+		}
+		c.Cells = append(c.Cells, cellOf(perRound(values, holes, drawn), shots))
+	}
+	c.measure(drawn, holes)
+	c.playsTo(boundary, ladder, seed)
+	c.Short = holedUpTo(c.Rounds, 6*golf.Foot)
+	return c
+}
+
+func cellOf(f Figure, shots int) Cell {
+	c := Cell{Figure: f, Shots: shots}
+	c.Interval, c.HasInterval = f.Sample.Interval(confidence)
+	return c
+}
+
+func (c *Column) playsTo(boundary golf.Distance, ladder Ladder, seed uint64) {
+	if len(c.Rounds) < MinRounds {
+		return
+	}
+	profiles := make([]Profile, len(c.Rounds))
+	inParallel(len(c.Rounds), func(i int) { profiles[i] = ladder.Profile(c.Rounds[i].Round, boundary) })
+	for _, part := range golf.Categories {
+		c.PlaysTo[part], c.Plays[part] = ladder.PlaysTo(profiles, part, seed)
+	}
+}

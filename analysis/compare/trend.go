@@ -1,0 +1,62 @@
+package compare
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+)
+
+// trendRounds is over how many rounds the line of a season is smoothed.
+const trendRounds = 8
+
+// Point is a round on the line of a season.
+type Point struct {
+	ID    golf.RoundID
+	Day   golf.Date
+	Holes float64 // with their strokes known
+	Score float64 // of 18 holes on the course that the lens takes its level on
+
+	// Mean is that of this round and the seven before it, weighted by holes,
+	// from the fifth round on; with the interval of 95 %.
+	HasMean   bool
+	Mean      float64
+	Low, High float64
+}
+
+// Trend is the line of a season: rounds in the order of their days as the score
+// they would be on one course, on which the lens takes level.
+func Trend(rounds []*Judged, level float64) []Point {
+	var points []Point
+	var played []*Judged
+	for _, r := range rounds {
+		if r.Holes == 0 {
+			continue
+		}
+		played = append(played, r)
+		p := Point{ID: r.ID, Day: r.Round.Date, Holes: r.Holes, Score: level + wholeRound*r.lost[0]/r.Holes}
+		if n := len(played); n >= MinRounds {
+			p.smooth(played[max(0, n-trendRounds):], level)
+		}
+		points = append(points, p)
+	}
+	return points
+}
+
+// smooth averages rounds weighted by holes; its error is that of a ratio to the
+// first order.
+func (p *Point) smooth(rounds []*Judged, level float64) {
+	n := float64(len(rounds))
+	lost, holes, square := 0.0, 0.0, 0.0
+	for _, r := range rounds {
+		lost += r.lost[0]
+		holes += r.Holes
+	}
+	for _, r := range rounds {
+		away := r.lost[0] - lost/holes*r.Holes
+		square += away * away
+	}
+	reach := stat.TQuantile(.5+confidence/2, n-1) * wholeRound * math.Sqrt(n/(n-1)*square) / holes
+	p.HasMean, p.Mean = true, level+wholeRound*lost/holes
+	p.Low, p.High = p.Mean-reach, p.Mean+reach
+}

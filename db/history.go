@@ -1,0 +1,99 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// PlayedRound is a round with the holes that were entered and nothing else, as
+// many rounds are read at once.
+type PlayedRound struct {
+	ID     golf.RoundID
+	Target float64 // it was played for
+	Par18  int     // par of the whole course
+	Round  golf.Round
+}
+
+type playedRow struct {
+	ID       golf.RoundID
+	Name     string
+	PlayedOn time.Time
+	Course   string
+	Tee      string
+	Target   float64
+	Par18    int
+}
+
+const (
+	playedRounds = `
+		select id, name, played_on, course, tee, target, par18 from rounds
+		where player_id = @who and deleted_at is null
+		order by played_on, id`
+	playedShots = `
+		select s.round_id, s.hole, h.par, h.picked_up, h.score_only, s.lie, s.distance_in, s.penalty, s.short_sided, s.green_in, s.club
+		from shots s
+		join holes h on h.player_id = s.player_id and h.round_id = s.round_id and h.number = s.hole
+		where s.player_id = @who and h.player_id = @who
+		order by s.round_id, s.hole, s.number`
+)
+
+// History returns all the player's rounds of which a hole was entered, the
+// earliest first, in two queries however many there are.
+func (s *Store) History(ctx context.Context, who golf.PlayerID) ([]PlayedRound, error) {
+	args := pgx.StrictNamedArgs{"who": who}
+	rows, err := many(ctx, s.q, pgx.RowToStructByName[playedRow], playedRounds, args)
+	if err != nil || len(rows) == 0 {
+		return nil, err
+	}
+	holes, err := s.playedHoles(ctx, args)
+	if err != nil {
+		return nil, err
+	}
+	all := make([]PlayedRound, 0, len(rows))
+	for _, r := range rows {
+		if len(holes[r.ID]) > 0 {
+			all = append(all, PlayedRound{ID: r.ID, Target: r.Target, Par18: r.Par18, Round: golf.Round{ID: r.Name,
+				Date: golf.DateOf(r.PlayedOn), Course: r.Course, Tee: r.Tee, Holes: holes[r.ID]}})
+		}
+	}
+	return all, nil
+}
+
+// playedHoles reads the holes of every round, shot by shot.
+func (s *Store) playedHoles(ctx context.Context, args pgx.StrictNamedArgs) (map[golf.RoundID][]golf.Hole, error) {
+	rows, err := s.q.Query(ctx, playedShots, args)
+	if err != nil {
+		return nil, told(err)
+	}
+	defer rows.Close()
+	all := map[golf.RoundID][]golf.Hole{}
+	var round golf.RoundID
+	var holes []golf.Hole
+	for rows.Next() {
+		var r shotRow
+		var h golf.Hole
+		if err := rows.Scan(&r.RoundID, &h.Number, &h.Par, &h.PickedUp, &h.ScoreOnly, &r.Lie, &r.DistanceIn, &r.Penalty, &r.ShortSided, &r.GreenIn, &r.Club); err != nil {
+			return nil, told(err)
+		}
+		shot, err := r.shot()
+		if err != nil {
+			return nil, err
+		}
+		if r.RoundID != round {
+			all[round] = holes
+			round, holes = r.RoundID, make([]golf.Hole, 0, 18)
+		}
+		if last := len(holes) - 1; last < 0 || holes[last].Number != h.Number {
+			h.Shots = make([]golf.Shot, 0, 6)
+			holes = append(holes, h)
+		}
+		last := &holes[len(holes)-1]
+		last.Shots = append(last.Shots, shot)
+	}
+	all[round] = holes
+	return all, told(rows.Err())
+}
