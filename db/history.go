@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"fmt"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -9,8 +10,8 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// PlayedRound is a round with the holes that were entered and nothing else, as
-// many rounds are read at once.
+// PlayedRound is a round with the holes that were entered and of their shots
+// what the engine needs, as many rounds are read at once.
 type PlayedRound struct {
 	ID     golf.RoundID
 	Target float64 // it was played for
@@ -34,12 +35,27 @@ const (
 		where player_id = @who and deleted_at is null
 		order by played_on, id`
 	playedShots = `
-		select s.round_id, s.hole, h.par, h.picked_up, h.score_only, s.lie, s.distance_in, s.penalty, s.short_sided, s.green_in, s.club
+		select s.round_id, s.hole, h.par, h.picked_up, h.score_only, s.lie, s.distance_in, s.penalty, s.short_sided, coalesce(s.green_in, -1)
 		from shots s
 		join holes h on h.player_id = s.player_id and h.round_id = s.round_id and h.number = s.hole
 		where s.player_id = @who and h.player_id = @who
 		order by s.round_id, s.hole, s.number`
 )
+
+// lieColumn reads a lie without making a string of it: a history has tens of
+// thousands.
+type lieColumn golf.Lie
+
+// ScanBytes reads the name of a lie as it is stored.
+func (l *lieColumn) ScanBytes(name []byte) error {
+	for _, lie := range golf.Lies {
+		if string(name) == lie.String() {
+			*l = lieColumn(lie)
+			return nil
+		}
+	}
+	return fmt.Errorf("a lie %q is stored", name)
+}
 
 // History returns all the player's rounds of which a hole was entered, the
 // earliest first, in two queries however many there are.
@@ -73,23 +89,30 @@ func (s *Store) playedHoles(ctx context.Context, args pgx.StrictNamedArgs) (map[
 	all := map[golf.RoundID][]golf.Hole{}
 	var round golf.RoundID
 	var holes []golf.Hole
+	var row struct { // outside the loop, so that no row makes a new one
+		id              golf.RoundID
+		hole            golf.Hole
+		lie             lieColumn
+		distance, green float64
+		penalty         int
+		short           bool
+	}
+	to := []any{&row.id, &row.hole.Number, &row.hole.Par, &row.hole.PickedUp, &row.hole.ScoreOnly, &row.lie, &row.distance, &row.penalty, &row.short, &row.green}
 	for rows.Next() {
-		var r shotRow
-		var h golf.Hole
-		if err := rows.Scan(&r.RoundID, &h.Number, &h.Par, &h.PickedUp, &h.ScoreOnly, &r.Lie, &r.DistanceIn, &r.Penalty, &r.ShortSided, &r.GreenIn, &r.Club); err != nil {
+		if err := rows.Scan(to...); err != nil {
 			return nil, told(err)
 		}
-		shot, err := r.shot()
-		if err != nil {
-			return nil, err
+		shot := golf.Shot{Lie: golf.Lie(row.lie), Distance: golf.Distance(row.distance), Penalty: row.penalty, ShortSided: row.short}
+		if row.green >= 0 {
+			shot.GreenToWork, shot.GreenKnown = golf.Distance(row.green), true
 		}
-		if r.RoundID != round {
+		if row.id != round {
 			all[round] = holes
-			round, holes = r.RoundID, make([]golf.Hole, 0, 18)
+			round, holes = row.id, make([]golf.Hole, 0, 18)
 		}
-		if last := len(holes) - 1; last < 0 || holes[last].Number != h.Number {
-			h.Shots = make([]golf.Shot, 0, 6)
-			holes = append(holes, h)
+		if last := len(holes) - 1; last < 0 || holes[last].Number != row.hole.Number {
+			row.hole.Shots = make([]golf.Shot, 0, 6)
+			holes = append(holes, row.hole)
 		}
 		last := &holes[len(holes)-1]
 		last.Shots = append(last.Shots, shot)

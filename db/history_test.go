@@ -46,7 +46,7 @@ func TestHistoryIsTheRounds(t *testing.T) {
 		for h := range played.Holes {
 			for k := range played.Holes[h].Shots {
 				shot := &played.Holes[h].Shots[k]
-				*shot = golf.Shot{Lie: shot.Lie, Distance: shot.Distance, Penalty: shot.Penalty, ShortSided: shot.ShortSided, GreenToWork: shot.GreenToWork, GreenKnown: shot.GreenKnown, Club: shot.Club}
+				*shot = golf.Shot{Lie: shot.Lie, Distance: shot.Distance, Penalty: shot.Penalty, ShortSided: shot.ShortSided, GreenToWork: shot.GreenToWork, GreenKnown: shot.GreenKnown}
 			}
 		}
 		if diff := cmp.Diff(played, got.Round); diff != "" || !got.Round.Date.Time().Equal(want.PlayedOn) || got.Target != 79 || got.Par18 != 72 {

@@ -71,11 +71,22 @@ func (s *server) signedIn(r chi.Router) {
 	r.Get(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.shots))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.saveShots))
 	r.Post(paths.Rounds+"/{round}/note", s.page(s.saveNote))
+	r.Get(paths.MyMonths, s.page(s.myMonths))
+	r.Post(paths.Marks, s.page(s.mark))
+	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
+	r.Route(paths.Players+"/{player}", s.playersPages)
 	r.Get(paths.Export, s.page(s.export))
 	r.Get(paths.Everything, s.page(s.exportEverything))
 	r.Get(paths.Import, s.page(s.importForm))
 	r.Post(paths.Import, s.page(s.importFile))
 	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
+}
+
+// playersPages are pages that name the player they are about.
+func (s *server) playersPages(r chi.Router) {
+	r.Get("/months", s.page(s.months))
+	r.Get("/months.csv", s.page(s.monthsCSV))
+	r.Get("/months/behind", s.page(s.behind))
 }
 
 // clientAddress finds the address of the client: that of the connection, or

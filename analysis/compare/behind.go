@@ -2,6 +2,7 @@ package compare
 
 import (
 	"cmp"
+	"fmt"
 	"slices"
 
 	"strokeledger/analysis/account"
@@ -85,4 +86,33 @@ func (j *Judged) only(i int, doubles map[int]account.Double, boundary golf.Dista
 func costliestFirst(all []Behind) []Behind {
 	slices.SortStableFunc(all, func(a, b Behind) int { return cmp.Compare(b.Lost, a.Lost) })
 	return all
+}
+
+// String names the row as an address writes it.
+func (r Row) String() string {
+	b := r.Band
+	switch {
+	case r.Category == 0:
+		return "all"
+	case b == (account.Band{}):
+		return r.Category.String()
+	case r.Category == golf.TeeShots:
+		return fmt.Sprintf("tee par %d", b.Par)
+	case r.Category == golf.Putting:
+		return fmt.Sprintf("putting %g-%g", b.Low.Feet(), b.High.Feet())
+	case r.Category == golf.ShortGame:
+		return fmt.Sprintf("short game %s %g-%g", b.Lie, b.Low.Yards(), b.High.Yards())
+	default:
+		return fmt.Sprintf("approach %g-%g", b.Low.Yards(), b.High.Yards())
+	}
+}
+
+// RowAt finds the row of a name; ok is false for none.
+func RowAt(boundary golf.Distance, name string) (r Row, ok bool) {
+	for _, r := range rowsOf(boundary) {
+		if r.String() == name {
+			return r, true
+		}
+	}
+	return Row{}, false
 }

@@ -22,6 +22,7 @@ type Figure struct {
 type draws struct {
 	rounds int
 	at     []int32 // resampled rounds, one draw after the other
+	reach  float64 // of an interval, in standard errors
 }
 
 // figureDraws is how often the rounds of a span are drawn anew.
@@ -32,6 +33,7 @@ func newDraws(rounds int, seed uint64) draws {
 	if rounds < 2 {
 		return d
 	}
+	d.reach = stat.TQuantile(.5+confidence/2, float64(rounds-1))
 	rng := rand.New(rand.NewPCG(seed, uint64(rounds)))
 	d.at = make([]int32, figureDraws*rounds)
 	for i := range d.at {
@@ -120,10 +122,9 @@ const minForWord = 3
 
 // Change is how a figure differs from that of another span.
 type Change struct {
-	Known    bool // both spans have the figure
-	Mean     float64
-	Word     Word
-	Interval stat.Interval // of 95 %, where there is a word
+	Known bool // both spans have the figure
+	Mean  float64
+	Word  Word
 }
 
 // changeOf compares two figures by Welch's test.
@@ -136,7 +137,6 @@ func changeOf(from, to Figure) Change {
 	if !ok || from.N < minForWord || to.N < minForWord {
 		return c
 	}
-	c.Interval = d.Interval(confidence)
 	switch {
 	case d.P < clearAt:
 		c.Word = Clear

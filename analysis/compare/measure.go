@@ -87,9 +87,9 @@ func (c *Column) measure(drawn draws, holes []float64) {
 			total += chances[i]
 		}
 		if m.Share {
-			c.Measures = append(c.Measures, cellOf(ratio(values, chances, 1, drawn), int(total)))
+			c.Measures = append(c.Measures, drawn.cell(ratio(values, chances, 1, drawn), int(total)))
 			continue
 		}
-		c.Measures = append(c.Measures, cellOf(perRound(values, holes, drawn), int(total)))
+		c.Measures = append(c.Measures, drawn.cell(perRound(values, holes, drawn), int(total)))
 	}
 }

@@ -109,7 +109,7 @@ func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladd
 			values[i] = r.lost[row]
 			shots += r.shots[row]
 		}
-		c.Cells = append(c.Cells, cellOf(perRound(values, holes, drawn), shots))
+		c.Cells = append(c.Cells, drawn.cell(perRound(values, holes, drawn), shots))
 	}
 	c.measure(drawn, holes)
 	c.playsTo(boundary, ladder, seed)
@@ -117,9 +117,11 @@ func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladd
 	return c
 }
 
-func cellOf(f Figure, shots int) Cell {
-	c := Cell{Figure: f, Shots: shots}
-	c.Interval, c.HasInterval = f.Sample.Interval(confidence)
+func (d draws) cell(f Figure, shots int) Cell {
+	c := Cell{Figure: f, Shots: shots, HasInterval: f.N >= 2}
+	if c.HasInterval {
+		c.Interval = f.Around(d.reach)
+	}
 	return c
 }
 

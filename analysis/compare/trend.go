@@ -25,10 +25,11 @@ type Point struct {
 }
 
 // Trend is the line of a season: rounds in the order of their days as the score
-// they would be on one course, on which the lens takes level.
+// they would be on one course of 18 holes, on which the lens takes level.
 func Trend(rounds []*Judged, level float64) []Point {
 	var points []Point
 	var played []*Judged
+	reach := map[int]float64{} // by how many rounds are smoothed
 	for _, r := range rounds {
 		if r.Holes == 0 {
 			continue
@@ -36,7 +37,11 @@ func Trend(rounds []*Judged, level float64) []Point {
 		played = append(played, r)
 		p := Point{ID: r.ID, Day: r.Round.Date, Holes: r.Holes, Score: level + wholeRound*r.lost[0]/r.Holes}
 		if n := len(played); n >= MinRounds {
-			p.smooth(played[max(0, n-trendRounds):], level)
+			latest := played[max(0, n-trendRounds):]
+			if reach[len(latest)] == 0 {
+				reach[len(latest)] = stat.TQuantile(.5+confidence/2, float64(len(latest)-1))
+			}
+			p.smooth(latest, level, reach[len(latest)])
 		}
 		points = append(points, p)
 	}
@@ -44,8 +49,8 @@ func Trend(rounds []*Judged, level float64) []Point {
 }
 
 // smooth averages rounds weighted by holes; its error is that of a ratio to the
-// first order.
-func (p *Point) smooth(rounds []*Judged, level float64) {
+// first order, and its interval reaches so many of them.
+func (p *Point) smooth(rounds []*Judged, level, errors float64) {
 	n := float64(len(rounds))
 	lost, holes, square := 0.0, 0.0, 0.0
 	for _, r := range rounds {
@@ -56,7 +61,7 @@ func (p *Point) smooth(rounds []*Judged, level float64) {
 		away := r.lost[0] - lost/holes*r.Holes
 		square += away * away
 	}
-	reach := stat.TQuantile(.5+confidence/2, n-1) * wholeRound * math.Sqrt(n/(n-1)*square) / holes
+	reach := errors * wholeRound * math.Sqrt(n/(n-1)*square) / holes
 	p.HasMean, p.Mean = true, level+wholeRound*lost/holes
 	p.Low, p.High = p.Mean-reach, p.Mean+reach
 }

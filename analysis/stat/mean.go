@@ -35,8 +35,14 @@ func (s Sample) Interval(confidence float64) (i Interval, ok bool) {
 	if s.N < 2 {
 		return Interval{}, false
 	}
-	reach := TQuantile(.5+confidence/2, float64(s.N-1)) * s.SD / math.Sqrt(float64(s.N))
-	return Interval{s.Mean - reach, s.Mean + reach}, true
+	return s.Around(TQuantile(.5+confidence/2, float64(s.N-1))), true
+}
+
+// Around is the interval of the mean that reaches so many standard errors to
+// each side. N must be 2 or more.
+func (s Sample) Around(errors float64) Interval {
+	reach := errors * s.SD / math.Sqrt(float64(s.N))
+	return Interval{s.Mean - reach, s.Mean + reach}
 }
 
 // TQuantile returns the value that Student's t with df degrees of freedom

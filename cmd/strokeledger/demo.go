@@ -77,7 +77,10 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 	if err != nil {
 		return err
 	}
-	for _, c := range []db.Course{{Name: "Harrow Fen", Tee: "white", Holes: harrowFen}, {Name: "Saltmarsh Links", Tee: "white", Holes: saltmarsh}} {
+	for _, c := range []db.Course{
+		{Name: "Harrow Fen", Tee: "white", Holes: harrowFen, Rating: of(71.2), Slope: of(126), FrontRating: of(35.7), FrontSlope: of(127), BackRating: of(35.5), BackSlope: of(125)},
+		{Name: "Saltmarsh Links", Tee: "white", Holes: saltmarsh, Rating: of(72.4), Slope: of(131)},
+	} {
 		if _, err := store.SaveCourse(ctx, player.ID, c); err != nil {
 			return err
 		}
@@ -85,15 +88,17 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 	return demoSeasons(ctx, store, player.ID, time.Now())
 }
 
+func of(x float64) *float64 { return &x }
+
 // demoSeasons plays two years of rounds up to a day: an approach that cost most
 // in the first and got better in the second.
 func demoSeasons(ctx context.Context, store *db.Store, who golf.PlayerID, until time.Time) error {
 	parameters := golfer.Committed()
 	first := golf.DateOf(until.AddDate(-2, 0, 0))
 	for i, season := range []golfer.Season{
-		{Course: "Harrow Fen", Card: harrowFen, Levels: golfer.Levels{Tee: 84, Approach: 92, ShortGame: 84, Putting: 86}, First: first, Rounds: 20, Days: 13, Seed: 1},
-		{Course: "Saltmarsh Links", Card: saltmarsh, Levels: golfer.Levels{Tee: 84, Approach: 90, ShortGame: 84, Putting: 86}, First: first.AddDays(7), Rounds: 16, Days: 17, Seed: 2},
-		{Course: "Harrow Fen", Card: harrowFen, Levels: golfer.Levels{Tee: 83, Approach: 85, ShortGame: 83, Putting: 86}, First: first.AddDays(366), Rounds: 24, Days: 14, Seed: 3},
+		{Course: "Harrow Fen", Card: harrowFen, Levels: golfer.Levels{Tee: 84, Approach: 92, ShortGame: 84, Putting: 86}, First: first, Rounds: 40, Days: 9, Seed: 1},
+		{Course: "Saltmarsh Links", Card: saltmarsh, Levels: golfer.Levels{Tee: 84, Approach: 90, ShortGame: 84, Putting: 86}, First: first.AddDays(5), Rounds: 18, Days: 17, Seed: 2},
+		{Course: "Harrow Fen", Card: harrowFen, Levels: golfer.Levels{Tee: 83, Approach: 85, ShortGame: 83, Putting: 86}, First: first.AddDays(366), Rounds: 60, Days: 6, Seed: 3},
 	} {
 		season.Tee = "white"
 		rounds, err := season.Play(&parameters)
@@ -106,7 +111,8 @@ func demoSeasons(ctx context.Context, store *db.Store, who golf.PlayerID, until 
 			}
 		}
 	}
-	return nil
+	_, err := store.NewMark(ctx, who, first.AddDays(366), "lessons on the approach")
+	return err
 }
 
 func demoRound(r golf.Round, card []golf.CardHole, season int) db.Round {

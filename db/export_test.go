@@ -1,0 +1,7 @@
+package db
+
+// The statements whose plans are asserted.
+const (
+	PlayedRounds = playedRounds
+	PlayedShots  = playedShots
+)

@@ -1,0 +1,270 @@
+package handlers
+
+import (
+	"encoding/csv"
+	"fmt"
+	"net/http"
+	"slices"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// monthsSeed makes the same page of the same rounds.
+const monthsSeed = 18
+
+func (s *server) myMonths(w http.ResponseWriter, r *http.Request) error {
+	return then(w, r, paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}}.Months())
+}
+
+func (s *server) months(w http.ResponseWriter, r *http.Request) error {
+	whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	at, changed, problem := readComparison(r, whose)
+	if changed && problem == "" {
+		return then(w, r, at.Months())
+	}
+	q, err := s.compared(r, at)
+	if err != nil {
+		return err
+	}
+	q.Problem = problem
+	status := http.StatusOK
+	if problem != "" {
+		status = http.StatusUnprocessableEntity
+	}
+	return show(w, r, status, pages.NewMonths(shell(r), q).View())
+}
+
+// readComparison reads the choice of an address. changed says that it came from
+// a form and has a plainer address; problem says what is not allowed.
+func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, changed bool, problem string) {
+	q := r.URL.Query()
+	at = paths.Comparison{Whose: whose, Course: q.Get("course")}
+	for _, text := range q["without"] {
+		if n, err := strconv.ParseInt(text, 10, 64); err == nil {
+			at.Without = append(at.Without, golf.RoundID(n))
+		}
+	}
+	at.Versus, changed, problem = readVersus(q.Get("versus"), q.Get("level"))
+	for _, text := range slices.Concat(q["span"], pairs(q["from"], q["to"])) {
+		span, err := compare.ParseSpan(text)
+		if err != nil {
+			problem = capitalized(err.Error()) + "."
+			continue
+		}
+		at.Spans = append(at.Spans, span.String())
+	}
+	if n := len(at.Spans); n == 1 || n > compare.MaxSpans {
+		problem = fmt.Sprintf("%d spans were chosen; allowed: %d to %d.", n, compare.MinSpans, compare.MaxSpans)
+		at.Spans = nil
+	}
+	return at, changed || len(q["from"]) > 0, problem
+}
+
+// pairs writes the days of a form as spans; a row left empty is none.
+func pairs(from, to []string) []string {
+	var spans []string
+	for i := range min(len(from), len(to)) {
+		if from[i] != "" || to[i] != "" {
+			spans = append(spans, from[i]+".."+to[i])
+		}
+	}
+	return spans
+}
+
+// readVersus reads whom to compare with, as a form or an address tells it.
+func readVersus(versus, level string) (plain string, changed bool, problem string) {
+	switch versus {
+	case "", "tour":
+		return versus, false, ""
+	case "target":
+		return "", true, ""
+	case "level":
+		versus, changed = level, true
+	}
+	problems := map[string]string{}
+	x := between(versus, expect.MinLevel, expect.MaxLevel, "level", problems)
+	if len(problems) > 0 {
+		return "", changed, "Level. " + problems["level"]
+	}
+	return number(x), changed, ""
+}
+
+func capitalized(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// compared works a comparison out.
+func (s *server) compared(r *http.Request, at paths.Comparison) (pages.AskedMonths, error) {
+	p := me(r)
+	q := pages.AskedMonths{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(p)}
+	history, err := s.store.History(r.Context(), at.Player)
+	if err != nil {
+		return q, err
+	}
+	marks, err := s.store.Marks(r.Context(), at.Player)
+	if err != nil {
+		return q, err
+	}
+	for _, m := range marks {
+		q.Marks = append(q.Marks, pages.MarkedDay{ID: m.ID, Day: golf.DateOf(m.MarkedOn), What: m.What})
+	}
+	lens, err := lensOf(at.Versus, p.Target)
+	if err != nil {
+		return q, err
+	}
+	q.Level = lens.Level()
+	if q.Putter, q.TourPutt, err = putters(p.Target); err != nil {
+		return q, err
+	}
+	return q, s.judge(&q, history, lens, golf.Yards.Of(p.BoundaryYd))
+}
+
+// judge works out the rounds that the choice leaves, and sets them side by side.
+func (s *server) judge(q *pages.AskedMonths, history []db.PlayedRound, lens *expect.Baseline, boundary golf.Distance) error {
+	var kept []compare.Kept
+	for _, h := range history {
+		if q.First.IsZero() {
+			q.First = h.Round.Date
+		}
+		q.Last = h.Round.Date
+		if !slices.Contains(q.Courses, h.Round.Course) {
+			q.Courses = append(q.Courses, h.Round.Course)
+		}
+		if (q.At.Course == "" || h.Round.Course == q.At.Course) && !slices.Contains(q.At.Without, h.ID) {
+			kept = append(kept, compare.Kept{ID: h.ID, Round: h.Round, Target: h.Target})
+		}
+	}
+	slices.Sort(q.Courses)
+	rounds, err := compare.Judge(kept, lens, boundary)
+	if err != nil {
+		return err
+	}
+	spans := compare.Months(q.First, q.Last)
+	if len(q.At.Spans) > 0 {
+		spans = nil
+		for _, text := range q.At.Spans {
+			span, err := compare.ParseSpan(text)
+			if err != nil {
+				return err
+			}
+			spans = append(spans, span)
+		}
+	}
+	q.Sheet = compare.NewSheet(rounds, spans, boundary, compare.NewLadder(), monthsSeed)
+	q.Line = compare.Trend(rounds, lens.Course(expect.ReferenceCourse()))
+	q.Rounds = choosable(q, history)
+	return nil
+}
+
+// choosable lists the rounds of the spans and those left out of them.
+func choosable(q *pages.AskedMonths, history []db.PlayedRound) []pages.RoundOf {
+	shown := map[golf.RoundID]string{}
+	for _, c := range q.Sheet.Columns {
+		for _, r := range c.Rounds {
+			shown[r.ID] = fmt.Sprintf("%.0f", r.Account.Score)
+		}
+	}
+	var all []pages.RoundOf
+	for _, h := range slices.Backward(history) {
+		score, in := shown[h.ID]
+		if out := slices.Contains(q.At.Without, h.ID); in || out {
+			all = append(all, pages.RoundOf{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Out: out})
+		}
+	}
+	return all
+}
+
+func lensOf(versus string, target float64) (*expect.Baseline, error) {
+	switch versus {
+	case "":
+		return expect.Level(target)
+	case "tour":
+		return expect.Tour(), nil
+	default:
+		level, err := strconv.ParseFloat(versus, 64)
+		if err != nil {
+			return nil, err
+		}
+		return expect.Level(level)
+	}
+}
+
+// putters are the putting of the golfer of a target, and of a tour player.
+func putters(target float64) (own, tour golfer.Putter, err error) {
+	skill, err := expect.SkillOf(target)
+	if err != nil {
+		return own, tour, err
+	}
+	p := golfer.Committed()
+	return p.Putter(skill), p.Putter(0), nil
+}
+
+// monthsCSV sends the table of a comparison as a file.
+func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
+	whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	at, _, problem := readComparison(r, whose)
+	if problem != "" {
+		return golf.ErrNotFound
+	}
+	q, err := s.compared(r, at)
+	if err != nil {
+		return err
+	}
+	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
+	w.Header().Set("Content-Disposition", `attachment; filename="months.csv"`)
+	out := csv.NewWriter(w)
+	if err := out.WriteAll(pages.MonthsTable(q)); err != nil {
+		return err
+	}
+	return out.Error()
+}
+
+// behind lists the shots or holes that a figure is made of.
+func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
+	whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	at, _, problem := readComparison(r, whose)
+	if problem != "" {
+		return golf.ErrNotFound
+	}
+	q, err := s.compared(r, at)
+	if err != nil {
+		return err
+	}
+	boundary := golf.Yards.Of(me(r).BoundaryYd)
+	in, err := strconv.Atoi(r.FormValue("in"))
+	if err != nil || in < 1 || in > len(q.Sheet.Columns) {
+		return golf.ErrNotFound
+	}
+	column, measure := &q.Sheet.Columns[in-1], r.FormValue("measure")
+	if row, ok := compare.RowAt(boundary, r.FormValue("row")); ok {
+		return show(w, r, http.StatusOK, pages.NewBehindRow(shell(r), q, in-1, row).View())
+	}
+	if measure == pages.ShortPutts {
+		return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.ShortPutts()).View())
+	}
+	k := compare.MeasureAt(measure)
+	if k < 0 {
+		return golf.ErrNotFound
+	}
+	return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View())
+}

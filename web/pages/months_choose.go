@@ -1,0 +1,87 @@
+package pages
+
+import (
+	"fmt"
+	"strings"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/web/components"
+	"strokeledger/web/paths"
+)
+
+// ChooseSpans are the forms that choose what is compared.
+type ChooseSpans struct {
+	At       string // address they ask
+	Pairs    []SpanPair
+	Spans    []string // as they are now, for the forms that keep them
+	Versus   []Choice
+	Level    components.Field
+	Course   []Choice
+	KeepLens string // versus as it is now
+	KeepAt   string // course as it is now
+	Rounds   []RoundChoice
+	Problem  string
+	Open     bool
+	Mark     MarkForm
+}
+
+// SpanPair is the two days of a span.
+type SpanPair struct {
+	Number   string
+	From, To components.Field
+}
+
+// RoundChoice is a round that may be left out.
+type RoundChoice struct {
+	ID, Name string
+	Out      bool
+}
+
+// MarkForm marks a day, for who owns the rounds.
+type MarkForm struct {
+	Own   bool
+	At    string
+	Marks []MarkLine
+}
+
+// MarkLine is a marked day.
+type MarkLine struct{ Day, What, Remove string }
+
+func chooseSpans(q AskedMonths) ChooseSpans {
+	at, _, _ := strings.Cut(q.At.Months(), "?")
+	c := ChooseSpans{At: at, Spans: q.At.Spans, KeepLens: q.At.Versus, KeepAt: q.At.Course, Problem: q.Problem, Open: q.Problem != ""}
+	for i := range compare.MaxSpans {
+		p := SpanPair{Number: fmt.Sprint(i + 1)}
+		var from, to string
+		if i < len(q.Sheet.Columns) {
+			from, to = days(q.Sheet.Columns[i])
+		}
+		p.From = components.Field{Name: "from", ID: "from" + p.Number, Label: "Span " + p.Number + ", from", Type: "date", Value: from}
+		p.To = components.Field{Name: "to", ID: "to" + p.Number, Label: "Span " + p.Number + ", to", Type: "date", Value: to}
+		c.Pairs = append(c.Pairs, p)
+	}
+	level := ""
+	if q.At.Versus != "" && q.At.Versus != "tour" {
+		level = q.At.Versus
+	}
+	c.Versus = []Choice{{"target", "your target, " + plain(q.Target), q.At.Versus == ""}, {"level", "a golfer of level", level != ""}, {"tour", "a tour player", q.At.Versus == "tour"}}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110."}
+	c.Course = []Choice{{"", "every course", q.At.Course == ""}}
+	for _, name := range q.Courses {
+		c.Course = append(c.Course, Choice{name, name, name == q.At.Course})
+	}
+	c.Rounds = roundChoices(q)
+	c.Mark = MarkForm{Own: q.At.Own, At: paths.Marks}
+	for _, m := range q.Marks {
+		c.Mark.Marks = append(c.Mark.Marks, MarkLine{shortDay(m.Day), m.What, paths.RemoveMark(m.ID)})
+	}
+	return c
+}
+
+// days are the days of a span; of a span of rounds those of its first and last.
+func days(c compare.Column) (from, to string) {
+	if c.Span.Last > 0 && len(c.Rounds) > 0 {
+		return c.Rounds[0].Round.Date.String(), c.Rounds[len(c.Rounds)-1].Round.Date.String()
+	}
+	return c.Span.From.String(), c.Span.To.String()
+}

@@ -1,0 +1,95 @@
+package paths
+
+import (
+	"net/url"
+	"strconv"
+
+	"strokeledger/analysis/golf"
+)
+
+// Players is where the pages of a named player begin.
+const Players = "/players"
+
+// MyMonths leads to the months of who is signed in.
+const MyMonths = "/months"
+
+// Marks is where who is signed in marks a day.
+const Marks = "/marks"
+
+// RemoveMark takes a mark away.
+func RemoveMark(id int64) string { return Marks + "/" + number(id) + "/remove" }
+
+// Whose is the player whose pages are shown, and whether who looks is that
+// player.
+type Whose struct {
+	Player golf.PlayerID
+	Own    bool
+}
+
+// at is a page of the player.
+func (w Whose) at(page string) string { return Players + "/" + number(int64(w.Player)) + page }
+
+// Round is the statement of one of the player's rounds.
+func (w Whose) Round(id golf.RoundID) string {
+	if w.Own {
+		return Round(id)
+	}
+	return w.at(Round(id))
+}
+
+// Handicap is the estimate of the player's handicap.
+func (w Whose) Handicap() string { return w.at("/handicap") }
+
+// Comparison is a choice of spans, as an address holds it.
+type Comparison struct {
+	Whose
+	Spans   []string       // as compare.ParseSpan reads them
+	Versus  string         // a level, tour, or empty for the player's target
+	Course  string         // empty for any
+	Without []golf.RoundID // rounds left out
+}
+
+// Months is the page of the comparison.
+func (c Comparison) Months() string { return c.at("/months") + c.query(nil) }
+
+// MonthsCSV is its table as a file.
+func (c Comparison) MonthsCSV() string { return c.at("/months.csv") + c.query(nil) }
+
+// BehindRow lists the shots behind a row of one of the spans, counted from 1.
+func (c Comparison) BehindRow(span int, row string) string {
+	return c.at("/months/behind") + c.query(url.Values{"in": {strconv.Itoa(span)}, "row": {row}})
+}
+
+// BehindMeasure lists the holes behind a measure of one of the spans.
+func (c Comparison) BehindMeasure(span int, measure string) string {
+	return c.at("/months/behind") + c.query(url.Values{"in": {strconv.Itoa(span)}, "measure": {measure}})
+}
+
+// With returns the comparison of other spans.
+func (c Comparison) With(spans ...string) Comparison {
+	c.Spans = spans
+	return c
+}
+
+func (c Comparison) query(more url.Values) string {
+	q := url.Values{}
+	for k, v := range more {
+		q[k] = v
+	}
+	if len(c.Spans) > 0 {
+		q["span"] = c.Spans
+	}
+	if c.Versus != "" {
+		q.Set("versus", c.Versus)
+	}
+	if c.Course != "" {
+		q.Set("course", c.Course)
+	}
+	for _, id := range c.Without {
+		q.Add("without", number(int64(id)))
+	}
+	if len(q) == 0 {
+		return ""
+	}
+	return "?" + q.Encode()
+}
