@@ -33,7 +33,7 @@ func TestAccess(t *testing.T) {
 		"POST /rounds/{round}/holes/{hole}/echo": own,
 		"POST /rounds/{round}/remove":            {303, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 303},
 		"GET /months": {303, 303, 303}, "POST /marks": {422, 422, 303}, "POST /marks/{mark}/remove": {404, 404, 303},
-		"GET /players/{player}/months": own, "GET /players/{player}/months.csv": own, "GET /players/{player}/months/behind": {404, 404, 303},
+		"GET /players/{player}/months": own, "GET /players/{player}/handicap": own, "GET /players/{player}/months.csv": own, "GET /players/{player}/months/behind": {404, 404, 303},
 		"POST /sign-out": {303, 303, 303},
 	}
 	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashes: make(chan struct{}, 1)}

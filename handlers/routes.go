@@ -87,6 +87,7 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/months", s.page(s.months))
 	r.Get("/months.csv", s.page(s.monthsCSV))
 	r.Get("/months/behind", s.page(s.behind))
+	r.Get("/handicap", s.page(s.handicap))
 }
 
 // clientAddress finds the address of the client: that of the connection, or

@@ -3,6 +3,7 @@ package browser
 import (
 	"context"
 	"os"
+	"strings"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -50,6 +51,9 @@ func TestNoBarriers(t *testing.T) {
 		t.Fatal(err)
 	}
 	both("/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account")
+	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
+	months := evaluates(t, ctx, `location.pathname`)
+	both(months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {
@@ -73,7 +77,7 @@ func TestContentSecurityPolicyIsKept(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, path := range []string{"/rounds", round, round + "/holes/7", "/account"} {
+	for _, path := range []string{"/rounds", round, round + "/holes/7", "/months", "/account"} {
 		do(t, ctx, chromedp.Navigate(app.URL+path))
 		inline, err := chromedp.Run(ctx, chromedp.Evaluate[int](`document.querySelectorAll("[style], style, script:not([src]), [onclick]").length`))
 		if err != nil || inline != 0 {

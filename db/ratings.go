@@ -1,0 +1,38 @@
+package db
+
+import (
+	"context"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Rated is what is known of the course on which a round was played.
+type Rated struct {
+	RoundID golf.RoundID
+	Course  *golf.CourseID // nil when there is none of that name and tees
+
+	Rating, Slope           *float64
+	FrontRating, FrontSlope *float64
+	BackRating, BackSlope   *float64
+
+	Indexes []int // stroke indexes of holes 1 to 18, 0 for not known
+}
+
+// Ratings returns the course of each of the player's rounds: the one it was
+// begun on, or the oldest of the same name and tees.
+func (s *Store) Ratings(ctx context.Context, who golf.PlayerID) ([]Rated, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Rated], `
+		select r.id as round_id, c.id as course, c.rating, c.slope, c.front_rating, c.front_slope, c.back_rating, c.back_slope,
+		       array(select coalesce(greatest(h.stroke_index, ch.stroke_index), 0) from generate_series(1, 18) n
+		             left join holes h on h.player_id = r.player_id and h.round_id = r.id and h.number = n
+		             left join course_holes ch on ch.course_id = c.id and ch.number = n order by n) as indexes
+		from rounds r
+		left join lateral (
+			select * from courses c
+			where c.id = r.course_id or lower(c.name) = lower(r.course) and lower(c.tee) = lower(r.tee)
+			order by c.id = r.course_id desc nulls last, c.id limit 1
+		) c on true
+		where r.player_id = @who and r.deleted_at is null`, pgx.StrictNamedArgs{"who": who})
+}

@@ -1,0 +1,56 @@
+package db_test
+
+import (
+	"testing"
+
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// A round's ratings are those of the course it was begun on, else of one of the
+// same name and tees; and a stranger reads none.
+func TestRatingsAreFound(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
+	rating, slope, other := 71.2, 126.0, 74.0
+	holes := threeHoles()
+	holes[1].Index = 18
+	named, err := s.SaveCourse(ctx, a, db.Course{Name: "HARROW FEN", Tee: "White", Rating: &rating, Slope: &slope, Holes: holes})
+	if err != nil {
+		t.Fatal(err)
+	}
+	begun, err := s.SaveCourse(ctx, a, db.Course{Name: "Harrow Fen", Tee: "white", Rating: &other})
+	if err != nil {
+		t.Fatal(err)
+	}
+	byName, byCourse, unknown := aRound(), aRound(), aRound()
+	byCourse.CourseID, unknown.Tee = &begun, "blue"
+	for _, r := range []db.Round{byName, byCourse, unknown} {
+		if _, err := s.NewRound(ctx, a, r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	all, err := s.Ratings(ctx, a)
+	if err != nil || len(all) != 3 {
+		t.Fatalf("%+v, %v", all, err)
+	}
+	for _, r := range all {
+		switch {
+		case r.Course == nil:
+			if r.Rating != nil {
+				t.Errorf("a rating without a course: %+v", r)
+			}
+		case *r.Course == named:
+			if *r.Rating != rating || *r.Slope != slope || len(r.Indexes) != 18 || r.Indexes[1] != 18 || r.Indexes[17] != 0 {
+				t.Errorf("%+v", r)
+			}
+		case *r.Course == begun:
+			if *r.Rating != other || r.Slope != nil {
+				t.Errorf("%+v", r)
+			}
+		}
+	}
+	if all, err := s.Ratings(ctx, b); err != nil || len(all) != 0 {
+		t.Errorf("a stranger reads %+v, %v", all, err)
+	}
+}
