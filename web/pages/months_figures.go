@@ -72,7 +72,7 @@ func season(q AskedMonths) Season {
 	s.Target, s.TargetText = up.Down(q.Target), "your "+plain(q.Target)
 	for _, m := range q.Marks {
 		if t := m.Day.Time(); !t.Before(first) && !t.After(last) {
-			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across(t)), Text: m.What, End: across(t) > .7})
+			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across(t)), Text: m.What, End: across(t) > .45})
 		}
 	}
 	s.say(q)
