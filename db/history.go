@@ -32,13 +32,13 @@ type playedRow struct {
 const (
 	playedRounds = `
 		select id, name, played_on, course, tee, target, par18 from rounds
-		where player_id = @who and deleted_at is null
+		where player_id = @who and deleted_at is null and played_on >= leave_from(@asker, @who)
 		order by played_on, id`
 	playedShots = `
 		select s.round_id, s.hole, h.par, h.picked_up, h.score_only, s.lie, s.distance_in, s.penalty, s.short_sided, coalesce(s.green_in, -1)
 		from shots s
 		join holes h on h.player_id = s.player_id and h.round_id = s.round_id and h.number = s.hole
-		where s.player_id = @who and h.player_id = @who
+		where s.player_id = @who and h.player_id = @who and leave_from(@asker, @who) is not null
 		order by s.round_id, s.hole, s.number`
 )
 
@@ -57,10 +57,10 @@ func (l *lieColumn) ScanBytes(name []byte) error {
 	return fmt.Errorf("a lie %q is stored", name)
 }
 
-// History returns all the player's rounds of which a hole was entered, the
-// earliest first, in two queries however many there are.
-func (s *Store) History(ctx context.Context, who golf.PlayerID) ([]PlayedRound, error) {
-	args := pgx.StrictNamedArgs{"who": who}
+// History returns all the player's rounds that asker may see and of which a hole
+// was entered, the earliest first, in two queries however many there are.
+func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]PlayedRound, error) {
+	args := pgx.StrictNamedArgs{"asker": asker, "who": who}
 	rows, err := many(ctx, s.q, pgx.RowToStructByName[playedRow], playedRounds, args)
 	if err != nil || len(rows) == 0 {
 		return nil, err

@@ -32,7 +32,7 @@ func TestHistoryIsTheRounds(t *testing.T) {
 	if err := s.RemoveRound(ctx, a, removed); err != nil {
 		t.Fatal(err)
 	}
-	history, err := s.History(ctx, a)
+	history, err := s.History(ctx, a, a)
 	if err != nil || len(history) != 2 {
 		t.Fatalf("%d rounds, %v", len(history), err)
 	}
@@ -53,7 +53,7 @@ func TestHistoryIsTheRounds(t *testing.T) {
 			t.Errorf("%+v %s", got, diff)
 		}
 	}
-	if other, err := s.History(ctx, b); err != nil || len(other) != 0 {
+	if other, err := s.History(ctx, b, b); err != nil || len(other) != 0 {
 		t.Errorf("a stranger reads %d rounds, %v", len(other), err)
 	}
 }
@@ -69,11 +69,11 @@ func TestMarksAreTheirOwners(t *testing.T) {
 	if err := s.RemoveMark(ctx, b, id); err != golf.ErrNotFound {
 		t.Errorf("a stranger removes a mark: %v", err)
 	}
-	marks, err := s.Marks(ctx, a)
+	marks, err := s.Marks(ctx, a, a)
 	if err != nil || len(marks) != 1 || marks[0].What != "new driver" || golf.DateOf(marks[0].MarkedOn) != may {
 		t.Errorf("%+v, %v", marks, err)
 	}
-	if marks, err := s.Marks(ctx, b); err != nil || len(marks) != 0 {
+	if marks, err := s.Marks(ctx, b, b); err != nil || len(marks) != 0 {
 		t.Errorf("a stranger reads %+v, %v", marks, err)
 	}
 	if err := s.RemoveMark(ctx, a, id); err != nil {

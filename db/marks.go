@@ -27,8 +27,8 @@ func (s *Store) RemoveMark(ctx context.Context, who golf.PlayerID, id int64) err
 	return changeOne(ctx, s.q, `delete from marks where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id})
 }
 
-// Marks lists the days that the player marked, in order.
-func (s *Store) Marks(ctx context.Context, who golf.PlayerID) ([]Mark, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Mark], `select id, marked_on, what from marks where player_id = @who order by marked_on, id`,
-		pgx.StrictNamedArgs{"who": who})
+// Marks lists the days that the player marked and asker may see, in order.
+func (s *Store) Marks(ctx context.Context, asker, who golf.PlayerID) ([]Mark, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Mark], `select id, marked_on, what from marks where player_id = @who and marked_on >= leave_from(@asker, @who) order by marked_on, id`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who})
 }

@@ -33,7 +33,7 @@ func TestAPlayersRoundsAreFoundByIndex(t *testing.T) {
 	}
 	dbtest.Crowd(t, url, 50)
 	for name, sql := range map[string]string{"rounds": db.PlayedRounds, "shots": db.PlayedShots} {
-		plan := dbtest.Plan(t, url, sql, pgx.StrictNamedArgs{"who": a})
+		plan := dbtest.Plan(t, url, sql, pgx.StrictNamedArgs{"asker": a, "who": a})
 		if strings.Contains(plan, "Seq Scan") || !strings.Contains(plan, "player_id = ") {
 			t.Errorf("%s:\n%s", name, plan)
 		}

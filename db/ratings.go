@@ -20,9 +20,9 @@ type Rated struct {
 	Indexes []int // stroke indexes of holes 1 to 18, 0 for not known
 }
 
-// Ratings returns the course of each of the player's rounds: the one it was
+// Ratings returns the course of each of the player's rounds that asker may see: the one it was
 // begun on, or the oldest of the same name and tees.
-func (s *Store) Ratings(ctx context.Context, who golf.PlayerID) ([]Rated, error) {
+func (s *Store) Ratings(ctx context.Context, asker, who golf.PlayerID) ([]Rated, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Rated], `
 		select r.id as round_id, c.id as course, c.rating, c.slope, c.front_rating, c.front_slope, c.back_rating, c.back_slope,
 		       array(select coalesce(greatest(h.stroke_index, ch.stroke_index), 0) from generate_series(1, 18) n
@@ -34,5 +34,5 @@ func (s *Store) Ratings(ctx context.Context, who golf.PlayerID) ([]Rated, error)
 			where c.id = r.course_id or lower(c.name) = lower(r.course) and lower(c.tee) = lower(r.tee)
 			order by c.id = r.course_id desc nulls last, c.id limit 1
 		) c on true
-		where r.player_id = @who and r.deleted_at is null`, pgx.StrictNamedArgs{"who": who})
+		where r.player_id = @who and r.deleted_at is null and r.played_on >= leave_from(@asker, @who)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }

@@ -30,7 +30,7 @@ func TestRatingsAreFound(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	all, err := s.Ratings(ctx, a)
+	all, err := s.Ratings(ctx, a, a)
 	if err != nil || len(all) != 3 {
 		t.Fatalf("%+v, %v", all, err)
 	}
@@ -50,7 +50,7 @@ func TestRatingsAreFound(t *testing.T) {
 			}
 		}
 	}
-	if all, err := s.Ratings(ctx, b); err != nil || len(all) != 0 {
+	if all, err := s.Ratings(ctx, b, b); err != nil || len(all) != 0 {
 		t.Errorf("a stranger reads %+v, %v", all, err)
 	}
 }

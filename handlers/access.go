@@ -4,18 +4,18 @@ import (
 	"net/http"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/db"
 	"strokeledger/web/paths"
 )
 
 // whose is the player of the address, when who is signed in may look at the
-// player's pages; otherwise there is no such page.
-func (s *server) whose(r *http.Request) (paths.Whose, error) {
+// player's pages; otherwise there is no such page. It is the one place that
+// decides; every read asks the database again.
+func (s *server) whose(r *http.Request) (db.Player, paths.Whose, error) {
 	n, err := id(r, "player")
 	if err != nil {
-		return paths.Whose{}, err
+		return db.Player{}, paths.Whose{}, err
 	}
-	if golf.PlayerID(n) != me(r).ID {
-		return paths.Whose{}, golf.ErrNotFound
-	}
-	return paths.Whose{Player: golf.PlayerID(n), Own: true}, nil
+	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n))
+	return p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}, err
 }

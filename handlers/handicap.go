@@ -13,15 +13,15 @@ import (
 
 // handicap shows the unofficial estimate of a player's Index.
 func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
-	whose, err := s.whose(r)
+	_, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
-	history, err := s.store.History(r.Context(), whose.Player)
+	history, err := s.store.History(r.Context(), me(r).ID, whose.Player)
 	if err != nil {
 		return err
 	}
-	ratings, err := s.store.Ratings(r.Context(), whose.Player)
+	ratings, err := s.store.Ratings(r.Context(), me(r).ID, whose.Player)
 	if err != nil {
 		return err
 	}

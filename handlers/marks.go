@@ -17,7 +17,7 @@ func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
 	day, err := golf.ParseDate(r.FormValue("day"))
 	what := strings.TrimSpace(r.FormValue("what"))
 	if err != nil || what == "" || !sayable(what, markMost) {
-		q, err := s.compared(r, paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}})
+		q, err := s.compared(r, me(r), paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}})
 		if err != nil {
 			return err
 		}

@@ -25,7 +25,7 @@ func (s *server) myMonths(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) months(w http.ResponseWriter, r *http.Request) error {
-	whose, err := s.whose(r)
+	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
@@ -33,7 +33,7 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if changed && problem == "" {
 		return then(w, r, at.Months())
 	}
-	q, err := s.compared(r, at)
+	q, err := s.compared(r, player, at)
 	if err != nil {
 		return err
 	}
@@ -108,14 +108,13 @@ func capitalized(s string) string {
 }
 
 // compared works a comparison out.
-func (s *server) compared(r *http.Request, at paths.Comparison) (pages.AskedMonths, error) {
-	p := me(r)
-	q := pages.AskedMonths{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(p)}
-	history, err := s.store.History(r.Context(), at.Player)
+func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (pages.AskedMonths, error) {
+	q := pages.AskedMonths{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(me(r))}
+	history, err := s.store.History(r.Context(), me(r).ID, at.Player)
 	if err != nil {
 		return q, err
 	}
-	marks, err := s.store.Marks(r.Context(), at.Player)
+	marks, err := s.store.Marks(r.Context(), me(r).ID, at.Player)
 	if err != nil {
 		return q, err
 	}
@@ -215,7 +214,7 @@ func putters(target float64) (own, tour golfer.Putter, err error) {
 
 // monthsCSV sends the table of a comparison as a file.
 func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
-	whose, err := s.whose(r)
+	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
@@ -223,7 +222,7 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	if problem != "" {
 		return golf.ErrNotFound
 	}
-	q, err := s.compared(r, at)
+	q, err := s.compared(r, player, at)
 	if err != nil {
 		return err
 	}
@@ -238,7 +237,7 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 
 // behind lists the shots or holes that a figure is made of.
 func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
-	whose, err := s.whose(r)
+	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
@@ -246,11 +245,11 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if problem != "" {
 		return golf.ErrNotFound
 	}
-	q, err := s.compared(r, at)
+	q, err := s.compared(r, player, at)
 	if err != nil {
 		return err
 	}
-	boundary := golf.Yards.Of(me(r).BoundaryYd)
+	boundary := golf.Yards.Of(player.BoundaryYd)
 	in, err := strconv.Atoi(r.FormValue("in"))
 	if err != nil || in < 1 || in > len(q.Sheet.Columns) {
 		return golf.ErrNotFound

@@ -1,0 +1,110 @@
+package db_test
+
+import (
+	"errors"
+	"testing"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// sees counts the rounds that asker sees of a player.
+func sees(t *testing.T, s *db.Store, asker, player golf.PlayerID) int {
+	t.Helper()
+	all, err := s.History(t.Context(), asker, player)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = s.Seen(t.Context(), asker, player)
+	if len(all) > 0 && err != nil || err != nil && !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("%d rounds, %v", len(all), err)
+	}
+	return len(all)
+}
+
+// A coach sees a pupil's rounds from the pupil's word on until it is taken
+// back, from the day on that is shared; nobody else ever does.
+func TestACoachIsLetIn(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	pupil, coach, other := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org"), newPlayer(t, s, "c@example.org")
+	for days := range 3 {
+		r := aRound()
+		r.Holes[0] = entered(0)
+		r.Holes[0].Length = 384 * golf.Yard
+		r.PlayedOn = r.PlayedOn.AddDate(0, 0, days)
+		if _, err := s.NewRound(ctx, pupil, r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	second := golf.DateOf(aRound().PlayedOn).AddDays(1)
+	if err := s.NewCoachInvitation(ctx, pupil, []byte("token"), second, 7); err != nil {
+		t.Fatal(err)
+	}
+	if name, err := s.CoachInvitation(ctx, pupil, []byte("token")); err != nil || name == "" {
+		t.Fatalf("%q, %v", name, err)
+	}
+	for what, err := range map[string]error{
+		"a wrong token":      s.AcceptCoaching(ctx, coach, pupil, []byte("other")),
+		"the pupil's own":    s.AcceptCoaching(ctx, pupil, pupil, []byte("token")),
+		"confirmed too soon": s.ConfirmCoach(ctx, pupil, coach),
+	} {
+		if !errors.Is(err, golf.ErrNotFound) {
+			t.Errorf("%s: %v", what, err)
+		}
+	}
+	if err := s.AcceptCoaching(ctx, coach, pupil, []byte("token")); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.AcceptCoaching(ctx, other, pupil, []byte("token")); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("a link is used twice: %v", err)
+	}
+	if n := sees(t, s, coach, pupil); n != 0 {
+		t.Errorf("before the pupil's word the coach sees %d rounds", n)
+	}
+	if err := s.ConfirmCoach(ctx, pupil, coach); err != nil {
+		t.Fatal(err)
+	}
+	if own, shared, none := sees(t, s, pupil, pupil), sees(t, s, coach, pupil), sees(t, s, other, pupil); own != 3 || shared != 2 || none != 0 {
+		t.Errorf("the pupil sees %d, the coach %d, another %d", own, shared, none)
+	}
+	if n := sees(t, s, pupil, coach); n != 0 {
+		t.Errorf("the pupil sees %d rounds of the coach", n)
+	}
+	coaches, err := s.Coaches(ctx, pupil)
+	if err != nil || len(coaches) != 1 || !coaches[0].Confirmed || coaches[0].LookedAt == nil {
+		t.Errorf("%+v, %v", coaches, err)
+	}
+	if pupils, err := s.Pupils(ctx, coach); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
+		t.Errorf("%+v, %v", pupils, err)
+	}
+	if err := s.EndCoaching(ctx, other, pupil, coach); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("another ends it: %v", err)
+	}
+	if err := s.EndCoaching(ctx, pupil, pupil, coach); err != nil {
+		t.Fatal(err)
+	}
+	if n := sees(t, s, coach, pupil); n != 0 {
+		t.Errorf("after the end the coach sees %d rounds", n)
+	}
+}
+
+func TestLinksExpireAndAreRevoked(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	pupil, coach := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
+	if err := s.NewCoachInvitation(ctx, pupil, []byte("late"), golf.Date{}, -1); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.AcceptCoaching(ctx, coach, pupil, []byte("late")); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("an expired link: %v", err)
+	}
+	if err := s.NewCoachInvitation(ctx, pupil, []byte("back"), golf.Date{}, 7); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.RevokeCoachInvitations(ctx, pupil); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := s.CoachInvitation(ctx, pupil, []byte("back")); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("a revoked link: %v", err)
+	}
+}
