@@ -66,9 +66,15 @@ func (r shotRow) shot() (golf.Shot, error) {
 
 // Round returns one of the player's rounds with all its holes in order.
 func (s *Store) Round(ctx context.Context, who golf.PlayerID, id golf.RoundID) (Round, error) {
-	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round],
-		`select `+roundColumns+` from rounds where player_id = @who and id = @id and deleted_at is null`,
-		pgx.StrictNamedArgs{"who": who, "id": id})
+	return s.SeenRound(ctx, who, who, id)
+}
+
+// SeenRound returns a round of a player that asker may see.
+func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf.RoundID) (Round, error) {
+	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
+		select `+roundColumns+` from rounds
+		where player_id = @who and id = @id and deleted_at is null and played_on >= leave_from(@asker, @who)`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 	if err == nil && len(rounds) == 0 {
 		err = golf.ErrNotFound
 	}

@@ -32,7 +32,10 @@ func TestAccess(t *testing.T) {
 		"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 303}, "POST /rounds/{round}/note": {303, 404, 303},
 		"POST /rounds/{round}/holes/{hole}/echo": own,
 		"POST /rounds/{round}/remove":            {303, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 303},
-		"GET /months": {303, 303, 303}, "POST /marks": {422, 422, 303}, "POST /marks/{mark}/remove": {404, 404, 303},
+		"GET /coaching": private, "POST /coaching/invite": {200, 200, 303}, "POST /coaching/revoke": {303, 303, 303},
+		"GET /coaching/accept": {404, 404, 303}, "POST /coaching/accept": {404, 404, 303}, "POST /coaching/confirm": {404, 404, 303}, "POST /coaching/end": {404, 404, 303},
+		"GET /players/{player}/rounds/{round}": own,
+		"GET /months":                          {303, 303, 303}, "POST /marks": {422, 422, 303}, "POST /marks/{mark}/remove": {404, 404, 303},
 		"GET /players/{player}/months": own, "GET /players/{player}/handicap": own, "GET /players/{player}/months.csv": own, "GET /players/{player}/months/behind": {404, 404, 303},
 		"POST /sign-out": {303, 303, 303},
 	}

@@ -83,7 +83,30 @@ func (s *server) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	q := pages.Asked{ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note, Nines: [2]int{kept.CardOut, kept.CardIn}}
+	return s.showStatement(w, r, kept, "")
+}
+
+// seenRound is the statement of a round for whoever may see it, to read only.
+func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
+	player, whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	n, err := id(r, "round")
+	if err != nil {
+		return err
+	}
+	kept, err := s.store.SeenRound(r.Context(), me(r).ID, whose.Player, golf.RoundID(n))
+	if err != nil {
+		return err
+	}
+	return s.showStatement(w, r, kept, player.Name)
+}
+
+// showStatement shows a round: to its player, or to read only, with the name of
+// whose it is.
+func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.Round, of string) (err error) {
+	q := pages.Asked{Of: of, ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note, Nines: [2]int{kept.CardOut, kept.CardIn}}
 	for _, h := range kept.Holes {
 		q.Card = append(q.Card, h.Card())
 	}

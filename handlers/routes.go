@@ -72,6 +72,13 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.saveShots))
 	r.Post(paths.Rounds+"/{round}/note", s.page(s.saveNote))
 	r.Get(paths.MyMonths, s.page(s.myMonths))
+	r.Get(paths.Coaching, s.page(s.coaching))
+	r.Post(paths.CoachInvite, s.page(s.inviteCoach))
+	r.Post(paths.CoachRevoke, s.page(s.revokeCoachLinks))
+	r.Get(paths.CoachAccept, s.page(s.coachLink))
+	r.Post(paths.CoachAccept, s.page(s.acceptCoaching))
+	r.Post(paths.CoachConfirm, s.page(s.confirmCoach))
+	r.Post(paths.CoachEnd, s.page(s.endCoaching))
 	r.Post(paths.Marks, s.page(s.mark))
 	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
 	r.Route(paths.Players+"/{player}", s.playersPages)
@@ -88,6 +95,7 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/months.csv", s.page(s.monthsCSV))
 	r.Get("/months/behind", s.page(s.behind))
 	r.Get("/handicap", s.page(s.handicap))
+	r.Get("/rounds/{round}", s.page(s.seenRound))
 }
 
 // clientAddress finds the address of the client: that of the connection, or

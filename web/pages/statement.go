@@ -67,6 +67,7 @@ type ShotLink struct {
 
 // Asked is what a statement is made of.
 type Asked struct {
+	Of      string // whose it is, for who may only read it; empty for its player
 	ID      golf.RoundID
 	Round   golf.Round // the holes entered
 	Card    []golf.CardHole
@@ -83,8 +84,14 @@ type Asked struct {
 func NewStatement(page layout.Page, q Asked) Statement {
 	page.Title = "Statement of " + day(q.Round.Date)
 	page.Here = paths.Rounds
+	if q.Of != "" {
+		page.Here = paths.Coaching
+	}
 	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
-	if left := len(q.Card) - len(q.Round.Holes); left > 0 {
+	if q.Of != "" {
+		s.At, s.Remove = q.Of+". "+s.At, ""
+	}
+	if left := len(q.Card) - len(q.Round.Holes); left > 0 && q.Of == "" {
 		s.Left = plural(left, "hole is", "holes are") + " not entered yet."
 	}
 	if len(q.Round.Holes) == 0 {

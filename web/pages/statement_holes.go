@@ -50,6 +50,9 @@ func openHoles(q Asked) []OpenHole {
 		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(q.ID, h.Number), Say: paths.Shots(q.ID, h.Number), Alone: !h.Detailed,
 			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, far(golf.Tee, played.Length(), q.Units)), Lost: signed(h.Lost, 2), Open: h.Lost >= 1,
 			Before: fmt.Sprintf("%.2f", h.Score-h.Lost), Total: holeTotal(played, h)}
+		if q.Of != "" {
+			o.Change = ""
+		}
 		for k, s := range h.Shots {
 			o.Shots = append(o.Shots, shotRow(q, h.Number, k, played.Shots[k], s, doubles[h.Number]))
 		}

@@ -13,6 +13,22 @@ const Players = "/players"
 // MyMonths leads to the months of who is signed in.
 const MyMonths = "/months"
 
+// Coaching is where a player lets coaches in, and a coach finds the pupils; with
+// what is done there.
+const (
+	Coaching     = "/coaching"
+	CoachInvite  = "/coaching/invite"
+	CoachRevoke  = "/coaching/revoke"
+	CoachAccept  = "/coaching/accept"
+	CoachConfirm = "/coaching/confirm"
+	CoachEnd     = "/coaching/end"
+)
+
+// CoachLink is the link by which an account asks to be a player's coach.
+func CoachLink(player golf.PlayerID, token string) string {
+	return CoachAccept + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
+}
+
 // Marks is where who is signed in marks a day.
 const Marks = "/marks"
 

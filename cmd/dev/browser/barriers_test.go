@@ -53,7 +53,7 @@ func TestNoBarriers(t *testing.T) {
 	both("/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account")
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
-	both(months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+	both("/coaching", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {

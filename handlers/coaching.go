@@ -1,0 +1,99 @@
+package handlers
+
+import (
+	"crypto/rand"
+	"net/http"
+	"strconv"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// coachLinkDays is how long a coach's link is good for.
+const coachLinkDays = 7
+
+func (s *server) coaching(w http.ResponseWriter, r *http.Request) error {
+	return s.showCoaching(w, r, "")
+}
+
+func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, link string) error {
+	coaches, err := s.store.Coaches(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	pupils, err := s.store.Pupils(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	var in []pages.CoachLine
+	for _, c := range coaches {
+		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.SharedFrom, c.Confirmed, c.LookedAt))
+	}
+	var out []pages.PupilLine
+	for _, p := range pupils {
+		out = append(out, pages.NewPupilLine(p.ID, me(r).ID, p.Name, p.Target))
+	}
+	return show(w, r, http.StatusOK, pages.NewCoaching(shell(r), in, out, link).View())
+}
+
+// inviteCoach makes a link that one coach may use, once.
+func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
+	from, _ := golf.ParseDate(r.FormValue("from")) // a day that is none shares everything
+	token := rand.Text()
+	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from, coachLinkDays); err != nil {
+		return err
+	}
+	return s.showCoaching(w, r, origin(r, s.options.Secure)+paths.CoachLink(me(r).ID, token))
+}
+
+// origin is the address of this site as the browser has it.
+func origin(r *http.Request, secure bool) string {
+	if secure {
+		return "https://" + r.Host
+	}
+	return "http://" + r.Host
+}
+
+func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error {
+	if err := s.store.RevokeCoachInvitations(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	return then(w, r, paths.Coaching)
+}
+
+// coachLink shows what a link asks, and changes nothing.
+func (s *server) coachLink(w http.ResponseWriter, r *http.Request) error {
+	name, err := s.store.CoachInvitation(r.Context(), formID(r, "player"), hashed(r.FormValue("token")))
+	if err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, pages.NewCoachLink(shell(r), name, r.FormValue("player"), r.FormValue("token")).View())
+}
+
+func (s *server) acceptCoaching(w http.ResponseWriter, r *http.Request) error {
+	if err := s.store.AcceptCoaching(r.Context(), me(r).ID, formID(r, "player"), hashed(r.FormValue("token"))); err != nil {
+		return err
+	}
+	return then(w, r, paths.Coaching)
+}
+
+func (s *server) confirmCoach(w http.ResponseWriter, r *http.Request) error {
+	if err := s.store.ConfirmCoach(r.Context(), me(r).ID, formID(r, "coach")); err != nil {
+		return err
+	}
+	return then(w, r, paths.Coaching)
+}
+
+func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
+	if err := s.store.EndCoaching(r.Context(), me(r).ID, formID(r, "player"), formID(r, "coach")); err != nil {
+		return err
+	}
+	return then(w, r, paths.Coaching)
+}
+
+// formID reads the number of a player; one that is none is nobody's.
+func formID(r *http.Request, field string) golf.PlayerID {
+	n, _ := strconv.ParseInt(r.FormValue(field), 10, 64)
+	return golf.PlayerID(n)
+}

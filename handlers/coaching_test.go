@@ -1,0 +1,76 @@
+package handlers
+
+import (
+	"html"
+	"net/http"
+	"regexp"
+	"strings"
+	"testing"
+)
+
+// A coach is let in by a link and the pupil's word, reads and changes nothing,
+// and finds no page once it is over.
+func TestACoachComesAndGoes(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach, other := s.member("robin"), s.member("ines"), s.member("tam")
+	pupil.withRound()
+	made := pupil.post("/coaching/invite")
+	link := html.UnescapeString(regexp.MustCompile(`/coaching/accept\?[^<]+`).FindString(made.body))
+	if link == "" {
+		t.Fatal(made.body)
+	}
+	pages := []string{"/players/1/months", "/players/1/months.csv", "/players/1/months/behind?in=2&row=all", "/players/1/handicap", "/players/1/rounds/1"}
+	sees := func(v visitor, who string, want int) {
+		t.Helper()
+		for _, path := range pages {
+			if a := v.get(path); a.status != want {
+				t.Errorf("%s gets %d from %s, want %d", who, a.status, path, want)
+			}
+		}
+	}
+	sees(coach, "the coach without leave", http.StatusNotFound)
+	if a := coach.get(link); a.status != http.StatusOK || !strings.Contains(a.body, "robin asks you to be the coach") {
+		t.Fatalf("%d", a.status)
+	}
+	_, query, _ := strings.Cut(link, "token=")
+	accept := []string{"player", "1", "token", query}
+	if a := coach.post("/coaching/accept", accept...); a.status != http.StatusSeeOther {
+		t.Fatalf("%d", a.status)
+	}
+	if a := other.post("/coaching/accept", accept...); a.status != http.StatusNotFound {
+		t.Errorf("the link is used twice: %d", a.status)
+	}
+	sees(coach, "the coach before the pupil's word", http.StatusNotFound)
+	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let ines in") {
+		t.Error("the pupil is not asked by name")
+	}
+	if a := coach.post("/coaching/confirm", "coach", "2"); a.status != http.StatusNotFound {
+		t.Errorf("the coach confirms alone: %d", a.status)
+	}
+	if a := pupil.post("/coaching/confirm", "coach", "2"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d", a.status)
+	}
+	sees(coach, "the coach", http.StatusOK)
+	sees(pupil, "the pupil", http.StatusOK)
+	sees(other, "another", http.StatusNotFound)
+	if a := coach.get("/players/1/rounds/1"); strings.Contains(a.body, "Delete the round") || strings.Contains(a.body, "Change this hole") || strings.Contains(a.body, "/note") {
+		t.Error("the coach is offered to change the round")
+	}
+	for _, path := range []string{"/rounds/1", "/rounds/1/holes/1"} {
+		if a := coach.get(path); a.status != http.StatusNotFound {
+			t.Errorf("%s: %d", path, a.status)
+		}
+	}
+	for _, path := range []string{"/rounds/1/remove", "/rounds/1/note", "/rounds/1/holes/1"} {
+		if a := coach.post(path, "line", "r150 g3", "version", "1"); a.status != http.StatusNotFound {
+			t.Errorf("%s: %d", path, a.status)
+		}
+	}
+	if a := pupil.get("/coaching"); !strings.Contains(a.body, "last looked on") {
+		t.Error("the pupil does not see when the coach looked")
+	}
+	if a := pupil.post("/coaching/end", "player", "1", "coach", "2"); a.status != http.StatusSeeOther {
+		t.Fatalf("%d", a.status)
+	}
+	sees(coach, "the coach after the end", http.StatusNotFound)
+}

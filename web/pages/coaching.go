@@ -1,0 +1,76 @@
+package pages
+
+import (
+	"fmt"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Coaching is where a player lets coaches in, and a coach finds the pupils.
+type Coaching struct {
+	layout.Page
+	Lede    string
+	Coaches []CoachLine
+	Pupils  []PupilLine
+	Link    string // one that was just made
+	From    components.Field
+}
+
+// CoachLine is an account that is let in, or waits for it.
+type CoachLine struct {
+	Player, Coach, Name, What string
+	Waits                     bool
+}
+
+// PupilLine is a player who has let the coach in.
+type PupilLine struct{ Player, Coach, Name, At, Target string }
+
+// NewCoachLine says what a coach sees and when the coach last looked.
+func NewCoachLine(player, coach golf.PlayerID, name string, from *time.Time, confirmed bool, looked *time.Time) CoachLine {
+	l := CoachLine{Player: fmt.Sprint(player), Coach: fmt.Sprint(coach), Name: name, Waits: !confirmed, What: "sees everything"}
+	if from != nil {
+		l.What = "sees what was played from " + shortDay(golf.DateOf(*from)) + " on"
+	}
+	switch {
+	case !confirmed:
+		l.What = "waits for your word; then " + l.What
+	case looked == nil:
+		l.What += ", and has not looked yet"
+	default:
+		l.What += ", and last looked on " + looked.Format("2 Jan 2006, 15:04 MST")
+	}
+	return l
+}
+
+// NewPupilLine leads to the months of a pupil.
+func NewPupilLine(player, coach golf.PlayerID, name string, target float64) PupilLine {
+	return PupilLine{fmt.Sprint(player), fmt.Sprint(coach), name, paths.Comparison{Whose: paths.Whose{Player: player}}.Months(), plain(target)}
+}
+
+// NewCoaching makes the page.
+func NewCoaching(page layout.Page, coaches []CoachLine, pupils []PupilLine, link string) Coaching {
+	page.Title, page.Here = "Coach", paths.Coaching
+	page.Foot = "A coach reads rounds and months and changes nothing. You can end it at any time; the coach's next click then finds no page."
+	c := Coaching{Page: page, Coaches: coaches, Pupils: pupils, Link: link, From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Hint: "Leave it empty to share everything."}}
+	c.Lede = "Nobody but you sees your rounds."
+	if n := len(coaches); n > 0 {
+		c.Lede = fmt.Sprintf("%s let in, or waiting for your word.", capital(plural(n, "coach is", "coaches are")))
+	}
+	return c
+}
+
+// CoachLink is what a pupil's link asks of who opens it.
+type CoachLink struct {
+	layout.Page
+	Lede, Player, Token string
+}
+
+// NewCoachLink makes the page.
+func NewCoachLink(page layout.Page, name, player, token string) CoachLink {
+	page.Title, page.Here = "An invitation", paths.Coaching
+	return CoachLink{page, fmt.Sprintf("%s asks you to be the coach: to read rounds and months, once %s has confirmed you by name.", name, name), player, token}
+}
