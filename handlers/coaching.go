@@ -14,10 +14,10 @@ import (
 const coachLinkDays = 7
 
 func (s *server) coaching(w http.ResponseWriter, r *http.Request) error {
-	return s.showCoaching(w, r, "")
+	return s.showCoaching(w, r, http.StatusOK, pages.CoachAsk{})
 }
 
-func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, link string) error {
+func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int, ask pages.CoachAsk) error {
 	coaches, err := s.store.Coaches(r.Context(), me(r).ID)
 	if err != nil {
 		return err
@@ -34,25 +34,22 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, link strin
 	for _, p := range pupils {
 		out = append(out, pages.NewPupilLine(p.ID, me(r).ID, p.Name, p.Target))
 	}
-	return show(w, r, http.StatusOK, pages.NewCoaching(shell(r), in, out, link).View())
+	return show(w, r, status, pages.NewCoaching(shell(r), in, out, ask).View())
 }
 
 // inviteCoach makes a link that one coach may use, once.
 func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
-	from, _ := golf.ParseDate(r.FormValue("from")) // a day that is none shares everything
+	ask := pages.CoachAsk{From: r.FormValue("from")}
+	from, err := golf.ParseDate(ask.From)
+	if ask.From != "" && err != nil { // it must not share everything instead
+		ask.Problem = capitalized(err.Error()) + ", or nothing to share everything."
+		return s.showCoaching(w, r, http.StatusUnprocessableEntity, ask)
+	}
 	token := rand.Text()
 	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from, coachLinkDays); err != nil {
 		return err
 	}
-	return s.showCoaching(w, r, origin(r, s.options.Secure)+paths.CoachLink(me(r).ID, token))
-}
-
-// origin is the address of this site as the browser has it.
-func origin(r *http.Request, secure bool) string {
-	if secure {
-		return "https://" + r.Host
-	}
-	return "http://" + r.Host
+	return s.showCoaching(w, r, http.StatusOK, pages.CoachAsk{Link: s.absolute(r, paths.CoachLink(me(r).ID, token))})
 }
 
 func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error {

@@ -14,6 +14,9 @@ func TestACoachComesAndGoes(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach, other := s.member("robin"), s.member("ines"), s.member("tam")
 	pupil.withRound()
+	if a := pupil.post("/coaching/invite", "from", "May"); a.status != http.StatusUnprocessableEntity || strings.Contains(a.body, "/coaching/accept?") {
+		t.Errorf("a day that is none makes a link: %d", a.status)
+	}
 	made := pupil.post("/coaching/invite")
 	link := html.UnescapeString(regexp.MustCompile(`/coaching/accept\?[^<]+`).FindString(made.body))
 	if link == "" {

@@ -13,7 +13,7 @@ import (
 
 // handicap shows the unofficial estimate of a player's Index.
 func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
-	_, whose, err := s.whose(r)
+	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
@@ -32,6 +32,9 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	var scores []handicap.Score
 	courses := map[golf.RoundID]pages.RatedCourse{}
 	for _, h := range history {
+		if _, known := rated[h.ID]; !known {
+			continue // taken away between the two questions
+		}
 		score, err := scoreOf(h, rated[h.ID])
 		if err != nil {
 			return err
@@ -39,7 +42,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 		scores = append(scores, score)
 		courses[h.ID] = pages.RatedCourse{Name: h.Round.Course, Course: rated[h.ID].Course}
 	}
-	return show(w, r, http.StatusOK, pages.NewHandicap(shell(r), whose, handicap.Estimate(scores), courses).View())
+	return show(w, r, http.StatusOK, pages.NewHandicap(shell(r), whose, player.Name, handicap.Estimate(scores), courses).View())
 }
 
 // scoreOf is a round as the rules of handicapping see it. A picked-up hole

@@ -249,6 +249,9 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if length := r.FormValue("putts"); length != "" {
+		return behindPutts(w, r, q, length)
+	}
 	boundary := golf.Yards.Of(player.BoundaryYd)
 	in, err := strconv.Atoi(r.FormValue("in"))
 	if err != nil || in < 1 || in > len(q.Sheet.Columns) {
@@ -266,4 +269,14 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 		return golf.ErrNotFound
 	}
 	return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View())
+}
+
+// behindPutts lists the putts of a length of the putting curve.
+func behindPutts(w http.ResponseWriter, r *http.Request, q pages.AskedMonths, length string) error {
+	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
+		if h.String() == length {
+			return show(w, r, http.StatusOK, pages.NewBehindPutts(shell(r), q, h).View())
+		}
+	}
+	return golf.ErrNotFound
 }

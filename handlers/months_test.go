@@ -75,11 +75,12 @@ func TestMonthsFromNothingToMany(t *testing.T) {
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=1&row=approach+100-150", http.StatusOK, "Approach: 100 to 150 yd, June", "/rounds/2#h")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=greens", http.StatusOK, "Greens hit, July", " chances.")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=six+feet", http.StatusOK, "Holed from six feet and in, July")
+	says("/players/1/months/behind?span=2026-06&span=2026-07&putts=3-4", http.StatusOK, "Putts, 3 to 4 ft, in all these spans", "chance")
 	says("/players/1/months.csv?span=2026-06&span=2026-07", http.StatusOK, "2026-06,2026-06-01,2026-06-30,8,144,lost approach,strokes per 18 holes,")
 	for _, path := range []string{"?span=2026-06", "?span=May&span=2026-06", "?versus=47", "?versus=level&level=x", "?from=2026-06-02&to=2026-06-01"} {
 		says("/players/1/months"+path, http.StatusUnprocessableEntity, `role="alert"`)
 	}
-	for _, path := range []string{"/players/2/months", "/players/x/months", "/players/1/months/behind?in=9&row=all", "/players/1/months/behind?in=1&row=nothing", "/players/1/months/behind?in=1&measure=nothing"} {
+	for _, path := range []string{"/players/2/months", "/players/x/months", "/players/1/months/behind?in=9&row=all", "/players/1/months/behind?in=1&row=nothing", "/players/1/months/behind?in=1&measure=nothing", "/players/1/months/behind?putts=7-7"} {
 		says(path, http.StatusNotFound)
 	}
 }

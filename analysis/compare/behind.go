@@ -39,12 +39,20 @@ func (r Row) holds(b account.Band) bool {
 
 // ShortPutts lists the putts of 6 ft and less of a column, the costliest first; a
 // hit is one that went in.
-func (c *Column) ShortPutts() []Behind {
+func (c *Column) ShortPutts() []Behind { return puttsBehind(c.Rounds, 0, 6*golf.Foot) }
+
+// PuttsBehind lists the putts of a length of the putting curve of some columns,
+// the costliest first; a hit is one that went in.
+func PuttsBehind(columns []Column, h Holed) []Behind {
+	return puttsBehind(together(columns), h.From, h.To)
+}
+
+func puttsBehind(rounds []*Judged, from, to golf.Distance) []Behind {
 	var all []Behind
-	for _, r := range c.Rounds {
+	for _, r := range rounds {
 		for i, h := range r.Account.Holes {
 			for k, s := range h.Shots {
-				if shot := r.Round.Holes[i].Shots[k]; shot.Lie == golf.Green && shot.Distance <= 6*golf.Foot {
+				if isPutt(r.Round.Holes[i].Shots[k], from, to) {
 					all = append(all, Behind{r, i, k, s.Lost, k == len(h.Shots)-1 && !h.PickedUp})
 				}
 			}

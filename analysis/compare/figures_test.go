@@ -43,6 +43,15 @@ func TestPuttsAreCounted(t *testing.T) {
 	tried := 0
 	for _, h := range curve {
 		tried += h.Tried
+		behind, made := PuttsBehind(sheet.Columns, h), 0
+		for _, b := range behind {
+			if b.Hit {
+				made++
+			}
+		}
+		if len(behind) != h.Tried || made != h.Made {
+			t.Errorf("%s: %d of %d behind it, counted %d of %d", h, made, len(behind), h.Made, h.Tried)
+		}
 	}
 	if tried != 5 || len(curve) != 4 {
 		t.Errorf("%d putts at %d lengths", tried, len(curve))

@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"fmt"
 	"math"
 
 	"strokeledger/analysis/golf"
@@ -17,6 +18,9 @@ type Holed struct {
 	Length   golf.Distance // mean; NaN when none was tried
 	feet     []float64
 }
+
+// String names the lengths as an address writes them, in feet: 3-4.
+func (h Holed) String() string { return fmt.Sprintf("%g-%g", h.From.Feet(), h.To.Feet()) }
 
 // Share is the part that went in. It is NaN when none was tried.
 func (h Holed) Share() float64 { return float64(h.Made) / float64(h.Tried) }
@@ -72,6 +76,11 @@ func together(columns []Column) []*Judged {
 
 func holedUpTo(rounds []*Judged, to golf.Distance) Holed { return holed(rounds, 0, to) }
 
+// isPutt reports whether a shot is a putt of (from, to]; 0 for no end.
+func isPutt(s golf.Shot, from, to golf.Distance) bool {
+	return s.Lie == golf.Green && s.Distance > from && (to == 0 || s.Distance <= to)
+}
+
 func holed(rounds []*Judged, from, to golf.Distance) Holed {
 	h := Holed{From: from, To: to}
 	sum := golf.Distance(0)
@@ -79,7 +88,7 @@ func holed(rounds []*Judged, from, to golf.Distance) Holed {
 		for _, hole := range r.Round.Holes {
 			played := hole.Played()
 			for i, s := range played {
-				if s.Lie != golf.Green || s.Distance <= from || to > 0 && s.Distance > to {
+				if !isPutt(s, from, to) {
 					continue
 				}
 				h.Tried++

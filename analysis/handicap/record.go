@@ -1,6 +1,7 @@
 package handicap
 
 import (
+	"cmp"
 	"slices"
 
 	"strokeledger/analysis/golf"
@@ -40,7 +41,6 @@ type Entry struct {
 	Note         Note
 	Adjusted     int     // gross score, each hole at its most
 	Differential float64 // with the reductions of exceptional scores
-	Reduced      int     // by how much it was reduced
 	Exceptional  int     // by how much it reduced the record
 	Used         bool    // it is among the lowest of the present Index
 	Index        float64 // after it
@@ -138,7 +138,6 @@ func (r *Record) exceptional(counted []int) {
 	}
 	for _, i := range counted[max(0, len(counted)-recordLength):] {
 		r.Entries[i].Differential = tenth(r.Entries[i].Differential - float64(newest.Exceptional))
-		r.Entries[i].Reduced += newest.Exceptional
 	}
 }
 
@@ -175,16 +174,7 @@ func (r *Record) low(counted []int) {
 func (r *Record) use(counted []int) {
 	latest := slices.Clone(counted[max(0, len(counted)-recordLength):])
 	n, _ := bestOf(len(latest))
-	slices.SortStableFunc(latest, func(a, b int) int {
-		switch x, y := r.Entries[a].Differential, r.Entries[b].Differential; {
-		case x < y:
-			return -1
-		case x > y:
-			return 1
-		default:
-			return 0
-		}
-	})
+	slices.SortStableFunc(latest, func(a, b int) int { return cmp.Compare(r.Entries[a].Differential, r.Entries[b].Differential) })
 	for _, i := range latest[:n] {
 		r.Entries[i].Used = true
 	}

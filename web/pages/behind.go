@@ -37,7 +37,7 @@ func NewBehindRow(page layout.Page, q AskedMonths, i int, row compare.Row) Behin
 		name = capital(row.Category.String())
 	}
 	all := c.ShotsOf(row)
-	p := newBehind(page, q, i, name, all)
+	p := newBehind(page, q, fmt.Sprintf("%s, %s", name, spanName(q, i)), all)
 	lost := 0.0
 	for _, b := range all {
 		lost += b.Lost
@@ -59,27 +59,37 @@ func NewBehindMeasure(page layout.Page, q AskedMonths, i int, measure string, al
 			}
 		}
 	}
-	p := newBehind(page, q, i, name, all)
+	p := newBehind(page, q, fmt.Sprintf("%s, %s", name, spanName(q, i)), all)
 	k := compare.MeasureAt(measure)
 	p.Holes, p.Share = k >= 0, k < 0 || compare.Measures[k].Share
+	p.Lede = fmt.Sprintf("%s in %s.", plural(len(all), "hole", "holes"), plural(len(q.Sheet.Columns[i].Rounds), "round", "rounds"))
+	if p.Share {
+		p.Lede = hitsOf(all)
+	}
+	return p
+}
+
+// NewBehindPutts lists the putts of a length of the putting curve.
+func NewBehindPutts(page layout.Page, q AskedMonths, h compare.Holed) Behind {
+	all := compare.PuttsBehind(q.Sheet.Columns, h)
+	p := newBehind(page, q, fmt.Sprintf("Putts, %s, in all these spans", puttLength(h, q)), all)
+	p.Share, p.Lede = true, hitsOf(all)
+	return p
+}
+
+func hitsOf(all []compare.Behind) string {
 	hits := 0
 	for _, b := range all {
 		if b.Hit {
 			hits++
 		}
 	}
-	switch {
-	case p.Share:
-		p.Lede = fmt.Sprintf("%d of %s.", hits, plural(len(all), "chance", "chances"))
-	default:
-		p.Lede = fmt.Sprintf("%s in %s.", plural(len(all), "hole", "holes"), plural(len(q.Sheet.Columns[i].Rounds), "round", "rounds"))
-	}
-	return p
+	return fmt.Sprintf("%d of %s.", hits, plural(len(all), "chance", "chances"))
 }
 
-func newBehind(page layout.Page, q AskedMonths, i int, name string, all []compare.Behind) Behind {
-	page.Title, page.Here = name, paths.MyMonths
-	p := Behind{Page: page, Heading: fmt.Sprintf("%s, %s", name, spanName(q, i)), Back: q.At.Months()}
+func newBehind(page layout.Page, q AskedMonths, heading string, all []compare.Behind) Behind {
+	page.Title, page.Here = heading, paths.MyMonths
+	p := Behind{Page: page, Heading: heading, Back: q.At.Months()}
 	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. On the statement of a round the same shot is charged against the golfer of that course and target.", againstWhom(q))
 	if len(all) > behindMost {
 		p.Cut = fmt.Sprintf("The costliest %d of %d.", behindMost, len(all))

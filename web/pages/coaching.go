@@ -20,6 +20,13 @@ type Coaching struct {
 	From    components.Field
 }
 
+// CoachAsk is what was asked of the form that makes a link, and what came of it.
+type CoachAsk struct {
+	From    string // the first day shared, as it was typed
+	Problem string
+	Link    string // that was made
+}
+
 // CoachLine is an account that is let in, or waits for it.
 type CoachLine struct {
 	Player, Coach, Name, What string
@@ -52,10 +59,11 @@ func NewPupilLine(player, coach golf.PlayerID, name string, target float64) Pupi
 }
 
 // NewCoaching makes the page.
-func NewCoaching(page layout.Page, coaches []CoachLine, pupils []PupilLine, link string) Coaching {
+func NewCoaching(page layout.Page, coaches []CoachLine, pupils []PupilLine, ask CoachAsk) Coaching {
 	page.Title, page.Here = "Coach", paths.Coaching
 	page.Foot = "A coach reads rounds and months and changes nothing. You can end it at any time; the coach's next click then finds no page."
-	c := Coaching{Page: page, Coaches: coaches, Pupils: pupils, Link: link, From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Hint: "Leave it empty to share everything."}}
+	c := Coaching{Page: page, Coaches: coaches, Pupils: pupils, Link: ask.Link,
+		From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Value: ask.From, Problem: ask.Problem, Hint: "Leave it empty to share everything."}}
 	c.Lede = "Nobody but you sees your rounds."
 	if n := len(coaches); n > 0 {
 		c.Lede = fmt.Sprintf("%s let in, or waiting for your word.", capital(plural(n, "coach is", "coaches are")))

@@ -98,7 +98,7 @@ func (c Coaching) View() templ.Component {
 					}
 					ctx = templ.InitializeContext(ctx)
 					for _, p := range c.Pupils {
-						templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 6, "<div class=\"chips pupil\"><a href=\"")
+						templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 6, "<div class=\"chips\"><a href=\"")
 						if templ_7745c5c3_Err != nil {
 							return templ_7745c5c3_Err
 						}

@@ -33,11 +33,13 @@ type RatedCourse struct {
 }
 
 // NewHandicap makes the page, the latest score first.
-func NewHandicap(page layout.Page, whose paths.Whose, r handicap.Record, courses map[golf.RoundID]RatedCourse) Handicap {
+func NewHandicap(page layout.Page, whose paths.Whose, name string, r handicap.Record, courses map[golf.RoundID]RatedCourse) Handicap {
 	page.Title, page.Here = "Handicap estimate", paths.MyMonths
 	page.Foot = "Unofficial. Only an authorised association issues a Handicap Index. Worked out by the Rules of Handicapping 2024 with every recorded round as an acceptable score and no playing conditions calculation; the nine holes not played count .52 for each point of Index plus 1.2, an approximation from memory. Stroke indexes that are not known are taken in the order of play."
 	h := Handicap{Page: page, Months: paths.Comparison{Whose: whose}.Months()}
 	switch {
+	case r.HasIndex && !whose.Own:
+		h.Lede = fmt.Sprintf("The unofficial estimate for %s is %s.", name, index(r.Index))
 	case r.HasIndex:
 		h.Lede = fmt.Sprintf("Your unofficial estimate is %s.", index(r.Index))
 	case r.Missing == 1:

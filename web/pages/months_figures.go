@@ -137,7 +137,7 @@ type Putts struct {
 type PuttPoint struct{ X, Y, High, Low, Text string }
 
 // PuttRow is the table beside the picture.
-type PuttRow struct{ Length, Holed, Share, Interval, Target, Tour string }
+type PuttRow struct{ Length, At, Holed, Share, Interval, Target, Tour string }
 
 // The lengths that the picture holds, in feet.
 const (
@@ -168,7 +168,7 @@ func putts(q AskedMonths) Putts {
 	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
 		i, length := h.Interval(), puttLength(h, q)
 		p.Points = append(p.Points, PuttPoint{chart.Percent(across(h.Length.Feet())), up.Down(h.Share()), up.Down(i.High), up.Down(i.Low), length + ": " + percent(h.Share())})
-		p.Table = append(p.Table, PuttRow{length, fmt.Sprintf("%d of %d", h.Made, h.Tried), percent(h.Share()), percent(i.Low) + " to " + percent(i.High), percent(h.By(q.Putter)), percent(h.By(q.TourPutt))})
+		p.Table = append(p.Table, PuttRow{length, q.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), percent(h.Share()), percent(i.Low) + " to " + percent(i.High), percent(h.By(q.Putter)), percent(h.By(q.TourPutt))})
 		if i.High < h.By(q.Putter) {
 			below += ", " + length
 		}

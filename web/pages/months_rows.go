@@ -178,7 +178,7 @@ func (m *Months) plays(q AskedMonths) MonthTable {
 			if c.Plays[part] {
 				p := c.PlaysTo[part]
 				cell.Figure, cell.Interval, cell.None = levelName(p.Level), levelRange(p), false
-				cell.Reach = reachOf(p, q.Target)
+				cell.Reach, cell.At = reachOf(p, q.Target), q.At.BehindRow(i+1, part.String())
 			}
 			r.Cells = append(r.Cells, cell)
 		}

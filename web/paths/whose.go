@@ -81,6 +81,11 @@ func (c Comparison) BehindMeasure(span int, measure string) string {
 	return c.at("/months/behind") + c.query(url.Values{"in": {strconv.Itoa(span)}, "measure": {measure}})
 }
 
+// BehindPutts lists the putts of a length in all the spans.
+func (c Comparison) BehindPutts(length string) string {
+	return c.at("/months/behind") + c.query(url.Values{"putts": {length}})
+}
+
 // With returns the comparison of other spans.
 func (c Comparison) With(spans ...string) Comparison {
 	c.Spans = spans
