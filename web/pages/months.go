@@ -26,6 +26,7 @@ type Months struct {
 	Counts  []MonthTable
 	Season  Season
 	Putts   Putts
+	Enter   string // address at which a round begins, while there is none
 	CSV     string // address of the table as a file
 	Record  string // address of the handicap estimate
 }
@@ -61,7 +62,10 @@ func NewMonths(page layout.Page, q AskedMonths) Months {
 	m := Months{Page: page, Presets: presets(q), Choose: chooseSpans(q), CSV: q.At.MonthsCSV(), Record: q.At.Handicap(), Against: againstWhom(q)}
 	m.At = fmt.Sprintf("%s, %s.", monthsAt(q), q.Name)
 	if len(q.Line) == 0 {
-		m.Empty = true
+		m.Empty, m.At = true, q.Name+"."
+		if q.At.Own {
+			m.Enter = paths.NewRound
+		}
 		m.Lede = "No rounds to compare yet. Enter two, and they stand side by side here."
 		if q.At.Course != "" || len(q.At.Without) > 0 {
 			m.Lede = "No round is left to compare. Choose another course, or leave fewer rounds out."
