@@ -56,14 +56,26 @@ func (s *Store) Import(ctx context.Context, who golf.PlayerID, rounds []Round, r
 			if there[r.Name] && !replace {
 				continue
 			}
-			if _, err := change(ctx, tx.q, `delete from rounds where player_id = @who and name = @name and deleted_at is null`,
-				pgx.StrictNamedArgs{"who": who, "name": r.Name}); err != nil {
+			id, err := tx.NewRound(ctx, who, r)
+			if err != nil {
 				return err
 			}
-			if _, err := tx.NewRound(ctx, who, r); err != nil {
+			if err := tx.replace(ctx, who, id, r.Name); err != nil {
 				return err
 			}
 		}
 		return tx.DropPending(ctx, who)
 	})
+}
+
+// replace puts a round in the place of those of its name; what is noted of them
+// is noted of it.
+func (s *Store) replace(ctx context.Context, who golf.PlayerID, id golf.RoundID, name string) error {
+	const old = `player_id = @who and name = @name and deleted_at is null and id <> @id`
+	args := pgx.StrictNamedArgs{"who": who, "name": name, "id": id}
+	if _, err := change(ctx, s.q, `update notes set round_id = @id where player_id = @who and round_id in (select id from rounds where `+old+`)`, args); err != nil {
+		return err
+	}
+	_, err := change(ctx, s.q, `delete from rounds where `+old, args)
+	return err
 }

@@ -16,7 +16,7 @@ func sees(t *testing.T, s *db.Store, asker, player golf.PlayerID) int {
 	if err != nil {
 		t.Fatal(err)
 	}
-	_, err = s.Seen(t.Context(), asker, player)
+	_, err = s.Seen(t.Context(), asker, player, "/months")
 	if len(all) > 0 && err != nil || err != nil && !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("%d rounds, %v", len(all), err)
 	}
@@ -75,7 +75,11 @@ func TestACoachIsLetIn(t *testing.T) {
 	if err != nil || len(coaches) != 1 || !coaches[0].Confirmed || coaches[0].LookedAt == nil {
 		t.Errorf("%+v, %v", coaches, err)
 	}
-	if pupils, err := s.Pupils(ctx, coach); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
+	looks, err := s.Looks(ctx, pupil)
+	if err != nil || len(looks) != 1 || looks[0].CoachID != coach || looks[0].Page != "/months" || looks[0].Times != 1 {
+		t.Errorf("%+v, %v", looks, err)
+	}
+	if pupils, err := s.Roster(ctx, coach, "/coaching"); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
 		t.Errorf("%+v, %v", pupils, err)
 	}
 	if err := s.EndCoaching(ctx, other, pupil, coach); !errors.Is(err, golf.ErrNotFound) {

@@ -96,7 +96,9 @@ func (s *Store) SaveHole(ctx context.Context, who golf.PlayerID, round golf.Roun
 		if version != h.Version {
 			return golf.ErrConflict
 		}
-		batch := &pgx.Batch{}
+		batch, changed := &pgx.Batch{}, pgx.StrictNamedArgs{"who": who, "round": round}
+		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, changed)
+		batch.Queue(`update rounds set changed_at = now() where player_id = @who and id = @round`, changed)
 		queueHole(batch, who, round, h)
 		return told(tx.q.SendBatch(ctx, batch).Close())
 	})
@@ -141,6 +143,10 @@ func (s *Store) TellHole(ctx context.Context, who golf.PlayerID, round golf.Roun
 			from rounds r join courses c on c.id = r.course_id and c.owner_id = @who
 			where r.player_id = @who and r.id = @round
 			on conflict (course_id, number) do nothing`, args)
+		if err != nil {
+			return err
+		}
+		_, err = change(ctx, tx.q, `delete from round_summaries where player_id = @who and round_id = @round`, pgx.StrictNamedArgs{"who": who, "round": round})
 		return err
 	})
 }

@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"net/http"
+	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -10,12 +11,18 @@ import (
 
 // whose is the player of the address, when who is signed in may look at the
 // player's pages; otherwise there is no such page. It is the one place that
-// decides; every read asks the database again.
+// decides, and that notes for the pupil what a coach opens; every read asks the
+// database again.
 func (s *server) whose(r *http.Request) (db.Player, paths.Whose, error) {
 	n, err := id(r, "player")
 	if err != nil {
 		return db.Player{}, paths.Whose{}, err
 	}
-	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n))
+	page := ""
+	if r.Method == http.MethodGet {
+		_, page, _ = strings.Cut(strings.TrimPrefix(r.URL.Path, paths.Players+"/"), "/")
+		page = "/" + page
+	}
+	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n), page)
 	return p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}, err
 }

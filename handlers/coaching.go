@@ -22,7 +22,7 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	if err != nil {
 		return err
 	}
-	pupils, err := s.store.Pupils(r.Context(), me(r).ID)
+	roster, err := s.roster(r)
 	if err != nil {
 		return err
 	}
@@ -30,11 +30,8 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	for _, c := range coaches {
 		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.SharedFrom, c.Confirmed, c.LookedAt))
 	}
-	var out []pages.PupilLine
-	for _, p := range pupils {
-		out = append(out, pages.NewPupilLine(p.ID, me(r).ID, p.Name, p.Target))
-	}
-	return show(w, r, status, pages.NewCoaching(shell(r), in, out, ask).View())
+	mine := paths.Whose{Player: me(r).ID, Own: true}
+	return show(w, r, status, pages.NewCoaching(shell(r), mine, in, roster, ask).View())
 }
 
 // inviteCoach makes a link that one coach may use, once.

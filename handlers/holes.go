@@ -109,6 +109,9 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	case err != nil:
 		return err
 	}
+	if err := s.summarize(r.Context(), me(r).ID, me(r), []golf.RoundID{kept.ID}, nil); err != nil {
+		return err
+	}
 	return then(w, r, nextHole(kept, h.Number))
 }
 

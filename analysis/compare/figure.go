@@ -2,7 +2,6 @@ package compare
 
 import (
 	"math"
-	"math/rand/v2"
 
 	"strokeledger/analysis/stat"
 )
@@ -20,26 +19,15 @@ type Figure struct {
 
 // draws are rounds of a span drawn anew, for every figure of it alike.
 type draws struct {
-	rounds int
-	at     []int32 // resampled rounds, one draw after the other
-	reach  float64 // of an interval, in standard errors
+	stat.Draws
+	reach float64 // of an interval, in standard errors
 }
 
-// figureDraws is how often the rounds of a span are drawn anew.
-const figureDraws = 1000
-
 func newDraws(rounds int, seed uint64) draws {
-	d := draws{rounds: rounds}
 	if rounds < 2 {
-		return d
+		return draws{}
 	}
-	d.reach = stat.TQuantile(.5+confidence/2, float64(rounds-1))
-	rng := rand.New(rand.NewPCG(seed, uint64(rounds)))
-	d.at = make([]int32, figureDraws*rounds)
-	for i := range d.at {
-		d.at[i] = int32(rng.IntN(rounds))
-	}
-	return d
+	return draws{drawn(rounds, seed), stat.TQuantile(.5+confidence/2, float64(rounds-1))}
 }
 
 // perRound averages values of rounds for 18 holes. Where every round is whole
@@ -69,20 +57,20 @@ func ratio(values, chances []float64, scale float64, d draws) Figure {
 		return f
 	}
 	mean, square, count := 0.0, 0.0, 0.0
-	for at := d.at; len(at) > 0; at = at[n:] {
+	d.Each(func(drawn []int32) {
 		value, chance := 0.0, 0.0
-		for _, i := range at[:n] {
+		for _, i := range drawn {
 			value += values[i]
 			chance += chances[i]
 		}
 		if chance == 0 {
-			continue // none of the drawn rounds had a chance
+			return // none of the drawn rounds had a chance
 		}
 		count++
 		away := scale*value/chance - mean
 		mean += away / count
 		square += away * (scale*value/chance - mean)
-	}
+	})
 	// the deviation of one round, of which the error of the average follows
 	f.SD = math.Sqrt(square / count * float64(n) / float64(n-1) * float64(n))
 	return f

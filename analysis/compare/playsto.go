@@ -3,6 +3,7 @@ package compare
 import (
 	"math/rand/v2"
 	"slices"
+	"sync"
 
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
@@ -16,6 +17,30 @@ const (
 	resamples  = 1000 // how often rounds are drawn anew for an interval
 	confidence = .95  // how sure an interval is
 )
+
+// keptDraws is up to how many rounds their draws are kept: those of the usual
+// spans.
+const keptDraws = 20
+
+type drawsKey struct {
+	rounds int
+	seed   uint64
+}
+
+var keptDrawn sync.Map // draws by drawsKey
+
+// drawn are the draws of a seed from so many rounds.
+func drawn(rounds int, seed uint64) stat.Draws {
+	key := drawsKey{rounds, seed}
+	if d, ok := keptDrawn.Load(key); ok {
+		return d.(stat.Draws)
+	}
+	d := stat.NewDraws(rand.New(rand.NewPCG(seed, uint64(rounds))), rounds, resamples)
+	if rounds <= keptDraws {
+		keptDrawn.Store(key, d)
+	}
+	return d
+}
 
 // Level is a level on the ladder, or past one of its ends; the value is then
 // that of the end.
@@ -57,31 +82,65 @@ type PlaysTo struct {
 // their number is told. The interval draws whole rounds anew, with the same
 // draws for the same seed.
 func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo, ok bool) {
-	var rows [][]float64
+	rows := played(profiles, c)
+	result.Rounds = len(rows)
+	if len(rows) < MinRounds {
+		return result, false
+	}
+	level := l.zero(rows, inOrder(len(rows)))
+	result.Level = levelOf(level)
+	near := l.below(level)
+	levels := drawn(len(rows), seed).Bootstrap(func(drawn []int32) float64 { return l.zeroNear(rows, drawn, near) })
+	interval := stat.BootstrapInterval(levels, len(rows), confidence)
+	result.Low, result.High = levelOf(interval.Low), levelOf(interval.High)
+	return result, true
+}
+
+// level is that of PlaysTo alone.
+func (l Ladder) level(profiles []Profile, c golf.Category) (level Level, ok bool) {
+	rows := played(profiles, c)
+	if len(rows) < MinRounds {
+		return Level{}, false
+	}
+	return levelOf(l.zero(rows, inOrder(len(rows)))), true
+}
+
+// played are the losses of the rounds that have a stroke in a part of the game.
+func played(profiles []Profile, c golf.Category) [][]float64 {
+	rows := make([][]float64, 0, len(profiles))
 	for _, p := range profiles {
 		if slices.ContainsFunc(p.lost[c], func(x float64) bool { return x != 0 }) {
 			rows = append(rows, p.lost[c])
 		}
 	}
-	result.Rounds = len(rows)
-	if len(rows) < MinRounds {
-		return result, false
-	}
-	all := make([]int, len(rows))
-	for i := range all {
-		all[i] = i
-	}
-	result.Level = levelOf(l.zero(rows, all))
-	draws := stat.Bootstrap(rand.New(rand.NewPCG(seed, uint64(c))), len(rows), resamples,
-		func(drawn []int) float64 { return l.zero(rows, drawn) })
-	interval := stat.BootstrapInterval(draws, len(rows), confidence)
-	result.Low, result.High = levelOf(interval.Low), levelOf(interval.High)
-	return result, true
+	return rows
 }
 
-// zero is the level at which the drawn rows add up to nothing lost: the sum is
-// linear between rungs and falls from one to the next.
-func (l Ladder) zero(rows [][]float64, drawn []int) float64 {
+func inOrder(n int) []int32 {
+	all := make([]int32, n)
+	for i := range all {
+		all[i] = int32(i)
+	}
+	return all
+}
+
+// below is the rung at or under a level, never the last.
+func (l Ladder) below(level float64) int {
+	rung := 0
+	for rung < len(l)-2 && l[rung+1].Level() <= level {
+		rung++
+	}
+	return rung
+}
+
+// zero is the level at which the drawn rows add up to nothing lost.
+func (l Ladder) zero(rows [][]float64, drawn []int32) float64 {
+	return l.zeroNear(rows, drawn, len(l)/2)
+}
+
+// zeroNear is that level, looked for from a rung: the sum is linear between
+// rungs and falls from one to the next.
+func (l Ladder) zeroNear(rows [][]float64, drawn []int32, rung int) float64 {
 	sum := func(rung int) float64 {
 		s := 0.0
 		for _, i := range drawn {
@@ -89,21 +148,20 @@ func (l Ladder) zero(rows [][]float64, drawn []int) float64 {
 		}
 		return s
 	}
-	low, high := 0, len(l)-1
-	lost, won := sum(low), sum(high)
-	if lost <= 0 {
-		return expect.MinLevel
-	}
-	if won >= 0 {
-		return expect.MaxLevel
-	}
-	for high-low > 1 {
-		mid := (low + high) / 2
-		if s := sum(mid); s > 0 {
-			low, lost = mid, s
-		} else {
-			high, won = mid, s
+	lost, won := sum(rung), sum(rung+1)
+	for lost <= 0 {
+		if rung == 0 {
+			return expect.MinLevel
 		}
+		rung--
+		lost, won = sum(rung), lost
 	}
-	return l[low].Level() + (l[high].Level()-l[low].Level())*lost/(lost-won)
+	for won >= 0 {
+		if rung == len(l)-2 {
+			return expect.MaxLevel
+		}
+		rung++
+		lost, won = won, sum(rung+1)
+	}
+	return l[rung].Level() + (l[rung+1].Level()-l[rung].Level())*lost/(lost-won)
 }

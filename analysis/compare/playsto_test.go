@@ -124,9 +124,9 @@ func TestSpreadOfPuttingLevels(t *testing.T) {
 		var all []float64
 		for i := 0; i+n <= len(profiles); i += n {
 			var rows [][]float64
-			var drawn []int
+			var drawn []int32
 			for k := range n {
-				rows, drawn = append(rows, profiles[i+k].lost[golf.Putting]), append(drawn, k)
+				rows, drawn = append(rows, profiles[i+k].lost[golf.Putting]), append(drawn, int32(k))
 			}
 			all = append(all, ladder.zero(rows, drawn))
 		}

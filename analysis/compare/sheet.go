@@ -60,7 +60,7 @@ type Cell struct {
 func NewSheet(rounds []*Judged, spans []Span, boundary golf.Distance, ladder Ladder, seed uint64) Sheet {
 	s := Sheet{Rows: rowsOf(boundary), Columns: make([]Column, len(spans))}
 	inParallel(len(spans), func(i int) {
-		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed+uint64(i))
+		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed)
 	})
 	first := -1
 	for i := range s.Columns {

@@ -1,8 +1,10 @@
 package expect
 
 import (
+	"crypto/sha256"
 	_ "embed"
 	"encoding/binary"
+	"encoding/hex"
 	"fmt"
 	"math"
 )
@@ -20,6 +22,13 @@ var levelsFile []byte
 // Committed returns the levels in the repository, in ascending order of skill
 // coordinate, as the calibration command last wrote them.
 func Committed() ([]Stored, error) { return Decode(levelsFile) }
+
+// Version names the levels in the repository: another after every calibration,
+// so that what was worked out with them is known to be out of date.
+func Version() string {
+	sum := sha256.Sum256(levelsFile)
+	return hex.EncodeToString(sum[:6])
+}
 
 // Encode writes levels as the level file: little-endian float64 in the order
 // of the fields, one level after the other.

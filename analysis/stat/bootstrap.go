@@ -2,27 +2,9 @@ package stat
 
 import (
 	"math"
-	"math/rand/v2"
-	"slices"
 
 	"gonum.org/v1/gonum/stat"
 )
-
-// Bootstrap draws n units anew from n, with replacement, as often as asked,
-// and returns what the statistic came to, in ascending order. The slice of
-// places that it passes is used again for the next draw.
-func Bootstrap(rng *rand.Rand, n, draws int, statistic func(drawn []int) float64) []float64 {
-	results := make([]float64, draws)
-	drawn := make([]int, n)
-	for i := range results {
-		for k := range drawn {
-			drawn[k] = rng.IntN(n)
-		}
-		results[i] = statistic(drawn)
-	}
-	slices.Sort(results)
-	return results
-}
 
 // BootstrapInterval reads an interval off ascending bootstrap results of n
 // units. Plain percentiles are too narrow for few units, by the factor

@@ -99,7 +99,7 @@ func TestBootstrapIntervalCovers(t *testing.T) {
 			for i := range x {
 				x[i] = rng.NormFloat64()
 			}
-			draws := Bootstrap(rng, n, 400, func(drawn []int) float64 {
+			draws := NewDraws(rng, n, 400).Bootstrap(func(drawn []int32) float64 {
 				sum := 0.0
 				for _, i := range drawn {
 					sum += x[i]
@@ -122,9 +122,9 @@ func TestBootstrapIntervalCovers(t *testing.T) {
 }
 
 func TestBootstrapIsTheSameForASeed(t *testing.T) {
-	first := func(drawn []int) float64 { return float64(drawn[0]) }
-	a := Bootstrap(rand.New(rand.NewPCG(1, 1)), 9, 50, first)
-	b := Bootstrap(rand.New(rand.NewPCG(1, 1)), 9, 50, first)
+	first := func(drawn []int32) float64 { return float64(drawn[0]) }
+	a := NewDraws(rand.New(rand.NewPCG(1, 1)), 9, 50).Bootstrap(first)
+	b := NewDraws(rand.New(rand.NewPCG(1, 1)), 9, 50).Bootstrap(first)
 	for i := range a {
 		if a[i] != b[i] || i > 0 && a[i] < a[i-1] {
 			t.Fatal("not the same, or not ascending")

@@ -20,6 +20,7 @@ import (
 const (
 	demoSteward = "steward@harrowfen.example"
 	demoPlayer  = "robin@harrowfen.example"
+	demoCoach   = "ines@harrowfen.example"
 )
 
 var (
@@ -61,7 +62,7 @@ func fillDemo(ctx context.Context, store *db.Store, data string, s streams) erro
 	case err != nil:
 		return err
 	}
-	fmt.Fprintf(s.out, "Demo: sign in as %s or %s with the password %s\n", demoPlayer, demoSteward, password)
+	fmt.Fprintf(s.out, "Demo: sign in as %s, %s or %s with the password %s\n", demoPlayer, demoCoach, demoSteward, password)
 	return nil
 }
 
@@ -85,7 +86,10 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 			return err
 		}
 	}
-	return demoSeasons(ctx, store, player.ID, time.Now())
+	if err := demoSeasons(ctx, store, player.ID, time.Now()); err != nil {
+		return err
+	}
+	return demoCoaching(ctx, store, player.ID, hash, time.Now())
 }
 
 func of(x float64) *float64 { return &x }

@@ -13,9 +13,15 @@ import (
 // Coaching is where a player lets coaches in, and a coach finds the pupils.
 type Coaching struct {
 	layout.Page
+	Heading string
+	At      string // the day
 	Lede    string
+	Mine    string // address of the player's own lessons and practice
+	Looks   string // address of what coaches opened
+	Kept    string // address of private notes on pupils of the past
 	Coaches []CoachLine
-	Pupils  []PupilLine
+	Pupils  bool // the player is a coach of somebody
+	Roster  Roster
 	Link    string // one that was just made
 	From    components.Field
 }
@@ -32,9 +38,6 @@ type CoachLine struct {
 	Player, Coach, Name, What string
 	Waits                     bool
 }
-
-// PupilLine is a player who has let the coach in.
-type PupilLine struct{ Player, Coach, Name, At, Target string }
 
 // NewCoachLine says what a coach sees and when the coach last looked.
 func NewCoachLine(player, coach golf.PlayerID, name string, from *time.Time, confirmed bool, looked *time.Time) CoachLine {
@@ -53,20 +56,23 @@ func NewCoachLine(player, coach golf.PlayerID, name string, from *time.Time, con
 	return l
 }
 
-// NewPupilLine leads to the months of a pupil.
-func NewPupilLine(player, coach golf.PlayerID, name string, target float64) PupilLine {
-	return PupilLine{fmt.Sprint(player), fmt.Sprint(coach), name, paths.Comparison{Whose: paths.Whose{Player: player}}.Months(), plain(target)}
-}
-
 // NewCoaching makes the page.
-func NewCoaching(page layout.Page, coaches []CoachLine, pupils []PupilLine, ask CoachAsk) Coaching {
+func NewCoaching(page layout.Page, mine paths.Whose, coaches []CoachLine, roster AskedRoster, ask CoachAsk) Coaching {
 	page.Title, page.Here = "Coach", paths.Coaching
-	page.Foot = "A coach reads rounds and months and changes nothing. You can end it at any time; the coach's next click then finds no page."
-	c := Coaching{Page: page, Coaches: coaches, Pupils: pupils, Link: ask.Link,
+	page.Foot = "A coach reads rounds, months and practice, and changes none of them. You can end it at any time; the coach's next click then finds no page."
+	c := Coaching{Page: page, Heading: "Coach", Coaches: coaches, Link: ask.Link, Mine: mine.Lessons(), Looks: paths.CoachLooks, Kept: paths.CoachKept,
 		From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Value: ask.From, Problem: ask.Problem, Hint: "Leave it empty to share everything."}}
 	c.Lede = "Nobody but you sees your rounds."
 	if n := len(coaches); n > 0 {
 		c.Lede = fmt.Sprintf("%s let in, or waiting for your word.", capital(plural(n, "coach is", "coaches are")))
+	}
+	if n := len(roster.Pupils); n > 0 {
+		c.Pupils, c.Roster = true, NewRoster(roster)
+		c.Heading, c.At, c.Lede = fmt.Sprintf("Your %s %s", spelled(n), word(n, "pupil", "pupils")), day(roster.Today)+".", c.Roster.Lede
+		if n == 1 {
+			c.Heading = "Your pupil"
+		}
+		c.Page.Foot = "Fixed golfer. Plays to compares every pupil on one scale, whatever the course. Better or worse stands where the ten rounds before lie outside the interval of the last ten. A pupil shares rounds with you and can stop at any time, and sees which pages you opened."
 	}
 	return c
 }

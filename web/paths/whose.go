@@ -22,7 +22,37 @@ const (
 	CoachAccept  = "/coaching/accept"
 	CoachConfirm = "/coaching/confirm"
 	CoachEnd     = "/coaching/end"
+	CoachLooks   = "/coaching/looks"
+	CoachKept    = "/coaching/kept"
+	Squad        = "/coaching/squad"
 )
+
+// Roster is how a coach's list of pupils is sorted and narrowed.
+type Roster struct {
+	Sort string // by what; empty for what needs a look
+	Show string // which; empty for all
+	Name string // part of the names; empty for any
+}
+
+// Address is the list of that choice.
+func (r Roster) Address() string {
+	q := url.Values{}
+	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name} {
+		if v != "" {
+			q.Set(k, v)
+		}
+	}
+	if len(q) == 0 {
+		return Coaching
+	}
+	return Coaching + "?" + q.Encode()
+}
+
+// By is the same list sorted by something else.
+func (r Roster) By(sort string) Roster {
+	r.Sort = sort
+	return r
+}
 
 // CoachLink is the link by which an account asks to be a player's coach.
 func CoachLink(player golf.PlayerID, token string) string {
@@ -52,6 +82,17 @@ func (w Whose) Round(id golf.RoundID) string {
 	}
 	return w.at(Round(id))
 }
+
+// Rounds lists the player's rounds.
+func (w Whose) Rounds() string {
+	if w.Own {
+		return Rounds
+	}
+	return w.at(Rounds)
+}
+
+// Lessons is where coach and pupil write to each other, with the practice.
+func (w Whose) Lessons() string { return w.at("/lessons") }
 
 // Handicap is the estimate of the player's handicap.
 func (w Whose) Handicap() string { return w.at("/handicap") }

@@ -1,0 +1,83 @@
+package compare
+
+import "strokeledger/analysis/golf"
+
+// FormRounds is over how many rounds a player's form is taken, and over how many
+// before them it is compared with.
+const FormRounds = 10
+
+// Form is how a player has played over the last ten rounds, beside the ten
+// before.
+type Form struct {
+	Rounds   int // of the last ten, with a hole whose strokes are known
+	Now      [golf.Putting + 1]PlaysTo
+	Told     [golf.Putting + 1]bool // whether Now of that part is
+	Before   [golf.Putting + 1]Level
+	Was      [golf.Putting + 1]bool // whether Before of that part is told
+	Doubles  float64                // for 18 holes
+	Compound float64                // the share of the doubles; 0 without any
+}
+
+// Form works out a player's form from summaries, the latest first. The levels
+// and intervals are those of NewSheet with the same seed.
+func (l Ladder) Form(latestFirst []Summary, seed uint64) Form {
+	var f Form
+	now := detailed(latestFirst[:min(FormRounds, len(latestFirst))])
+	before := detailed(latestFirst[min(FormRounds, len(latestFirst)):min(2*FormRounds, len(latestFirst))])
+	f.Rounds = len(now)
+	holes, doubles, compound := 0.0, 0, 0
+	for _, s := range now {
+		holes += s.Holes
+		doubles += s.Doubles
+		compound += s.Compound
+	}
+	if holes > 0 {
+		f.Doubles = wholeRound * float64(doubles) / holes
+	}
+	if doubles > 0 {
+		f.Compound = float64(compound) / float64(doubles)
+	}
+	profiles, earlier := profilesIn(now), profilesIn(before)
+	for _, c := range golf.Categories {
+		f.Now[c], f.Told[c] = l.PlaysTo(profiles, c, seed)
+		f.Before[c], f.Was[c] = l.level(earlier, c)
+	}
+	return f
+}
+
+func detailed(all []Summary) []Summary {
+	var kept []Summary
+	for _, s := range all {
+		if s.Holes > 0 {
+			kept = append(kept, s)
+		}
+	}
+	return kept
+}
+
+// profilesIn are the profiles in the order of their days: the same draws of the
+// same rounds then tell the same on every page.
+func profilesIn(latestFirst []Summary) []Profile {
+	profiles := make([]Profile, len(latestFirst))
+	for i, s := range latestFirst {
+		profiles[len(profiles)-1-i] = s.profile
+	}
+	return profiles
+}
+
+// Moved says how the level of a part of the game stands to that of the ten
+// rounds before: Better or Worse when the earlier level lies outside the
+// interval of the later, which is likely more than luck; otherwise Within.
+func (f *Form) Moved(part golf.Category) Past {
+	if !f.Told[part] || !f.Was[part] {
+		return Within
+	}
+	switch was := f.Before[part].Value; {
+	case was > f.Now[part].High.Value:
+		return Better
+	case was < f.Now[part].Low.Value:
+		return Worse
+	default:
+		return Within
+	}
+}

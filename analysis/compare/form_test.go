@@ -1,0 +1,127 @@
+package compare
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+)
+
+// summaries sums rounds up as they are stored and read back, the latest first.
+func summaries(t testing.TB, rounds []golf.Round, target float64) []Summary {
+	var all []Summary
+	for _, r := range rounds {
+		s, err := ladder.Summary(Kept{Round: r, Target: target}, golf.StandardBoundary)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if s, err = ladder.Decode(s.Encode()); err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, s)
+	}
+	slices.Reverse(all)
+	return all
+}
+
+// What the roster tells of the last ten rounds and the ten before is what the
+// months tell of the same rounds.
+func TestFormIsThatOfTheMonths(t *testing.T) {
+	rounds := season(t, golfer.Levels{Tee: 84, Approach: 90, ShortGame: 80, Putting: 88}, 23, 3)
+	form := ladder.Form(summaries(t, rounds, 79), 18)
+	sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, 18)
+	before, now := sheet.Columns[0], sheet.Columns[1]
+	near := func(what string, got, want float64) {
+		t.Helper()
+		if math.Abs(got-want) > 1e-4 { // a summary is kept in single precision
+			t.Errorf("%s is %v, by the months %v", what, got, want)
+		}
+	}
+	for _, c := range golf.Categories {
+		near(c.String(), form.Now[c].Level.Value, now.PlaysTo[c].Level.Value)
+		near(c.String()+", its low end", form.Now[c].Low.Value, now.PlaysTo[c].Low.Value)
+		near(c.String()+", its high end", form.Now[c].High.Value, now.PlaysTo[c].High.Value)
+		near(c.String()+" before", form.Before[c].Value, before.PlaysTo[c].Level.Value)
+	}
+	near("doubles", form.Doubles, now.Measures[MeasureAt("doubles")].Mean)
+	near("compound", form.Compound*form.Doubles, now.Measures[MeasureAt("compound")].Mean)
+}
+
+func TestFormOfFewRounds(t *testing.T) {
+	all := summaries(t, season(t, golfer.Even(79), 13, 4), 79)
+	if f := ladder.Form(nil, 1); f.Rounds != 0 || f.Told[golf.Putting] || f.Doubles != 0 {
+		t.Errorf("of no round: %+v", f)
+	}
+	if f := ladder.Form(all[:4], 1); f.Rounds != 4 || f.Told[golf.Putting] {
+		t.Errorf("of four rounds: %+v", f)
+	}
+	f := ladder.Form(all, 1)
+	if !f.Told[golf.Putting] || f.Was[golf.Putting] {
+		t.Error("ten rounds have no level, or the three before have one")
+	}
+	if f.Moved(golf.Putting) != Within {
+		t.Error("moved from nowhere")
+	}
+}
+
+func TestMoved(t *testing.T) {
+	f := Form{}
+	part := golf.Putting
+	f.Now[part], f.Told[part], f.Was[part] = PlaysTo{Level: Level{Value: 84}, Low: Level{Value: 80}, High: Level{Value: 88}}, true, true
+	for was, want := range map[float64]Past{90: Better, 88: Within, 84: Within, 80: Within, 79: Worse} {
+		if f.Before[part] = (Level{Value: was}); f.Moved(part) != want {
+			t.Errorf("from %g: %d, want %d", was, f.Moved(part), want)
+		}
+	}
+}
+
+// A loss read between rungs is that against the golfer of that level.
+func TestLostToALevel(t *testing.T) {
+	round := season(t, golfer.Even(90), 1, 5)[0]
+	s := summaries(t, []golf.Round{round}, 79)[0]
+	for _, level := range []float64{68, 71.3, 79, 84.7, 110} {
+		b, err := expect.Level(level)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range golf.Categories {
+			want := Ladder{b}.Profile(round, golf.StandardBoundary).lost[c][0]
+			if got := ladder.Lost(s, c, level); math.Abs(got-want) > 1e-4 {
+				t.Errorf("%s to a %g: %v, want %v", c, level, got, want)
+			}
+		}
+	}
+}
+
+func TestSummariesOfAnotherMakeAreRefused(t *testing.T) {
+	data := Summary{}.Encode()
+	if _, err := ladder.Decode(data); err == nil {
+		t.Error("a summary without its losses is read")
+	}
+	if a, b := SummaryVersion(50*golf.Yard), SummaryVersion(40*golf.Yard); a == b {
+		t.Errorf("both boundaries are %q", a)
+	}
+	if _, err := ladder.Summary(Kept{Target: 60}, golf.StandardBoundary); err == nil {
+		t.Error("a target of 60")
+	}
+}
+
+func BenchmarkForm(b *testing.B) {
+	all := summaries(b, season(b, golfer.Even(84), 20, 1), 79)
+	for b.Loop() {
+		ladder.Form(all, 1)
+	}
+}
+
+func BenchmarkDecodeSummary(b *testing.B) {
+	data := summaries(b, season(b, golfer.Even(84), 1, 1), 79)[0].Encode()
+	b.ReportMetric(float64(len(data)), "bytes")
+	for b.Loop() {
+		if _, err := ladder.Decode(data); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

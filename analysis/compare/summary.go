@@ -1,0 +1,101 @@
+package compare
+
+import (
+	"encoding/binary"
+	"errors"
+	"fmt"
+	"math"
+	"sync"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+)
+
+// Summary is what a round comes to when many players are looked over at once:
+// little enough to be kept with the round.
+type Summary struct {
+	Entered  int     // holes
+	Holes    float64 // of them with their strokes known
+	Score    float64 // over the holes entered
+	Doubles  int     // of a known kind
+	Compound int     // of those
+	profile  Profile
+}
+
+// Summary sums up a legal round; a target outside 68 to 110 is an error.
+func (l Ladder) Summary(r Kept, boundary golf.Distance) (Summary, error) {
+	fixed, err := expect.Level(r.Target)
+	if err != nil {
+		return Summary{}, err
+	}
+	a := account.Of(r.Round, account.Terms{Lens: fixed, Fixed: fixed, Boundary: boundary})
+	return Summary{Entered: len(r.Round.Holes), Holes: float64(a.Counts.Holes), Score: a.Score,
+		Doubles: a.Counts.Doubles - a.Counts.Unknown, Compound: a.Counts.Compound, profile: l.Profile(r.Round, boundary)}, nil
+}
+
+// Lost returns what the round lost in a part of the game to the golfer of a
+// level from 68 to 110.
+func (l Ladder) Lost(s Summary, part golf.Category, level float64) float64 {
+	lost := s.profile.lost[part]
+	if len(lost) == 0 {
+		return 0
+	}
+	for i := range l[1:] {
+		if low, high := l[i].Level(), l[i+1].Level(); level <= high {
+			w := (level - low) / (high - low)
+			return lost[i] + w*(lost[i+1]-lost[i])
+		}
+	}
+	return lost[len(lost)-1]
+}
+
+// summaryFormat counts the ways in which summaries have been worked out and
+// written: raise it when either changes.
+const summaryFormat = 1
+
+var levelsVersion = sync.OnceValue(expect.Version)
+
+// SummaryVersion names what a summary was worked out with. One that was made
+// under another name is out of date.
+func SummaryVersion(boundary golf.Distance) string {
+	return fmt.Sprintf("%d %s %g", summaryFormat, levelsVersion(), boundary.Yards())
+}
+
+// storedSummary is the fixed part of a written summary; the losses follow, part
+// by part and rung by rung.
+type storedSummary struct{ Entered, Holes, Score, Doubles, Compound float32 }
+
+// Encode writes the summary in little-endian float32.
+func (s Summary) Encode() []byte {
+	out, err := binary.Append(nil, binary.LittleEndian, storedSummary{float32(s.Entered), float32(s.Holes), float32(s.Score), float32(s.Doubles), float32(s.Compound)})
+	if err != nil {
+		panic("compare: " + err.Error()) // it has fixed size, so it cannot be
+	}
+	for _, c := range golf.Categories {
+		for _, x := range s.profile.lost[c] {
+			out = binary.LittleEndian.AppendUint32(out, math.Float32bits(float32(x)))
+		}
+	}
+	return out
+}
+
+var errSummary = errors.New("a summary of the wrong size")
+
+// Decode reads a summary that Encode wrote with the same version.
+func (l Ladder) Decode(data []byte) (s Summary, err error) {
+	const head = 5
+	if len(data) != 4*(head+len(golf.Categories)*len(l)) {
+		return s, errSummary
+	}
+	at := func(i int) float64 { return float64(math.Float32frombits(binary.LittleEndian.Uint32(data[4*i:]))) }
+	s = Summary{Entered: int(at(0)), Holes: at(1), Score: at(2), Doubles: int(at(3)), Compound: int(at(4))}
+	room := make([]float64, len(golf.Categories)*len(l))
+	for i := range room {
+		room[i] = at(head + i)
+	}
+	for i, c := range golf.Categories {
+		s.profile.lost[c] = room[i*len(l) : (i+1)*len(l)]
+	}
+	return s, nil
+}

@@ -1,0 +1,131 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// Assignment is something to practise, with what came of it.
+type Assignment struct {
+	ID       int64
+	AuthorID *golf.PlayerID // nil when who gave it is gone
+	Author   *string
+	What     string
+	Amount   string
+	PassMark string
+	DueOn    time.Time
+	DoneAt   *time.Time
+	Results  []Result `db:"-"`
+}
+
+// Result is one practice of an assignment.
+type Result struct {
+	AssignmentID int64
+	ID           int64
+	Day          time.Time
+	Result       string
+	Passed       bool
+}
+
+// Assign gives the player something to practise, by a coach or the player.
+func (s *Store) Assign(ctx context.Context, asker, who golf.PlayerID, a Assignment) error {
+	return changeOne(ctx, s.q, `
+		insert into assignments (player_id, author_id, what, amount, pass_mark, due_on)
+		select @who, @asker, @what, @amount, @pass_mark, @due where @due::date >= leave_from(@asker, @who)`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "due": a.DueOn})
+}
+
+// Assignments lists what the player has to practise and has practised, as far
+// as asker may see it: what is open first, by when it is due.
+func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most int) ([]Assignment, error) {
+	all, err := many(ctx, s.q, pgx.RowToStructByName[Assignment], `
+		select t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.due_on, t.done_at
+		from assignments t left join players a on a.id = t.author_id
+		where t.player_id = @who and t.due_on >= leave_from(@asker, @who)
+		order by t.done_at desc nulls first, t.due_on, t.id limit @most`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "most": limit(most)})
+	if err != nil || len(all) == 0 {
+		return nil, err
+	}
+	ids, at := make([]int64, len(all)), map[int64]*Assignment{}
+	for i := range all {
+		ids[i], at[all[i].ID] = all[i].ID, &all[i]
+	}
+	results, err := many(ctx, s.q, pgx.RowToStructByName[Result], `
+		select assignment_id, id, day, result, passed from assignment_results
+		where player_id = @who and assignment_id = any(@ids) and leave_from(@asker, @who) is not null order by day, id`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
+	for _, r := range results {
+		at[r.AssignmentID].Results = append(at[r.AssignmentID].Results, r)
+	}
+	return all, err
+}
+
+// RecordResult records a practice of the player's own.
+func (s *Store) RecordResult(ctx context.Context, who golf.PlayerID, assignment int64, r Result) error {
+	return changeOne(ctx, s.q, `
+		insert into assignment_results (player_id, assignment_id, day, result, passed)
+		select player_id, id, @day, @result, @passed from assignments where player_id = @who and id = @assignment`,
+		pgx.StrictNamedArgs{"who": who, "assignment": assignment, "day": r.Day, "result": r.Result, "passed": r.Passed})
+}
+
+// RemoveResult takes a recorded practice of the player's own away.
+func (s *Store) RemoveResult(ctx context.Context, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `delete from assignment_results where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id})
+}
+
+// TickOff says that the player is done with an assignment, or is not after all.
+func (s *Store) TickOff(ctx context.Context, who golf.PlayerID, id int64, done bool) error {
+	return changeOne(ctx, s.q, `update assignments set done_at = case when @done then now() end where player_id = @who and id = @id`,
+		pgx.StrictNamedArgs{"who": who, "id": id, "done": done})
+}
+
+// RemoveAssignment takes an assignment away: who gave it, or the player.
+func (s *Store) RemoveAssignment(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `
+		delete from assignments where player_id = @who and id = @id and @asker in (author_id, player_id) and leave_from(@asker, @who) is not null`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// Proposal is a target that a coach proposes.
+type Proposal struct {
+	CoachID golf.PlayerID
+	Coach   string
+	Target  float64
+}
+
+// ProposeTarget proposes a target to a pupil, in the place of an earlier one of
+// the coach's.
+func (s *Store) ProposeTarget(ctx context.Context, coach, who golf.PlayerID, target float64) error {
+	return changeOne(ctx, s.q, `
+		insert into target_proposals (player_id, coach_id, target)
+		select @who, @coach, @target where @coach::bigint <> @who::bigint and leave_from(@coach, @who) is not null
+		on conflict (player_id, coach_id) do update set target = excluded.target, proposed_at = now()`,
+		pgx.StrictNamedArgs{"coach": coach, "who": who, "target": target})
+}
+
+// Proposals lists the targets that are proposed to a player: all to the player,
+// to a coach the coach's own.
+func (s *Store) Proposals(ctx context.Context, asker, who golf.PlayerID) ([]Proposal, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Proposal], `
+		select t.coach_id, c.name as coach, t.target from target_proposals t join players c on c.id = t.coach_id
+		where t.player_id = @who and @asker in (t.player_id, t.coach_id) and leave_from(@asker, @who) is not null order by t.proposed_at`,
+		pgx.StrictNamedArgs{"asker": asker, "who": who})
+}
+
+// AnswerProposal takes a coach's proposed target as the player's, or declines
+// it. Rounds keep the target they were played for.
+func (s *Store) AnswerProposal(ctx context.Context, who, coach golf.PlayerID, accept bool) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		target, err := one(ctx, tx.q, pgx.RowTo[float64], `delete from target_proposals where player_id = @who and coach_id = @coach returning target`,
+			pgx.StrictNamedArgs{"who": who, "coach": coach})
+		if err != nil || !accept {
+			return err
+		}
+		return changeOne(ctx, tx.q, `update players set target = @target where id = @who`, pgx.StrictNamedArgs{"who": who, "target": target})
+	})
+}

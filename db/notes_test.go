@@ -1,0 +1,241 @@
+package db_test
+
+import (
+	"context"
+	"errors"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// pair is a pupil with a round on 2 May, a coach who is let in, another coach of
+// the pupil's, and a stranger.
+type pair struct {
+	*db.Store
+	t                             *testing.T
+	ctx                           context.Context
+	pupil, coach, other, stranger golf.PlayerID
+	round                         golf.RoundID
+}
+
+func newPair(t *testing.T) pair {
+	t.Helper()
+	p := pair{Store: dbtest.Open(t), t: t, ctx: t.Context()} // not one transaction: the clock must go on
+	p.pupil, p.coach = newPlayer(t, p.Store, "a@example.org"), newPlayer(t, p.Store, "b@example.org")
+	p.other, p.stranger = newPlayer(t, p.Store, "c@example.org"), newPlayer(t, p.Store, "d@example.org")
+	r := aRound()
+	r.Holes[0] = entered(0)
+	r.Holes[0].Length = 384 * golf.Yard
+	var err error
+	p.round, err = p.NewRound(p.ctx, p.pupil, r)
+	p.must(err)
+	p.let(p.coach, golf.Date{})
+	p.let(p.other, golf.Date{})
+	return p
+}
+
+// let lets a coach in from a day on.
+func (p pair) let(coach golf.PlayerID, from golf.Date) {
+	p.t.Helper()
+	token := []byte{byte(coach)}
+	p.must(p.NewCoachInvitation(p.ctx, p.pupil, token, from, 7))
+	p.must(p.AcceptCoaching(p.ctx, coach, p.pupil, token))
+	p.must(p.ConfirmCoach(p.ctx, p.pupil, coach))
+}
+
+func (p pair) must(err error) {
+	p.t.Helper()
+	if err != nil {
+		p.t.Fatal(err)
+	}
+}
+
+// refused fails unless every error is golf.ErrNotFound.
+func (p pair) refused(all map[string]error) {
+	p.t.Helper()
+	for what, err := range all {
+		if !errors.Is(err, golf.ErrNotFound) {
+			p.t.Errorf("%s: %v", what, err)
+		}
+	}
+}
+
+func (p pair) write(who golf.PlayerID, n db.Note) int64 {
+	p.t.Helper()
+	id, err := p.WriteNote(p.ctx, who, p.pupil, n)
+	p.must(err)
+	return id
+}
+
+// reads lists the notes that somebody reads of the pupil's, and counts those
+// that were new.
+func (p pair) reads(who golf.PlayerID) (ids map[int64]db.Note, unread int) {
+	p.t.Helper()
+	all, err := p.Notes(p.ctx, who, p.pupil, db.NotesOf{})
+	p.must(err)
+	ids = map[int64]db.Note{}
+	for _, n := range all {
+		ids[n.ID] = n
+		if n.Unread {
+			unread++
+		}
+	}
+	return ids, unread
+}
+
+func at(n int) *int { return &n }
+
+// A private note is its writer's alone; a shared one everybody's who sees the
+// round; a stranger reads and writes nothing.
+func TestWhoReadsANote(t *testing.T) {
+	p := newPair(t)
+	shared := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Hole: at(1), Shot: at(2), Body: "Take the safe side."})
+	private := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Private: true, Body: "Grip."})
+	question := p.write(p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Hole: at(1), Body: "Was that the club?"})
+	lesson := p.write(p.coach, db.Note{Kind: db.KindLesson, Day: time.Date(2026, 5, 4, 0, 0, 0, 0, time.UTC), Body: "Run-outs."})
+	for who, want := range map[golf.PlayerID][]int64{
+		p.coach: {shared, private, question, lesson}, p.pupil: {shared, question, lesson}, p.other: {shared, question, lesson}, p.stranger: {},
+	} {
+		got, _ := p.reads(who)
+		for _, id := range want {
+			if _, there := got[id]; !there {
+				t.Errorf("%d does not read note %d", who, id)
+			}
+		}
+		if len(got) != len(want) {
+			t.Errorf("%d reads %d notes, want %d", who, len(got), len(want))
+		}
+	}
+	note := func(n db.Note) error { _, err := p.WriteNote(p.ctx, p.stranger, p.pupil, n); return err }
+	noSuch := func(n db.Note) error { _, err := p.WriteNote(p.ctx, p.coach, p.pupil, n); return err }
+	none := p.round + 9
+	p.refused(map[string]error{
+		"a stranger on a round":       note(db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "x"}),
+		"a stranger on a day":         note(db.Note{Kind: db.KindLesson, Day: time.Now(), Body: "x"}),
+		"no such round":               noSuch(db.Note{Kind: db.KindNote, RoundID: &none, Body: "x"}),
+		"no such hole":                noSuch(db.Note{Kind: db.KindNote, RoundID: &p.round, Hole: at(7), Body: "x"}),
+		"no such shot":                noSuch(db.Note{Kind: db.KindNote, RoundID: &p.round, Hole: at(1), Shot: at(9), Body: "x"}),
+		"a stranger reads one":        second(p.Note(p.ctx, p.stranger, p.pupil, shared)),
+		"the pupil reads a private":   second(p.Note(p.ctx, p.pupil, p.pupil, private)),
+		"another coach a private":     second(p.Note(p.ctx, p.other, p.pupil, private)),
+		"a stranger replies":          p.ReplyTo(p.ctx, p.stranger, p.pupil, shared, "x"),
+		"the pupil to a private":      p.ReplyTo(p.ctx, p.pupil, p.pupil, private, "x"),
+		"the coach to a private":      p.ReplyTo(p.ctx, p.coach, p.pupil, private, "x"),
+		"the pupil edits a coach's":   p.EditNote(p.ctx, p.pupil, p.pupil, shared, "x", false),
+		"another coach edits":         p.EditNote(p.ctx, p.other, p.pupil, shared, "x", false),
+		"another coach removes":       p.RemoveNote(p.ctx, p.other, p.pupil, shared),
+		"the pupil removes a coach's": p.RemoveNote(p.ctx, p.pupil, p.pupil, shared),
+	})
+	if _, err := p.WriteNote(p.ctx, p.coach, p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Body: "x"}); err == nil {
+		t.Error("a coach asks the pupil's question")
+	}
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, private, "Grip, shared.", false))
+	if got, _ := p.reads(p.pupil); got[private].Body != "Grip, shared." || got[private].EditedAt == nil {
+		t.Error("a private note that is shared now does not reach the pupil")
+	}
+}
+
+// What another writes is new until it is read, and its writer sees when it was.
+func TestReadMarks(t *testing.T) {
+	p := newPair(t)
+	id := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "Safe side."})
+	if _, n := p.reads(p.coach); n != 0 {
+		t.Error("one's own note is new")
+	}
+	if n, err := p.UnreadNotes(p.ctx, p.pupil); n != 1 || err != nil {
+		t.Errorf("%d new, %v", n, err)
+	}
+	if got, _ := p.reads(p.coach); got[id].ReadAt != nil {
+		t.Error("read by nobody, and yet read")
+	}
+	for i, want := range []int{1, 0} {
+		if _, n := p.reads(p.pupil); n != want {
+			t.Errorf("look %d: %d new, want %d", i+1, n, want)
+		}
+	}
+	if got, _ := p.reads(p.coach); got[id].ReadAt == nil || got[id].Answered {
+		t.Error("the coach does not see that it was read")
+	}
+	p.must(p.ReplyTo(p.ctx, p.pupil, p.pupil, id, "Which side is that?"))
+	got, n := p.reads(p.coach)
+	if n != 1 || len(got[id].Replies) != 1 || !got[id].Answered {
+		t.Errorf("%d new, %+v", n, got[id])
+	}
+	reply := got[id].Replies[0].ID
+	p.refused(map[string]error{"the coach removes the pupil's": p.RemoveReply(p.ctx, p.coach, p.pupil, reply), "a stranger does": p.RemoveReply(p.ctx, p.stranger, p.pupil, reply)})
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, id, "Left.", false))
+	if _, n := p.reads(p.pupil); n != 1 {
+		t.Error("an edited note is not new")
+	}
+	p.must(p.RemoveReply(p.ctx, p.pupil, p.pupil, reply))
+	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, id))
+	if got, _ := p.reads(p.pupil); len(got) != 0 {
+		t.Error("a note that was taken away is still there")
+	}
+}
+
+// After leave has ended shared notes stay with the pupil and private ones with
+// the coach; when an account goes its notes go.
+func TestNotesAfterTheEnd(t *testing.T) {
+	p := newPair(t)
+	shared := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "shared"})
+	private := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Private: true, Body: "private"})
+	if kept, err := p.KeptNotes(p.ctx, p.coach); err != nil || len(kept) != 0 {
+		t.Errorf("kept while the leave lasts: %+v, %v", kept, err)
+	}
+	p.must(p.ProposeTarget(p.ctx, p.coach, p.pupil, 82))
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
+	if got, _ := p.reads(p.pupil); len(got) != 1 || got[shared].Author != "Robin" {
+		t.Errorf("the pupil keeps %+v", got)
+	}
+	if got, _ := p.reads(p.coach); len(got) != 0 {
+		t.Errorf("the coach still reads %+v", got)
+	}
+	kept, err := p.KeptNotes(p.ctx, p.coach)
+	if err != nil || len(kept) != 1 || kept[0].ID != private || kept[0].Body != "private" {
+		t.Errorf("the coach keeps %+v, %v", kept, err)
+	}
+	if all, err := p.Proposals(p.ctx, p.pupil, p.pupil); err != nil || len(all) != 0 {
+		t.Errorf("a proposal outlives the leave: %+v, %v", all, err)
+	}
+	p.refused(map[string]error{
+		"a shared one is edited":  p.EditNote(p.ctx, p.coach, p.pupil, shared, "x", false),
+		"a private one is shared": p.EditNote(p.ctx, p.coach, p.pupil, private, "x", false),
+		"a shared one is removed": p.RemoveNote(p.ctx, p.coach, p.pupil, shared),
+		"another keeps it":        p.RemoveNote(p.ctx, p.other, p.pupil, private),
+	})
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, private, "mine", true))
+	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, private))
+	p.must(p.DeletePlayer(p.ctx, p.coach))
+	if got, _ := p.reads(p.pupil); len(got) != 0 {
+		t.Errorf("notes of an account that is gone: %+v", got)
+	}
+}
+
+// Who is let in from a day on sees no note about an earlier one, and a round
+// that is taken in anew keeps what was noted of it.
+func TestNotesFollowTheirRound(t *testing.T) {
+	p := newPair(t)
+	id := p.write(p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Hole: at(1), Body: "Why?"})
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
+	p.let(p.coach, golf.Date{Year: 2026, Month: 5, Day: 3})
+	if got, _ := p.reads(p.coach); len(got) != 0 {
+		t.Errorf("the coach reads of 2 May: %+v", got)
+	}
+	p.refused(map[string]error{
+		"on the round before": second(p.WriteNote(p.ctx, p.coach, p.pupil, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "x"})),
+		"on the day before":   second(p.WriteNote(p.ctx, p.coach, p.pupil, db.Note{Kind: db.KindLesson, Day: time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC), Body: "x"})),
+	})
+	p.must(p.Import(p.ctx, p.pupil, []db.Round{aRound()}, true))
+	got, _ := p.reads(p.pupil)
+	if got[id].RoundID == nil || *got[id].RoundID == p.round {
+		t.Errorf("after its round was taken in anew: %+v", got)
+	}
+	p.must(p.RemoveRound(p.ctx, p.pupil, *got[id].RoundID))
+	if got, _ := p.reads(p.pupil); len(got) != 0 {
+		t.Error("a note of a round that was taken away is shown")
+	}
+}

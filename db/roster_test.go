@@ -1,0 +1,193 @@
+package db_test
+
+import (
+	"errors"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+)
+
+// roster is the pupil's line of the coach's roster.
+func (p pair) roster() db.Pupil {
+	p.t.Helper()
+	all, err := p.Roster(p.ctx, p.coach, "/coaching")
+	p.must(err)
+	if len(all) != 1 || all[0].ID != p.pupil {
+		p.t.Fatalf("%+v", all)
+	}
+	return all[0]
+}
+
+// The roster tells what is new since the coach last looked at the pupil.
+func TestRosterTellsWhatIsNew(t *testing.T) {
+	p := newPair(t)
+	if r := p.roster(); r.NewRounds != 1 || r.LookedAt != nil || r.Questions+r.Unread+r.Results+r.Month != 0 || r.Due != nil {
+		t.Errorf("before the first look: %+v", r)
+	}
+	second(p.Seen(p.ctx, p.coach, p.pupil, "/months"))
+	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
+		t.Errorf("after it: %+v", r)
+	}
+	now := time.Now()
+	today := aRound()
+	today.Name, today.PlayedOn = "today", now
+	today.Holes[0] = entered(0)
+	today.Holes[0].Length = 384 * golf.Yard
+	second(p.NewRound(p.ctx, p.pupil, today))
+	empty := aRound()
+	empty.Name = "not entered"
+	second(p.NewRound(p.ctx, p.pupil, empty))
+	p.must(p.SaveHole(p.ctx, p.pupil, p.round, entered(1)))
+	p.write(p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Body: "Why?"})
+	note := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "So."})
+	p.must(p.ReplyTo(p.ctx, p.pupil, p.pupil, note, "Ah."))
+	p.must(p.Assign(p.ctx, p.coach, p.pupil, db.Assignment{What: "Later", DueOn: now.AddDate(0, 0, 9)}))
+	p.must(p.Assign(p.ctx, p.coach, p.pupil, db.Assignment{What: "Start line", DueOn: now.AddDate(0, 0, 2)}))
+	given, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0)
+	p.must(err)
+	p.must(p.RecordResult(p.ctx, p.pupil, given[0].ID, db.Result{Day: now, Result: "7 of 10"}))
+	r := p.roster()
+	if r.NewRounds != 2 || r.Month != 1 || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
+		t.Errorf("%+v", r)
+	}
+	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
+	if all, err := p.Roster(p.ctx, p.coach, "/coaching"); err != nil || len(all) != 0 {
+		t.Errorf("after the end: %+v, %v", all, err)
+	}
+	looks, err := p.Looks(p.ctx, p.pupil)
+	if err != nil || len(looks) != 2 || looks[0].Page != "/coaching" || looks[0].Times != 3 {
+		t.Errorf("%+v, %v", looks, err)
+	}
+	if looks, err := p.Looks(p.ctx, p.stranger); err != nil || len(looks) != 0 {
+		t.Errorf("a stranger's: %+v, %v", looks, err)
+	}
+}
+
+// A summary is kept until its round is saved again; one of a round that was
+// saved since it was read is not kept.
+func TestSummariesFollowTheirRound(t *testing.T) {
+	p := newPair(t)
+	summary := func(who golf.PlayerID) string {
+		rows, err := p.Summaries(p.ctx, who, db.Chosen{Most: 20})
+		p.must(err)
+		if len(rows) == 0 {
+			return "no round"
+		}
+		return rows[0].MadeFor + string(rows[0].Summary)
+	}
+	keep := func(who golf.PlayerID, r db.Round, text string) {
+		t.Helper()
+		p.must(p.SaveSummaries(p.ctx, who, p.pupil, []db.KeptSummary{{Round: r, MadeFor: "1", Summary: []byte(text)}}))
+	}
+	read := func() db.Round {
+		rounds, err := p.SeenRounds(p.ctx, p.coach, p.pupil, []golf.RoundID{p.round})
+		p.must(err)
+		return rounds[0]
+	}
+	if got := summary(p.coach); got != "" {
+		t.Errorf("at first %q", got)
+	}
+	keep(p.stranger, read(), "a stranger's")
+	if got := summary(p.coach); got != "" {
+		t.Errorf("a stranger keeps %q", got)
+	}
+	stale := read()
+	keep(p.coach, stale, "a")
+	keep(p.pupil, stale, "b")
+	if got := summary(p.coach); got != "1b" {
+		t.Errorf("%q", got)
+	}
+	p.must(p.SaveHole(p.ctx, p.pupil, p.round, entered(1)))
+	if got := summary(p.coach); got != "" {
+		t.Errorf("after another save: %q", got)
+	}
+	keep(p.pupil, stale, "stale")
+	if got := summary(p.coach); got != "" {
+		t.Errorf("of the round before the save: %q", got)
+	}
+	keep(p.pupil, read(), "c")
+	if got := summary(p.coach); got != "1c" {
+		t.Errorf("%q", got)
+	}
+	if got := summary(p.stranger); got != "no round" {
+		t.Errorf("a stranger reads %q", got)
+	}
+	if rounds, err := p.SeenRounds(p.ctx, p.stranger, p.pupil, []golf.RoundID{p.round}); err != nil || len(rounds) != 0 {
+		t.Errorf("a stranger sees %+v, %v", rounds, err)
+	}
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
+	p.let(p.coach, golf.Date{Year: 2026, Month: 5, Day: 3})
+	if got := summary(p.coach); got != "no round" {
+		t.Errorf("from the day after on: %q", got)
+	}
+}
+
+// Practice is given by a coach or the player, recorded and ticked off by the
+// player alone, and stays when the coach's account goes.
+func TestAssignments(t *testing.T) {
+	p := newPair(t)
+	due := time.Date(2026, 9, 1, 0, 0, 0, 0, time.UTC)
+	p.must(p.Assign(p.ctx, p.coach, p.pupil, db.Assignment{What: "Start line 5 ft", Amount: "40 putts", PassMark: "32 of 40", DueOn: due}))
+	all, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0)
+	if err != nil || len(all) != 1 || all[0].PassMark != "32 of 40" || *all[0].AuthorID != p.coach {
+		t.Fatalf("%+v, %v", all, err)
+	}
+	id := all[0].ID
+	p.must(p.RecordResult(p.ctx, p.pupil, id, db.Result{Day: due, Result: "33 of 40", Passed: true}))
+	p.must(p.TickOff(p.ctx, p.pupil, id, true))
+	seen, err := p.Assignments(p.ctx, p.coach, p.pupil, 0)
+	if err != nil || len(seen) != 1 || seen[0].DoneAt == nil || len(seen[0].Results) != 1 || !seen[0].Results[0].Passed {
+		t.Errorf("the coach sees %+v, %v", seen, err)
+	}
+	if none, err := p.Assignments(p.ctx, p.stranger, p.pupil, 0); err != nil || len(none) != 0 {
+		t.Errorf("a stranger sees %+v, %v", none, err)
+	}
+	p.refused(map[string]error{
+		"a stranger gives":         p.Assign(p.ctx, p.stranger, p.pupil, db.Assignment{What: "x", DueOn: due}),
+		"the coach records":        p.RecordResult(p.ctx, p.coach, id, db.Result{Day: due, Result: "x"}),
+		"the coach unrecords":      p.RemoveResult(p.ctx, p.coach, seen[0].Results[0].ID),
+		"the coach ticks off":      p.TickOff(p.ctx, p.coach, id, true),
+		"a stranger removes":       p.RemoveAssignment(p.ctx, p.stranger, p.pupil, id),
+		"another coach removes":    p.RemoveAssignment(p.ctx, p.other, p.pupil, id),
+		"a stranger proposes":      p.ProposeTarget(p.ctx, p.stranger, p.pupil, 80),
+		"the pupil proposes":       p.ProposeTarget(p.ctx, p.pupil, p.pupil, 80),
+		"the coach accepts for it": p.AnswerProposal(p.ctx, p.coach, p.coach, true),
+	})
+	p.must(p.RemoveResult(p.ctx, p.pupil, seen[0].Results[0].ID))
+	p.must(p.DeletePlayer(p.ctx, p.coach))
+	if all, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0); err != nil || len(all) != 1 || all[0].Author != nil {
+		t.Errorf("after the coach's account went: %+v, %v", all, err)
+	}
+	p.must(p.RemoveAssignment(p.ctx, p.pupil, p.pupil, id))
+}
+
+// A proposed target becomes the player's by the player's word alone.
+func TestProposedTargets(t *testing.T) {
+	p := newPair(t)
+	target := func() float64 {
+		seen, err := p.Seen(p.ctx, p.pupil, p.pupil, "")
+		p.must(err)
+		return seen.Target
+	}
+	p.must(p.ProposeTarget(p.ctx, p.coach, p.pupil, 83))
+	p.must(p.ProposeTarget(p.ctx, p.coach, p.pupil, 82))
+	p.must(p.ProposeTarget(p.ctx, p.other, p.pupil, 90))
+	for who, want := range map[golf.PlayerID]int{p.pupil: 2, p.coach: 1, p.other: 1, p.stranger: 0} {
+		if all, err := p.Proposals(p.ctx, who, p.pupil); err != nil || len(all) != want {
+			t.Errorf("%d reads %+v, %v", who, all, err)
+		}
+	}
+	if target() != 79 {
+		t.Error("a proposal alone changes the target")
+	}
+	p.must(p.AnswerProposal(p.ctx, p.pupil, p.other, false))
+	p.must(p.AnswerProposal(p.ctx, p.pupil, p.coach, true))
+	if got := target(); got != 82 {
+		t.Errorf("the target is %g", got)
+	}
+	if err := p.AnswerProposal(p.ctx, p.pupil, p.coach, true); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("accepted twice: %v", err)
+	}
+}

@@ -1,0 +1,140 @@
+package handlers
+
+import (
+	"context"
+	"net/http"
+	"runtime"
+	"strings"
+	"sync"
+	"time"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// rosterRounds is how many rounds of a pupil the roster reads: those of the form
+// and a few that were begun and not entered.
+const rosterRounds = 2*compare.FormRounds + 4
+
+// ladder is the levels that summaries are taken against.
+var ladder = sync.OnceValue(compare.NewLadder)
+
+func readRoster(r *http.Request) paths.Roster {
+	return paths.Roster{Sort: r.FormValue("sort"), Show: r.FormValue("show"), Name: strings.TrimSpace(r.FormValue("name"))}
+}
+
+// roster works out the coach's list of pupils.
+func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
+	q := pages.AskedRoster{At: readRoster(r), Today: golf.DateOf(time.Now())}
+	pupils, err := s.store.Roster(r.Context(), me(r).ID, paths.Coaching)
+	if err != nil || len(pupils) == 0 {
+		return q, err
+	}
+	summed, err := s.summaries(r, pupils, db.Chosen{Most: rosterRounds})
+	if err != nil {
+		return q, err
+	}
+	q.Pupils = make([]pages.RosterPupil, len(pupils))
+	overAll(len(pupils), func(i int) {
+		p := pupils[i]
+		to := &q.Pupils[i]
+		*to = pages.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results}
+		if p.Due != nil {
+			to.Due, to.DueWhat = golf.DateOf(*p.Due), *p.DueWhat
+		}
+		var entered []compare.Summary
+		for _, k := range summed[p.ID] {
+			if k.Entered == 0 {
+				continue
+			}
+			if len(entered) == 0 {
+				to.Last, to.Score, to.Holes = k.day, k.Score, k.Entered
+			}
+			entered = append(entered, k.Summary)
+		}
+		to.Form = ladder().Form(entered, monthsSeed)
+	})
+	return q, nil
+}
+
+// overAll does n independent pieces of work on all cores.
+func overAll(n int, work func(int)) {
+	var wait sync.WaitGroup
+	workers := min(n, runtime.GOMAXPROCS(0))
+	for w := range workers {
+		wait.Go(func() {
+			for i := w; i < n; i += workers {
+				work(i)
+			}
+		})
+	}
+	wait.Wait()
+}
+
+// summed is a round's summary with its day.
+type summed struct {
+	compare.Summary
+	round golf.RoundID
+	day   golf.Date
+}
+
+// summaries reads what the pupils' rounds come to, the latest first; what is not
+// kept, or was worked out by another engine, is worked out and kept.
+func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen) (map[golf.PlayerID][]summed, error) {
+	rows, err := s.store.Summaries(r.Context(), me(r).ID, chosen)
+	if err != nil {
+		return nil, err
+	}
+	madeFor := map[golf.PlayerID]string{}
+	for _, p := range pupils {
+		madeFor[p.ID] = compare.SummaryVersion(golf.Yards.Of(p.BoundaryYd))
+	}
+	all, missing := map[golf.PlayerID][]summed{}, map[golf.PlayerID][]golf.RoundID{}
+	for _, row := range rows {
+		k := summed{round: row.RoundID, day: golf.DateOf(row.PlayedOn)}
+		if row.MadeFor == madeFor[row.PlayerID] {
+			if k.Summary, err = ladder().Decode(row.Summary); err != nil {
+				return nil, err
+			}
+		} else {
+			missing[row.PlayerID] = append(missing[row.PlayerID], row.RoundID)
+		}
+		all[row.PlayerID] = append(all[row.PlayerID], k)
+	}
+	for _, p := range pupils {
+		if len(missing[p.ID]) == 0 {
+			continue
+		}
+		if err := s.summarize(r.Context(), me(r).ID, db.Player{ID: p.ID, BoundaryYd: p.BoundaryYd}, missing[p.ID], all[p.ID]); err != nil {
+			return nil, err
+		}
+	}
+	return all, nil
+}
+
+// summarize works out what rounds of a player come to, keeps it, and fills it in
+// where those rounds are listed.
+func (s *server) summarize(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []golf.RoundID, to []summed) error {
+	kept, err := s.store.SeenRounds(ctx, asker, p.ID, rounds)
+	if err != nil {
+		return err
+	}
+	boundary := golf.Yards.Of(p.BoundaryYd)
+	made := make([]db.KeptSummary, len(kept))
+	for i, k := range kept {
+		sum, err := ladder().Summary(compare.Kept{ID: k.ID, Round: k.Played(), Target: k.Target}, boundary)
+		if err != nil {
+			return err
+		}
+		made[i] = db.KeptSummary{Round: k, MadeFor: compare.SummaryVersion(boundary), Summary: sum.Encode()}
+		for n := range to {
+			if to[n].round == k.ID {
+				to[n].Summary = sum
+			}
+		}
+	}
+	return s.store.SaveSummaries(ctx, asker, p.ID, made)
+}
