@@ -119,16 +119,3 @@ func (s *Store) SaveSummaries(ctx context.Context, asker, who golf.PlayerID, all
 	}
 	return told(s.q.SendBatch(ctx, batch).Close())
 }
-
-// SeenRounds returns rounds of a player that asker may see, with all their
-// holes.
-func (s *Store) SeenRounds(ctx context.Context, asker, who golf.PlayerID, ids []golf.RoundID) ([]Round, error) {
-	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
-		select `+roundColumns+` from rounds
-		where player_id = @who and id = any(@ids) and deleted_at is null and played_on >= leave_from(@asker, @who)
-		order by played_on desc, id desc`, pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
-	if err != nil || len(rounds) == 0 {
-		return nil, err
-	}
-	return rounds, s.fill(ctx, who, rounds)
-}

@@ -82,7 +82,7 @@ func TestSummariesFollowTheirRound(t *testing.T) {
 		p.must(p.SaveSummaries(p.ctx, who, p.pupil, []db.KeptSummary{{Round: r, MadeFor: "1", Summary: []byte(text)}}))
 	}
 	read := func() db.Round {
-		rounds, err := p.SeenRounds(p.ctx, p.coach, p.pupil, []golf.RoundID{p.round})
+		rounds, err := p.Rounds(p.ctx, p.coach, p.pupil, db.Chosen{IDs: []golf.RoundID{p.round}})
 		p.must(err)
 		return rounds[0]
 	}
@@ -114,7 +114,7 @@ func TestSummariesFollowTheirRound(t *testing.T) {
 	if got := summary(p.stranger); got != "no round" {
 		t.Errorf("a stranger reads %q", got)
 	}
-	if rounds, err := p.SeenRounds(p.ctx, p.stranger, p.pupil, []golf.RoundID{p.round}); err != nil || len(rounds) != 0 {
+	if rounds, err := p.Rounds(p.ctx, p.stranger, p.pupil, db.Chosen{IDs: []golf.RoundID{p.round}}); err != nil || len(rounds) != 0 {
 		t.Errorf("a stranger sees %+v, %v", rounds, err)
 	}
 	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))

@@ -24,6 +24,7 @@ type Round struct {
 	CardOut    int            // what the card says of the front nine; 0 when not told
 	CardIn     int            // and of the back nine
 	CourseID   *golf.CourseID // where its card is told to, nil for none
+	ChangedAt  time.Time      // when a hole was last saved, or else it was begun
 	Holes      []Hole         `db:"-"`
 }
 
@@ -53,7 +54,7 @@ func (r Round) Played() golf.Round {
 	return played
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id`
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, changed_at`
 
 // NewRound begins a round of the player on a card, with no hole entered yet.
 func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.RoundID, error) {

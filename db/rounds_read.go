@@ -87,22 +87,24 @@ func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf
 
 // Chosen narrows a list of rounds; its zero value chooses all.
 type Chosen struct {
-	Course   string    // its name, "" for any
-	From, To golf.Date // days, both included; the zero value sets no end
-	Most     int       // how many at the most, the latest first; 0 for all
+	IDs      []golf.RoundID // nil for any
+	Course   string         // its name, "" for any
+	From, To golf.Date      // days, both included; the zero value sets no end
+	Most     int            // how many at the most, the latest first; 0 for all
 }
 
-// Rounds returns the player's rounds with all their holes, the latest first, in
-// three queries however many there are.
-func (s *Store) Rounds(ctx context.Context, who golf.PlayerID, c Chosen) ([]Round, error) {
+// Rounds returns the rounds of a player that asker may see, with all their
+// holes and the latest first, in three queries however many there are.
+func (s *Store) Rounds(ctx context.Context, asker, who golf.PlayerID, c Chosen) ([]Round, error) {
 	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
 		select `+roundColumns+` from rounds
-		where player_id = @who and deleted_at is null
+		where player_id = @who and deleted_at is null and played_on >= leave_from(@asker, @who)
+		  and (@ids::bigint[] is null or id = any(@ids))
 		  and (@course = '' or course = @course)
 		  and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
 		order by played_on desc, id desc limit @most`,
-		pgx.StrictNamedArgs{"who": who, "course": c.Course, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
-	if err != nil {
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": c.IDs, "course": c.Course, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
+	if err != nil || len(rounds) == 0 {
 		return nil, err
 	}
 	return rounds, s.fill(ctx, who, rounds)
@@ -125,11 +127,12 @@ func limit(most int) *int {
 	return &most
 }
 
-// RoundCourses lists the names of the courses of the player's rounds.
-func (s *Store) RoundCourses(ctx context.Context, who golf.PlayerID) ([]string, error) {
+// RoundCourses lists the names of the courses of a player's rounds that asker
+// may see.
+func (s *Store) RoundCourses(ctx context.Context, asker, who golf.PlayerID) ([]string, error) {
 	return many(ctx, s.q, pgx.RowTo[string], `
-		select course from rounds where player_id = @who and deleted_at is null group by course order by lower(course)`,
-		pgx.StrictNamedArgs{"who": who})
+		select course from rounds where player_id = @who and deleted_at is null and played_on >= leave_from(@asker, @who)
+		group by course order by lower(course)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 
 // fill reads the holes and shots of rounds.

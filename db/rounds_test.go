@@ -50,7 +50,7 @@ func TestRoundsComeBackAsTheyWere(t *testing.T) {
 	if diff := cmp.Diff(want, r.Holes[0]); diff != "" {
 		t.Error(diff)
 	}
-	all, err := s.Rounds(ctx, a, db.Chosen{Most: 10})
+	all, err := s.Rounds(ctx, a, a, db.Chosen{Most: 10})
 	if diff := cmp.Diff([]db.Round{r}, all); diff != "" || err != nil {
 		t.Errorf("%v %s", err, diff)
 	}
@@ -64,7 +64,7 @@ func TestRoundsComeBackAsTheyWere(t *testing.T) {
 			t.Errorf("a stranger %s: %v", what, err)
 		}
 	}
-	if all, err := s.Rounds(ctx, b, db.Chosen{}); err != nil || len(all) != 0 {
+	if all, err := s.Rounds(ctx, b, b, db.Chosen{}); err != nil || len(all) != 0 {
 		t.Errorf("a stranger lists %d, %v", len(all), err)
 	}
 }
@@ -150,7 +150,7 @@ func TestRoundsAreChosen(t *testing.T) {
 		{db.Chosen{To: may}, []string{"2026-05-02", "2026-05-01"}},
 		{db.Chosen{From: may, To: may, Course: "Fen"}, nil},
 	} {
-		rounds, err := s.Rounds(ctx, a, c.chosen)
+		rounds, err := s.Rounds(ctx, a, a, c.chosen)
 		var got []string
 		for _, r := range rounds {
 			got = append(got, r.Name)
@@ -159,7 +159,7 @@ func TestRoundsAreChosen(t *testing.T) {
 			t.Errorf("%+v: %v %s", c.chosen, err, diff)
 		}
 	}
-	if names, err := s.RoundCourses(ctx, a); err != nil || len(names) != 2 || names[0] != "Fen" {
+	if names, err := s.RoundCourses(ctx, a, a); err != nil || len(names) != 2 || names[0] != "Fen" {
 		t.Errorf("%v, %v", names, err)
 	}
 }

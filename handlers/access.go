@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"net/http"
+	"slices"
 	"strings"
 
 	"strokeledger/analysis/golf"
@@ -25,4 +26,17 @@ func (s *server) whose(r *http.Request) (db.Player, paths.Whose, error) {
 	}
 	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n), page)
 	return p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}, err
+}
+
+// mine are the pages of who is signed in.
+func mine(r *http.Request) paths.Whose { return paths.Whose{Player: me(r).ID, Own: true} }
+
+// coached reports whether anybody but the player reads what is written: who
+// looks is a coach, or the player has one.
+func (s *server) coached(r *http.Request, whose paths.Whose) (bool, error) {
+	if !whose.Own {
+		return true, nil
+	}
+	coaches, err := s.store.Coaches(r.Context(), whose.Player)
+	return slices.ContainsFunc(coaches, func(c db.Coach) bool { return c.Confirmed }), err
 }

@@ -30,8 +30,7 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	for _, c := range coaches {
 		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.SharedFrom, c.Confirmed, c.LookedAt))
 	}
-	mine := paths.Whose{Player: me(r).ID, Own: true}
-	return show(w, r, status, pages.NewCoaching(shell(r), mine, in, roster, ask).View())
+	return show(w, r, status, pages.NewCoaching(shell(r), mine(r), in, roster, ask).View())
 }
 
 // inviteCoach makes a link that one coach may use, once.
@@ -86,7 +85,8 @@ func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
 	return then(w, r, paths.Coaching)
 }
 
-// formID reads the number of a player; one that is none is nobody's.
+// formID reads the number of a player or a round of a form; one that is none is
+// nobody's.
 func formID(r *http.Request, field string) golf.PlayerID {
 	n, _ := strconv.ParseInt(r.FormValue(field), 10, 64)
 	return golf.PlayerID(n)

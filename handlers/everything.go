@@ -71,7 +71,7 @@ type shotFile struct {
 // exportEverything sends the account as one file.
 func (s *server) exportEverything(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	all, err := s.store.Rounds(r.Context(), p.ID, db.Chosen{})
+	all, err := s.store.Rounds(r.Context(), p.ID, p.ID, db.Chosen{})
 	if err != nil {
 		return err
 	}

@@ -21,7 +21,7 @@ import (
 const monthsSeed = 18
 
 func (s *server) myMonths(w http.ResponseWriter, r *http.Request) error {
-	return then(w, r, paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}}.Months())
+	return then(w, r, paths.Comparison{Whose: mine(r)}.Months())
 }
 
 func (s *server) months(w http.ResponseWriter, r *http.Request) error {

@@ -6,7 +6,6 @@ import (
 	"runtime"
 	"strings"
 	"sync"
-	"time"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
@@ -28,7 +27,7 @@ func readRoster(r *http.Request) paths.Roster {
 
 // roster works out the coach's list of pupils.
 func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
-	q := pages.AskedRoster{At: readRoster(r), Today: golf.DateOf(time.Now())}
+	q := pages.AskedRoster{At: readRoster(r), Today: now()}
 	pupils, err := s.store.Roster(r.Context(), me(r).ID, paths.Coaching)
 	if err != nil || len(pupils) == 0 {
 		return q, err
@@ -118,7 +117,7 @@ func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen)
 // summarize works out what rounds of a player come to, keeps it, and fills it in
 // where those rounds are listed.
 func (s *server) summarize(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []golf.RoundID, to []summed) error {
-	kept, err := s.store.SeenRounds(ctx, asker, p.ID, rounds)
+	kept, err := s.store.Rounds(ctx, asker, p.ID, db.Chosen{IDs: rounds})
 	if err != nil {
 		return err
 	}

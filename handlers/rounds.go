@@ -13,6 +13,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
 	"strokeledger/db"
+	"strokeledger/web/layout"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
@@ -24,33 +25,64 @@ const lookBack = 5
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
-	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
-	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // a day that is none sets no end
-	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
-	all, err := s.store.Rounds(r.Context(), me(r).ID, chosen)
-	if err != nil {
-		return err
-	}
-	courses, err := s.store.RoundCourses(r.Context(), me(r).ID)
-	if err != nil {
-		return err
-	}
-	var listed []pages.ListedRound
-	for _, kept := range all {
-		l := pages.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target}
-		if len(l.Round.Holes) > 0 {
-			if l.Account, _, err = accountOf(kept, l.Round, l.Round.Card()); err != nil {
-				return err
-			}
-		}
-		listed = append(listed, l)
-	}
 	removed, _ := strconv.ParseInt(r.FormValue("removed"), 10, 64)
+	of := pages.RoundsOf{Whose: mine(r), Removed: golf.RoundID(removed)}
 	page := shell(r)
+	var err error
 	if page.Flash, err = s.store.TakeNotice(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewRounds(page, listed, golf.RoundID(removed), pages.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
+	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	return s.showRounds(w, r, page, of)
+}
+
+// seenRounds lists a player's rounds for whoever may see them.
+func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
+	player, whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	if whose.Own {
+		return then(w, r, whose.Rounds())
+	}
+	return s.showRounds(w, r, shell(r), pages.RoundsOf{Whose: whose, Name: player.Name})
+}
+
+func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of pages.RoundsOf) error {
+	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
+	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // a day that is none sets no end
+	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
+	listed, err := s.listed(r, of.Whose, chosen, time.Now())
+	if err != nil {
+		return err
+	}
+	courses, err := s.store.RoundCourses(r.Context(), me(r).ID, of.Whose.Player)
+	if err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, pages.NewRounds(page, of, listed, pages.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
+}
+
+// listed works out rounds of a player for a list; those saved after a moment are
+// new.
+func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, newAfter time.Time) ([]pages.ListedRound, error) {
+	all, err := s.store.Rounds(r.Context(), me(r).ID, whose.Player, chosen)
+	if err != nil {
+		return nil, err
+	}
+	listed := make([]pages.ListedRound, len(all))
+	for i, kept := range all {
+		l := pages.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target, New: kept.ChangedAt.After(newAfter)}
+		if len(l.Round.Holes) > 0 {
+			if l.Account, _, err = accountOf(kept, l.Round, l.Round.Card()); err != nil {
+				return nil, err
+			}
+		}
+		listed[i] = l
+	}
+	return listed, nil
 }
 
 // accountOf works out holes of a round against the golfer who averages its
@@ -83,10 +115,11 @@ func (s *server) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, kept, "")
+	return s.showStatement(w, r, http.StatusOK, kept, me(r), mine(r), pages.Typed{})
 }
 
-// seenRound is the statement of a round for whoever may see it, to read only.
+// seenRound is the statement of a round for whoever may see it, to read and to
+// write about.
 func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 	player, whose, err := s.whose(r)
 	if err != nil {
@@ -100,13 +133,22 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, kept, player.Name)
+	return s.showStatement(w, r, http.StatusOK, kept, player, whose, pages.Typed{})
 }
 
-// showStatement shows a round: to its player, or to read only, with the name of
-// whose it is.
-func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.Round, of string) (err error) {
-	q := pages.Asked{Of: of, ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note, Nines: [2]int{kept.CardOut, kept.CardIn}}
+// showStatement shows a round of a player's: to the player, or to a coach.
+func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, typed pages.Typed) (err error) {
+	q := pages.Asked{Whose: whose, ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
+		Nines: [2]int{kept.CardOut, kept.CardIn}, Typed: typed, On: r.FormValue("on")}
+	if !whose.Own {
+		q.Of = player.Name
+	}
+	if q.Coached, err = s.coached(r, whose); err != nil {
+		return err
+	}
+	if q.Notes, err = s.notes(r, whose, db.NotesOf{Round: kept.ID}); err != nil {
+		return err
+	}
 	for _, h := range kept.Holes {
 		q.Card = append(q.Card, h.Card())
 	}
@@ -115,7 +157,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 			return err
 		}
 	}
-	return show(w, r, http.StatusOK, pages.NewStatement(shell(r), q).View())
+	return show(w, r, status, pages.NewStatement(shell(r), q).View())
 }
 
 func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
@@ -123,7 +165,7 @@ func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, course, date, note, problem string) error {
-	lately, err := s.store.Rounds(r.Context(), me(r).ID, db.Chosen{Most: lookBack})
+	lately, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{Most: lookBack})
 	if err != nil {
 		return err
 	}
@@ -231,7 +273,7 @@ func (s *server) restoreRound(w http.ResponseWriter, r *http.Request) error {
 
 // export sends the player's rounds as a shots file.
 func (s *server) export(w http.ResponseWriter, r *http.Request) error {
-	all, err := s.store.Rounds(r.Context(), me(r).ID, db.Chosen{})
+	all, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{})
 	if err != nil {
 		return err
 	}

@@ -95,7 +95,21 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/months.csv", s.page(s.monthsCSV))
 	r.Get("/months/behind", s.page(s.behind))
 	r.Get("/handicap", s.page(s.handicap))
+	r.Get("/rounds", s.page(s.seenRounds))
 	r.Get("/rounds/{round}", s.page(s.seenRound))
+	r.Get("/lessons", s.page(s.lessons))
+	r.Post("/notes", s.page(s.writeNote))
+	r.Post("/notes/{note}", s.page(s.editNote))
+	r.Post("/notes/{note}/remove", s.page(s.removeNote))
+	r.Post("/notes/{note}/replies", s.page(s.reply))
+	r.Post("/notes/{note}/replies/{reply}/remove", s.page(s.removeReply))
+	r.Post("/assignments", s.page(s.assign))
+	r.Post("/assignments/{assignment}/results", s.page(s.recordResult))
+	r.Post("/assignments/{assignment}/results/{result}/remove", s.page(s.removeResult))
+	r.Post("/assignments/{assignment}/done", s.page(s.tickOff))
+	r.Post("/assignments/{assignment}/remove", s.page(s.removeAssignment))
+	r.Post("/target", s.page(s.proposeTarget))
+	r.Post("/target/answer", s.page(s.answerTarget))
 }
 
 // clientAddress finds the address of the client: that of the connection, or

@@ -89,7 +89,7 @@ func letIn(ctx context.Context, store *db.Store, pupil, coach golf.PlayerID) err
 
 // demoLessons is what the coach and the player wrote to each other.
 func demoLessons(ctx context.Context, store *db.Store, player, coach golf.PlayerID, today golf.Date) error {
-	rounds, err := store.Rounds(ctx, player, db.Chosen{Most: 2})
+	rounds, err := store.Rounds(ctx, player, player, db.Chosen{Most: 2})
 	if err != nil {
 		return err
 	}

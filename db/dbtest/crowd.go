@@ -1,6 +1,7 @@
 package dbtest
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/jackc/pgx/v5"
@@ -32,6 +33,25 @@ func Crowd(t testing.TB, url string, players int) {
 		}
 	}
 	if _, err := c.Exec(t.Context(), "analyze"); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// LetIn makes a player the coach of every other on the server at a URL.
+func LetIn(t testing.TB, url string, coach int) {
+	t.Helper()
+	Exec(t, url, fmt.Sprintf(`insert into coachings (player_id, coach_id, confirmed_at) select id, %d, now() from players where id <> %[1]d`, coach))
+}
+
+// Exec runs a statement on the server at a URL.
+func Exec(t testing.TB, url, sql string) {
+	t.Helper()
+	c, err := pgx.Connect(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer c.Close(t.Context())
+	if _, err := c.Exec(t.Context(), sql); err != nil {
 		t.Fatal(err)
 	}
 }

@@ -50,7 +50,8 @@ type RosterPart struct {
 	Name     string
 	Now, Was string
 	Interval string
-	Moved    string
+	Moved    string // better or worse, when that is likely more than luck
+	Better   bool
 	Dumb     Dumb
 }
 
@@ -262,6 +263,7 @@ func (p *RosterPupil) part(c golf.Category, scale chart.Range) RosterPart {
 		before := p.Form.Before[c]
 		part.Was, part.Dumb.HasBefore, part.Dumb.Before = "was "+levelName(before), true, scale.Across(before.Value)
 		part.Moved = map[compare.Past]string{compare.Better: "better", compare.Worse: "worse"}[p.Form.Moved(c)]
+		part.Better = p.Form.Moved(c) == compare.Better
 	}
 	return part
 }

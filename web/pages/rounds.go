@@ -15,11 +15,16 @@ import (
 // Rounds lists a player's rounds.
 type Rounds struct {
 	layout.Page
-	Lede   string
-	Rows   []RoundRow
-	New    string
-	Export string
-	Import string
+	Heading string
+	At      string // address of the list
+	Own     bool   // who looks is the player
+	News    string // from a coach, with the address to read it at
+	NewsAt  string
+	Lede    string
+	Rows    []RoundRow
+	New     string
+	Export  string
+	Import  string
 
 	Everything string // address of the whole account as one file
 	Restore    string // address that brings back what was just taken away
@@ -44,6 +49,7 @@ type RoundRow struct {
 	At, Date, Course, Score, Target                 string
 	Tee, Approach, ShortGame, Putting, Lost, Double string
 	Open                                            string // how many holes are missing
+	New                                             bool   // since a coach last looked
 }
 
 // ListedRound is what a row is made of.
@@ -53,13 +59,27 @@ type ListedRound struct {
 	Card    int // holes on the card
 	Target  float64
 	Account account.Account
+	New     bool // since a coach last looked
 }
 
-// NewRounds makes the page, the latest first. removed is a round that was just
-// taken away, 0 for none.
-func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID, narrow Narrow) Rounds {
+// RoundsOf says whose rounds are listed, and what else there is to say.
+type RoundsOf struct {
+	Whose   paths.Whose
+	Name    string       // the player's
+	Removed golf.RoundID // a round that was just taken away, 0 for none
+	Unread  int          // notes with something new for the player
+}
+
+// NewRounds makes the page, the latest first.
+func NewRounds(page layout.Page, of RoundsOf, all []ListedRound, narrow Narrow) Rounds {
 	page.Title, page.Here = "Rounds", paths.Rounds
-	p := Rounds{Page: page, New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
+	p := Rounds{Page: page, Heading: "Rounds", Own: of.Whose.Own, At: of.Whose.Rounds(), New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
+	if !p.Own {
+		p.Here, p.Heading = paths.Coaching, "Rounds of "+of.Name
+	}
+	if of.Unread > 0 {
+		p.News, p.NewsAt = fmt.Sprintf("%s something new from a coach for you. Read it.", plural(of.Unread, "note has", "notes have")), of.Whose.Lessons()
+	}
 	p.Any = len(narrow.Courses) > 0
 	p.Courses = []Choice{{"", "any course", narrow.Course == ""}}
 	for _, c := range narrow.Courses {
@@ -67,15 +87,17 @@ func NewRounds(page layout.Page, all []ListedRound, removed golf.RoundID, narrow
 	}
 	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: narrow.From.String()}
 	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: narrow.To.String()}
-	if removed != 0 {
-		p.Restore = paths.RestoreRound(removed)
+	if of.Removed != 0 {
+		p.Restore = paths.RestoreRound(of.Removed)
 	}
 	for _, l := range all {
-		p.Rows = append(p.Rows, l.row())
+		p.Rows = append(p.Rows, l.row(of.Whose))
 	}
 	switch {
 	case len(all) == 0 && narrow.chosen():
 		p.Lede = "No round of that course and those days."
+	case len(all) == 0 && !p.Own:
+		p.Lede = "No rounds yet."
 	case len(all) == 0:
 		p.Lede = "No rounds yet. Enter the first from its card and your notes."
 	default:
@@ -119,9 +141,9 @@ func lately(all []ListedRound) string {
 	return fmt.Sprintf("%s, most was lost %s: %.1f for 18 holes.", over, where(worst), per18)
 }
 
-func (l ListedRound) row() RoundRow {
+func (l ListedRound) row(whose paths.Whose) RoundRow {
 	a := l.Account
-	r := RoundRow{At: paths.Round(l.ID), Date: l.Round.Date.Time().Format("2 Jan 2006"), Course: joined(l.Round.Course, l.Round.Tee), Target: plain(l.Target)}
+	r := RoundRow{At: whose.Round(l.ID), New: l.New, Date: l.Round.Date.Time().Format("2 Jan 2006"), Course: joined(l.Round.Course, l.Round.Tee), Target: plain(l.Target)}
 	if left := l.Card - len(l.Round.Holes); left > 0 {
 		r.Open = plural(left, "hole", "holes") + " open"
 	}

@@ -43,6 +43,14 @@ type Statement struct {
 	NoteAt  string // address that saves the note
 	Checks  []NineCheck
 	Left    string // how many holes are not entered yet, empty when none
+	Day     string // weather and greens, to a coach
+	Own     bool   // who looks is the player
+
+	Notes      []NoteCard
+	NotesFirst bool // something in them is new, or waits for an answer
+	Write      NoteForm
+	CanWrite   bool // somebody would read it
+	Trouble    Trouble
 }
 
 // Line is one line of the account, with its bands.
@@ -67,7 +75,12 @@ type ShotLink struct {
 
 // Asked is what a statement is made of.
 type Asked struct {
+	Whose   paths.Whose
 	Of      string // whose it is, for who may only read it; empty for its player
+	Notes   []Note
+	Coached bool   // somebody has been let in, or who looks is a coach
+	On      string // the hole, or hole and shot, about which a note is to be written
+	Typed   Typed
 	ID      golf.RoundID
 	Round   golf.Round // the holes entered
 	Card    []golf.CardHole
@@ -87,9 +100,9 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	if q.Of != "" {
 		page.Here = paths.Coaching
 	}
-	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
+	s := Statement{Page: page, Own: q.Whose.Own, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
 	if q.Of != "" {
-		s.At, s.Remove = q.Of+". "+s.At, ""
+		s.At, s.Remove, s.Day = q.Of+". "+s.At, "", q.Note
 	}
 	if left := len(q.Card) - len(q.Round.Holes); left > 0 && q.Of == "" {
 		s.Left = plural(left, "hole is", "holes are") + " not entered yet."
@@ -101,6 +114,7 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	}
 	s.Foot = fmt.Sprintf("Target here. The golfer compared with averages exactly %s on the holes played, so the lines add up to your score; on the reference course he plays to %.1f. Doubles are judged by a fixed %s golfer. Expected strokes know distance and lie, not slope, wind or the height of the rough.",
 		plain(q.Account.Expected-q.Account.Lost.Course), q.Level, plain(q.Target))
+	s.notes(q)
 	printed := s.account(q)
 	s.Lede = lede(q, printed)
 	s.Nines = nines(q)
@@ -109,7 +123,21 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	s.Holes = openHoles(q)
 	s.Note, s.NoteAt = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: q.Note}, paths.Note(q.ID)
 	s.Checks = nineChecks(q)
+	s.Trouble = trouble(q)
+	if len(s.Trouble.Doubles) > 0 {
+		s.Script = "walk.js"
+	}
 	return s
+}
+
+// notes shows what is written about the round, and where to write.
+func (s *Statement) notes(q Asked) {
+	for _, n := range questionsFirst(q.Notes) {
+		s.Notes = append(s.Notes, noteCard(n, q.Whose, true, q.Typed))
+		s.NotesFirst = s.NotesFirst || n.Unread || n.open()
+	}
+	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" || q.On != ""
+	s.CanWrite, s.Write = q.Coached, noteForm(q)
 }
 
 func day(d golf.Date) string { return d.Time().Format("Monday 2 January 2006") }

@@ -22,6 +22,8 @@ type OpenHole struct {
 	Total   string // strokes in words
 	Alone   bool   // known by its score alone
 	Open    bool   // shown opened: a hole that cost a stroke or more
+	Write   []Preset
+	Notes   []Preset // what is written about the hole
 }
 
 // ShotRow is one shot of a hole.
@@ -52,6 +54,13 @@ func openHoles(q Asked) []OpenHole {
 			Before: fmt.Sprintf("%.2f", h.Score-h.Lost), Total: holeTotal(played, h)}
 		if q.Of != "" {
 			o.Change = ""
+		}
+		o.Notes = notesOn(q, h.Number)
+		if q.Coached {
+			o.Write = []Preset{{Name: "this hole", At: q.Whose.Write(q.ID, fmt.Sprint(h.Number))}}
+			for k := range h.Shots {
+				o.Write = append(o.Write, Preset{Name: fmt.Sprintf("shot %d", k+1), At: q.Whose.Write(q.ID, fmt.Sprintf("%d.%d", h.Number, k+1))})
+			}
 		}
 		for k, s := range h.Shots {
 			o.Shots = append(o.Shots, shotRow(q, h.Number, k, played.Shots[k], s, doubles[h.Number]))
@@ -169,4 +178,33 @@ func missedPutts(q Asked) []MissedPutt {
 		}
 	}
 	return all
+}
+
+// notesOn leads to what is written about a hole.
+func notesOn(q Asked, hole int) []Preset {
+	var all []Preset
+	for _, n := range q.Notes {
+		if n.Hole == hole {
+			who := n.Author
+			if n.Mine {
+				who = "you"
+			}
+			all = append(all, Preset{Name: fmt.Sprintf("%s on %s", who, notePlace(n)), At: "#" + noteID(n.ID)})
+		}
+	}
+	return all
+}
+
+// Trouble leads along a round's doubles, and to the shots where they began.
+type Trouble struct{ Doubles, Roots []Preset }
+
+func trouble(q Asked) Trouble {
+	var t Trouble
+	for _, d := range q.Account.Doubles {
+		t.Doubles = append(t.Doubles, Preset{Name: fmt.Sprint(d.Hole), At: fmt.Sprintf("#h%d", d.Hole)})
+		if d.Root > 0 {
+			t.Roots = append(t.Roots, Preset{Name: fmt.Sprintf("hole %d, shot %d", d.Hole, d.Root), At: paths.Shot(d.Hole, d.Root)})
+		}
+	}
+	return t
 }

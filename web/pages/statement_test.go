@@ -14,6 +14,7 @@ import (
 	"strokeledger/analysis/golf/golftest"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
+	"strokeledger/web/paths"
 )
 
 // asked works out a round as the handler does.
@@ -146,7 +147,7 @@ func TestListAgreesWithTheStatement(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		q := asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits)
 		s := NewStatement(layout.Page{}, q)
-		row := NewRounds(layout.Page{}, []ListedRound{{ID: 1, Round: q.Round, Card: len(q.Card), Target: 79, Account: q.Account}}, 0, Narrow{}).Rows[0]
+		row := NewRounds(layout.Page{}, RoundsOf{Whose: paths.Whose{Own: true}}, []ListedRound{{ID: 1, Round: q.Round, Card: len(q.Card), Target: 79, Account: q.Account}}, Narrow{}).Rows[0]
 		if row.Lost != s.Lost {
 			t.Fatalf("list %s, statement %s", row.Lost, s.Lost)
 		}

@@ -102,12 +102,16 @@ func bandName(b account.Band, units form.Units) string {
 // lede says the round in a sentence, with the losses as the account prints them.
 func lede(q Asked, printed map[golf.Category]float64) string {
 	a := q.Account
-	over := fmt.Sprintf("%s over your %s", capital(strokes(a.Lost.Total)), plain(q.Target))
+	target := "your " + plain(q.Target)
+	if q.Of != "" {
+		target = "the target of " + plain(q.Target)
+	}
+	over := fmt.Sprintf("%s over %s", capital(strokes(a.Lost.Total)), target)
 	switch {
 	case a.Lost.Total < -.05:
-		over = fmt.Sprintf("%s under your %s", capital(strokes(-a.Lost.Total)), plain(q.Target))
+		over = fmt.Sprintf("%s under %s", capital(strokes(-a.Lost.Total)), target)
 	case a.Lost.Total < .05:
-		over = fmt.Sprintf("Level with your %s", plain(q.Target))
+		over = "Level with " + target
 	}
 	if n := len(a.Holes); n < 18 {
 		over += fmt.Sprintf(" on %s %s", spelled(n), word(n, "hole", "holes"))

@@ -91,6 +91,67 @@ func (w Whose) Rounds() string {
 	return w.at(Rounds)
 }
 
+// Notes is where a note is written.
+func (w Whose) Notes() string { return w.at("/notes") }
+
+// Note is where a note is changed.
+func (w Whose) Note(id int64) string { return w.Notes() + "/" + number(id) }
+
+// RemoveNote takes a note away.
+func (w Whose) RemoveNote(id int64) string { return w.Note(id) + "/remove" }
+
+// Reply is where a note is answered.
+func (w Whose) Reply(note int64) string { return w.Note(note) + "/replies" }
+
+// RemoveReply takes an answer away.
+func (w Whose) RemoveReply(note, reply int64) string {
+	return w.Reply(note) + "/" + number(reply) + "/remove"
+}
+
+// Write is where a note about a place of a round is written: a hole, or a hole
+// and a shot.
+func (w Whose) Write(id golf.RoundID, on string) string {
+	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode() + "#write"
+}
+
+// Assignments is where something to practise is given.
+func (w Whose) Assignments() string { return w.at("/assignments") }
+
+// Results is where a practice of an assignment is recorded.
+func (w Whose) Results(assignment int64) string {
+	return w.Assignments() + "/" + number(assignment) + "/results"
+}
+
+// RemoveResult takes a recorded practice away.
+func (w Whose) RemoveResult(assignment, result int64) string {
+	return w.Results(assignment) + "/" + number(result) + "/remove"
+}
+
+// TickOff says that an assignment is done, or is not after all.
+func (w Whose) TickOff(assignment int64) string {
+	return w.Assignments() + "/" + number(assignment) + "/done"
+}
+
+// RemoveAssignment takes an assignment away.
+func (w Whose) RemoveAssignment(assignment int64) string {
+	return w.Assignments() + "/" + number(assignment) + "/remove"
+}
+
+// Target is where a coach proposes a target, and the player answers.
+func (w Whose) Target() string { return w.at("/target") }
+
+// AnswerTarget is where the player takes a proposed target, or does not.
+func (w Whose) AnswerTarget() string { return w.Target() + "/answer" }
+
+// Report is a page to take away of a span of rounds, as compare.ParseSpan reads
+// it; empty for the last ten.
+func (w Whose) Report(span string) string {
+	if span == "" {
+		return w.at("/report")
+	}
+	return w.at("/report") + "?" + url.Values{"span": {span}}.Encode()
+}
+
 // Lessons is where coach and pupil write to each other, with the practice.
 func (w Whose) Lessons() string { return w.at("/lessons") }
 

@@ -1,0 +1,227 @@
+package handlers
+
+import (
+	"fmt"
+	"net/http"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// noteMost is how many bytes a note or an answer may have.
+const noteMost = 4000
+
+// notes reads what is written about a player, for who looks.
+func (s *server) notes(r *http.Request, whose paths.Whose, of db.NotesOf) ([]pages.Note, error) {
+	kept, err := s.store.Notes(r.Context(), me(r).ID, whose.Player, of)
+	if err != nil {
+		return nil, err
+	}
+	all := make([]pages.Note, len(kept))
+	for i, k := range kept {
+		all[i] = noteOf(k, me(r).ID)
+	}
+	return all, nil
+}
+
+func noteOf(k db.Note, reader golf.PlayerID) pages.Note {
+	n := pages.Note{ID: k.ID, Mine: k.AuthorID == reader, Author: k.Author, Question: k.Kind == db.KindQuestion, Lesson: k.Kind == db.KindLesson, Private: k.Private,
+		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt, Edited: k.EditedAt != nil}
+	if k.RoundID != nil {
+		n.Round = *k.RoundID
+	}
+	if k.Hole != nil {
+		n.Hole = *k.Hole
+	}
+	if k.Shot != nil {
+		n.Shot = *k.Shot
+	}
+	if k.ReadAt != nil {
+		n.Read = *k.ReadAt
+	}
+	for _, a := range k.Replies {
+		n.Replies = append(n.Replies, pages.NoteReply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt})
+	}
+	return n
+}
+
+// typedText reads a text of several lines, and says what is wrong with it.
+func typedText(r *http.Request) (text, problem string) {
+	text = strings.TrimSpace(strings.ReplaceAll(r.FormValue("body"), "\r\n", "\n"))
+	control := strings.ContainsFunc(text, func(c rune) bool { return c != '\n' && c != '\t' && unicode.IsControl(c) })
+	if text == "" || len(text) > noteMost || !utf8.ValidString(text) || control {
+		return text, fmt.Sprintf("Allowed: 1 to %d letters.", noteMost)
+	}
+	return text, ""
+}
+
+// place reads what a note on a round is about: nothing for the round, a hole, or
+// a hole and a shot.
+func place(on string) (hole, shot *int, err error) {
+	if on == "" {
+		return nil, nil, nil
+	}
+	h, s, both := strings.Cut(on, ".")
+	n, err := strconv.Atoi(h)
+	if err != nil {
+		return nil, nil, golf.ErrNotFound
+	}
+	if !both {
+		return &n, nil, nil
+	}
+	k, err := strconv.Atoi(s)
+	if err != nil {
+		return nil, nil, golf.ErrNotFound
+	}
+	return &n, &k, nil
+}
+
+// writeNote keeps a note on a round, or on a lesson when no round is named.
+func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
+	player, whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	n := db.Note{Kind: db.KindNote, Private: r.FormValue("private") != "" && !whose.Own}
+	var problem string
+	n.Body, problem = typedText(r)
+	values := map[string]string{"body": r.FormValue("body"), "private": r.FormValue("private"), "on": r.FormValue("on"), "day": r.FormValue("day")}
+	if r.FormValue("round") == "" {
+		n.Kind = db.KindLesson
+		day, err := golf.ParseDate(r.FormValue("day"))
+		if err != nil {
+			problem = capitalized(err.Error()) + "."
+		}
+		if problem != "" {
+			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormLesson, Values: values, Problem: problem})
+		}
+		n.Day = day.Time()
+		return s.keepNote(w, r, whose, n)
+	}
+	if whose.Own {
+		n.Kind = db.KindQuestion
+	}
+	round := golf.RoundID(formID(r, "round"))
+	n.RoundID = &round
+	if problem != "" {
+		return s.statementAgain(w, r, player, whose, round, pages.Typed{Form: pages.FormNote, Values: values, Problem: problem})
+	}
+	if n.Hole, n.Shot, err = place(r.FormValue("on")); err != nil {
+		return err
+	}
+	return s.keepNote(w, r, whose, n)
+}
+
+func (s *server) keepNote(w http.ResponseWriter, r *http.Request, whose paths.Whose, n db.Note) error {
+	id, err := s.store.WriteNote(r.Context(), me(r).ID, whose.Player, n)
+	if err != nil {
+		return err
+	}
+	n.ID = id
+	return then(w, r, noteAt(whose, n))
+}
+
+// noteAt is where a note is read.
+func noteAt(whose paths.Whose, n db.Note) string {
+	at := whose.Lessons()
+	if n.RoundID != nil {
+		at = whose.Round(*n.RoundID)
+	}
+	return fmt.Sprintf("%s#note-%d", at, n.ID)
+}
+
+// statementAgain shows a statement with a form that came back.
+func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, round golf.RoundID, typed pages.Typed) error {
+	kept, err := s.store.SeenRound(r.Context(), me(r).ID, whose.Player, round)
+	if err != nil {
+		return err
+	}
+	return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, player, whose, typed)
+}
+
+// ofNote reads the note of the address, which who looks may read.
+func (s *server) ofNote(r *http.Request) (player db.Player, whose paths.Whose, n db.Note, err error) {
+	if player, whose, err = s.whose(r); err != nil {
+		return player, whose, n, err
+	}
+	number, err := id(r, "note")
+	if err != nil {
+		return player, whose, n, err
+	}
+	n, err = s.store.Note(r.Context(), me(r).ID, whose.Player, number)
+	return player, whose, n, err
+}
+
+// noteAgain shows a note's page with a form under it that came back.
+func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, form, problem string) error {
+	typed := pages.Typed{Form: form, Note: n.ID, Values: map[string]string{"body": r.FormValue("body")}, Problem: problem}
+	if n.RoundID != nil {
+		return s.statementAgain(w, r, player, whose, *n.RoundID, typed)
+	}
+	return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, typed)
+}
+
+func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
+	player, whose, n, err := s.ofNote(r)
+	if err != nil {
+		return err
+	}
+	body, problem := typedText(r)
+	if problem != "" {
+		return s.noteAgain(w, r, player, whose, n, pages.FormEdit, problem)
+	}
+	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, body, r.FormValue("private") != ""); err != nil {
+		return err
+	}
+	return then(w, r, noteAt(whose, n))
+}
+
+func (s *server) removeNote(w http.ResponseWriter, r *http.Request) error {
+	_, whose, n, err := s.ofNote(r)
+	if err != nil {
+		return err
+	}
+	if err := s.store.RemoveNote(r.Context(), me(r).ID, whose.Player, n.ID); err != nil {
+		return err
+	}
+	if n.RoundID != nil {
+		return then(w, r, whose.Round(*n.RoundID))
+	}
+	return then(w, r, whose.Lessons())
+}
+
+func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
+	player, whose, n, err := s.ofNote(r)
+	if err != nil {
+		return err
+	}
+	body, problem := typedText(r)
+	if problem != "" {
+		return s.noteAgain(w, r, player, whose, n, pages.FormReply, problem)
+	}
+	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, body); err != nil {
+		return err
+	}
+	return then(w, r, noteAt(whose, n))
+}
+
+func (s *server) removeReply(w http.ResponseWriter, r *http.Request) error {
+	_, whose, n, err := s.ofNote(r)
+	if err != nil {
+		return err
+	}
+	number, err := id(r, "reply")
+	if err != nil {
+		return err
+	}
+	if err := s.store.RemoveReply(r.Context(), me(r).ID, whose.Player, number); err != nil {
+		return err
+	}
+	return then(w, r, noteAt(whose, n))
+}

@@ -1,0 +1,118 @@
+package handlers
+
+import (
+	"fmt"
+	"html"
+	"net/http"
+	"net/http/httptest"
+	"regexp"
+	"strings"
+	"testing"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// letIn makes v the coach of a pupil, as the two would.
+func (v visitor) letIn(pupil visitor, pupilID, coachID golf.PlayerID, from string) {
+	v.t.Helper()
+	made := pupil.post("/coaching/invite", "from", from)
+	link := html.UnescapeString(regexp.MustCompile(`/coaching/accept\?[^<]+`).FindString(made.body))
+	_, token, _ := strings.Cut(link, "token=")
+	if a := v.post("/coaching/accept", "player", fmt.Sprint(pupilID), "token", token); a.status != 303 {
+		v.t.Fatalf("accept: %d", a.status)
+	}
+	if a := pupil.post("/coaching/confirm", "coach", fmt.Sprint(coachID)); a.status != 303 {
+		v.t.Fatalf("confirm: %d", a.status)
+	}
+}
+
+var playsTo = regexp.MustCompile(`<b>(\d+|better than 68|above 110)</b>`)
+
+// The roster's figures are made anew when a round is saved, and are the same
+// when they are read again.
+func TestRosterFollowsTheRounds(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.member("robin"), s.member("ines")
+	coach.letIn(pupil, 1, 2, "")
+	withSeason(t, s.store, 1, 84, "2026-03-01", 3, 11)
+	first := coach.get("/coaching")
+	if first.status != 200 || !strings.Contains(first.body, "Your pupil") || !strings.Contains(first.body, "11 rounds") {
+		t.Fatalf("%d %s", first.status, first.body)
+	}
+	if again := coach.get("/coaching"); again.body != first.body {
+		t.Error("read from what is kept the roster differs")
+	}
+	table := func(body string) string { return body[strings.Index(body, "<tbody"):strings.Index(body, "</tbody>")] }
+	if got := len(playsTo.FindAllString(table(first.body), -1)); got < 4 {
+		t.Errorf("%d levels", got)
+	}
+	rounds, err := s.store.Rounds(t.Context(), 1, 1, db.Chosen{Most: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	path := fmt.Sprintf("/rounds/%d/holes/1", rounds[0].ID)
+	if a := pupil.post(path, "line", "r150 g40 20 10 8 6 5 4", "version", fmt.Sprint(rounds[0].Holes[0].Version), "press", "save"); a.status != 303 {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	kept, err := s.store.Summaries(t.Context(), 2, db.Chosen{Most: 1})
+	if err != nil || kept[0].MadeFor == "" {
+		t.Errorf("a saved round has no summary: %v", err)
+	}
+	if changed := coach.get("/coaching"); table(changed.body) == table(first.body) {
+		t.Error("a round that changed changes nothing")
+	}
+	if a := coach.get("/coaching?show=late"); !strings.Contains(a.body, "No pupil of that choice") {
+		t.Error("a pupil without practice is late")
+	}
+	if a := coach.get("/coaching?name=ROB&sort=putting"); !strings.Contains(a.body, "/players/1/lessons") || !strings.Contains(a.body, "First by putting above target") {
+		t.Error("a pupil is not found by name")
+	}
+}
+
+// BenchmarkRoster shows 200 pupils with 25 rounds each, from what is kept and
+// after the engine has changed.
+func BenchmarkRoster(b *testing.B) {
+	url := dbtest.Clone(b)
+	store, err := db.Open(b.Context(), url)
+	if err != nil {
+		b.Fatal(err)
+	}
+	defer store.Close()
+	for _, name := range []string{"pupil", "coach"} {
+		if _, err := store.NewPlayer(b.Context(), name+"@example.org", name, "hash"); err != nil {
+			b.Fatal(err)
+		}
+	}
+	withSeason(b, store, 1, 84, "2026-03-01", 3, 25)
+	dbtest.Crowd(b, url, 199)
+	dbtest.LetIn(b, url, 2)
+	if err := store.NewSession(b.Context(), 2, hashed("token"), "bench"); err != nil {
+		b.Fatal(err)
+	}
+	h := New(store, Options{SignUp: SignUpOpen})
+	r := httptest.NewRequest(http.MethodGet, "/coaching", nil)
+	r.AddCookie(&http.Cookie{Name: cookieName, Value: "2.token"})
+	look := func() {
+		w := httptest.NewRecorder()
+		h.ServeHTTP(w, r)
+		if w.Code != http.StatusOK || strings.Count(w.Body.String(), "<tr role=") != 201 {
+			b.Fatalf("%d, %d rows", w.Code, strings.Count(w.Body.String(), "<tr role="))
+		}
+	}
+	b.Run("made anew", func(b *testing.B) {
+		for b.Loop() {
+			dbtest.Exec(b, url, "delete from round_summaries")
+			look()
+		}
+	})
+	dbtest.Exec(b, url, "vacuum analyze")
+	look()
+	b.Run("kept", func(b *testing.B) {
+		b.ReportAllocs()
+		for b.Loop() {
+			look()
+		}
+	})
+}

@@ -1,0 +1,236 @@
+package pages
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"time"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Lessons is where a coach and a pupil write to each other, with the practice:
+// the pupil's own page, and the coach's of the pupil.
+type Lessons struct {
+	layout.Page
+	Heading   string
+	At        string
+	Lede      string
+	Own       bool
+	Acts      []Preset
+	Questions []NoteCard
+	Notes     []NoteCard
+	Lesson    LessonForm
+	CanWrite  bool // somebody would read it
+	Target    TargetPart
+	Practice  []AssignmentCard
+	Done      []AssignmentCard
+	Give      AssignForm
+	Rounds    []RoundRow
+	AllRounds string
+	Since     string // address of the months since the coach last looked
+	Coach     string // who may end it, to a coach
+	Player    string
+}
+
+// LessonForm is where a lesson is noted down.
+type LessonForm struct {
+	At      string
+	Day     components.Field
+	Body    components.Area
+	CanHide bool
+	Private bool
+}
+
+// TargetPart is the player's target, and targets that are proposed.
+type TargetPart struct {
+	Now      string
+	Proposed []ProposedTarget
+	At       string // where a coach proposes one
+	Field    components.Field
+	AnswerAt string
+}
+
+// ProposedTarget is a target that a coach proposes.
+type ProposedTarget struct{ Coach, Who, Target string }
+
+// AskedLessons is what the page is made of.
+type AskedLessons struct {
+	Whose       paths.Whose
+	Me          golf.PlayerID
+	Name        string // the player's
+	Target      float64
+	Coached     bool
+	Today       golf.Date
+	Visit       time.Time // when the coach's visit before this one ended; zero for none
+	Notes       []Note
+	Assignments []Assignment
+	Proposals   []Proposal
+	Rounds      []ListedRound // the latest
+	Typed       Typed
+}
+
+// Proposal is a target that somebody proposes.
+type Proposal struct {
+	CoachID golf.PlayerID
+	Coach   string
+	Target  float64
+}
+
+// NewLessons makes the page.
+func NewLessons(page layout.Page, q AskedLessons) Lessons {
+	page.Title, page.Here = "Lessons and practice", paths.Coaching
+	page.Foot = "Notes are shared between the player and every coach who is let in, unless they say private. When a coach's leave ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop where it hurts."
+	l := Lessons{Page: page, Own: q.Whose.Own, Heading: "Lessons and practice", CanWrite: q.Coached, AllRounds: q.Whose.Rounds(), Player: fmt.Sprint(q.Whose.Player), Coach: fmt.Sprint(q.Me)}
+	l.Acts = []Preset{{Name: "Months side by side", At: paths.Comparison{Whose: q.Whose}.Months()}, {Name: "All rounds", At: q.Whose.Rounds()},
+		{Name: "A report to take away", At: q.Whose.Report("")}, {Name: "Handicap estimate", At: q.Whose.Handicap()}}
+	if l.Own {
+		l.Lede = ownLede(q)
+	} else {
+		l.Page.Title, l.Heading = q.Name, q.Name
+		l.At = fmt.Sprintf("%s. Target %s.", day(q.Today), plain(q.Target))
+		l.Lede = sinceLede(q)
+		for _, r := range q.Rounds {
+			l.Rounds = append(l.Rounds, r.row(q.Whose))
+		}
+	}
+	for _, n := range q.Notes {
+		card := noteCard(n, q.Whose, false, q.Typed)
+		if n.open() {
+			l.Questions = append(l.Questions, card)
+		} else {
+			l.Notes = append(l.Notes, card)
+		}
+	}
+	l.forms(q)
+	for _, a := range q.Assignments {
+		card := assignmentCard(a, q)
+		if a.Done {
+			l.Done = append(l.Done, card)
+		} else {
+			l.Practice = append(l.Practice, card)
+		}
+	}
+	return l
+}
+
+func (l *Lessons) forms(q AskedLessons) {
+	values, problem := q.Typed.of(FormLesson, 0)
+	onDay := q.Today.String()
+	if problem != "" {
+		onDay = values["day"]
+	}
+	l.Lesson = LessonForm{At: q.Whose.Notes(), CanHide: !q.Whose.Own, Private: values["private"] != "",
+		Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: onDay},
+		Body: components.Area{Name: "body", ID: "lesson", Label: "A lesson", Value: values["body"], Problem: problem, Hint: "Lines that begin with a hyphen become a list."}}
+	values, problem = q.Typed.of(FormTarget, 0)
+	l.Target = TargetPart{Now: plain(q.Target), AnswerAt: q.Whose.AnswerTarget(),
+		Field: components.Field{Name: "target", Label: "Propose a target", Value: values["target"], Problem: problem, Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}}
+	if !q.Whose.Own {
+		l.Target.At = q.Whose.Target()
+	}
+	for _, p := range q.Proposals {
+		l.Target.Proposed = append(l.Target.Proposed, ProposedTarget{fmt.Sprint(p.CoachID), p.Coach, plain(p.Target)})
+	}
+	values, problem = q.Typed.of(FormAssign, 0)
+	due := q.Today.AddDays(7).String()
+	if problem != "" {
+		due = values["due"]
+	}
+	l.Give = AssignForm{At: q.Whose.Assignments(), Problem: problem, Fields: []components.Field{
+		{Name: "what", Label: "What to practise", Value: values["what"], Problem: problem},
+		{Name: "amount", Label: "How much", Value: values["amount"], Hint: "As 40 putts, or 20 minutes."},
+		{Name: "pass_mark", Label: "Pass mark", Value: values["pass_mark"], Hint: "As 32 of 40."},
+		{Name: "due", Label: "By when", Type: "date", Value: due},
+	}}
+}
+
+// ownLede says what waits for the player.
+func ownLede(q AskedLessons) string {
+	fresh, open := 0, 0
+	for _, n := range q.Notes {
+		fresh += flag(n.Unread)
+	}
+	for _, a := range q.Assignments {
+		open += flag(!a.Done)
+	}
+	text := "Nothing new from a coach"
+	if fresh > 0 {
+		text = capital(spelled(fresh)) + word(fresh, " note has", " notes have") + " something new for you"
+	}
+	switch {
+	case !q.Coached && len(q.Notes)+len(q.Assignments) == 0:
+		return "No coach yet. Let one in, or set yourself something to practise."
+	case open == 0:
+		return text + ", and nothing to practise."
+	default:
+		return text + fmt.Sprintf(", and %s to practise.", word(open, "one thing", spelled(open)+" things"))
+	}
+}
+
+// sinceLede sums up for a coach what came since the visit before.
+func sinceLede(q AskedLessons) string {
+	var fresh []ListedRound
+	for _, r := range q.Rounds {
+		if r.New && len(r.Round.Holes) > 0 {
+			fresh = append(fresh, r)
+		}
+	}
+	since := "Since you last looked, on " + q.Visit.Format("Monday 2 January")
+	switch {
+	case q.Visit.IsZero() && len(fresh) == 0:
+		return "No round has been entered yet."
+	case q.Visit.IsZero():
+		return fmt.Sprintf("Your first look. Over the last %s: %s", word(len(fresh), "round", spelled(len(fresh))+" rounds"), summed(fresh))
+	case len(fresh) == 0:
+		return since + ": no round."
+	}
+	var scores []string
+	for _, r := range slices.Backward(fresh) {
+		scores = append(scores, fmt.Sprintf("%.0f", r.Account.Score))
+	}
+	return fmt.Sprintf("%s: %s, %s. %s", since, word(len(fresh), "one round", spelled(len(fresh))+" rounds"), listed(scores), summed(fresh))
+}
+
+// listed joins words as a sentence does.
+func listed(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
+}
+
+// summed says what some rounds lost, where most of it, and their doubles.
+func summed(rounds []ListedRound) string {
+	var lost account.Split
+	holes, doubles, compound := 0, 0, 0
+	for _, r := range rounds {
+		holes += len(r.Round.Holes)
+		lost.Add(r.Account.Lost)
+		doubles += len(r.Account.Doubles)
+		compound += r.Account.Counts.Compound
+	}
+	worst := golf.TeeShots
+	for _, c := range golf.Categories {
+		if lost.Of(c) > lost.Of(worst) {
+			worst = c
+		}
+	}
+	per18 := lost.Total * 18 / float64(holes)
+	text := fmt.Sprintf("%s for 18 holes over target, most %s", strokeCount(per18), where(worst))
+	if per18 < .05 {
+		text = fmt.Sprintf("%s for 18 holes under target", strokeCount(-per18))
+	}
+	switch {
+	case doubles == 0:
+		return text + "; no double."
+	case compound == 0:
+		return text + fmt.Sprintf("; %s %s, none compound.", spelled(doubles), word(doubles, "double", "doubles"))
+	default:
+		return text + fmt.Sprintf("; %s %s, %s compound.", spelled(doubles), word(doubles, "double", "doubles"), word(flag(doubles == compound), "all", spelled(compound)))
+	}
+}
