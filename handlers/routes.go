@@ -13,7 +13,8 @@ import (
 	"strokeledger/web/paths"
 )
 
-// Limits of a client address on trying passwords and making accounts.
+// Limits of a client address on trying passwords, making accounts, and making
+// and trying links for coaches.
 const (
 	triesMost = 20
 	triesSpan = time.Minute
@@ -73,12 +74,19 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Rounds+"/{round}/note", s.page(s.saveNote))
 	r.Get(paths.MyMonths, s.page(s.myMonths))
 	r.Get(paths.Coaching, s.page(s.coaching))
-	r.Post(paths.CoachInvite, s.page(s.inviteCoach))
+	r.Group(func(r chi.Router) {
+		r.Use(httprate.LimitBy(triesMost, triesSpan, byClient))
+		r.Post(paths.CoachInvite, s.page(s.inviteCoach))
+		r.Get(paths.CoachAccept, s.page(s.coachLink))
+		r.Post(paths.CoachAccept, s.page(s.acceptCoaching))
+	})
 	r.Post(paths.CoachRevoke, s.page(s.revokeCoachLinks))
-	r.Get(paths.CoachAccept, s.page(s.coachLink))
-	r.Post(paths.CoachAccept, s.page(s.acceptCoaching))
 	r.Post(paths.CoachConfirm, s.page(s.confirmCoach))
 	r.Post(paths.CoachEnd, s.page(s.endCoaching))
+	r.Get(paths.CoachLooks, s.page(s.looks))
+	r.Get(paths.CoachKept, s.page(s.keptNotes))
+	r.Post(paths.CoachKept, s.page(s.dropKeptNote))
+	r.Get(paths.Squad, s.page(s.squad))
 	r.Post(paths.Marks, s.page(s.mark))
 	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
 	r.Route(paths.Players+"/{player}", s.playersPages)
@@ -98,6 +106,7 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds", s.page(s.seenRounds))
 	r.Get("/rounds/{round}", s.page(s.seenRound))
 	r.Get("/lessons", s.page(s.lessons))
+	r.Get("/report", s.page(s.report))
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))

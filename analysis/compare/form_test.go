@@ -96,6 +96,28 @@ func TestLostToALevel(t *testing.T) {
 	}
 }
 
+// What a squad's row tells is what the months tell of the same rounds.
+func TestPartsLostAreThoseOfTheMonths(t *testing.T) {
+	rounds := season(t, golfer.Even(86), 12, 6)
+	rounds[3].Holes = rounds[3].Holes[:9]
+	sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 20}, {Last: 1}}, golf.StandardBoundary, ladder, 18)
+	all := summaries(t, rounds, 79)
+	slices.Reverse(all)
+	p := ladder.PartsLost(all, 79, 18)
+	if p.Rounds != 12 {
+		t.Errorf("%d rounds", p.Rounds)
+	}
+	for k := range p.Cells {
+		got, want := p.Cells[k], sheet.Columns[0].Cells[k]
+		if math.Abs(got.Mean-want.Mean) > 1e-4 || math.Abs(got.Interval.Low-want.Interval.Low) > 1e-4 || math.Abs(got.Interval.High-want.Interval.High) > 1e-4 {
+			t.Errorf("row %d: %+v, by the months %+v", k, got, want)
+		}
+	}
+	if p := ladder.PartsLost(nil, 79, 18); p.Rounds != 0 || p.Cells[0].Known {
+		t.Errorf("of no round: %+v", p)
+	}
+}
+
 func TestSummariesOfAnotherMakeAreRefused(t *testing.T) {
 	data := Summary{}.Encode()
 	if _, err := ladder.Decode(data); err == nil {

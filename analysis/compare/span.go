@@ -78,6 +78,28 @@ func days(from, to string) (s Span, err error) {
 	return s, nil
 }
 
+// Earlier returns the span of as long before: the month before a month, the year
+// before a year, as many days or rounds before others. A span without a first
+// day has none.
+func (s Span) Earlier() (Span, bool) {
+	switch {
+	case s.Last > 0:
+		return Span{Last: s.Last, Before: true}, !s.Before
+	case s.From.IsZero():
+		return Span{}, false
+	case s.IsYear():
+		return Year(s.From.Year - 1), true
+	case s.IsMonth():
+		t := s.From.Time().AddDate(0, -1, 0)
+		return Month(t.Year(), t.Month()), true
+	case s.To.IsZero():
+		return Span{To: s.From.AddDays(-1)}, true
+	default:
+		n := int(s.To.Time().Sub(s.From.Time()).Hours()/24) + 1
+		return Span{From: s.From.AddDays(-n), To: s.From.AddDays(-1)}, true
+	}
+}
+
 // IsMonth reports whether the span is one calendar month.
 func (s Span) IsMonth() bool { return s.Last == 0 && s == Month(s.From.Year, s.From.Month) }
 

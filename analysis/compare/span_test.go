@@ -78,3 +78,24 @@ func TestUsualMonths(t *testing.T) {
 		}
 	}
 }
+
+func TestEarlier(t *testing.T) {
+	for of, want := range map[string]string{"2026": "2025", "2026-01": "2025-12", "last10": "before10", "2026-05-03..2026-05-12": "2026-04-23..2026-05-02", "2026-05-03..": "..2026-05-02"} {
+		span, err := ParseSpan(of)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got, ok := span.Earlier(); !ok || got.String() != want {
+			t.Errorf("before %s: %s, want %s", of, got, want)
+		}
+	}
+	for _, of := range []string{"before10", "..2026-05-02"} {
+		span, err := ParseSpan(of)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got, ok := span.Earlier(); ok {
+			t.Errorf("before %s: %s", of, got)
+		}
+	}
+}

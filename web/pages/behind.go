@@ -88,7 +88,7 @@ func hitsOf(all []compare.Behind) string {
 }
 
 func newBehind(page layout.Page, q AskedMonths, heading string, all []compare.Behind) Behind {
-	page.Title, page.Here = heading, paths.MyMonths
+	page.Title, page.Here = heading, here(q.At.Whose, paths.MyMonths)
 	p := Behind{Page: page, Heading: heading, Back: q.At.Months()}
 	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. On the statement of a round the same shot is charged against the golfer of that course and target.", againstWhom(q))
 	if len(all) > behindMost {

@@ -34,7 +34,7 @@ type RatedCourse struct {
 
 // NewHandicap makes the page, the latest score first.
 func NewHandicap(page layout.Page, whose paths.Whose, name string, r handicap.Record, courses map[golf.RoundID]RatedCourse) Handicap {
-	page.Title, page.Here = "Handicap estimate", paths.MyMonths
+	page.Title, page.Here = "Handicap estimate", here(whose, paths.MyMonths)
 	page.Foot = "Unofficial. Only an authorised association issues a Handicap Index. Worked out by the Rules of Handicapping 2024 with every recorded round as an acceptable score and no playing conditions calculation; the nine holes not played count .52 for each point of Index plus 1.2, an approximation from memory. Stroke indexes that are not known are taken in the order of play."
 	h := Handicap{Page: page, Months: paths.Comparison{Whose: whose}.Months()}
 	switch {
@@ -47,8 +47,11 @@ func NewHandicap(page layout.Page, whose paths.Whose, name string, r handicap.Re
 	default:
 		h.Lede = fmt.Sprintf("%s more scores on rated courses make an estimate.", capital(spelled(r.Missing)))
 	}
+	if !whose.Own {
+		h.More = "Worked out from the rounds that are shared with you. "
+	}
 	if r.HasLow {
-		h.More = fmt.Sprintf("Low Index of the last 365 days: %s.", index(r.Low))
+		h.More += fmt.Sprintf("Low Index of the last 365 days: %s.", index(r.Low))
 	}
 	switch r.Cap {
 	case handicap.SoftCap:

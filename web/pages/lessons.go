@@ -95,7 +95,9 @@ func NewLessons(page layout.Page, q AskedLessons) Lessons {
 		l.At = fmt.Sprintf("%s. Target %s.", day(q.Today), plain(q.Target))
 		l.Lede = sinceLede(q)
 		for _, r := range q.Rounds {
-			l.Rounds = append(l.Rounds, r.row(q.Whose))
+			row := r.row(q.Whose)
+			row.New = r.New && !q.Visit.IsZero() // at the first look all are
+			l.Rounds = append(l.Rounds, row)
 		}
 	}
 	for _, n := range q.Notes {

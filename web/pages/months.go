@@ -29,6 +29,7 @@ type Months struct {
 	Enter   string // address at which a round begins, while there is none
 	CSV     string // address of the table as a file
 	Record  string // address of the handicap estimate
+	Lessons string
 }
 
 // Preset is a choice of spans that is one click away.
@@ -58,8 +59,8 @@ type AskedMonths struct {
 
 // NewMonths makes the page.
 func NewMonths(page layout.Page, q AskedMonths) Months {
-	page.Title, page.Here = "Months side by side", paths.MyMonths
-	m := Months{Page: page, Presets: presets(q), Choose: chooseSpans(q), CSV: q.At.MonthsCSV(), Record: q.At.Handicap(), Against: againstWhom(q)}
+	page.Title, page.Here = "Months side by side", here(q.At.Whose, paths.MyMonths)
+	m := Months{Page: page, Presets: presets(q), Choose: chooseSpans(q), CSV: q.At.MonthsCSV(), Record: q.At.Handicap(), Lessons: q.At.Lessons(), Against: againstWhom(q)}
 	m.At = fmt.Sprintf("%s, %s.", monthsAt(q), q.Name)
 	if len(q.Line) == 0 {
 		m.Empty, m.At = true, q.Name+"."

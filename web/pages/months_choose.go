@@ -64,7 +64,7 @@ func chooseSpans(q AskedMonths) ChooseSpans {
 	if q.At.Versus != "" && q.At.Versus != "tour" {
 		level = q.At.Versus
 	}
-	c.Versus = []Choice{{"target", "your target, " + plain(q.Target), q.At.Versus == ""}, {"level", "a golfer of level", level != ""}, {"tour", "a tour player", q.At.Versus == "tour"}}
+	c.Versus = []Choice{{"target", "the target, " + plain(q.Target), q.At.Versus == ""}, {"level", "a golfer of level", level != ""}, {"tour", "a tour player", q.At.Versus == "tour"}}
 	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110."}
 	c.Course = []Choice{{"", "every course", q.At.Course == ""}}
 	for _, name := range q.Courses {

@@ -69,7 +69,7 @@ func season(q AskedMonths) Season {
 	}
 	s.Line, s.Spread = chart.Line(mean), chart.Area(high, low)
 	s.Along = monthMarks(first, last, across)
-	s.Target, s.TargetText = up.Down(q.Target), "your "+plain(q.Target)
+	s.Target, s.TargetText = up.Down(q.Target), "target "+plain(q.Target)
 	for _, m := range q.Marks {
 		if t := m.Day.Time(); !t.Before(first) && !t.After(last) {
 			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across(t)), Text: m.What, End: across(t) > .45})

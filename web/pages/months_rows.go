@@ -28,6 +28,7 @@ type MonthHead struct{ Name, Rounds string }
 // MonthRow is one row, with its bands.
 type MonthRow struct {
 	Name  string
+	At    string // address of whom it is about, empty for nobody
 	Cells []MonthCell
 	Since ChangeWords
 	Bands []MonthRow

@@ -239,6 +239,7 @@ type NoteForm struct {
 	CanHide bool
 	Private bool
 	Button  string
+	Open    bool
 }
 
 // noteForm is the form under a statement: a coach's note, or a player's question.
@@ -249,6 +250,7 @@ func noteForm(q Asked) NoteForm {
 	if q.Whose.Own {
 		f.Body.Label, f.Button = "A question to your coach", "Ask it"
 	}
+	f.Open = q.On != "" || problem != ""
 	on := q.On
 	if problem != "" {
 		on = values["on"]

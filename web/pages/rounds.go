@@ -75,7 +75,7 @@ func NewRounds(page layout.Page, of RoundsOf, all []ListedRound, narrow Narrow) 
 	page.Title, page.Here = "Rounds", paths.Rounds
 	p := Rounds{Page: page, Heading: "Rounds", Own: of.Whose.Own, At: of.Whose.Rounds(), New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
 	if !p.Own {
-		p.Here, p.Heading = paths.Coaching, "Rounds of "+of.Name
+		p.Here, p.Heading = here(of.Whose, paths.Rounds), "Rounds of "+of.Name
 	}
 	if of.Unread > 0 {
 		p.News, p.NewsAt = fmt.Sprintf("%s something new from a coach for you. Read it.", plural(of.Unread, "note has", "notes have")), of.Whose.Lessons()

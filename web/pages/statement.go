@@ -96,10 +96,7 @@ type Asked struct {
 // NewStatement makes the page of a round.
 func NewStatement(page layout.Page, q Asked) Statement {
 	page.Title = "Statement of " + day(q.Round.Date)
-	page.Here = paths.Rounds
-	if q.Of != "" {
-		page.Here = paths.Coaching
-	}
+	page.Here = here(q.Whose, paths.Rounds)
 	s := Statement{Page: page, Own: q.Whose.Own, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
 	if q.Of != "" {
 		s.At, s.Remove, s.Day = q.Of+". "+s.At, "", q.Note
@@ -134,7 +131,7 @@ func NewStatement(page layout.Page, q Asked) Statement {
 func (s *Statement) notes(q Asked) {
 	for _, n := range questionsFirst(q.Notes) {
 		s.Notes = append(s.Notes, noteCard(n, q.Whose, true, q.Typed))
-		s.NotesFirst = s.NotesFirst || n.Unread || n.open()
+		s.NotesFirst = s.NotesFirst || n.Unread || n.open() && !q.Whose.Own
 	}
 	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" || q.On != ""
 	s.CanWrite, s.Write = q.Coached, noteForm(q)

@@ -12,6 +12,7 @@ import (
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/form"
+	"strokeledger/web/paths"
 )
 
 const minus = "−"
@@ -38,6 +39,15 @@ func tick(x float64) string {
 }
 
 func plain(x float64) string { return strconv.FormatFloat(math.Round(x*10)/10, 'f', -1, 64) }
+
+// here is the entry of the navigation of a player's page; for a coach it is
+// always the coach's.
+func here(whose paths.Whose, own string) string {
+	if whose.Own {
+		return own
+	}
+	return paths.Coaching
+}
 
 // far writes a distance in the player's units.
 func far(lie golf.Lie, d golf.Distance, units form.Units) string {

@@ -1,0 +1,167 @@
+package pages
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/chart"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Squad is several pupils side by side: what each lost in every part of the
+// game over a span.
+type Squad struct {
+	layout.Page
+	At     string
+	Lede   string
+	From   components.Field
+	To     components.Field
+	Pupils []Choice
+	Table  MonthTable
+	Groups []SquadGroup
+	Empty  bool
+}
+
+// SquadGroup is a part of the game and who loses most in it.
+type SquadGroup struct{ Part, Names string }
+
+// AskedSquad is what the page is made of.
+type AskedSquad struct {
+	From, To golf.Date
+	Problem  string
+	Members  []SquadMember
+}
+
+// SquadMember is one pupil.
+type SquadMember struct {
+	ID     golf.PlayerID
+	Name   string
+	Target float64
+	Chosen bool
+	Lost   compare.PartsLost // to the golfer of the own target
+}
+
+// NewSquad makes the page.
+func NewSquad(page layout.Page, q AskedSquad) Squad {
+	page.Title, page.Here = "Pupils side by side", paths.Coaching
+	page.Foot = "Each pupil is compared with the golfer of the own target, for 18 holes; whiskers are the interval of 95 % and reach as far as luck alone could move a bar. Together is the plain average of the pupils."
+	s := Squad{Page: page,
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problem},
+		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String()}}
+	var played []SquadMember
+	for _, m := range q.Members {
+		s.Pupils = append(s.Pupils, Choice{fmt.Sprint(m.ID), m.Name, m.Chosen})
+		if m.Chosen && m.Lost.Rounds > 0 {
+			played = append(played, m)
+		}
+	}
+	if len(played) == 0 {
+		s.Empty, s.Lede = true, "None of them has played in these days."
+		return s
+	}
+	rounds := 0
+	for _, m := range played {
+		rounds += m.Lost.Rounds
+	}
+	s.At = fmt.Sprintf("%s of %s, %s to %s.", plural(rounds, "round", "rounds"), plural(len(played), "pupil", "pupils"), shortDay(q.From), shortDay(q.To))
+	s.groups(played)
+	s.Table = squadTable(played)
+	return s
+}
+
+// worstOf is the part in which a pupil loses most; ok is false when none loses.
+func worstOf(p compare.PartsLost) (worst golf.Category, ok bool) {
+	worst = golf.TeeShots
+	for _, c := range golf.Categories {
+		if p.Cells[c].Mean > p.Cells[worst].Mean {
+			worst = c
+		}
+	}
+	return worst, p.Cells[worst].Mean > .05
+}
+
+func (s *Squad) groups(played []SquadMember) {
+	names := map[golf.Category][]string{}
+	together := map[golf.Category]float64{}
+	for _, m := range played {
+		if worst, ok := worstOf(m.Lost); ok {
+			names[worst] = append(names[worst], m.Name)
+		}
+		for _, c := range golf.Categories {
+			together[c] += m.Lost.Cells[c].Mean / float64(len(played))
+		}
+	}
+	most := golf.TeeShots
+	for _, c := range golf.Categories {
+		if together[c] > together[most] {
+			most = c
+		}
+		if len(names[c]) > 0 {
+			s.Groups = append(s.Groups, SquadGroup{capital(c.String()), strings.Join(names[c], ", ")})
+		}
+	}
+	s.Lede = fmt.Sprintf("Together most is lost %s: %s a round over target", where(most), strokeCount(together[most]))
+	switch n := len(names[most]); {
+	case n == 0:
+		s.Lede += ", though nobody loses most there."
+	case n == len(played) && n > 1:
+		s.Lede += ", and all of them lose most there."
+	default:
+		s.Lede += fmt.Sprintf(", and %s of %s %s most there.", spelled(n), spelled(len(played)), word(n, "loses", "lose"))
+	}
+}
+
+func squadTable(played []SquadMember) MonthTable {
+	scale := squadScale(played)
+	t := MonthTable{Caption: "Strokes lost for 18 holes against the golfer of the own target, with the interval of 95 %; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, tick)}
+	columns := append(slices.Clone(golf.Categories), 0)
+	for _, c := range columns {
+		name := "All"
+		if c != 0 {
+			name = capital(c.String())
+		}
+		t.Heads = append(t.Heads, MonthHead{Name: name})
+	}
+	together := MonthRow{Name: "Together"}
+	for i, c := range columns {
+		sum := 0.0
+		for k, m := range played {
+			if i == 0 {
+				t.Rows = append(t.Rows, MonthRow{Name: fmt.Sprintf("%s, target %s", m.Name, plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()})
+			}
+			cell := m.Lost.Cells[c]
+			sum += cell.Mean
+			made := MonthCell{Head: t.Heads[i].Name, Bar: scale.Bar(cell.Mean), Figure: signed(cell.Mean, 1)}
+			if cell.HasInterval {
+				made.Interval = signed(cell.Interval.Low, 1) + " to " + signed(cell.Interval.High, 1)
+				made.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
+			}
+			if i == 0 {
+				made.Behind = plural(m.Lost.Rounds, "round", "rounds")
+			}
+			t.Rows[k].Cells = append(t.Rows[k].Cells, made)
+		}
+		together.Cells = append(together.Cells, MonthCell{Head: t.Heads[i].Name, Figure: signed(sum/float64(len(played)), 1), Bar: emptyBar})
+	}
+	t.Foot = []MonthRow{together}
+	return t
+}
+
+func squadScale(played []SquadMember) chart.Scale {
+	var values []float64
+	for _, m := range played {
+		for _, c := range append(slices.Clone(golf.Categories), 0) {
+			cell := m.Lost.Cells[c]
+			values = append(values, cell.Mean)
+			if cell.HasInterval {
+				values = append(values, max(cell.Mean-whiskerRoom, cell.Interval.Low), min(cell.Mean+whiskerRoom, cell.Interval.High))
+			}
+		}
+	}
+	return chart.NewScale(values...).Fewer(monthTicks)
+}
