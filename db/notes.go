@@ -130,6 +130,7 @@ func (s *Store) RemoveReply(ctx context.Context, asker, who golf.PlayerID, reply
 type NotesOf struct {
 	Round golf.RoundID // 0 for any
 	Most  int          // 0 for all
+	Kept  bool         // only to be kept in a file: it counts as not read
 }
 
 // Notes lists what asker may read of a player's notes, and notes that asker has
@@ -166,7 +167,7 @@ func (s *Store) Notes(ctx context.Context, asker, who golf.PlayerID, of NotesOf)
 	for _, r := range replies {
 		at[r.NoteID].Replies = append(at[r.NoteID].Replies, r)
 	}
-	if len(unread) == 0 {
+	if len(unread) == 0 || of.Kept {
 		return notes, nil
 	}
 	_, err = change(ctx, s.q, `
@@ -183,12 +184,13 @@ func (s *Store) UnreadNotes(ctx context.Context, who golf.PlayerID) (int, error)
 		pgx.StrictNamedArgs{"asker": who, "who": who})
 }
 
-// KeptNotes lists the private notes on pupils whose leave has ended, which stay
-// with the coach who wrote them; Author is then the pupil's name.
-func (s *Store) KeptNotes(ctx context.Context, coach golf.PlayerID) ([]Note, error) {
+// PrivateNotes lists the private notes of a coach: all of them, or those on
+// pupils whose leave has ended, which stay with the coach. Author is the pupil's
+// name.
+func (s *Store) PrivateNotes(ctx context.Context, coach golf.PlayerID, ended bool) ([]Note, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Note], `
 		select `+strings.Replace(noteColumns, "a.name", "p.name", 1)+`, false as unread
 		from notes join players p on p.id = notes.player_id
-		where notes.author_id = @coach and notes.private and coalesce(notes.day >= leave_from(@coach, notes.player_id), false) = false
-		order by lower(p.name), notes.day desc, notes.id desc`, pgx.StrictNamedArgs{"coach": coach})
+		where notes.author_id = @coach and notes.private and not (@ended and coalesce(notes.day >= leave_from(@coach, notes.player_id), false))
+		order by lower(p.name), notes.day desc, notes.id desc`, pgx.StrictNamedArgs{"coach": coach, "ended": ended})
 }

@@ -183,8 +183,11 @@ func TestNotesAfterTheEnd(t *testing.T) {
 	p := newPair(t)
 	shared := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "shared"})
 	private := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Private: true, Body: "private"})
-	if kept, err := p.KeptNotes(p.ctx, p.coach); err != nil || len(kept) != 0 {
+	if kept, err := p.PrivateNotes(p.ctx, p.coach, true); err != nil || len(kept) != 0 {
 		t.Errorf("kept while the leave lasts: %+v, %v", kept, err)
+	}
+	if all, err := p.PrivateNotes(p.ctx, p.coach, false); err != nil || len(all) != 1 {
+		t.Errorf("private while the leave lasts: %+v, %v", all, err)
 	}
 	p.must(p.ProposeTarget(p.ctx, p.coach, p.pupil, 82))
 	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
@@ -194,7 +197,7 @@ func TestNotesAfterTheEnd(t *testing.T) {
 	if got, _ := p.reads(p.coach); len(got) != 0 {
 		t.Errorf("the coach still reads %+v", got)
 	}
-	kept, err := p.KeptNotes(p.ctx, p.coach)
+	kept, err := p.PrivateNotes(p.ctx, p.coach, true)
 	if err != nil || len(kept) != 1 || kept[0].ID != private || kept[0].Body != "private" {
 		t.Errorf("the coach keeps %+v, %v", kept, err)
 	}

@@ -1,57 +1,97 @@
 package handlers
 
 import (
+	"fmt"
 	"log/slog"
 	"net/http"
 	"net/http/httptest"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/go-chi/chi/v5"
 )
 
-// Every route that the router knows: who may, who may not. A route that is not
-// in the table fails the test.
+// may are the answers of a route to everybody: the player whose page 1 it is, the
+// player's coach, and who may not: a coach whose leave has ended, a coach of
+// another player, another player, the steward; and nobody signed in.
+type may struct{ owner, coach, others, nobody int }
+
+var (
+	open    = may{200, 200, 200, 200}
+	private = may{200, 200, 200, 303} // everybody's own
+	own     = may{200, 404, 404, 303}
+	seen    = may{200, 200, 404, 303}
+	typo    = may{422, 422, 422, 303} // everybody's own form, sent empty
+	absent  = may{404, 404, 404, 303} // for want of something to do it to
+)
+
+// access has a row for every route. Forms are sent empty, so that one which
+// somebody may send comes back, or changes nothing that a later row needs.
+var access = map[string]may{
+	"GET /healthz": open, "GET /readyz": open, "GET /static/{file}": {404, 404, 404, 404},
+	"GET /": {303, 303, 303, 200}, "GET /join": open, "POST /join": {422, 422, 422, 422}, "POST /sign-in": {422, 422, 422, 422},
+	"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": typo,
+	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,
+	"GET /courses/{course}": private, "POST /courses/{course}": typo,
+	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
+	"POST /account/devices": absent, "POST /account/delete": typo, "POST /account/invite": absent,
+	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "GET /reset": open, "POST /reset": {422, 422, 422, 422},
+	"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": typo, "POST /import/confirm": absent,
+	"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 404, 303},
+	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
+	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 404, 303},
+	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": absent,
+	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
+	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
+	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private,
+	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
+	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen,
+	"GET /players/{player}/lessons": seen, "GET /players/{player}/report": seen,
+	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
+	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
+	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
+	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
+	"POST /players/{player}/assignments/{assignment}/remove": {404, 303, 404, 303},
+	"POST /players/{player}/target":                          {404, 422, 404, 303}, "POST /players/{player}/target/answer": absent,
+	"POST /sign-out": {303, 303, 303, 303},
+}
+
+// lastRoutes take away what others need, in this order.
+var lastRoutes = []string{
+	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
+	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
+	"POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /sign-out",
+}
+
+// Every route that the router knows, for everybody. A route that is not in the
+// table fails the test.
 func TestAccess(t *testing.T) {
-	s := newSite(t, Options{SignUp: SignUpOpen, SetupToken: "token"})
-	owner, stranger, nobody := s.member("owner"), s.member("stranger"), s.visitor()
+	s := newSite(t, Options{SignUp: SignUpOpen, Proxies: []string{"127.0.0.0/8"}})
+	owner, coach, ended, another, player := s.member("owner"), s.member("coach"), s.member("ended"), s.member("another"), s.member("player")
+	steward := s.steward()
 	owner.withRound()
-	type who struct{ owner, stranger, nobody int }
-	open, own, private := who{200, 200, 200}, who{200, 404, 303}, who{200, 200, 303}
-	table := map[string]who{
-		"GET /healthz": open, "GET /readyz": open, "GET /static/{file}": {404, 404, 404},
-		"GET /": {303, 303, 200}, "GET /join": open, "POST /join": {422, 422, 422}, "POST /sign-in": {422, 422, 422},
-		"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": {422, 422, 303},
-		"GET /courses": private, "GET /courses/new": private, "POST /courses/new": {422, 422, 303},
-		"GET /courses/{course}": private, "POST /courses/{course}": {422, 422, 303},
-		"GET /account": private, "POST /account": {422, 422, 303}, "POST /account/password": {422, 422, 303},
-		"POST /account/devices": {404, 404, 303}, "POST /account/delete": {422, 422, 303}, "POST /account/invite": {404, 404, 303},
-		"GET /accounts": {404, 404, 303}, "POST /accounts/{player}/reset": {404, 404, 303}, "GET /reset": open, "POST /reset": {422, 422, 422},
-		"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": {422, 422, 303}, "POST /import/confirm": {404, 404, 303},
-		"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 303},
-		"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 303}, "POST /rounds/{round}/note": {303, 404, 303},
-		"POST /rounds/{round}/holes/{hole}/echo": own,
-		"POST /rounds/{round}/remove":            {303, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 303},
-		"GET /coaching": private, "POST /coaching/invite": {200, 200, 303}, "POST /coaching/revoke": {303, 303, 303},
-		"GET /coaching/accept": {404, 404, 303}, "POST /coaching/accept": {404, 404, 303}, "POST /coaching/confirm": {404, 404, 303}, "POST /coaching/end": {404, 404, 303},
-		"GET /players/{player}/rounds/{round}": own,
-		"GET /months":                          {303, 303, 303}, "POST /marks": {422, 422, 303}, "POST /marks/{mark}/remove": {404, 404, 303},
-		"GET /players/{player}/months": own, "GET /players/{player}/handicap": own, "GET /players/{player}/months.csv": own, "GET /players/{player}/months/behind": {404, 404, 303},
-		"POST /sign-out": {303, 303, 303},
+	coach.letIn(owner, 1, 2, "")
+	ended.letIn(owner, 1, 3, "")
+	another.letIn(player, 5, 4, "")
+	owner.post("/coaching/end", "player", "1", "coach", "3")
+	for _, made := range []answer{
+		coach.post("/players/1/notes", "round", "1", "body", "The safe side."), coach.post("/players/1/notes/1/replies", "body", "The left."),
+		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
+		coach.post("/players/1/target", "target", "82"),
+	} {
+		if made.status != http.StatusSeeOther {
+			t.Fatalf("%d %s", made.status, made.body)
+		}
 	}
 	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashes: make(chan struct{}, 1)}
-	routes, last := []string{}, []string{}
+	routes := []string{}
 	err := chi.Walk(server.routes().(chi.Routes), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
 		name := method + " " + route
-		if _, known := table[name]; !known {
+		if _, known := access[name]; !known {
 			t.Errorf("%s has no row", name)
 		}
-		switch name {
-		case "POST /sign-out", "POST /rounds/{round}/remove":
-			last = append(last, name)
-		case "POST /rounds/{round}/restore":
-			last = append(last, name)
-		default:
+		if !slices.Contains(lastRoutes, name) {
 			routes = append(routes, name)
 		}
 		return nil
@@ -59,27 +99,42 @@ func TestAccess(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(routes)+len(last) != len(table) {
-		t.Errorf("%d routes, %d rows", len(routes)+len(last), len(table))
+	if len(routes)+len(lastRoutes) != len(access) {
+		t.Errorf("%d routes, %d rows", len(routes)+len(lastRoutes), len(access))
 	}
-	check := func(name string, v visitor, as string, want int) {
-		method, route, _ := strings.Cut(name, " ")
-		path := strings.NewReplacer("{round}", "1", "{hole}", "1", "{course}", "1", "{player}", "1", "{file}", "none.css").Replace(route)
-		got := answer{}
-		if method == http.MethodGet {
-			got = v.get(path)
-		} else {
-			got = v.post(path)
+	asked := 0
+	for _, name := range append(routes, lastRoutes...) {
+		row := access[name]
+		steered := row.others
+		if name == "GET /accounts" || name == "POST /accounts/{player}/reset" {
+			steered = http.StatusOK // the steward's own
 		}
-		if got.status != want {
-			t.Errorf("%s as %s: %d, want %d", name, as, got.status, want)
+		for _, c := range []struct {
+			as   string
+			who  visitor
+			want int
+		}{
+			{"nobody", s.visitor(), row.nobody}, {"another player", player, row.others}, {"a coach of another", another, row.others},
+			{"a coach whose leave has ended", ended, row.others}, {"the steward", steward, steered}, {"the coach", coach, row.coach}, {"the owner", owner, row.owner},
+		} {
+			asked++
+			c.who.from = fmt.Sprintf("192.0.2.%d", asked%250) // some routes count tries by address
+			if got := c.who.sent(name); got != c.want {
+				t.Errorf("%s as %s: %d, want %d", name, c.as, got, c.want)
+			}
 		}
 	}
-	for _, name := range append(routes, "POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /sign-out") {
-		check(name, nobody, "nobody", table[name].nobody)
-		check(name, stranger, "a stranger", table[name].stranger)
-		check(name, owner, "the owner", table[name].owner)
+}
+
+// sent asks a route for what belongs to the first player, a form sent empty, and
+// returns the status.
+func (v visitor) sent(name string) int {
+	method, route, _ := strings.Cut(name, " ")
+	path := strings.NewReplacer("{round}", "1", "{hole}", "1", "{course}", "1", "{player}", "1", "{note}", "1", "{reply}", "1", "{assignment}", "1", "{result}", "1", "{file}", "none.css").Replace(route)
+	if method == http.MethodGet {
+		return v.get(path).status
 	}
+	return v.post(path).status
 }
 
 func TestOtherSitesMayNotPost(t *testing.T) {

@@ -17,6 +17,7 @@ type everything struct {
 	Version  int          `json:"version"`
 	Settings settingsFile `json:"settings"`
 	Rounds   []roundFile  `json:"rounds"`
+	writtenFile
 }
 
 const everythingVersion = 1
@@ -78,6 +79,9 @@ func (s *server) exportEverything(w http.ResponseWriter, r *http.Request) error 
 	out := everything{Version: everythingVersion, Settings: settingsFile{p.Name, p.FarUnit, p.GreenUnit, p.Target, p.BoundaryYd, p.Clubs}}
 	for i := len(all) - 1; i >= 0; i-- {
 		out.Rounds = append(out.Rounds, fileOf(all[i]))
+	}
+	if out.writtenFile, err = s.written(r); err != nil {
+		return err
 	}
 	w.Header().Set("Content-Type", "application/json; charset=utf-8")
 	w.Header().Set("Content-Disposition", `attachment; filename="strokeledger.json"`)

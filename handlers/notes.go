@@ -172,6 +172,9 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if n.AuthorID != me(r).ID {
+		return golf.ErrNotFound
+	}
 	body, problem := typedText(r)
 	if problem != "" {
 		return s.noteAgain(w, r, player, whose, n, pages.FormEdit, problem)

@@ -21,21 +21,28 @@ func TestMain(m *testing.M) { os.Exit(dbtest.Run(m)) }
 type site struct {
 	*httptest.Server
 	store *db.Store
+	url   string // of the database
 	t     *testing.T
 }
 
 func newSite(t *testing.T, options Options) site {
 	t.Helper()
-	store := dbtest.Open(t)
+	url := dbtest.Clone(t)
+	store, err := db.Open(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(store.Close)
 	s := httptest.NewServer(New(store, options))
 	t.Cleanup(s.Close)
-	return site{s, store, t}
+	return site{s, store, url, t}
 }
 
 // visitor is a browser that follows no redirect by itself.
 type visitor struct {
 	site
 	client *http.Client
+	from   string // address that a proxy tells; empty for the real one
 }
 
 func (s site) visitor() visitor {
@@ -43,7 +50,7 @@ func (s site) visitor() visitor {
 	if err != nil {
 		s.t.Fatal(err)
 	}
-	return visitor{s, &http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}
+	return visitor{site: s, client: &http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}
 }
 
 // answer is what came back.
@@ -55,6 +62,9 @@ type answer struct {
 
 func (v visitor) ask(r *http.Request) answer {
 	v.t.Helper()
+	if v.from != "" {
+		r.Header.Set("X-Forwarded-For", v.from)
+	}
 	got, err := v.client.Do(r)
 	if err != nil {
 		v.t.Fatal(err)
@@ -104,6 +114,14 @@ func (s site) member(name string) visitor {
 	if a := v.post("/sign-in", "email", name+"@example.org", "password", password); a.status != http.StatusSeeOther {
 		s.t.Fatalf("%s: %d %s", name, a.status, a.body)
 	}
+	return v
+}
+
+// steward is a member who looks after the server.
+func (s site) steward() visitor {
+	s.t.Helper()
+	v := s.member("steward")
+	dbtest.Exec(s.t, s.url, "update players set steward = true where name = 'steward'")
 	return v
 }
 

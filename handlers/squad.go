@@ -70,7 +70,7 @@ func (s *server) looks(w http.ResponseWriter, r *http.Request) error {
 
 // keptNotes lists a coach's private notes on pupils of the past.
 func (s *server) keptNotes(w http.ResponseWriter, r *http.Request) error {
-	kept, err := s.store.KeptNotes(r.Context(), me(r).ID)
+	kept, err := s.store.PrivateNotes(r.Context(), me(r).ID, true)
 	if err != nil {
 		return err
 	}
