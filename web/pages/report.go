@@ -2,14 +2,15 @@ package pages
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/web/chart"
 	"strokeledger/web/components"
-	"strokeledger/web/paths"
-
 	"strokeledger/web/layout"
+	"strokeledger/web/paths"
 )
 
 // Report is a page to take away: a span of a player's rounds in a sentence, an
@@ -17,6 +18,10 @@ import (
 type Report struct {
 	Months
 	Name     string
+	Against  string
+	Axis     components.Axis
+	Account  []ReportLine
+	Levels   []RosterPart
 	Written  []NoteCard
 	Practice []AssignmentCard
 	Presets  []Preset
@@ -24,6 +29,16 @@ type Report struct {
 	From, To components.Field
 	Problem  string
 	Back     string
+}
+
+// ReportLine is what a part of the game lost for 18 holes in the span, and how it
+// changed from the span before.
+type ReportLine struct {
+	Name, Figure, Interval string
+	Bar                    chart.Bar
+	Whisker                chart.Whisker
+	Change                 ChangeWords
+	All                    bool
 }
 
 // AskedReport is what a report is made of.
@@ -54,6 +69,10 @@ func NewReport(page layout.Page, q AskedReport) Report {
 	}
 	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: q.Span.From.String(), Problem: q.Problem}
 	r.To = components.Field{Name: "to", Label: "To", Type: "date", Value: q.Span.To.String()}
+	r.Kind = "report"
+	if !r.Empty {
+		r.account(q)
+	}
 	first, last := spanDays(q)
 	for _, n := range q.Notes {
 		if n.Private || n.Day.Compare(first) < 0 || n.Day.Compare(last) > 0 {
@@ -67,6 +86,45 @@ func NewReport(page layout.Page, q AskedReport) Report {
 		r.Practice = append(r.Practice, assignmentCard(a, AskedLessons{Whose: whose, Today: q.Today}))
 	}
 	return r
+}
+
+// account fills in what each part lost in the span, and what it plays to.
+func (r *Report) account(q AskedReport) {
+	columns := q.Months.Sheet.Columns
+	now, before := columns[len(columns)-1], columns[len(columns)-2]
+	r.Against = "Strokes lost for 18 holes against " + r.Months.Against
+	scale := monthScale(q.Months.Sheet)
+	r.Axis = components.NewAxis(scale, tick)
+	for _, c := range append(slices.Clone(golf.Categories), 0) {
+		line := ReportLine{Name: "All", Bar: emptyBar, Figure: "no round", All: c == 0}
+		cell := now.Cells[c]
+		if c != 0 {
+			line.Name = capital(c.String())
+		}
+		if cell.Known {
+			line.Figure, line.Change = signed(cell.Mean, 1), changeWords(cell.Change, oneDecimal)
+			if c != 0 {
+				line.Bar = scale.Bar(cell.Mean)
+			}
+		}
+		if cell.HasInterval {
+			line.Interval = signed(cell.Interval.Low, 1) + " to " + signed(cell.Interval.High, 1)
+			if c != 0 {
+				line.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
+			}
+		}
+		r.Account = append(r.Account, line)
+	}
+	var form compare.Form
+	form.Now, form.Told, form.Was = now.PlaysTo, now.Plays, before.Plays
+	for _, c := range golf.Categories {
+		form.Before[c] = before.PlaysTo[c].Level
+	}
+	pupil := []RosterPupil{{Target: q.Months.Target, Form: form}}
+	levels := rosterScale(pupil)
+	for _, c := range golf.Categories {
+		r.Levels = append(r.Levels, pupil[0].part(c, levels))
+	}
 }
 
 func monthBefore(t time.Time) time.Time { return t.AddDate(0, 0, 1-t.Day()).AddDate(0, -1, 0) }
