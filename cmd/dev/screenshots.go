@@ -42,9 +42,16 @@ func screenshots() error {
 	if err != nil {
 		return err
 	}
-	return shoot(ctx, app.URL, []shot{{"rounds", "/rounds"}, {"statement", round}, {"hole", round + "/holes/7"}, {"shots", round + "/holes/7/shots"}, {"new-round", "/rounds/new"}, {"import", "/import"},
+	if err := shoot(ctx, app.URL, []shot{{"rounds", "/rounds"}, {"statement", round}, {"hole", round + "/holes/7"}, {"shots", round + "/holes/7/shots"}, {"new-round", "/rounds/new"}, {"import", "/import"},
 		{"months", "/months"}, {"years-tour", "/players/2/months?span=2025&span=2026&versus=tour"}, {"months-empty", "/players/2/months?span=2001-01&span=2001-02"}, {"handicap", "/players/2/handicap"}, {"coaching", "/coaching"}, {"behind", "/players/2/months/behind?in=1&row=approach"},
-		{"courses", "/courses"}, {"new-course", "/courses/new"}, {"course", "/courses/1"}, {"account", "/account"}})
+		{"courses", "/courses"}, {"new-course", "/courses/new"}, {"course", "/courses/1"}, {"account", "/account"}, {"lessons", "/players/2/lessons"}, {"looks", "/coaching/looks"}}); err != nil {
+		return err
+	}
+	if err := browser.SignInAs(ctx, app, browser.Coach); err != nil {
+		return err
+	}
+	return shoot(ctx, app.URL, []shot{{"roster", "/coaching"}, {"squad", "/coaching/squad"}, {"kept-notes", "/coaching/kept"}, {"pupil", "/players/2/lessons"}, {"pupil-rounds", "/players/2/rounds"},
+		{"pupil-statement", "/players/2" + round}, {"pupil-months", "/players/2/months"}, {"report", "/players/2/report"}})
 }
 
 type shot struct{ name, path string }

@@ -53,15 +53,28 @@ func TestNoBarriers(t *testing.T) {
 	both("/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account")
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
-	both("/coaching", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+	both("/coaching", "/coaching/looks", "/players/2/lessons", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+}
+
+func TestNoBarriersForTheCoach(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"))
+	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
+	for _, width := range []int64{360, 1280} {
+		for _, dark := range []bool{false, true} {
+			visit(t, ctx, width, dark, "/coaching", "/coaching/squad", "/coaching/kept", "/players/2/lessons", round, round+"?on=4.2", "/players/2/report")
+		}
+	}
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {
 	ctx := tab(t, 360, true)
-	steward := *app
-	steward.Email = "steward@harrowfen.example"
-	do(t, ctx, chromedp.Navigate(app.URL+"/"), chromedp.SendKeys("#email", steward.Email), chromedp.SendKeys("#password", app.Password),
-		Press("section.in button"), chromedp.WaitReady("a.btn.main"))
+	if err := SignInAs(ctx, app, Steward); err != nil {
+		t.Fatal(err)
+	}
 	visit(t, ctx, 360, true, "/rounds", "/rounds/new", "/account", "/accounts")
 	do(t, ctx, Press("tbody button"), chromedp.WaitReady(".flash code"))
 	visit(t, ctx, 1280, false, "/accounts")
@@ -77,7 +90,7 @@ func TestContentSecurityPolicyIsKept(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, path := range []string{"/rounds", round, round + "/holes/7", "/months", "/account"} {
+	for _, path := range []string{"/rounds", round, round + "/holes/7", "/months", "/account", "/players/2/lessons", "/players/2/report"} {
 		do(t, ctx, chromedp.Navigate(app.URL+path))
 		inline, err := chromedp.Run(ctx, chromedp.Evaluate[int](`document.querySelectorAll("[style], style, script:not([src]), [onclick]").length`))
 		if err != nil || inline != 0 {

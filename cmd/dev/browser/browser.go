@@ -12,10 +12,12 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"sync"
 	"syscall"
 	"time"
 
 	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
 )
 
@@ -68,15 +70,17 @@ func Screen(width, height int64, dark bool) chromedp.Action[chromedp.Void] {
 
 // App is the program, running with its made-up club in a folder of its own.
 type App struct {
-	URL, Email, Password string
+	URL, Password string
 
 	command *exec.Cmd
 	folder  string
+	signing sync.Mutex                      // held while somebody signs in
+	cookies map[string]*network.CookieParam // of who has signed in, by address
 }
 
 var (
 	address = regexp.MustCompile(`is at (http://\S+)`)
-	signIn  = regexp.MustCompile(`sign in as (\S+) .* password (\S+)`)
+	signIn  = regexp.MustCompile(`sign in as .* password (\S+)`)
 )
 
 // startLimit is how long the program may take to say where it is.
@@ -98,7 +102,7 @@ func Start(root string) (*App, error) {
 	if out, err := build.CombinedOutput(); err != nil {
 		return nil, fmt.Errorf("go build: %w: %s", err, out)
 	}
-	a := &App{folder: folder}
+	a := &App{folder: folder, cookies: map[string]*network.CookieParam{}}
 	if err := a.begin(); err != nil {
 		return nil, errors.Join(err, a.Stop())
 	}
@@ -138,7 +142,7 @@ func (a *App) read(out io.Reader) error {
 		lines := bufio.NewScanner(out)
 		for lines.Scan() {
 			if m := signIn.FindStringSubmatch(lines.Text()); m != nil {
-				a.Email, a.Password = m[1], m[2]
+				a.Password = m[1]
 			}
 			if m := address.FindStringSubmatch(lines.Text()); m != nil {
 				a.URL = m[1]

@@ -3,14 +3,44 @@ package browser
 import (
 	"context"
 
+	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
 )
 
+// The made-up club's people who may be signed in.
+const (
+	Player  = "robin@harrowfen.example"
+	Coach   = "ines@harrowfen.example"
+	Steward = "steward@harrowfen.example"
+)
+
 // SignIn signs the demo's player in.
-func SignIn(ctx context.Context, app *App) error {
+func SignIn(ctx context.Context, app *App) error { return SignInAs(ctx, app, Player) }
+
+// SignInAs signs somebody of the demo in. The form is sent once for each person,
+// since the program limits how often an address may try; after that the cookie
+// is set that it gave.
+func SignInAs(ctx context.Context, app *App, email string) error {
+	app.signing.Lock()
+	defer app.signing.Unlock()
+	if cookie := app.cookies[email]; cookie != nil {
+		return chromedp.Do(ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			_, err := chromedp.Call(ctx, network.SetCookies, network.SetCookiesParams{Cookies: []*network.CookieParam{cookie}})
+			return err
+		}), chromedp.Navigate(app.URL+"/rounds"), chromedp.WaitReady(".who"))
+	}
 	return chromedp.Do(ctx, chromedp.Navigate(app.URL+"/"),
-		chromedp.SendKeys("#email", app.Email), chromedp.SendKeys("#password", app.Password),
-		Press("section.in button"), chromedp.WaitReady("table"))
+		chromedp.SendKeys("#email", email), chromedp.SendKeys("#password", app.Password),
+		Press("section.in button"), chromedp.WaitReady(".who"),
+		chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			got, err := chromedp.Call(ctx, network.GetCookies, network.GetCookiesParams{})
+			if err != nil || len(got.Cookies) == 0 {
+				return err
+			}
+			c := got.Cookies[0]
+			app.cookies[email] = &network.CookieParam{Name: c.Name, Value: c.Value, Domain: c.Domain, Path: c.Path, HTTPOnly: c.HTTPOnly}
+			return nil
+		}))
 }
 
 // Press presses the button or link of a selector.

@@ -1,0 +1,124 @@
+package browser
+
+import (
+	"context"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// pathOf is where a tab is, below the app.
+func pathOf(t *testing.T, ctx context.Context) string {
+	t.Helper()
+	return evaluates(t, ctx, `location.pathname`)
+}
+
+// fill puts a text into a field.
+func fill(selector, text string) chromedp.Action[chromedp.Void] {
+	return chromedp.Steps(chromedp.WaitReady(selector), chromedp.SetValue(selector, text))
+}
+
+// has reports whether the page holds a text.
+func has(t *testing.T, ctx context.Context, text string) bool {
+	t.Helper()
+	found, err := chromedp.Run(ctx, chromedp.Evaluate[string](`document.querySelector("main").textContent.replace(/\s+/g, " ")`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return strings.Contains(found, text)
+}
+
+func wants(t *testing.T, ctx context.Context, texts ...string) {
+	t.Helper()
+	for _, text := range texts {
+		if !has(t, ctx, text) {
+			t.Errorf("%s: no %q", pathOf(t, ctx), text)
+		}
+	}
+}
+
+// A pupil and a coach, each in a browser: invited, accepted and let in, reviewed,
+// noted, answered, set to practise, ticked off, ended, and gone.
+func TestPupilAndCoach(t *testing.T) {
+	pupil, coach := tab(t, 360, true), tab(t, 1280, true)
+	if err := SignIn(pupil, app); err != nil {
+		t.Fatal(err)
+	}
+	if err := SignInAs(coach, app, Steward); err != nil { // no coach of anybody yet
+		t.Fatal(err)
+	}
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/invite"] button`), chromedp.WaitReady(".flash code"))
+	link := evaluates(t, pupil, `document.querySelector(".flash code").textContent`)
+	do(t, coach, chromedp.Navigate(link), Press(`form[action="/coaching/accept"] button`), chromedp.WaitReady(`section[aria-labelledby="coaches"]`))
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/confirm"] button`), chromedp.WaitReady(`main:not(:has(form[action="/coaching/confirm"]))`))
+
+	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady("table.ros"))
+	wants(t, coach, "Your pupil", "Robin Calder has played since you looked")
+	do(t, coach, Press("table.ros tbody th a"), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
+	wants(t, coach, "Your first look.")
+	do(t, coach, Press(`section[aria-labelledby="rounds"] tbody tr:nth-of-type(2) a`), chromedp.WaitReady("table.acct"))
+	statement := pathOf(t, coach)
+
+	evaluates(t, coach, `document.querySelector("#h2 details").open = true; ""`)
+	do(t, coach, Press(`#h2 a[href*="on=2.1"]`), chromedp.WaitVisible("#write"), fill("#write", "Aim at the left half.\n- no driver here"),
+		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note .said ul"))
+	wants(t, coach, "on hole 2, shot 1", "no driver here", "not read yet")
+
+	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(".flash a"), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
+	wants(t, pupil, "Aim at the left half.")
+	note := evaluates(t, pupil, `[...document.querySelectorAll(".note")].find(n => n.textContent.includes("Aim at the left half.")).id`)
+	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+" .reply"))
+
+	do(t, coach, chromedp.Navigate(app.URL+statement), chromedp.WaitReady("#"+note+" .reply"))
+	wants(t, coach, "And with the wind behind?")
+	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), Press(`section[aria-labelledby="practice"] > .body > details:first-of-type > summary`),
+		fill("#what", "Tee shots at the left half"), fill("#amount", "20 balls"), fill("#pass_mark", "14 of 20"), fill("#due", "2030-01-02"), Press(`form[action$="/assignments"] button`), chromedp.WaitReady("#practice:target"))
+	wants(t, coach, "Tee shots at the left half")
+
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`section[aria-labelledby="own"] a`), chromedp.WaitReady(`section[aria-labelledby="practice"] article`))
+	task := evaluates(t, pupil, `[...document.querySelectorAll("article")].find(n => n.textContent.includes("Tee shots at the left half")).id`)
+	do(t, pupil, Press("#"+task+" summary"), fill("#result-"+task, "15 of 20"), Press(`label[for="passed-`+task+`"]`), Press("#"+task+` form[action$="/results"] button`), chromedp.WaitReady("#"+task+" table"),
+		Press("#"+task+` form[action$="/done"] button`), chromedp.WaitReady(`details #`+task))
+	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), chromedp.WaitReady(`details #`+task))
+	wants(t, coach, "15 of 20", "1 of 1 passed", "ticked off")
+
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching/looks"), chromedp.WaitReady("table"))
+	wants(t, pupil, "Steward of Harrow Fen", "A statement")
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/end"]:has(input[name="coach"][value="1"]) button`), chromedp.WaitReady(`main:not(:has(input[name="coach"][value="1"]))`))
+	for _, path := range []string{statement, strings.Split(statement, "/rounds/")[0] + "/lessons", strings.Split(statement, "/rounds/")[0] + "/months"} {
+		do(t, coach, chromedp.Navigate(app.URL+path))
+		wants(t, coach, "There is no such page here, or it is not yours to see.")
+	}
+	do(t, pupil, chromedp.Navigate(app.URL+"/players/2/lessons"))
+	wants(t, pupil, "Aim at the left half.")
+}
+
+// The keys lead along a round's doubles and roots while the focus is among them,
+// and take no key elsewhere; the links do it without.
+func TestWalkingARoundsTrouble(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"), chromedp.WaitReady("tbody a"))
+	with := evaluates(t, ctx, `[...document.querySelectorAll("tbody tr")].find(r => +r.lastElementChild.textContent > 2).querySelector("a").getAttribute("href")`)
+	do(t, ctx, chromedp.Navigate(app.URL+with), chromedp.WaitReady(".walk button"))
+	press := func(key string) string {
+		return evaluates(t, ctx, `document.activeElement.dispatchEvent(new KeyboardEvent("keydown", {key: "`+key+`", shiftKey: "`+key+`" < "a", bubbles: true, cancelable: true})); location.hash`)
+	}
+	if hash := press("d"); hash != "" {
+		t.Errorf("a key pressed anywhere leads to %s", hash)
+	}
+	links := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.walk [data-walk="d"]')].map(a => a.hash).join(" ")`))
+	roots := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.walk [data-walk="r"]')].map(a => a.hash).join(" ")`))
+	do(t, ctx, chromedp.Focus(".walk a"))
+	for i, step := range []struct{ key, want string }{{"d", links[0]}, {"d", links[1]}, {"D", links[0]}, {"r", roots[0]}, {"r", roots[1]}, {"d", links[1]}} {
+		if got := press(step.key); got != step.want {
+			t.Errorf("step %d, %s, leads to %s, want %s", i+1, step.key, got, step.want)
+		}
+	}
+	if inside := evaluates(t, ctx, `String(document.activeElement.matches("tr, article"))`); inside != "true" {
+		t.Error("the focus did not follow")
+	}
+}
