@@ -5,3 +5,9 @@ const (
 	PlayedRounds = playedRounds
 	PlayedShots  = playedShots
 )
+
+// The statements of the roster, for a look at their plans.
+var (
+	RosterStatement    = roster
+	SummariesStatement = summaries
+)

@@ -68,6 +68,11 @@ func TestACoachIsLetIn(t *testing.T) {
 	if own, shared, none := sees(t, s, pupil, pupil), sees(t, s, coach, pupil), sees(t, s, other, pupil); own != 3 || shared != 2 || none != 0 {
 		t.Errorf("the pupil sees %d, the coach %d, another %d", own, shared, none)
 	}
+	for who, want := range map[golf.PlayerID]bool{pupil: false, coach: true, other: false} {
+		if got, err := s.CoachesAlone(ctx, who); got != want || err != nil {
+			t.Errorf("%d coaches alone: %v, %v", who, got, err)
+		}
+	}
 	if n := sees(t, s, pupil, coach); n != 0 {
 		t.Errorf("the pupil sees %d rounds of the coach", n)
 	}

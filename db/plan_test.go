@@ -39,3 +39,41 @@ func TestAPlayersRoundsAreFoundByIndex(t *testing.T) {
 		}
 	}
 }
+
+// A coach of some among many: the roster finds pupils, rounds, holes and what is
+// kept of them by index.
+func TestTheRosterIsFoundByIndex(t *testing.T) {
+	url := dbtest.Clone(t)
+	s, err := db.Open(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.Close()
+	pupil, coach := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
+	for range 30 {
+		r := aRound()
+		r.Holes[0] = entered(0)
+		r.Holes[0].Length = 384 * golf.Yard
+		if _, err := s.NewRound(t.Context(), pupil, r); err != nil {
+			t.Fatal(err)
+		}
+	}
+	dbtest.Crowd(t, url, 300)
+	dbtest.Exec(t, url, "insert into round_summaries (player_id, round_id, made_for, summary) select player_id, id, '1', ''::bytea from rounds")
+	dbtest.Exec(t, url, "insert into coachings (player_id, coach_id, confirmed_at) select id, 2, now() from players where id <> 2 limit 10")
+	dbtest.Exec(t, url, "analyze")
+	for name, of := range map[string]struct {
+		sql  string
+		args pgx.StrictNamedArgs
+	}{
+		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach, "page": "/coaching"}},
+		"summaries": {db.SummariesStatement, pgx.StrictNamedArgs{"coach": coach, "from": nil, "to": nil, "most": 24}},
+	} {
+		plan := dbtest.Plan(t, url, of.sql, of.args)
+		for _, table := range []string{"rounds", "holes", "shots", "round_summaries"} {
+			if strings.Contains(plan, "Seq Scan on "+table+" ") {
+				t.Errorf("%s reads all of %s:\n%s", name, table, plan)
+			}
+		}
+	}
+}

@@ -26,41 +26,43 @@ type Pupil struct {
 	DueWhat    *string // the practice that is due first
 }
 
+var roster = `
+	with mine as (
+		select player_id, coalesce(shared_from, '-infinity') as from_day, shared_from, looked_at
+		from coachings where coach_id = @coach and confirmed_at is not null
+	), noted as (
+		insert into coach_looks (player_id, coach_id, day, page, name)
+		select m.player_id, c.id, current_date, @page, c.name from mine m, players c where c.id = @coach
+		on conflict (player_id, coach_id, day, page) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
+	)
+	select p.id, p.name, p.target, p.boundary_yd, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
+		(select count(*) from assignment_results a where a.player_id = p.id and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= m.from_day) as results,
+		d.due_on as due, d.what as due_what
+	from mine m
+	join players p on p.id = m.player_id
+	cross join lateral (
+		select count(*) filter (where played_on >= date_trunc('month', now())) as month,
+			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity')) as new_rounds
+		from rounds where player_id = p.id and deleted_at is null and played_on >= m.from_day
+			and exists (select 1 from holes h where h.player_id = p.id and h.round_id = rounds.id and h.line <> '')
+	) r
+	cross join lateral (
+		select count(*) filter (where open) as questions, count(*) filter (where not open and unread) as unread
+		from (
+			select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = p.id and r.note_id = notes.id and r.author_id <> p.id) as open,
+				` + unreadBy("@coach") + ` as unread
+			from notes where player_id = p.id and day >= m.from_day and (not private or author_id = @coach) and ` + ofARound + `
+		) visible
+	) n
+	left join lateral (
+		select due_on, what from assignments where player_id = p.id and done_at is null and due_on >= m.from_day order by due_on, id limit 1
+	) d on true
+	order by lower(p.name), p.id`
+
 // Roster lists the players who have let the coach in, and notes for each that
 // the coach opened the page.
 func (s *Store) Roster(ctx context.Context, coach golf.PlayerID, page string) ([]Pupil, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Pupil], `
-		with mine as (
-			select player_id, coalesce(shared_from, '-infinity') as from_day, shared_from, looked_at
-			from coachings where coach_id = @coach and confirmed_at is not null
-		), noted as (
-			insert into coach_looks (player_id, coach_id, day, page, name)
-			select m.player_id, c.id, current_date, @page, c.name from mine m, players c where c.id = @coach
-			on conflict (player_id, coach_id, day, page) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
-		)
-		select p.id, p.name, p.target, p.boundary_yd, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
-			(select count(*) from assignment_results a where a.player_id = p.id and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= m.from_day) as results,
-			d.due_on as due, d.what as due_what
-		from mine m
-		join players p on p.id = m.player_id
-		cross join lateral (
-			select count(*) filter (where played_on >= date_trunc('month', now())) as month,
-				count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity')) as new_rounds
-			from rounds where player_id = p.id and deleted_at is null and played_on >= m.from_day
-				and exists (select 1 from holes h where h.player_id = p.id and h.round_id = rounds.id and h.line <> '')
-		) r
-		cross join lateral (
-			select count(*) filter (where open) as questions, count(*) filter (where not open and unread) as unread
-			from (
-				select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = p.id and r.note_id = notes.id and r.author_id <> p.id) as open,
-					`+unreadBy("@coach")+` as unread
-				from notes where player_id = p.id and day >= m.from_day and (not private or author_id = @coach) and `+ofARound+`
-			) visible
-		) n
-		left join lateral (
-			select due_on, what from assignments where player_id = p.id and done_at is null and due_on >= m.from_day order by due_on, id limit 1
-		) d on true
-		order by lower(p.name), p.id`, pgx.StrictNamedArgs{"coach": coach, "page": page})
+	return many(ctx, s.q, pgx.RowToStructByName[Pupil], roster, pgx.StrictNamedArgs{"coach": coach, "page": page})
 }
 
 // SummaryRow is a pupil's round with the summary that is kept of it.
@@ -73,21 +75,23 @@ type SummaryRow struct {
 	Summary  []byte
 }
 
+const summaries = `
+	select r.player_id, r.id as round_id, r.played_on, r.target, coalesce(s.made_for, '') as made_for, s.summary
+	from coachings c
+	cross join lateral (
+		select player_id, id, played_on, target from rounds
+		where player_id = c.player_id and deleted_at is null and played_on >= coalesce(c.shared_from, '-infinity')
+			and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
+		order by played_on desc, id desc limit @most
+	) r
+	left join round_summaries s on s.player_id = r.player_id and s.round_id = r.id
+	where c.coach_id = @coach and c.confirmed_at is not null
+	order by r.player_id, r.played_on desc, r.id desc`
+
 // Summaries lists the rounds of every pupil that the coach may see, pupil by
 // pupil and the latest first: those of some days, or the latest so many of each.
 func (s *Store) Summaries(ctx context.Context, coach golf.PlayerID, c Chosen) ([]SummaryRow, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[SummaryRow], `
-		select r.player_id, r.id as round_id, r.played_on, r.target, coalesce(s.made_for, '') as made_for, s.summary
-		from coachings c
-		cross join lateral (
-			select player_id, id, played_on, target from rounds
-			where player_id = c.player_id and deleted_at is null and played_on >= coalesce(c.shared_from, '-infinity')
-				and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
-			order by played_on desc, id desc limit @most
-		) r
-		left join round_summaries s on s.player_id = r.player_id and s.round_id = r.id
-		where c.coach_id = @coach and c.confirmed_at is not null
-		order by r.player_id, r.played_on desc, r.id desc`,
+	return many(ctx, s.q, pgx.RowToStructByName[SummaryRow], summaries,
 		pgx.StrictNamedArgs{"coach": coach, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
 }
 

@@ -44,6 +44,9 @@ func TestACoachComesAndGoes(t *testing.T) {
 		t.Errorf("the link is used twice: %d", a.status)
 	}
 	sees(coach, "the coach before the pupil's word", http.StatusNotFound)
+	if a := pupil.get("/rounds"); !strings.Contains(a.body, "ines waits for your word") {
+		t.Error("the pupil's first page does not tell who waits")
+	}
 	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let ines in") {
 		t.Error("the pupil is not asked by name")
 	}
@@ -55,6 +58,9 @@ func TestACoachComesAndGoes(t *testing.T) {
 	}
 	sees(coach, "the coach", http.StatusOK)
 	sees(pupil, "the pupil", http.StatusOK)
+	if a, b := coach.get("/").location, pupil.get("/").location; a != "/coaching" || b != "/rounds" {
+		t.Errorf("a coach without rounds begins at %s, the pupil at %s", a, b)
+	}
 	sees(other, "another", http.StatusNotFound)
 	if a := coach.get("/players/1/rounds/1"); strings.Contains(a.body, "Delete the round") || strings.Contains(a.body, "Change this hole") || strings.Contains(a.body, `/note"`) {
 		t.Error("the coach is offered to change the round")

@@ -18,8 +18,8 @@ import (
 const failuresMost = 10
 
 func (s *server) front(w http.ResponseWriter, r *http.Request) error {
-	if _, ok := playerOf(r); ok {
-		return then(w, r, paths.Rounds)
+	if p, ok := playerOf(r); ok {
+		return s.home(w, r, p)
 	}
 	return s.showFront(w, r, http.StatusOK, "", "")
 }
@@ -75,6 +75,19 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	}
 	if err := s.begin(w, r, p); err != nil {
 		return err
+	}
+	return s.home(w, r, p)
+}
+
+// home sends somebody to the page to begin with: the rounds, or for who coaches
+// and has none the roster.
+func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error {
+	coaches, err := s.store.CoachesAlone(r.Context(), p.ID)
+	if err != nil {
+		return err
+	}
+	if coaches {
+		return then(w, r, paths.Coaching)
 	}
 	return then(w, r, paths.Rounds)
 }

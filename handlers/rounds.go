@@ -32,10 +32,35 @@ func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 	if page.Flash, err = s.store.TakeNotice(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
+	if err := s.waiting(r, &of); err != nil {
 		return err
 	}
 	return s.showRounds(w, r, page, of)
+}
+
+// waiting reads what waits for who is signed in.
+func (s *server) waiting(r *http.Request, of *pages.RoundsOf) (err error) {
+	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	coaches, err := s.store.Coaches(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	for _, c := range coaches {
+		if !c.Confirmed {
+			of.Waiting = append(of.Waiting, c.Name)
+		}
+	}
+	first, err := s.store.Assignments(r.Context(), me(r).ID, me(r).ID, 1)
+	if err != nil {
+		return err
+	}
+	if len(first) > 0 && first[0].DoneAt == nil {
+		of.Due = assignmentOf(first[0], me(r).ID)
+	}
+	of.Today = now()
+	return nil
 }
 
 // seenRounds lists a player's rounds for whoever may see them.

@@ -32,7 +32,6 @@ type Lessons struct {
 	Give      AssignForm
 	Rounds    []RoundRow
 	AllRounds string
-	Since     string // address of the months since the coach last looked
 	Coach     string // who may end it, to a coach
 	Player    string
 }
@@ -91,6 +90,11 @@ func NewLessons(page layout.Page, q AskedLessons) Lessons {
 	if l.Own {
 		l.Lede = ownLede(q)
 	} else {
+		if !q.Visit.IsZero() {
+			from := golf.DateOf(q.Visit)
+			since := paths.Comparison{Whose: q.Whose}.With(".."+from.AddDays(-1).String(), from.String()+"..")
+			l.Acts = append([]Preset{{Name: "Since you looked, beside before", At: since.Months()}}, l.Acts...)
+		}
 		l.Page.Title, l.Heading = q.Name, q.Name
 		l.At = fmt.Sprintf("%s. Target %s.", day(q.Today), plain(q.Target))
 		l.Lede = sinceLede(q)

@@ -16,10 +16,9 @@ import (
 type Rounds struct {
 	layout.Page
 	Heading string
-	At      string // address of the list
-	Own     bool   // who looks is the player
-	News    string // from a coach, with the address to read it at
-	NewsAt  string
+	At      string   // address of the list
+	Own     bool     // who looks is the player
+	News    []Preset // what waits for the player, with the address of each
 	Lede    string
 	Rows    []RoundRow
 	New     string
@@ -68,6 +67,28 @@ type RoundsOf struct {
 	Name    string       // the player's
 	Removed golf.RoundID // a round that was just taken away, 0 for none
 	Unread  int          // notes with something new for the player
+	Waiting []string     // who accepted to be the player's coach and is not let in yet
+	Due     Assignment   // what is to be practised first; none without a What
+	Today   golf.Date
+}
+
+// news is what waits for the player.
+func (of RoundsOf) news() []Preset {
+	var all []Preset
+	for _, name := range of.Waiting {
+		all = append(all, Preset{Name: name + " waits for your word to be let in as your coach.", At: paths.Coaching})
+	}
+	if of.Unread > 0 {
+		all = append(all, Preset{Name: fmt.Sprintf("%s something new from a coach for you.", plural(of.Unread, "note has", "notes have")), At: of.Whose.Lessons()})
+	}
+	if of.Due.What != "" {
+		when := "to practise by " + dueDay(of.Due.Due, of.Today)
+		if late := daysFrom(of.Due.Due, of.Today); late > 0 {
+			when = "practice late by " + plural(late, "day", "days")
+		}
+		all = append(all, Preset{Name: fmt.Sprintf("%s: %s.", of.Due.What, when), At: of.Whose.Lessons() + "#practice"})
+	}
+	return all
 }
 
 // NewRounds makes the page, the latest first.
@@ -77,9 +98,7 @@ func NewRounds(page layout.Page, of RoundsOf, all []ListedRound, narrow Narrow) 
 	if !p.Own {
 		p.Here, p.Heading = here(of.Whose, paths.Rounds), "Rounds of "+of.Name
 	}
-	if of.Unread > 0 {
-		p.News, p.NewsAt = fmt.Sprintf("%s something new from a coach for you. Read it.", plural(of.Unread, "note has", "notes have")), of.Whose.Lessons()
-	}
+	p.News = of.news()
 	p.Any = len(narrow.Courses) > 0
 	p.Courses = []Choice{{"", "any course", narrow.Course == ""}}
 	for _, c := range narrow.Courses {

@@ -107,9 +107,11 @@ func (s *Squad) groups(played []SquadMember) {
 	}
 	s.Lede = fmt.Sprintf("Together most is lost %s: %s a round over target", where(most), strokeCount(together[most]))
 	switch n := len(names[most]); {
+	case len(played) == 1:
+		s.Lede += "."
 	case n == 0:
 		s.Lede += ", though nobody loses most there."
-	case n == len(played) && n > 1:
+	case n == len(played):
 		s.Lede += ", and all of them lose most there."
 	default:
 		s.Lede += fmt.Sprintf(", and %s of %s %s most there.", spelled(n), spelled(len(played)), word(n, "loses", "lose"))

@@ -65,7 +65,7 @@ func TestPupilAndCoach(t *testing.T) {
 		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note .said ul"))
 	wants(t, coach, "on hole 2, shot 1", "no driver here", "not read yet")
 
-	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(".flash a"), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
+	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.flash a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
 	wants(t, pupil, "Aim at the left half.")
 	note := evaluates(t, pupil, `[...document.querySelectorAll(".note")].find(n => n.textContent.includes("Aim at the left half.")).id`)
 	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+" .reply"))
