@@ -109,16 +109,16 @@ func readCourse(c *db.Course, f pages.CourseForm, unit golf.Unit) {
 }
 
 // choices are the courses to begin a round on.
-func (s *server) choices(r *http.Request, chosen string) ([]pages.CourseChoice, error) {
+func (s *server) choices(r *http.Request, chosen string) ([]pages.Choice, error) {
 	all, err := s.store.Courses(r.Context(), me(r).ID)
-	var choices []pages.CourseChoice
+	var choices []pages.Choice
 	for _, c := range all {
 		value := strconv.FormatInt(int64(c.ID), 10)
 		name := c.Name
 		if c.Tee != "" {
 			name += ", " + c.Tee
 		}
-		choices = append(choices, pages.CourseChoice{Value: value, Name: fmt.Sprintf("%s, %d holes, par %d", name, c.Holes, c.Par), Chosen: value == chosen})
+		choices = append(choices, pages.Choice{Value: value, Name: fmt.Sprintf("%s, %d holes, par %d", name, c.Holes, c.Par), Chosen: value == chosen})
 	}
 	return choices, err
 }

@@ -47,12 +47,8 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int,
 	if q.Notes, err = s.notes(r, whose, db.NotesOf{Most: lessonNotes}); err != nil {
 		return err
 	}
-	given, err := s.store.Assignments(r.Context(), me(r).ID, whose.Player, lessonAssignments)
-	if err != nil {
+	if q.Assignments, err = s.assignments(r, whose, lessonAssignments); err != nil {
 		return err
-	}
-	for _, a := range given {
-		q.Assignments = append(q.Assignments, assignmentOf(a, me(r).ID))
 	}
 	proposals, err := s.store.Proposals(r.Context(), me(r).ID, whose.Player)
 	if err != nil {
@@ -62,6 +58,16 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int,
 		q.Proposals = append(q.Proposals, pages.Proposal(p))
 	}
 	return show(w, r, status, pages.NewLessons(shell(r), q).View())
+}
+
+// assignments reads what a player has to practise, for who looks.
+func (s *server) assignments(r *http.Request, whose paths.Whose, most int) ([]pages.Assignment, error) {
+	given, err := s.store.Assignments(r.Context(), me(r).ID, whose.Player, most)
+	all := make([]pages.Assignment, len(given))
+	for i, a := range given {
+		all[i] = assignmentOf(a, me(r).ID)
+	}
+	return all, err
 }
 
 func assignmentOf(a db.Assignment, reader golf.PlayerID) pages.Assignment {

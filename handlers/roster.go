@@ -3,7 +3,6 @@ package handlers
 import (
 	"context"
 	"net/http"
-	"runtime"
 	"strings"
 	"sync"
 
@@ -37,7 +36,7 @@ func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 		return q, err
 	}
 	q.Pupils = make([]pages.RosterPupil, len(pupils))
-	overAll(len(pupils), func(i int) {
+	compare.InParallel(len(pupils), func(i int) {
 		p := pupils[i]
 		to := &q.Pupils[i]
 		*to = pages.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results}
@@ -57,20 +56,6 @@ func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 		to.Form = ladder().Form(entered, monthsSeed)
 	})
 	return q, nil
-}
-
-// overAll does n independent pieces of work on all cores.
-func overAll(n int, work func(int)) {
-	var wait sync.WaitGroup
-	workers := min(n, runtime.GOMAXPROCS(0))
-	for w := range workers {
-		wait.Go(func() {
-			for i := w; i < n; i += workers {
-				work(i)
-			}
-		})
-	}
-	wait.Wait()
 }
 
 // summed is a round's summary with its day.

@@ -42,7 +42,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	}
 	chosen := r.URL.Query()["pupil"]
 	q.Members = make([]pages.SquadMember, len(pupils))
-	overAll(len(pupils), func(i int) {
+	compare.InParallel(len(pupils), func(i int) {
 		p := pupils[i]
 		m := pages.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
 		var rounds []compare.Summary
@@ -120,12 +120,8 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if q.Notes, err = s.notes(r, whose, db.NotesOf{Most: reportNotes}); err != nil {
 		return err
 	}
-	given, err := s.store.Assignments(r.Context(), me(r).ID, whose.Player, lessonAssignments)
-	if err != nil {
+	if q.Assignments, err = s.assignments(r, whose, lessonAssignments); err != nil {
 		return err
-	}
-	for _, a := range given {
-		q.Assignments = append(q.Assignments, assignmentOf(a, me(r).ID))
 	}
 	return show(w, r, status, pages.NewReport(shell(r), q).View())
 }

@@ -49,7 +49,7 @@ func Judge(rounds []Kept, lens *expect.Baseline, boundary golf.Distance) ([]*Jud
 		}
 	}
 	all := make([]*Judged, len(rounds))
-	inParallel(len(rounds), func(i int) {
+	InParallel(len(rounds), func(i int) {
 		j := &Judged{Kept: rounds[i], lost: make([]float64, len(rows)), shots: make([]int, len(rows))}
 		j.Account = account.Of(j.Round, account.Terms{Lens: lens, Fixed: fixed[j.Target], Boundary: boundary})
 		j.Holes = float64(j.Account.Counts.Holes)
@@ -71,8 +71,8 @@ func (j *Judged) sum(place map[account.Band]int) {
 	}
 }
 
-// inParallel does n independent pieces of work on all cores.
-func inParallel(n int, work func(int)) {
+// InParallel does n independent pieces of work on all cores.
+func InParallel(n int, work func(int)) {
 	workers := min(n, runtime.GOMAXPROCS(0))
 	var wait sync.WaitGroup
 	for w := range workers {

@@ -230,6 +230,16 @@ func questionsFirst(notes []Note) []Note {
 // open reports whether the note is a question that nobody has answered.
 func (n Note) open() bool { return n.Question && !n.Answered }
 
+// notes shows what is written about the round, and where to write.
+func (s *Statement) notes(q Asked) {
+	for _, n := range questionsFirst(q.Notes) {
+		s.Notes = append(s.Notes, noteCard(n, q.Whose, true, q.Typed))
+		s.NotesFirst = s.NotesFirst || n.Unread || n.open() && !q.Whose.Own
+	}
+	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" || q.On != ""
+	s.CanWrite, s.Write = q.Coached, noteForm(q)
+}
+
 // NoteForm is where a note on a round is written.
 type NoteForm struct {
 	At      string

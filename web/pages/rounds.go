@@ -187,7 +187,7 @@ type NewRound struct {
 	Date    components.Field
 	NewDate components.Field // the same, for a course told hole by hole
 	Note    components.Field
-	Courses []CourseChoice
+	Courses []Choice
 	Problem string
 	Course  string             // address of making one
 	New     []components.Field // of a course that is told hole by hole
@@ -202,14 +202,8 @@ func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int
 	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: on with hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, plural(left, "hole", "holes"))}
 }
 
-// CourseChoice is a course to choose.
-type CourseChoice struct {
-	Value, Name string
-	Chosen      bool
-}
-
 // NewNewRound makes the page that begins a round.
-func NewNewRound(page layout.Page, courses []CourseChoice, open []OpenRound, date, note, problem string) NewRound {
+func NewNewRound(page layout.Page, courses []Choice, open []OpenRound, date, note, problem string) NewRound {
 	page.Title, page.Here = "Enter a round", paths.NewRound
 	day := components.Field{Name: "date", Label: "Day of play", Type: "date", Value: date}
 	again := day

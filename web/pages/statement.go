@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
@@ -125,16 +124,6 @@ func NewStatement(page layout.Page, q Asked) Statement {
 		s.Script = "walk.js"
 	}
 	return s
-}
-
-// notes shows what is written about the round, and where to write.
-func (s *Statement) notes(q Asked) {
-	for _, n := range questionsFirst(q.Notes) {
-		s.Notes = append(s.Notes, noteCard(n, q.Whose, true, q.Typed))
-		s.NotesFirst = s.NotesFirst || n.Unread || n.open() && !q.Whose.Own
-	}
-	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" || q.On != ""
-	s.CanWrite, s.Write = q.Coached, noteForm(q)
 }
 
 func day(d golf.Date) string { return d.Time().Format("Monday 2 January 2006") }
@@ -299,16 +288,6 @@ func shotCount(a account.Account) int {
 		n += len(h.Shots)
 	}
 	return n
-}
-
-func joined(parts ...string) string {
-	var kept []string
-	for _, p := range parts {
-		if p != "" {
-			kept = append(kept, p)
-		}
-	}
-	return strings.Join(kept, ", ")
 }
 
 // emptyBar is a bar that shows nothing but the axis.

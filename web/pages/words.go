@@ -158,3 +158,14 @@ func strokes(x float64) string {
 	}
 	return fmt.Sprintf("%.1f", tenths/10)
 }
+
+// joined puts parts that are not empty behind each other.
+func joined(parts ...string) string {
+	var kept []string
+	for _, p := range parts {
+		if p != "" {
+			kept = append(kept, p)
+		}
+	}
+	return strings.Join(kept, ", ")
+}

@@ -1,0 +1,102 @@
+package handlers
+
+import (
+	"net/http"
+	"strconv"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/layout"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// roundsMost is how many rounds the list shows.
+const roundsMost = 500
+
+func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
+	removed, _ := strconv.ParseInt(r.FormValue("removed"), 10, 64)
+	of := pages.RoundsOf{Whose: mine(r), Removed: golf.RoundID(removed)}
+	page := shell(r)
+	var err error
+	if page.Flash, err = s.store.TakeNotice(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	if err := s.waiting(r, &of); err != nil {
+		return err
+	}
+	return s.showRounds(w, r, page, of)
+}
+
+// waiting reads what waits for who is signed in.
+func (s *server) waiting(r *http.Request, of *pages.RoundsOf) (err error) {
+	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	coaches, err := s.store.Coaches(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	for _, c := range coaches {
+		if !c.Confirmed {
+			of.Waiting = append(of.Waiting, c.Name)
+		}
+	}
+	first, err := s.assignments(r, of.Whose, 1)
+	if err != nil {
+		return err
+	}
+	if len(first) > 0 && !first[0].Done {
+		of.Due = first[0]
+	}
+	of.Today = now()
+	return nil
+}
+
+// seenRounds lists a player's rounds for whoever may see them.
+func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
+	player, whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	if whose.Own {
+		return then(w, r, whose.Rounds())
+	}
+	return s.showRounds(w, r, shell(r), pages.RoundsOf{Whose: whose, Name: player.Name})
+}
+
+func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of pages.RoundsOf) error {
+	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
+	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // a day that is none sets no end
+	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
+	listed, err := s.listed(r, of.Whose, chosen, time.Now())
+	if err != nil {
+		return err
+	}
+	courses, err := s.store.RoundCourses(r.Context(), me(r).ID, of.Whose.Player)
+	if err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, pages.NewRounds(page, of, listed, pages.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
+}
+
+// listed works out rounds of a player for a list; those saved after a moment are
+// new.
+func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, newAfter time.Time) ([]pages.ListedRound, error) {
+	all, err := s.store.Rounds(r.Context(), me(r).ID, whose.Player, chosen)
+	if err != nil {
+		return nil, err
+	}
+	listed := make([]pages.ListedRound, len(all))
+	for i, kept := range all {
+		l := pages.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target, New: kept.ChangedAt.After(newAfter)}
+		if len(l.Round.Holes) > 0 {
+			if l.Account, _, err = accountOf(kept, l.Round, l.Round.Card()); err != nil {
+				return nil, err
+			}
+		}
+		listed[i] = l
+	}
+	return listed, nil
+}
