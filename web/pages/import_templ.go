@@ -305,7 +305,7 @@ func (p Import) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = part("give", "The file", "CSV, at most 64 MiB and 200,000 rows; the README of this program tells its columns. The one file of a whole account is taken in too, at once, with its settings.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var14), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = part("give", "The file", "CSV, at most 64 MiB and 200,000 rows; the README of this program tells its columns. The one file of a whole account is taken in too, at once, with its settings; notes and practice in it are there to be read, since their writers have accounts here alone.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var14), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -2,9 +2,11 @@ package browser
 
 import (
 	"context"
+	"regexp"
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
 
@@ -120,5 +122,27 @@ func TestWalkingARoundsTrouble(t *testing.T) {
 	}
 	if inside := evaluates(t, ctx, `String(document.activeElement.matches("tr, article"))`); inside != "true" {
 		t.Error("the focus did not follow")
+	}
+}
+
+// The report of a pupil with two years of rounds, with notes and practice, is
+// one printed page.
+func TestTheReportIsOnePage(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/report"), chromedp.WaitReady("table.rep"))
+	for name, paper := range map[string][2]float64{"A4": {8.27, 11.69}, "letter": {8.5, 11}} {
+		do(t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			printed, err := chromedp.Call(ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: paper[0], PaperHeight: paper[1]})
+			if err != nil {
+				return err
+			}
+			if pages := len(regexp.MustCompile(`/Type\s*/Page\b`).FindAll(printed.Data, -1)); pages != 1 {
+				t.Errorf("on %s: %d pages in %d bytes", name, pages, len(printed.Data))
+			}
+			return nil
+		}))
 	}
 }
