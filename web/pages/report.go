@@ -23,6 +23,7 @@ type Report struct {
 	Account  []ReportLine
 	Levels   []RosterPart
 	Written  []NoteCard
+	More     string // notes and practice that the page has no room for
 	Practice []AssignmentCard
 	Presets  []Preset
 	SpanAt   string // where another span is chosen
@@ -85,6 +86,7 @@ func NewReport(page layout.Page, q AskedReport) Report {
 	for _, a := range q.Assignments {
 		r.Practice = append(r.Practice, assignmentCard(a, AskedLessons{Whose: whose, Today: q.Today}))
 	}
+	r.fit()
 	return r
 }
 
@@ -124,6 +126,54 @@ func (r *Report) account(q AskedReport) {
 	levels := rosterScale(pupil)
 	for _, c := range golf.Categories {
 		r.Levels = append(r.Levels, pupil[0].part(c, levels))
+	}
+}
+
+// What fits on the page: lines of notes, of so many letters each, and
+// assignments.
+const (
+	reportLines    = 18
+	reportLetters  = 56
+	reportPractice = 5
+)
+
+// lines is how many lines a note takes on the page.
+func (c NoteCard) lines() int {
+	n := 1
+	count := func(all []Paragraph) {
+		for _, p := range all {
+			for _, l := range p.Lines {
+				n += 1 + len(l)/reportLetters
+			}
+		}
+	}
+	count(c.Body)
+	for _, r := range c.Replies {
+		n++
+		count(r.Body)
+	}
+	return n
+}
+
+// fit leaves out what one page has no room for, and says so. The latest note is
+// always there.
+func (r *Report) fit() {
+	var left []string
+	lines, fitting := 0, 0
+	for fitting < len(r.Written) {
+		if lines += r.Written[fitting].lines(); lines > reportLines && fitting > 0 {
+			break
+		}
+		fitting++
+	}
+	if n := len(r.Written) - fitting; n > 0 {
+		r.Written, left = r.Written[:fitting], append(left, plural(n, "earlier note", "earlier notes"))
+	}
+	if n := len(r.Practice) - reportPractice; n > 0 {
+		r.Practice, left = r.Practice[:reportPractice], append(left, plural(n, "more thing to practise", "more things to practise"))
+	}
+	if len(left) > 0 {
+		r.More = capital(listed(left)) + " in lessons and practice."
 	}
 }
 

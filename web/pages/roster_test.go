@@ -149,3 +149,17 @@ func TestSquadOfOne(t *testing.T) {
 		t.Errorf("%d pupils to choose from", len(s.Pupils))
 	}
 }
+
+// A report holds what one page has room for, and says what it leaves out.
+func TestReportFits(t *testing.T) {
+	q := AskedReport{Months: AskedMonths{Name: "Bea", At: paths.Comparison{Whose: paths.Whose{Player: 2}}}, Span: compare.Month(2026, time.August), Today: today}
+	for i := range 12 {
+		q.Notes = append(q.Notes, Note{ID: int64(i), Author: "Ines", Lesson: true, Day: today.AddDays(-i), Body: "x"})
+	}
+	q.Notes = append(q.Notes, Note{Author: "Ines", Lesson: true, Day: today.AddDays(-60), Body: "before the span"}, Note{Author: "Ines", Private: true, Day: today, Body: "private"})
+	q.Assignments = []Assignment{{What: "Start line", Due: today}}
+	r := NewReport(layout.Page{}, q)
+	if len(r.Written) != 9 || len(r.Practice) != 1 || r.More != "3 earlier notes in lessons and practice." {
+		t.Errorf("%d notes, %d things to practise, %q", len(r.Written), len(r.Practice), r.More)
+	}
+}
