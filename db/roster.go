@@ -1,7 +1,9 @@
 package db
 
 import (
+	"cmp"
 	"context"
+	"slices"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -70,29 +72,44 @@ type SummaryRow struct {
 	PlayerID golf.PlayerID
 	RoundID  golf.RoundID
 	PlayedOn time.Time
-	Target   float64
 	MadeFor  string // empty without a summary
 	Summary  []byte
 }
 
 const summaries = `
-	select r.player_id, r.id as round_id, r.played_on, r.target, coalesce(s.made_for, '') as made_for, s.summary
+	select r.player_id, r.id, r.played_on, coalesce(s.made_for, ''), s.summary
 	from coachings c
 	cross join lateral (
-		select player_id, id, played_on, target from rounds
+		select player_id, id, played_on from rounds
 		where player_id = c.player_id and deleted_at is null and played_on >= coalesce(c.shared_from, '-infinity')
 			and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
 		order by played_on desc, id desc limit @most
 	) r
 	left join round_summaries s on s.player_id = r.player_id and s.round_id = r.id
-	where c.coach_id = @coach and c.confirmed_at is not null
-	order by r.player_id, r.played_on desc, r.id desc`
+	where c.coach_id = @coach and c.confirmed_at is not null`
 
 // Summaries lists the rounds of every pupil that the coach may see, pupil by
 // pupil and the latest first: those of some days, or the latest so many of each.
 func (s *Store) Summaries(ctx context.Context, coach golf.PlayerID, c Chosen) ([]SummaryRow, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[SummaryRow], summaries,
-		pgx.StrictNamedArgs{"coach": coach, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
+	rows, err := s.q.Query(ctx, summaries, pgx.StrictNamedArgs{"coach": coach, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
+	if err != nil {
+		return nil, told(err)
+	}
+	defer rows.Close()
+	var all []SummaryRow
+	var row SummaryRow // outside the loop, so that no row makes a new one
+	to := []any{&row.PlayerID, &row.RoundID, &row.PlayedOn, &row.MadeFor, &row.Summary}
+	for rows.Next() {
+		row.Summary = nil
+		if err := rows.Scan(to...); err != nil {
+			return nil, told(err)
+		}
+		all = append(all, row)
+	}
+	slices.SortFunc(all, func(a, b SummaryRow) int { // here, since the server would sort on its disk
+		return cmp.Or(cmp.Compare(a.PlayerID, b.PlayerID), b.PlayedOn.Compare(a.PlayedOn), cmp.Compare(b.RoundID, a.RoundID))
+	})
+	return all, told(rows.Err())
 }
 
 // KeptSummary is a summary of a round as it was read.

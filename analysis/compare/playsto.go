@@ -82,38 +82,46 @@ type PlaysTo struct {
 // their number is told. The interval draws whole rounds anew, with the same
 // draws for the same seed.
 func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo, ok bool) {
-	rows := played(profiles, c)
-	result.Rounds = len(rows)
-	if len(rows) < MinRounds {
+	lost, n := l.byRung(profiles, c)
+	result.Rounds = n
+	if n < MinRounds {
 		return result, false
 	}
-	level := l.zero(rows, inOrder(len(rows)))
+	level := l.zero(lost, inOrder(n))
 	result.Level = levelOf(level)
 	near := l.below(level)
-	levels := drawn(len(rows), seed).Bootstrap(func(drawn []int32) float64 { return l.zeroNear(rows, drawn, near) })
-	interval := stat.BootstrapInterval(levels, len(rows), confidence)
+	interval := drawn(n, seed).Interval(confidence, func(drawn []int32) float64 { return l.zeroNear(lost, drawn, near) })
 	result.Low, result.High = levelOf(interval.Low), levelOf(interval.High)
 	return result, true
 }
 
 // level is that of PlaysTo alone.
 func (l Ladder) level(profiles []Profile, c golf.Category) (level Level, ok bool) {
-	rows := played(profiles, c)
-	if len(rows) < MinRounds {
+	lost, n := l.byRung(profiles, c)
+	if n < MinRounds {
 		return Level{}, false
 	}
-	return levelOf(l.zero(rows, inOrder(len(rows)))), true
+	return levelOf(l.zero(lost, inOrder(n))), true
 }
 
-// played are the losses of the rounds that have a stroke in a part of the game.
-func played(profiles []Profile, c golf.Category) [][]float64 {
-	rows := make([][]float64, 0, len(profiles))
+// byRung lists for every rung what each round lost there, of the n rounds that
+// have a stroke in a part of the game.
+func (l Ladder) byRung(profiles []Profile, c golf.Category) (lost [][]float64, n int) {
+	lost = make([][]float64, len(l))
+	room := make([]float64, len(l)*len(profiles))
+	for rung := range lost {
+		lost[rung] = room[rung*len(profiles):][:0:len(profiles)]
+	}
 	for _, p := range profiles {
-		if slices.ContainsFunc(p.lost[c], func(x float64) bool { return x != 0 }) {
-			rows = append(rows, p.lost[c])
+		if !slices.ContainsFunc(p.lost[c], func(x float64) bool { return x != 0 }) {
+			continue
+		}
+		n++
+		for rung, x := range p.lost[c] {
+			lost[rung] = append(lost[rung], x)
 		}
 	}
-	return rows
+	return lost, n
 }
 
 func inOrder(n int) []int32 {
@@ -133,35 +141,36 @@ func (l Ladder) below(level float64) int {
 	return rung
 }
 
-// zero is the level at which the drawn rows add up to nothing lost.
-func (l Ladder) zero(rows [][]float64, drawn []int32) float64 {
-	return l.zeroNear(rows, drawn, len(l)/2)
+// zero is the level at which what the drawn rounds lost adds up to nothing.
+func (l Ladder) zero(lost [][]float64, drawn []int32) float64 {
+	return l.zeroNear(lost, drawn, len(l)/2)
 }
 
 // zeroNear is that level, looked for from a rung: the sum is linear between
 // rungs and falls from one to the next.
-func (l Ladder) zeroNear(rows [][]float64, drawn []int32, rung int) float64 {
-	sum := func(rung int) float64 {
-		s := 0.0
-		for _, i := range drawn {
-			s += rows[i][rung]
-		}
-		return s
-	}
-	lost, won := sum(rung), sum(rung+1)
-	for lost <= 0 {
+func (l Ladder) zeroNear(lost [][]float64, drawn []int32, rung int) float64 {
+	low, high := sumOf(lost[rung], drawn), sumOf(lost[rung+1], drawn)
+	for low <= 0 {
 		if rung == 0 {
 			return expect.MinLevel
 		}
 		rung--
-		lost, won = sum(rung), lost
+		low, high = sumOf(lost[rung], drawn), low
 	}
-	for won >= 0 {
+	for high >= 0 {
 		if rung == len(l)-2 {
 			return expect.MaxLevel
 		}
 		rung++
-		lost, won = won, sum(rung+1)
+		low, high = high, sumOf(lost[rung+1], drawn)
 	}
-	return l[rung].Level() + (l[rung+1].Level()-l[rung].Level())*lost/(lost-won)
+	return l[rung].Level() + (l[rung+1].Level()-l[rung].Level())*low/(low-high)
+}
+
+func sumOf(values []float64, drawn []int32) float64 {
+	sum := 0.0
+	for _, i := range drawn {
+		sum += values[i]
+	}
+	return sum
 }

@@ -123,12 +123,8 @@ func TestSpreadOfPuttingLevels(t *testing.T) {
 	quantiles := func(n int) (low, high float64) {
 		var all []float64
 		for i := 0; i+n <= len(profiles); i += n {
-			var rows [][]float64
-			var drawn []int32
-			for k := range n {
-				rows, drawn = append(rows, profiles[i+k].lost[golf.Putting]), append(drawn, int32(k))
-			}
-			all = append(all, ladder.zero(rows, drawn))
+			lost, rounds := ladder.byRung(profiles[i:i+n], golf.Putting)
+			all = append(all, ladder.zero(lost, inOrder(rounds)))
 		}
 		slices.Sort(all)
 		return all[len(all)/10], all[len(all)*9/10]

@@ -3,8 +3,10 @@ package stat
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
+	"gonum.org/v1/gonum/stat"
 	"pgregory.net/rapid"
 )
 
@@ -99,17 +101,18 @@ func TestBootstrapIntervalCovers(t *testing.T) {
 			for i := range x {
 				x[i] = rng.NormFloat64()
 			}
-			draws := NewDraws(rng, n, 400).Bootstrap(func(drawn []int32) float64 {
+			mean := func(drawn []int32) float64 {
 				sum := 0.0
 				for _, i := range drawn {
 					sum += x[i]
 				}
 				return sum / float64(n)
-			})
-			if i := BootstrapInterval(draws, n, .95); i.Low < 0 && i.High > 0 {
+			}
+			draws := NewDraws(rng, n, 400)
+			if i := draws.Interval(.95, mean); i.Low < 0 && i.High > 0 {
 				covered++
 			}
-			if draws[10] < 0 && draws[389] > 0 {
+			if means := drawnInOrder(draws, mean); means[10] < 0 && means[389] > 0 {
 				plain++
 			}
 		}
@@ -121,14 +124,44 @@ func TestBootstrapIntervalCovers(t *testing.T) {
 	}
 }
 
-func TestBootstrapIsTheSameForASeed(t *testing.T) {
+// drawnInOrder is what a statistic came to in every draw, ascending.
+func drawnInOrder(d Draws, statistic func(drawn []int32) float64) []float64 {
+	var all []float64
+	d.Each(func(drawn []int32) { all = append(all, statistic(drawn)) })
+	slices.Sort(all)
+	return all
+}
+
+func TestDrawsAreTheSameForASeed(t *testing.T) {
 	first := func(drawn []int32) float64 { return float64(drawn[0]) }
-	a := NewDraws(rand.New(rand.NewPCG(1, 1)), 9, 50).Bootstrap(first)
-	b := NewDraws(rand.New(rand.NewPCG(1, 1)), 9, 50).Bootstrap(first)
-	for i := range a {
-		if a[i] != b[i] || i > 0 && a[i] < a[i-1] {
-			t.Fatal("not the same, or not ascending")
+	a := drawnInOrder(NewDraws(rand.New(rand.NewPCG(1, 1)), 9, 50), first)
+	if b := drawnInOrder(NewDraws(rand.New(rand.NewPCG(1, 1)), 9, 50), first); !slices.Equal(a, b) {
+		t.Fatal("not the same")
+	}
+}
+
+// The ends of an interval are the quantiles of all that was drawn, as gonum reads
+// them, from either side alike.
+func TestIntervalReadsQuantiles(t *testing.T) {
+	for _, n := range []int{2, 3, 5, 10, 40} {
+		rng := rand.New(rand.NewPCG(uint64(n), 3))
+		x := make([]float64, n)
+		for i := range x {
+			x[i] = math.Round(4 * rng.NormFloat64()) // with ties
 		}
+		sum := func(drawn []int32) (s float64) {
+			for _, i := range drawn {
+				s += x[i]
+			}
+			return s
+		}
+		d := NewDraws(rng, n, 1000)
+		reach := math.Sqrt(float64(n)/float64(n-1)) * TQuantile(.975, float64(n-1))
+		up := drawnInOrder(d, sum)
+		down := drawnInOrder(d, func(drawn []int32) float64 { return -sum(drawn) })
+		got := d.Interval(.95, sum)
+		near(t, "low", got.Low, stat.Quantile(NormalCDF(-reach), stat.LinInterp, up, nil), 1e-9)
+		near(t, "high", got.High, -stat.Quantile(NormalCDF(-reach), stat.LinInterp, down, nil), 1e-9)
 	}
 }
 
