@@ -34,6 +34,12 @@ func (s *Store) RevokeCoachInvitations(ctx context.Context, pupil golf.PlayerID)
 	return err
 }
 
+// CoachInvitations counts the pupil's links that can still be used.
+func (s *Store) CoachInvitations(ctx context.Context, pupil golf.PlayerID) (int, error) {
+	return one(ctx, s.q, pgx.RowTo[int], `select count(*) from coach_invitations where player_id = @pupil and expires_at > now()`,
+		pgx.StrictNamedArgs{"pupil": pupil})
+}
+
 // CoachInvitation returns the name of the pupil whose link this is, and changes
 // nothing.
 func (s *Store) CoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenHash []byte) (name string, err error) {

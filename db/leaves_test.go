@@ -110,6 +110,11 @@ func TestLinksExpireAndAreRevoked(t *testing.T) {
 	if err := s.NewCoachInvitation(ctx, pupil, []byte("back"), golf.Date{}, 7); err != nil {
 		t.Fatal(err)
 	}
+	for who, want := range map[golf.PlayerID]int{pupil: 1, coach: 0} {
+		if n, err := s.CoachInvitations(ctx, who); n != want || err != nil {
+			t.Errorf("%d has %d links that can be used, %v", who, n, err)
+		}
+	}
 	if err := s.RevokeCoachInvitations(ctx, pupil); err != nil {
 		t.Fatal(err)
 	}

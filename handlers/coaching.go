@@ -26,6 +26,9 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	if err != nil {
 		return err
 	}
+	if ask.Unused, err = s.store.CoachInvitations(r.Context(), me(r).ID); err != nil {
+		return err
+	}
 	var in []pages.CoachLine
 	for _, c := range coaches {
 		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.SharedFrom, c.Confirmed, c.LookedAt))

@@ -3,6 +3,7 @@ package handlers
 import (
 	"html"
 	"net/http"
+	"net/url"
 	"regexp"
 	"strings"
 	"testing"
@@ -82,4 +83,31 @@ func TestACoachComesAndGoes(t *testing.T) {
 		t.Fatalf("%d", a.status)
 	}
 	sees(coach, "the coach after the end", http.StatusNotFound)
+}
+
+// Who opens a link without being signed in comes back to it after signing in,
+// once, and only to a page of this site.
+func TestALinkOutlivesSigningIn(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	s.member("ines").post("/sign-out")
+	v := s.visitor()
+	if a := v.get("/coaching/accept?player=1&token=x"); a.location != "/" {
+		t.Fatalf("%d %s", a.status, a.location)
+	}
+	if a := v.post("/sign-in", "email", "ines@example.org", "password", password); a.location != "/coaching/accept?player=1&token=x" {
+		t.Errorf("on to %s", a.location)
+	}
+	if a := v.get("/"); a.location != "/rounds" {
+		t.Errorf("a second time to %s", a.location)
+	}
+	for _, evil := range []string{"//elsewhere.example/", "https://elsewhere.example/", `/\elsewhere.example`} {
+		r, err := http.NewRequest(http.MethodGet, s.URL+"/", nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		r.AddCookie(&http.Cookie{Name: thenName, Value: url.QueryEscape(evil)})
+		if a := v.ask(r); a.location != "/rounds" {
+			t.Errorf("%s leads to %s", evil, a.location)
+		}
+	}
 }

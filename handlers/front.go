@@ -79,9 +79,12 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	return s.home(w, r, p)
 }
 
-// home sends somebody to the page to begin with: the rounds, or for who coaches
-// and has none the roster.
+// home sends somebody to the page that was asked for before signing in, or to
+// the one to begin with: the rounds, or for who coaches and has none the roster.
 func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error {
+	if at := s.remembered(w, r); at != "" {
+		return then(w, r, at)
+	}
 	coaches, err := s.store.CoachesAlone(r.Context(), p.ID)
 	if err != nil {
 		return err
@@ -143,7 +146,7 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 			if err := s.begin(w, r, p); err != nil {
 				return err
 			}
-			return then(w, r, paths.Rounds)
+			return s.home(w, r, p)
 		}
 	}
 	return show(w, r, http.StatusUnprocessableEntity, pages.NewJoin(shell(r), f, door).View())

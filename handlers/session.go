@@ -6,6 +6,7 @@ import (
 	"crypto/sha256"
 	"errors"
 	"net/http"
+	"net/url"
 	"strconv"
 	"strings"
 
@@ -101,11 +102,46 @@ func me(r *http.Request) db.Player {
 	return p
 }
 
-// mustBeSignedIn sends who is not signed in to the front page, and forms of
-// theirs nowhere: the page they came from still has what they typed.
+// thenName is the cookie that remembers for a while which page somebody asked
+// for before signing in: a coach opens a link that a pupil sent.
+const (
+	thenName = "ledger-then"
+	thenAge  = 15 * 60 // s
+)
+
+// remember keeps the page that a request asked for.
+func (s *server) remember(w http.ResponseWriter, r *http.Request) {
+	if r.Method == http.MethodGet && !strings.HasPrefix(r.URL.Path, "//") {
+		c := s.cookie(url.QueryEscape(r.URL.RequestURI()), thenAge)
+		c.Name = thenName
+		http.SetCookie(w, c)
+	}
+}
+
+// remembered is the page that somebody asked for before signing in, once; empty
+// for none.
+func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
+	c, err := r.Cookie(thenName)
+	if err != nil {
+		return ""
+	}
+	forget := s.cookie("", -1)
+	forget.Name = thenName
+	http.SetCookie(w, forget)
+	at, err := url.QueryUnescape(c.Value)
+	if err != nil || !strings.HasPrefix(at, "/") || strings.HasPrefix(at, "//") || strings.Contains(at, "\\") {
+		return ""
+	}
+	return at
+}
+
+// mustBeSignedIn sends who is not signed in to the front page, from where it
+// goes on to the page that was asked for, and forms of theirs nowhere: the page
+// they came from still has what they typed.
 func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if _, ok := playerOf(r); !ok {
+			s.remember(w, r)
 			http.Redirect(w, r, paths.Front, http.StatusSeeOther)
 			return
 		}

@@ -23,6 +23,7 @@ type Coaching struct {
 	Pupils  bool // the player is a coach of somebody
 	Roster  Roster
 	Link    string // one that was just made
+	Unused  string // how many links can still be used, empty for none
 	From    components.Field
 }
 
@@ -31,6 +32,7 @@ type CoachAsk struct {
 	From    string // the first day shared, as it was typed
 	Problem string
 	Link    string // that was made
+	Unused  int    // links that can still be used
 }
 
 // CoachLine is an account that is let in, or waits for it.
@@ -59,9 +61,12 @@ func NewCoachLine(player, coach golf.PlayerID, name string, from *time.Time, con
 // NewCoaching makes the page.
 func NewCoaching(page layout.Page, mine paths.Whose, coaches []CoachLine, roster AskedRoster, ask CoachAsk) Coaching {
 	page.Title, page.Here = "Coach", paths.Coaching
-	page.Foot = "A coach reads rounds, months and practice, and changes none of them. You can end it at any time; the coach's next click then finds no page."
+	page.Foot = "A coach reads your rounds, months and practice and changes no round. You can end it at any time; the coach's next click then finds no page."
 	c := Coaching{Page: page, Heading: "Coach", Coaches: coaches, Link: ask.Link, Mine: mine.Lessons(), Looks: paths.CoachLooks, Kept: paths.CoachKept,
 		From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Value: ask.From, Problem: ask.Problem, Hint: "Leave it empty to share everything."}}
+	if ask.Unused > 0 {
+		c.Unused = plural(ask.Unused, "link is out and not used yet.", "links are out and not used yet.")
+	}
 	c.Lede = "Nobody but you sees your rounds."
 	if n := len(coaches); n > 0 {
 		c.Lede = fmt.Sprintf("%s let in, or waiting for your word.", capital(plural(n, "coach is", "coaches are")))

@@ -25,6 +25,7 @@ type Squad struct {
 	Table  MonthTable
 	Groups []SquadGroup
 	Empty  bool
+	Alone  bool // there is no pupil at all
 }
 
 // SquadGroup is a part of the game and who loses most in it.
@@ -59,6 +60,10 @@ func NewSquad(page layout.Page, q AskedSquad) Squad {
 		if m.Chosen && m.Lost.Rounds > 0 {
 			played = append(played, m)
 		}
+	}
+	if len(q.Members) == 0 {
+		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player lets you in by a link."
+		return s
 	}
 	if len(played) == 0 {
 		s.Empty, s.Lede = true, "None of them has played in these days."
