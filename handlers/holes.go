@@ -110,7 +110,8 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if err := s.summarize(r.Context(), me(r).ID, me(r), []golf.RoundID{kept.ID}, nil); err != nil {
-		return err
+		// the hole is saved, and the next look at the roster sums the round up
+		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
 	}
 	return then(w, r, nextHole(kept, h.Number))
 }

@@ -31,7 +31,7 @@ func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 	if err != nil || len(pupils) == 0 {
 		return q, err
 	}
-	summed, err := s.summaries(r, pupils, db.Chosen{Most: rosterRounds})
+	rounds, err := s.summaries(r, pupils, db.Chosen{Most: rosterRounds})
 	if err != nil {
 		return q, err
 	}
@@ -44,7 +44,7 @@ func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 			to.Due, to.DueWhat = golf.DateOf(*p.Due), *p.DueWhat
 		}
 		var entered []compare.Summary
-		for _, k := range summed[p.ID] {
+		for _, k := range rounds[p.ID] {
 			if k.Entered == 0 {
 				continue
 			}
@@ -78,8 +78,12 @@ func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen)
 	}
 	all, missing := map[golf.PlayerID][]summed{}, map[golf.PlayerID][]golf.RoundID{}
 	for _, row := range rows {
+		version, listed := madeFor[row.PlayerID]
+		if !listed {
+			continue // let the coach in between the two questions
+		}
 		k := summed{round: row.RoundID, day: golf.DateOf(row.PlayedOn)}
-		if row.MadeFor == madeFor[row.PlayerID] {
+		if row.MadeFor == version {
 			if k.Summary, err = ladder().Decode(row.Summary); err != nil {
 				return nil, err
 			}

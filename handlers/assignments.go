@@ -1,0 +1,140 @@
+package handlers
+
+import (
+	"net/http"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// assignments reads what a player has to practise, for who looks.
+func (s *server) assignments(r *http.Request, whose paths.Whose, most int) ([]pages.Assignment, error) {
+	given, err := s.store.Assignments(r.Context(), me(r).ID, whose.Player, most)
+	all := make([]pages.Assignment, len(given))
+	for i, a := range given {
+		all[i] = assignmentOf(a, me(r).ID)
+	}
+	return all, err
+}
+
+func assignmentOf(a db.Assignment, reader golf.PlayerID) pages.Assignment {
+	to := pages.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
+	if a.Author != nil {
+		to.By, to.Mine = *a.Author, *a.AuthorID == reader
+	}
+	for _, res := range a.Results {
+		to.Results = append(to.Results, pages.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})
+	}
+	return to
+}
+
+// practiceMost is how many bytes a line about practice may have.
+const practiceMost = 200
+
+func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
+	player, whose, err := s.whose(r)
+	if err != nil {
+		return err
+	}
+	values := map[string]string{}
+	problem := ""
+	for _, field := range []string{"what", "amount", "pass_mark", "due"} {
+		values[field] = strings.TrimSpace(r.FormValue(field))
+		if !sayable(values[field], practiceMost) {
+			problem = "Allowed: up to 200 letters a line."
+		}
+	}
+	if values["what"] == "" {
+		problem = "Say what to practise."
+	}
+	due, err := golf.ParseDate(values["due"])
+	if err != nil && problem == "" {
+		problem = capitalized(err.Error()) + "."
+	}
+	if problem != "" {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormAssign, Values: values, Problem: problem})
+	}
+	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, db.Assignment{What: values["what"], Amount: values["amount"], PassMark: values["pass_mark"], DueOn: due.Time()}); err != nil {
+		return err
+	}
+	return then(w, r, whose.Lessons()+"#practice")
+}
+
+// ofAssignment reads the number of an assignment of the address.
+func (s *server) ofAssignment(r *http.Request) (player db.Player, whose paths.Whose, assignment int64, err error) {
+	if player, whose, err = s.whose(r); err == nil {
+		assignment, err = id(r, "assignment")
+	}
+	return player, whose, assignment, err
+}
+
+// ownAssignment is the same for the player alone.
+func (s *server) ownAssignment(r *http.Request) (player db.Player, whose paths.Whose, assignment int64, err error) {
+	if player, whose, assignment, err = s.ofAssignment(r); err == nil && !whose.Own {
+		err = golf.ErrNotFound
+	}
+	return player, whose, assignment, err
+}
+
+func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
+	player, whose, assignment, err := s.ownAssignment(r)
+	if err != nil {
+		return err
+	}
+	values := map[string]string{"day": r.FormValue("day"), "result": strings.TrimSpace(r.FormValue("result"))}
+	day, err := golf.ParseDate(values["day"])
+	problem := ""
+	if err != nil {
+		problem = capitalized(err.Error()) + "."
+	}
+	if values["result"] == "" || !sayable(values["result"], practiceMost) {
+		problem = "Say what came of it, in up to 200 letters."
+	}
+	if problem != "" {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormResult, Note: assignment, Values: values, Problem: problem})
+	}
+	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: day.Time(), Result: values["result"], Passed: r.FormValue("passed") != ""}); err != nil {
+		return err
+	}
+	return then(w, r, whose.Lessons()+"#practice")
+}
+
+func (s *server) removeResult(w http.ResponseWriter, r *http.Request) error {
+	_, whose, _, err := s.ownAssignment(r)
+	if err != nil {
+		return err
+	}
+	result, err := id(r, "result")
+	if err != nil {
+		return err
+	}
+	if err := s.store.RemoveResult(r.Context(), whose.Player, result); err != nil {
+		return err
+	}
+	return then(w, r, whose.Lessons()+"#practice")
+}
+
+func (s *server) tickOff(w http.ResponseWriter, r *http.Request) error {
+	_, whose, assignment, err := s.ownAssignment(r)
+	if err != nil {
+		return err
+	}
+	if err := s.store.TickOff(r.Context(), whose.Player, assignment, r.FormValue("done") != ""); err != nil {
+		return err
+	}
+	return then(w, r, whose.Lessons()+"#practice")
+}
+
+func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error {
+	_, whose, assignment, err := s.ofAssignment(r)
+	if err != nil {
+		return err
+	}
+	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, whose.Player, assignment); err != nil {
+		return err
+	}
+	return then(w, r, whose.Lessons()+"#practice")
+}
