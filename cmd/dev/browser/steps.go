@@ -3,6 +3,7 @@ package browser
 import (
 	"context"
 
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
 )
@@ -17,7 +18,7 @@ const (
 // SignIn signs the demo's player in.
 func SignIn(ctx context.Context, app *App) error { return SignInAs(ctx, app, Player) }
 
-// SignInAs signs somebody of the demo in. The form is sent once for each person,
+// SignInAs signs somebody of the demo in, in the place of whoever was. The form is sent once for each person,
 // since the program limits how often an address may try; after that the cookie
 // is set that it gave.
 func SignInAs(ctx context.Context, app *App, email string) error {
@@ -29,7 +30,10 @@ func SignInAs(ctx context.Context, app *App, email string) error {
 			return err
 		}), chromedp.Navigate(app.URL+"/rounds"), chromedp.WaitReady(".who"))
 	}
-	return chromedp.Do(ctx, chromedp.Navigate(app.URL+"/"),
+	return chromedp.Do(ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, network.ClearBrowserCookies, cdp.Empty{})
+		return err
+	}), chromedp.Navigate(app.URL+"/"),
 		chromedp.SendKeys("#email", email), chromedp.SendKeys("#password", app.Password),
 		Press("section.in button"), chromedp.WaitReady(".who"),
 		chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
