@@ -129,17 +129,31 @@ func (r *Report) account(q AskedReport) {
 	}
 }
 
-// What fits on the page: lines of notes, of so many letters each, and
-// assignments.
+// What fits on the page: lines of notes and of practice, of so many letters
+// each, and the latest results of an assignment.
 const (
-	reportLines    = 18
-	reportLetters  = 56
-	reportPractice = 5
+	reportLines   = 18
+	reportLetters = 56
+	reportResults = 2
 )
+
+// headLines is how many lines say who wrote a note, or what to practise.
+const headLines = 2
+
+// fitting is how many things of so many lines fit: the first always does.
+func fitting(n int, lines func(i int) int) int {
+	sum := 0
+	for i := range n {
+		if sum += lines(i); sum > reportLines && i > 0 {
+			return i
+		}
+	}
+	return n
+}
 
 // lines is how many lines a note takes on the page.
 func (c NoteCard) lines() int {
-	n := 1
+	n := headLines
 	count := func(all []Paragraph) {
 		for _, p := range all {
 			for _, l := range p.Lines {
@@ -159,18 +173,17 @@ func (c NoteCard) lines() int {
 // always there.
 func (r *Report) fit() {
 	var left []string
-	lines, fitting := 0, 0
-	for fitting < len(r.Written) {
-		if lines += r.Written[fitting].lines(); lines > reportLines && fitting > 0 {
-			break
-		}
-		fitting++
+	room := fitting(len(r.Written), func(i int) int { return r.Written[i].lines() })
+	if n := len(r.Written) - room; n > 0 {
+		r.Written, left = r.Written[:room], append(left, plural(n, "earlier note", "earlier notes"))
 	}
-	if n := len(r.Written) - fitting; n > 0 {
-		r.Written, left = r.Written[:fitting], append(left, plural(n, "earlier note", "earlier notes"))
+	for i := range r.Practice {
+		a := &r.Practice[i]
+		a.Results = a.Results[max(0, len(a.Results)-reportResults):]
 	}
-	if n := len(r.Practice) - reportPractice; n > 0 {
-		r.Practice, left = r.Practice[:reportPractice], append(left, plural(n, "more thing to practise", "more things to practise"))
+	room = fitting(len(r.Practice), func(i int) int { return headLines + 1 + len(r.Practice[i].Results) })
+	if n := len(r.Practice) - room; n > 0 {
+		r.Practice, left = r.Practice[:room], append(left, plural(n, "more thing to practise", "more things to practise"))
 	}
 	if len(left) > 0 {
 		r.More = capital(listed(left)) + " in lessons and practice."

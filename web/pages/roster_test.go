@@ -157,9 +157,11 @@ func TestReportFits(t *testing.T) {
 		q.Notes = append(q.Notes, Note{ID: int64(i), Author: "Ines", Lesson: true, Day: today.AddDays(-i), Body: "x"})
 	}
 	q.Notes = append(q.Notes, Note{Author: "Ines", Lesson: true, Day: today.AddDays(-60), Body: "before the span"}, Note{Author: "Ines", Private: true, Day: today, Body: "private"})
-	q.Assignments = []Assignment{{What: "Start line", Due: today}}
+	for range 6 {
+		q.Assignments = append(q.Assignments, Assignment{What: "Start line", Due: today, Results: make([]AssignmentResult, 9)})
+	}
 	r := NewReport(layout.Page{}, q)
-	if len(r.Written) != 9 || len(r.Practice) != 1 || r.More != "3 earlier notes in lessons and practice." {
+	if len(r.Written) != 6 || len(r.Practice) != 3 || r.More != "6 earlier notes and 3 more things to practise in lessons and practice." {
 		t.Errorf("%d notes, %d things to practise, %q", len(r.Written), len(r.Practice), r.More)
 	}
 }
