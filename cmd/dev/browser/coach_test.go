@@ -64,13 +64,13 @@ func TestPupilAndCoach(t *testing.T) {
 
 	evaluates(t, coach, `document.querySelector("#h2 details").open = true; ""`)
 	do(t, coach, Press(`#h2 a[href*="on=2.1"]`), chromedp.WaitVisible("#write"), fill("#write", "Aim at the left half.\n- no driver here"),
-		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note .said ul"))
+		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note:target"))
+	note := evaluates(t, coach, `location.hash.slice(1)`)
 	wants(t, coach, "on hole 2, shot 1", "no driver here", "not read yet")
 
 	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.flash a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
 	wants(t, pupil, "Aim at the left half.")
-	note := evaluates(t, pupil, `[...document.querySelectorAll(".note")].find(n => n.textContent.includes("Aim at the left half.")).id`)
-	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+" .reply"))
+	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+":target .reply"))
 
 	do(t, coach, chromedp.Navigate(app.URL+statement), chromedp.WaitReady("#"+note+" .reply"))
 	wants(t, coach, "And with the wind behind?")
