@@ -25,7 +25,6 @@ type Lessons struct {
 	Questions []NoteCard
 	Notes     []NoteCard
 	Lesson    LessonForm
-	CanWrite  bool // somebody would read it
 	Target    TargetPart
 	Practice  []AssignmentCard
 	Done      []AssignmentCard
@@ -84,7 +83,7 @@ type Proposal struct {
 func NewLessons(page layout.Page, q AskedLessons) Lessons {
 	page.Title, page.Here = "Lessons and practice", paths.Coaching
 	page.Foot = "Notes are shared between the player and every coach who is let in, unless they say private. When a coach's leave ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop where it hurts."
-	l := Lessons{Page: page, Own: q.Whose.Own, Heading: "Lessons and practice", CanWrite: q.Coached, AllRounds: q.Whose.Rounds(), Player: fmt.Sprint(q.Whose.Player), Coach: fmt.Sprint(q.Me)}
+	l := Lessons{Page: page, Own: q.Whose.Own, Heading: "Lessons and practice", AllRounds: q.Whose.Rounds(), Player: fmt.Sprint(q.Whose.Player), Coach: fmt.Sprint(q.Me)}
 	l.Acts = []Preset{{Name: "Months side by side", At: paths.Comparison{Whose: q.Whose}.Months()}, {Name: "All rounds", At: q.Whose.Rounds()},
 		{Name: "A report to take away", At: q.Whose.Report("")}, {Name: "Handicap estimate", At: q.Whose.Handicap()}}
 	if l.Own {

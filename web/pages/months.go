@@ -77,13 +77,18 @@ func NewMonths(page layout.Page, q AskedMonths) Months {
 	if n := len(q.Sheet.Columns); n > compare.MinSpans {
 		m.Since = fmt.Sprintf("%s against %s", capital(spanName(q, n-1)), spanName(q, firstPlayed(q.Sheet)))
 	}
-	m.Foot = fmt.Sprintf("Fixed golfer. Every round is compared with the same golfer, %s, so that a longer course expects more strokes. He knows a course's length, not its slope, wind or rough: leave out rounds that were not alike. Losses are for 18 holes; holes known by their score alone count in none. Doubles are judged by the target that each round was played for.", m.Against)
+	m.Foot = monthsFoot(q)
 	m.Parts = m.parts(q)
 	m.Plays = m.plays(q)
 	m.Counts = m.counts(q)
 	m.Season = season(q)
 	m.Putts = putts(q)
 	return m
+}
+
+// monthsFoot says what the figures mean.
+func monthsFoot(q AskedMonths) string {
+	return fmt.Sprintf("Fixed golfer. Every round is compared with the same golfer, %s, so that a longer course expects more strokes. He knows a course's length, not its slope, wind or rough: leave out rounds that were not alike. Losses are for 18 holes; holes known by their score alone count in none. Doubles are judged by the target that each round was played for.", againstWhom(q))
 }
 
 // againstWhom names the golfer compared with.

@@ -16,8 +16,13 @@ import (
 // Report is a page to take away: a span of a player's rounds in a sentence, an
 // account, three pictures, what was written, and what is to be practised.
 type Report struct {
-	Months
+	layout.Page
 	Name     string
+	At       string // the span, and the day it was made
+	Lede     string
+	Empty    bool // the player has no rounds
+	Season   Season
+	Putts    Putts
 	Against  string
 	Axis     components.Axis
 	Account  []ReportLine
@@ -28,7 +33,6 @@ type Report struct {
 	Presets  []Preset
 	SpanAt   string // where another span is chosen
 	From, To components.Field
-	Problem  string
 	Back     string
 }
 
@@ -55,14 +59,13 @@ type AskedReport struct {
 // NewReport makes the page.
 func NewReport(page layout.Page, q AskedReport) Report {
 	whose := q.Months.At.Whose
-	r := Report{Months: NewMonths(page, q.Months), Name: q.Months.Name, Back: whose.Lessons(), SpanAt: whose.Report(""), Problem: q.Problem}
-	r.Title, r.Here = "Report for "+q.Months.Name, here(whose, paths.Coaching)
+	page.Title, page.Here, page.Kind = "Report for "+q.Months.Name, here(whose, paths.Coaching), "report"
+	r := Report{Page: page, Name: q.Months.Name, Back: whose.Lessons(), SpanAt: whose.Report(""), Empty: len(q.Months.Line) == 0, Lede: "No round yet."}
 	name := spanIn(q.Span, true)
 	if q.Span.Last > 0 {
 		name += " rounds"
 	}
 	r.At = fmt.Sprintf("%s. %s.", capital(name), day(q.Today))
-	r.Months.Choose, r.Months.Presets = ChooseSpans{}, nil
 	today := q.Today.Time()
 	for _, p := range []struct{ name, span string }{{"the last ten rounds", "last10"}, {today.Format("January"), compare.Month(today.Year(), today.Month()).String()},
 		{monthBefore(today).Format("January"), compare.Month(monthBefore(today).Year(), monthBefore(today).Month()).String()}, {today.Format("2006"), today.Format("2006")}} {
@@ -70,8 +73,9 @@ func NewReport(page layout.Page, q AskedReport) Report {
 	}
 	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: q.Span.From.String(), Problem: q.Problem}
 	r.To = components.Field{Name: "to", Label: "To", Type: "date", Value: q.Span.To.String()}
-	r.Kind = "report"
 	if !r.Empty {
+		r.Foot = monthsFoot(q.Months)
+		r.Lede, r.Season, r.Putts = monthsLede(q.Months), season(q.Months), putts(q.Months)
 		r.account(q)
 	}
 	first, last := spanDays(q)
@@ -94,7 +98,7 @@ func NewReport(page layout.Page, q AskedReport) Report {
 func (r *Report) account(q AskedReport) {
 	columns := q.Months.Sheet.Columns
 	now, before := columns[len(columns)-1], columns[len(columns)-2]
-	r.Against = "Strokes lost for 18 holes against " + r.Months.Against
+	r.Against = "Strokes lost for 18 holes against " + againstWhom(q.Months)
 	scale := monthScale(q.Months.Sheet)
 	r.Axis = components.NewAxis(scale, tick)
 	for _, c := range append(slices.Clone(golf.Categories), 0) {

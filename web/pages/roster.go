@@ -30,19 +30,18 @@ type Roster struct {
 
 // RosterRow is one pupil.
 type RosterRow struct {
-	Name, At   string
-	Last       string // day of the latest round
-	Score      string
-	Month      string // rounds of this month
-	Target     string
-	Parts      []RosterPart
-	Doubles    string
-	Compound   string
-	New        []string
-	Due        string // what is to be practised, and by when
-	Late       string
-	NewThings  bool
-	FewerParts string // why no part is told
+	Name, At  string
+	Last      string // day of the latest round
+	Score     string
+	Month     string // rounds of this month
+	Target    string
+	Parts     []RosterPart
+	Doubles   string
+	Compound  string
+	New       []string
+	Due       string // what is to be practised, and by when
+	Late      string
+	NewThings bool
 }
 
 // RosterPart is what a part of the game plays to, now and before.

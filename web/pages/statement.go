@@ -43,7 +43,6 @@ type Statement struct {
 	Checks  []NineCheck
 	Left    string // how many holes are not entered yet, empty when none
 	Day     string // weather and greens, to a coach
-	Own     bool   // who looks is the player
 
 	Notes      []NoteCard
 	NotesFirst bool // something in them is new, or waits for an answer
@@ -96,7 +95,7 @@ type Asked struct {
 func NewStatement(page layout.Page, q Asked) Statement {
 	page.Title = "Statement of " + day(q.Round.Date)
 	page.Here = here(q.Whose, paths.Rounds)
-	s := Statement{Page: page, Own: q.Whose.Own, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
+	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
 	if q.Of != "" {
 		s.At, s.Remove, s.Day = q.Of+". "+s.At, "", q.Note
 	}
