@@ -65,7 +65,7 @@ func TestNoBarriersForTheCoach(t *testing.T) {
 	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
 	for _, width := range []int64{360, 1280} {
 		for _, dark := range []bool{false, true} {
-			visit(t, ctx, width, dark, "/coaching", "/coaching/squad", "/coaching/kept", "/players/2/lessons", round, round+"?on=4.2", "/players/2/report")
+			visit(t, ctx, width, dark, "/coaching", "/coaching/squad", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report")
 		}
 	}
 }
