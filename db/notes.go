@@ -33,7 +33,7 @@ type Note struct {
 	WrittenAt time.Time
 	EditedAt  *time.Time
 	Unread    bool       // there is something that asker has not read
-	ReadAt    *time.Time // when another than its writer last read it
+	ReadAt    *time.Time // when the player last read a coach's, or a coach the player's
 	Answered  bool       // somebody but its writer replied
 	Replies   []Reply    `db:"-"`
 }
@@ -64,7 +64,8 @@ func unreadBy(reader string) string {
 }
 
 const noteColumns = `notes.player_id, notes.id, notes.author_id, a.name as author, notes.kind, notes.private, notes.day, notes.round_id, notes.hole, notes.shot, notes.body, notes.written_at, notes.edited_at,
-	(select max(read_at) from note_reads d where d.player_id = notes.player_id and d.note_id = notes.id and d.reader_id <> notes.author_id) as read_at,
+	(select max(read_at) from note_reads d where d.player_id = notes.player_id and d.note_id = notes.id and d.reader_id <> notes.author_id
+		and (notes.author_id = notes.player_id or d.reader_id = notes.player_id)) as read_at,
 	exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.author_id) as answered`
 
 // WriteNote keeps a note of the player's by who may see the round, or for a
@@ -90,10 +91,11 @@ func (s *Store) WriteNote(ctx context.Context, asker, who golf.PlayerID, n Note)
 // the player's pages, and private ones ever after.
 const own = `player_id = @who and id = @id and author_id = @asker and (private or leave_from(@asker, @who) is not null)`
 
-// EditNote changes a note of the asker's own.
+// EditNote changes a note of the asker's own. One that was answered stays shared.
 func (s *Store) EditNote(ctx context.Context, asker, who golf.PlayerID, id int64, body string, private bool) error {
 	return changeOne(ctx, s.q, `
-		update notes set body = @body, private = @private and author_id <> player_id, edited_at = now()
+		update notes set body = @body, edited_at = now(),
+			private = @private and author_id <> player_id and not exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id)
 		where `+own+` and (@private or leave_from(@asker, @who) is not null)`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id, "body": body, "private": private})
 }

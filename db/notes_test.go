@@ -148,8 +148,9 @@ func TestReadMarks(t *testing.T) {
 	if n, err := p.UnreadNotes(p.ctx, p.pupil); n != 1 || err != nil {
 		t.Errorf("%d new, %v", n, err)
 	}
+	p.reads(p.other)
 	if got, _ := p.reads(p.coach); got[id].ReadAt != nil {
-		t.Error("read by nobody, and yet read")
+		t.Error("not read by the pupil, and yet read")
 	}
 	for i, want := range []int{1, 0} {
 		if _, n := p.reads(p.pupil); n != want {
@@ -166,9 +167,9 @@ func TestReadMarks(t *testing.T) {
 	}
 	reply := got[id].Replies[0].ID
 	p.refused(map[string]error{"the coach removes the pupil's": p.RemoveReply(p.ctx, p.coach, p.pupil, reply), "a stranger does": p.RemoveReply(p.ctx, p.stranger, p.pupil, reply)})
-	p.must(p.EditNote(p.ctx, p.coach, p.pupil, id, "Left.", false))
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, id, "Left.", true))
 	if _, n := p.reads(p.pupil); n != 1 {
-		t.Error("an edited note is not new")
+		t.Error("an edited note is not new, or one that was answered is private now")
 	}
 	p.must(p.RemoveReply(p.ctx, p.pupil, p.pupil, reply))
 	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, id))

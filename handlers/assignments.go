@@ -34,28 +34,33 @@ func assignmentOf(a db.Assignment, reader golf.PlayerID) pages.Assignment {
 // practiceMost is how many bytes a line about practice may have.
 const practiceMost = 200
 
+// dayOf reads a day that was typed, and says beside its field what is wrong.
+func dayOf(values map[string]string, field string, problems map[string]string) golf.Date {
+	day, err := golf.ParseDate(values[field])
+	if err != nil {
+		problems[field] = capitalized(err.Error()) + "."
+	}
+	return day
+}
+
 func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
-	values := map[string]string{}
-	problem := ""
+	values, problems := map[string]string{}, map[string]string{}
 	for _, field := range []string{"what", "amount", "pass_mark", "due"} {
 		values[field] = strings.TrimSpace(r.FormValue(field))
 		if !sayable(values[field], practiceMost) {
-			problem = "Allowed: up to 200 letters a line."
+			problems[field] = "Allowed: up to 200 letters, in one line."
 		}
 	}
 	if values["what"] == "" {
-		problem = "Say what to practise."
+		problems["what"] = "Say what to practise."
 	}
-	due, err := golf.ParseDate(values["due"])
-	if err != nil && problem == "" {
-		problem = capitalized(err.Error()) + "."
-	}
-	if problem != "" {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormAssign, Values: values, Problem: problem})
+	due := dayOf(values, "due", problems)
+	if len(problems) > 0 {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormAssign, Values: values, Problems: problems})
 	}
 	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, db.Assignment{What: values["what"], Amount: values["amount"], PassMark: values["pass_mark"], DueOn: due.Time()}); err != nil {
 		return err
@@ -84,17 +89,13 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	values := map[string]string{"day": r.FormValue("day"), "result": strings.TrimSpace(r.FormValue("result"))}
-	day, err := golf.ParseDate(values["day"])
-	problem := ""
-	if err != nil {
-		problem = capitalized(err.Error()) + "."
-	}
+	values, problems := map[string]string{"day": r.FormValue("day"), "result": strings.TrimSpace(r.FormValue("result"))}, map[string]string{}
+	day := dayOf(values, "day", problems)
 	if values["result"] == "" || !sayable(values["result"], practiceMost) {
-		problem = "Say what came of it, in up to 200 letters."
+		problems["result"] = "Say what came of it, in up to 200 letters."
 	}
-	if problem != "" {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormResult, Note: assignment, Values: values, Problem: problem})
+	if len(problems) > 0 {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormResult, Of: assignment, Values: values, Problems: problems})
 	}
 	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: day.Time(), Result: values["result"], Passed: r.FormValue("passed") != ""}); err != nil {
 		return err

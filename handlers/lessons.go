@@ -39,8 +39,11 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int,
 		if before != nil {
 			q.Visit = *before
 		}
-		if q.Rounds, err = s.listed(r, whose, db.Chosen{Most: lessonRounds}, q.Visit); err != nil {
+		if q.Rounds, err = s.listed(r, whose, db.Chosen{Most: lessonRounds + 1}, q.Visit); err != nil {
 			return err
+		}
+		if q.Earlier = len(q.Rounds) > lessonRounds; q.Earlier {
+			q.Rounds = q.Rounds[:lessonRounds]
 		}
 	}
 	if q.Notes, err = s.notes(r, whose, db.NotesOf{Most: lessonNotes}); err != nil {
@@ -71,7 +74,7 @@ func (s *server) proposeTarget(w http.ResponseWriter, r *http.Request) error {
 	problems := map[string]string{}
 	target := between(r.FormValue("target"), 68, 110, "target", problems)
 	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormTarget, Values: map[string]string{"target": r.FormValue("target")}, Problem: problems["target"]})
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormTarget, Values: map[string]string{"target": r.FormValue("target")}, Problems: problems})
 	}
 	if err := s.store.ProposeTarget(r.Context(), me(r).ID, whose.Player, target); err != nil {
 		return err

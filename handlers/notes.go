@@ -51,14 +51,15 @@ func noteOf(k db.Note, reader golf.PlayerID) pages.Note {
 	return n
 }
 
-// typedText reads a text of several lines, and says what is wrong with it.
-func typedText(r *http.Request) (text, problem string) {
+// typedText reads a text of several lines, and says beside its field what is
+// wrong.
+func typedText(r *http.Request) (text string, problems map[string]string) {
 	text = strings.TrimSpace(strings.ReplaceAll(r.FormValue("body"), "\r\n", "\n"))
 	control := strings.ContainsFunc(text, func(c rune) bool { return c != '\n' && c != '\t' && unicode.IsControl(c) })
 	if text == "" || len(text) > noteMost || !utf8.ValidString(text) || control {
-		return text, fmt.Sprintf("Allowed: 1 to %d letters.", noteMost)
+		return text, map[string]string{"body": fmt.Sprintf("Allowed: 1 to %d letters.", noteMost)}
 	}
-	return text, ""
+	return text, map[string]string{}
 }
 
 // place reads what a note on a round is about: nothing for the round, a hole, or
@@ -89,19 +90,15 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	n := db.Note{Kind: db.KindNote, Private: r.FormValue("private") != "" && !whose.Own}
-	var problem string
-	n.Body, problem = typedText(r)
+	var problems map[string]string
+	n.Body, problems = typedText(r)
 	values := map[string]string{"body": r.FormValue("body"), "private": r.FormValue("private"), "on": r.FormValue("on"), "day": r.FormValue("day")}
 	if r.FormValue("round") == "" {
 		n.Kind = db.KindLesson
-		day, err := golf.ParseDate(r.FormValue("day"))
-		if err != nil {
-			problem = capitalized(err.Error()) + "."
+		n.Day = dayOf(values, "day", problems).Time()
+		if len(problems) > 0 {
+			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormLesson, Values: values, Problems: problems})
 		}
-		if problem != "" {
-			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormLesson, Values: values, Problem: problem})
-		}
-		n.Day = day.Time()
 		return s.keepNote(w, r, whose, n)
 	}
 	if whose.Own {
@@ -109,8 +106,8 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 	}
 	round := golf.RoundID(formID(r, "round"))
 	n.RoundID = &round
-	if problem != "" {
-		return s.statementAgain(w, r, player, whose, round, pages.Typed{Form: pages.FormNote, Values: values, Problem: problem})
+	if len(problems) > 0 {
+		return s.statementAgain(w, r, player, whose, round, pages.Typed{Form: pages.FormNote, Values: values, Problems: problems})
 	}
 	if n.Hole, n.Shot, err = place(r.FormValue("on")); err != nil {
 		return err
@@ -159,8 +156,8 @@ func (s *server) ofNote(r *http.Request) (player db.Player, whose paths.Whose, n
 }
 
 // noteAgain shows a note's page with a form under it that came back.
-func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, form, problem string) error {
-	typed := pages.Typed{Form: form, Note: n.ID, Values: map[string]string{"body": r.FormValue("body")}, Problem: problem}
+func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, form string, problems map[string]string) error {
+	typed := pages.Typed{Form: form, Of: n.ID, Values: map[string]string{"body": r.FormValue("body")}, Problems: problems}
 	if n.RoundID != nil {
 		return s.statementAgain(w, r, player, whose, *n.RoundID, typed)
 	}
@@ -175,9 +172,9 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	if n.AuthorID != me(r).ID {
 		return golf.ErrNotFound
 	}
-	body, problem := typedText(r)
-	if problem != "" {
-		return s.noteAgain(w, r, player, whose, n, pages.FormEdit, problem)
+	body, problems := typedText(r)
+	if len(problems) > 0 {
+		return s.noteAgain(w, r, player, whose, n, pages.FormEdit, problems)
 	}
 	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, body, r.FormValue("private") != ""); err != nil {
 		return err
@@ -204,9 +201,9 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	body, problem := typedText(r)
-	if problem != "" {
-		return s.noteAgain(w, r, player, whose, n, pages.FormReply, problem)
+	body, problems := typedText(r)
+	if len(problems) > 0 {
+		return s.noteAgain(w, r, player, whose, n, pages.FormReply, problems)
 	}
 	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, body); err != nil {
 		return err

@@ -96,6 +96,9 @@ func TestNotesComeBack(t *testing.T) {
 			t.Errorf("on %s: %d", on, a.status)
 		}
 	}
+	if a := coach.post("/players/1/assignments", "what", "Start line", "due", "soon"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="due-wrong"`) || strings.Contains(a.body, `id="what-wrong"`) || !strings.Contains(a.body, `value="Start line"`) {
+		t.Errorf("a day that is none is not told beside its field: %d", a.status)
+	}
 	for field, value := range map[string]string{"target": "60", "what": ""} {
 		path := map[string]string{"target": "/players/1/target", "what": "/players/1/assignments"}[field]
 		if a := coach.post(path, field, value); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `class="wrong"`) {
@@ -204,6 +207,15 @@ func TestSquadAndReport(t *testing.T) {
 	}
 	if a := coach.get("/coaching/squad?from=March"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("a day that is none: %d", a.status)
+	}
+	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-04"); !strings.Contains(a.body, "1 round of 1 pupil, 4 Mar 2026 to 4 Mar 2026") {
+		t.Error("a single day is not the span")
+	}
+	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-01"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The last day is before the first.") {
+		t.Errorf("days that run backwards: %d", a.status)
+	}
+	if a := coach.get("/players/1/report?span=..2026-03-10"); !strings.Contains(a.body, "No other span has a round to set beside it.") || strings.Contains(a.body, "could be chance") {
+		t.Error("a span without one before it is compared with itself")
 	}
 	for span, want := range map[string]int{"last10": 200, "2026-03": 200, "2001": 200, "nonsense": 422, "..2026-03-10": 200} {
 		if a := coach.get("/players/1/report?span=" + span); a.status != want {

@@ -2,12 +2,16 @@ package handlers
 
 import (
 	"net/http"
+	"time"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
+
+// beforeAll stands for the span before one that has none: no round is in it.
+var beforeAll = compare.Month(1, time.January)
 
 // reportNotes is how many notes a report may hold.
 const reportNotes = 200
@@ -31,10 +35,11 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 			q.Span = span
 		}
 	}
-	at := paths.Comparison{Whose: whose}.With(q.Span.String(), q.Span.String())
-	if before, ok := q.Span.Earlier(); ok {
-		at = at.With(before.String(), q.Span.String())
+	before, ok := q.Span.Earlier()
+	if !ok {
+		before = beforeAll
 	}
+	at := paths.Comparison{Whose: whose}.With(before.String(), q.Span.String())
 	if q.Months, err = s.compared(r, player, at); err != nil {
 		return err
 	}

@@ -20,16 +20,20 @@ const squadDays = 92
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	q := pages.AskedSquad{From: now().AddDays(1 - squadDays), To: now()}
 	status := http.StatusOK
-	for text, to := range map[string]*golf.Date{r.FormValue("from"): &q.From, r.FormValue("to"): &q.To} {
-		if text == "" {
-			continue
+	q.Problems = map[string]string{}
+	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
+	for field, to := range map[string]*golf.Date{"from": &q.From, "to": &q.To} {
+		if values[field] != "" {
+			if day := dayOf(values, field, q.Problems); !day.IsZero() {
+				*to = day
+			}
 		}
-		day, err := golf.ParseDate(text)
-		if err != nil {
-			q.Problem, status = capitalized(err.Error())+".", http.StatusUnprocessableEntity
-			continue
-		}
-		*to = day
+	}
+	if q.From.Compare(q.To) > 0 {
+		q.Problems["to"] = "The last day is before the first."
+	}
+	if len(q.Problems) > 0 {
+		status = http.StatusUnprocessableEntity
 	}
 	pupils, err := s.store.Roster(r.Context(), me(r).ID, paths.Squad)
 	if err != nil {

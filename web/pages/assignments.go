@@ -30,9 +30,9 @@ type AssignmentResult struct {
 
 // AssignForm is where something to practise is given.
 type AssignForm struct {
-	At      string
-	Fields  []components.Field
-	Problem string
+	At     string
+	Fields []components.Field
+	Open   bool
 }
 
 // AssignmentCard is something to practise, with what came of it.
@@ -105,12 +105,12 @@ func (c *AssignmentCard) record(a Assignment, q AskedLessons) {
 		c.TickText, c.TickTo = "Not done after all", ""
 		return
 	}
-	values, problem := q.Typed.of(FormResult, a.ID)
+	values, problems := q.Typed.of(FormResult, a.ID)
 	on := q.Today.String()
-	if problem != "" {
+	if len(problems) > 0 {
 		on = values["day"]
 	}
-	c.Record = &RecordForm{At: q.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: problem != "",
-		Day:    components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date", Value: on},
-		Result: components.Field{Name: "result", ID: "result-" + c.ID, Label: "What came of it", Value: values["result"], Problem: problem, Hint: "As 33 of 40."}}
+	c.Record = &RecordForm{At: q.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: len(problems) > 0,
+		Day:    components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date", Value: on, Problem: problems["day"]},
+		Result: components.Field{Name: "result", ID: "result-" + c.ID, Label: "What came of it", Value: values["result"], Problem: problems["result"], Hint: "As 33 of 40."}}
 }

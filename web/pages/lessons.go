@@ -42,6 +42,7 @@ type LessonForm struct {
 	Body    components.Area
 	CanHide bool
 	Private bool
+	Open    bool
 }
 
 // TargetPart is the player's target, and targets that are proposed.
@@ -69,6 +70,7 @@ type AskedLessons struct {
 	Assignments []Assignment
 	Proposals   []Proposal
 	Rounds      []ListedRound // the latest
+	Earlier     bool          // there are rounds before those
 	Typed       Typed
 }
 
@@ -124,33 +126,33 @@ func NewLessons(page layout.Page, q AskedLessons) Lessons {
 }
 
 func (l *Lessons) forms(q AskedLessons) {
-	values, problem := q.Typed.of(FormLesson, 0)
+	values, problems := q.Typed.of(FormLesson, 0)
 	onDay := q.Today.String()
-	if problem != "" {
+	if len(problems) > 0 {
 		onDay = values["day"]
 	}
-	l.Lesson = LessonForm{At: q.Whose.Notes(), CanHide: !q.Whose.Own, Private: values["private"] != "",
-		Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: onDay},
-		Body: components.Area{Name: "body", ID: "lesson", Label: "A lesson", Value: values["body"], Problem: problem, Hint: "Lines that begin with a hyphen become a list."}}
-	values, problem = q.Typed.of(FormTarget, 0)
+	l.Lesson = LessonForm{At: q.Whose.Notes(), CanHide: !q.Whose.Own, Private: values["private"] != "", Open: len(problems) > 0,
+		Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: onDay, Problem: problems["day"]},
+		Body: components.Area{Name: "body", ID: "lesson", Label: "A lesson", Value: values["body"], Problem: problems["body"], Hint: "Lines that begin with a hyphen become a list."}}
+	values, problems = q.Typed.of(FormTarget, 0)
 	l.Target = TargetPart{Now: plain(q.Target), AnswerAt: q.Whose.AnswerTarget(),
-		Field: components.Field{Name: "target", Label: "Propose a target", Value: values["target"], Problem: problem, Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}}
+		Field: components.Field{Name: "target", Label: "Propose a target", Value: values["target"], Problem: problems["target"], Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}}
 	if !q.Whose.Own {
 		l.Target.At = q.Whose.Target()
 	}
 	for _, p := range q.Proposals {
 		l.Target.Proposed = append(l.Target.Proposed, ProposedTarget{fmt.Sprint(p.CoachID), p.Coach, plain(p.Target)})
 	}
-	values, problem = q.Typed.of(FormAssign, 0)
+	values, problems = q.Typed.of(FormAssign, 0)
 	due := q.Today.AddDays(7).String()
-	if problem != "" {
+	if len(problems) > 0 {
 		due = values["due"]
 	}
-	l.Give = AssignForm{At: q.Whose.Assignments(), Problem: problem, Fields: []components.Field{
-		{Name: "what", Label: "What to practise", Value: values["what"], Problem: problem},
-		{Name: "amount", Label: "How much", Value: values["amount"], Hint: "As 40 putts, or 20 minutes."},
-		{Name: "pass_mark", Label: "Pass mark", Value: values["pass_mark"], Hint: "As 32 of 40."},
-		{Name: "due", Label: "By when", Type: "date", Value: due},
+	l.Give = AssignForm{At: q.Whose.Assignments(), Open: len(problems) > 0, Fields: []components.Field{
+		{Name: "what", Label: "What to practise", Value: values["what"], Problem: problems["what"]},
+		{Name: "amount", Label: "How much", Value: values["amount"], Problem: problems["amount"], Hint: "As 40 putts, or 20 minutes."},
+		{Name: "pass_mark", Label: "Pass mark", Value: values["pass_mark"], Problem: problems["pass_mark"], Hint: "As 32 of 40."},
+		{Name: "due", Label: "By when", Type: "date", Value: due, Problem: problems["due"]},
 	}}
 }
 
@@ -193,6 +195,9 @@ func sinceLede(q AskedLessons) string {
 		return fmt.Sprintf("Your first look. Over the last %s: %s", word(len(fresh), "round", spelled(len(fresh))+" rounds"), summed(fresh))
 	case len(fresh) == 0:
 		return since + ": no round."
+	}
+	if q.Earlier && len(fresh) == len(q.Rounds) {
+		return fmt.Sprintf("%s: %s rounds or more. Over the last %s: %s", since, spelled(len(fresh)), spelled(len(fresh)), summed(fresh))
 	}
 	var scores []string
 	for _, r := range slices.Backward(fresh) {

@@ -229,7 +229,7 @@ func (l Lessons) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				if l.Give.Problem != "" {
+				if l.Give.Open {
 					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 14, " open")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
@@ -300,7 +300,7 @@ func (l Lessons) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				if l.Lesson.Body.Problem != "" {
+				if l.Lesson.Open {
 					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 21, " open")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err

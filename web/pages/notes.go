@@ -43,18 +43,19 @@ type NoteReply struct {
 
 // Typed is a form that came back because something in it is not allowed.
 type Typed struct {
-	Form    string // its name
-	Note    int64  // that it belongs to, 0 for none
-	Values  map[string]string
-	Problem string
+	Form     string            // its name
+	Of       int64             // the note or the assignment that it belongs to, 0 for none
+	Values   map[string]string // as they were typed, by field
+	Problems map[string]string // what is wrong, by field
 }
 
-// of returns what was typed into a form and what was wrong, if that is the form.
-func (t Typed) of(form string, note int64) (values map[string]string, problem string) {
-	if t.Form != form || t.Note != note {
-		return nil, ""
+// of returns what was typed into a form and what was wrong, if that is the form;
+// otherwise nothing.
+func (t Typed) of(form string, of int64) (values, problems map[string]string) {
+	if t.Form != form || t.Of != of {
+		return nil, nil
 	}
-	return t.Values, t.Problem
+	return t.Values, t.Problems
 }
 
 // The forms that may come back.
@@ -87,7 +88,7 @@ type NoteCard struct {
 	Edit     components.Area // to change it in
 	EditAt   string          // where a change goes; empty for others' notes
 	Remove   string
-	CanHide  bool // it may be private
+	CanHide  bool // it may be private: nobody has answered
 	OpenEdit bool
 	OpenSay  bool
 }
@@ -135,7 +136,7 @@ func moment(t time.Time) string { return t.Format("2 Jan 2006, 15:04") }
 // noteCard makes a card. here says that what the note is about is on the same
 // page.
 func noteCard(n Note, whose paths.Whose, here bool, typed Typed) NoteCard {
-	c := NoteCard{ID: noteID(n.ID), Who: n.Author, When: moment(n.Written), New: n.Unread, Private: n.Private, Body: blocks(n.Body), CanHide: !whose.Own}
+	c := NoteCard{ID: noteID(n.ID), Who: n.Author, When: moment(n.Written), New: n.Unread, Private: n.Private, Body: blocks(n.Body), CanHide: !whose.Own && len(n.Replies) == 0}
 	if n.Mine {
 		c.Who = "You"
 	}
@@ -182,23 +183,23 @@ func noteCard(n Note, whose paths.Whose, here bool, typed Typed) NoteCard {
 // forms are where the note is answered and, by its writer, changed.
 func (c *NoteCard) forms(n Note, whose paths.Whose, typed Typed) {
 	if !n.Private {
-		values, problem := typed.of(FormReply, n.ID)
-		c.AnswerAt, c.OpenSay = whose.Reply(n.ID), problem != ""
+		values, problems := typed.of(FormReply, n.ID)
+		c.AnswerAt, c.OpenSay = whose.Reply(n.ID), len(problems) > 0
 		c.AnswerTo = "Answer"
 		if n.Mine {
 			c.AnswerTo = "Say more"
 		}
-		c.Answer = components.Area{Name: "body", ID: "reply-" + c.ID, Label: c.AnswerTo, Value: values["body"], Problem: problem}
+		c.Answer = components.Area{Name: "body", ID: "reply-" + c.ID, Label: c.AnswerTo, Value: values["body"], Problem: problems["body"]}
 	}
 	if !n.Mine {
 		return
 	}
-	values, problem := typed.of(FormEdit, n.ID)
-	if problem == "" {
+	values, problems := typed.of(FormEdit, n.ID)
+	if len(problems) == 0 {
 		values = map[string]string{"body": n.Body}
 	}
-	c.EditAt, c.Remove, c.OpenEdit = whose.Note(n.ID), whose.RemoveNote(n.ID), problem != ""
-	c.Edit = components.Area{Name: "body", ID: "edit-" + c.ID, Label: "Change it", Value: values["body"], Problem: problem}
+	c.EditAt, c.Remove, c.OpenEdit = whose.Note(n.ID), whose.RemoveNote(n.ID), len(problems) > 0
+	c.Edit = components.Area{Name: "body", ID: "edit-" + c.ID, Label: "Change it", Value: values["body"], Problem: problems["body"]}
 	switch {
 	case n.Private:
 	case n.Read.IsZero():
@@ -254,15 +255,15 @@ type NoteForm struct {
 
 // noteForm is the form under a statement: a coach's note, or a player's question.
 func noteForm(q Asked) NoteForm {
-	values, problem := q.Typed.of(FormNote, 0)
+	values, problems := q.Typed.of(FormNote, 0)
 	f := NoteForm{At: q.Whose.Notes(), Round: fmt.Sprint(q.ID), CanHide: !q.Whose.Own, Private: values["private"] != "", Button: "Write it"}
-	f.Body = components.Area{Name: "body", ID: "write", Label: "A note", Value: values["body"], Problem: problem, Hint: "Lines that begin with a hyphen become a list."}
+	f.Body = components.Area{Name: "body", ID: "write", Label: "A note", Value: values["body"], Problem: problems["body"], Hint: "Lines that begin with a hyphen become a list."}
 	if q.Whose.Own {
 		f.Body.Label, f.Button = "A question to your coach", "Ask it"
 	}
-	f.Open = q.On != "" || problem != ""
+	f.Open = q.On != "" || len(problems) > 0
 	on := q.On
-	if problem != "" {
+	if len(problems) > 0 {
 		on = values["on"]
 	}
 	f.On = []Choice{{"", "the round", on == ""}}

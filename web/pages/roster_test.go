@@ -123,11 +123,12 @@ func TestSinceTheLastVisit(t *testing.T) {
 		want   string
 	}{
 		{visit, []ListedRound{round(true, 86, 7), round(true, 84, 5), round(false, 99, 20)}, "Since you last looked, on Tuesday 25 August: two rounds, 84 and 86. 6 strokes for 18 holes over target, most on the approach; no double."},
+		{visit, []ListedRound{round(true, 86, 7), round(true, 84, 5), round(true, 86, 7), round(true, 84, 5)}, "Since you last looked, on Tuesday 25 August: four rounds or more. Over the last four: 6 strokes for 18 holes over target, most on the approach; no double."},
 		{visit, []ListedRound{round(false, 99, 20)}, "Since you last looked, on Tuesday 25 August: no round."},
 		{time.Time{}, []ListedRound{round(true, 77, -2)}, "Your first look. Over the last round: 2 strokes for 18 holes under target; no double."},
 		{time.Time{}, nil, "No round has been entered yet."},
 	} {
-		l := NewLessons(layout.Page{}, AskedLessons{Whose: paths.Whose{Player: 2}, Name: "Bea", Target: 79, Today: today, Visit: c.visit, Rounds: c.rounds})
+		l := NewLessons(layout.Page{}, AskedLessons{Whose: paths.Whose{Player: 2}, Name: "Bea", Target: 79, Today: today, Visit: c.visit, Rounds: c.rounds, Earlier: len(c.rounds) == 4})
 		if l.Lede != c.want {
 			t.Errorf("%q, want %q", l.Lede, c.want)
 		}

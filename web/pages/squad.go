@@ -26,6 +26,7 @@ type Squad struct {
 	Groups []SquadGroup
 	Empty  bool
 	Alone  bool // there is no pupil at all
+	Open   bool // the choice of days is shown opened
 }
 
 // SquadGroup is a part of the game and who loses most in it.
@@ -34,7 +35,7 @@ type SquadGroup struct{ Part, Names string }
 // AskedSquad is what the page is made of.
 type AskedSquad struct {
 	From, To golf.Date
-	Problem  string
+	Problems map[string]string // what is wrong with the days
 	Members  []SquadMember
 }
 
@@ -52,8 +53,8 @@ func NewSquad(page layout.Page, q AskedSquad) Squad {
 	page.Title, page.Here = "Pupils side by side", paths.Coaching
 	page.Foot = "Each pupil is compared with the golfer of the own target, for 18 holes; whiskers are the interval of 95 % and reach as far as luck alone could move a bar. Together is the plain average of the pupils."
 	s := Squad{Page: page,
-		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problem},
-		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String()}}
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problems["from"]},
+		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String(), Problem: q.Problems["to"]}, Open: len(q.Problems) > 0}
 	var played []SquadMember
 	for _, m := range q.Members {
 		s.Pupils = append(s.Pupils, Choice{fmt.Sprint(m.ID), m.Name, m.Chosen})
@@ -66,7 +67,7 @@ func NewSquad(page layout.Page, q AskedSquad) Squad {
 		return s
 	}
 	if len(played) == 0 {
-		s.Empty, s.Lede = true, "None of them has played in these days."
+		s.Empty, s.Open, s.Lede = true, true, "None of them has played in these days."
 		return s
 	}
 	rounds := 0

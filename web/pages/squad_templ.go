@@ -89,7 +89,7 @@ func (s Squad) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				if s.Empty {
+				if s.Open {
 					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 7, " open")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
