@@ -14,12 +14,15 @@ const (
 
 var lieLetters = map[byte]golf.Lie{'t': golf.Tee, 'f': golf.Fairway, 'r': golf.Rough, 'b': golf.Bunker, 'v': golf.Recovery, 'g': golf.Green}
 
-// word reads one word of a line: the tee, a shot, penalties of the last shot,
+// unitNames are the units a distance may be typed in; p are paces of a yard.
+var unitNames = map[string]golf.Unit{"ft": golf.Feet, "yd": golf.Yards, "m": golf.Metres, "p": golf.Yards}
+
+// word reads one item of a line: the tee, a shot, penalties of the last shot,
 // or what ends the hole.
 func (p *lineParser) word(text string) {
 	h := &p.line.Hole
 	if p.holed || h.PickedUp {
-		if score, found := strings.CutPrefix(text, "="); found {
+		if score, found := strings.CutPrefix(text, "="); found && p.line.Checked == 0 {
 			p.line.Checked = p.score(score)
 			return
 		}
@@ -31,7 +34,7 @@ func (p *lineParser) word(text string) {
 		return
 	}
 	body, club, hasClub := strings.Cut(text, "/")
-	body = strings.ToLower(body)
+	body = lower(body)
 	if score, found := strings.CutPrefix(body, "="); found && !hasClub {
 		p.line.Checked = p.score(score)
 		return
@@ -42,147 +45,149 @@ func (p *lineParser) word(text string) {
 	}
 	if hasClub {
 		h.Shots[len(h.Shots)-1].Club = club
+		if strings.Contains(club, ",") {
+			p.ask("Is “" + club + "” the name of a club? If a shot comes after the club, put a space before it.")
+		}
 	}
 	for rest != "" && len(p.line.Problems) == 0 {
 		rest = p.after(rest)
 	}
 }
 
-// start reads the lie and distance at the head of a word, and adds the shot. A
-// word without them belongs to the last shot.
+// distance is the lie and distance at the head of an item, as typed.
+type distance struct {
+	lie    golf.Lie // 0 where none was typed
+	about  bool
+	number string
+	unit   golf.Unit // 0 where none was typed
+
+	numberEnd, unitEnd int // places within the item
+}
+
+// readDistance reads the lie and distance at the head of an item: f140, 140f,
+// ~140, f140~, 140ydf.
+func readDistance(body string) (d distance, rest string) {
+	rest = body
+	about := func() {
+		after, found := strings.CutPrefix(rest, "~")
+		rest, d.about = after, d.about || found
+	}
+	about()
+	d.lie, rest = leadingLie(rest)
+	about()
+	d.number, rest = leadingNumber(rest)
+	d.numberEnd = len(body) - len(rest)
+	if d.number == "" {
+		return d, rest
+	}
+	about()
+	for _, name := range []string{"ft", "yd", "m", "p"} {
+		if after, found := strings.CutPrefix(rest, name); found {
+			d.unit, rest = unitNames[name], after
+			d.unitEnd = len(body) - len(rest)
+			break
+		}
+	}
+	about()
+	if d.lie == 0 {
+		d.lie, rest = leadingLie(rest)
+		about()
+	}
+	return d, rest
+}
+
+// start reads the lie and distance at the head of an item, and adds the shot.
+// An item without them belongs to the last shot.
 func (p *lineParser) start(body string) (rest string) {
 	h := &p.line.Hole
 	last := h.Shots[len(h.Shots)-1]
-	lie, found := golf.Lie(0), false
-	if body != "" {
-		if lie, found = lieLetters[body[0]]; found {
-			body = body[1:]
-		}
-	}
-	about := strings.HasPrefix(body, "~")
-	number, rest := leadingNumber(strings.TrimPrefix(body, "~"))
+	d, rest := readDistance(body)
 	switch {
-	case number == "" && found && lie == golf.Tee && p.item == 0:
+	case d.number == "" && !d.about && d.lie == golf.Tee && p.item == 0:
 		return rest
-	case number == "" && (found || about):
-		p.problem("a lie without a distance", "a distance after the letter, as in r165")
+	case d.number == "" && (d.lie != 0 || d.about):
+		p.missing("a lie without a distance", "a distance after the letter, as in r165")
+		p.mendable = p.mendable && rest == ""
 		return ""
-	case number == "":
+	case d.number == "":
 		return rest
-	case !found && last.Lie == golf.Tee:
-		p.problem("no lie", lettersAllowed)
+	case d.lie == 0 && last.Lie == golf.Tee:
+		p.missing("no lie", lettersAllowed)
+		p.mendable = p.mendable && rest == "" && !p.spaceAtEnd()
 		return ""
-	case !found:
-		lie = last.Lie
 	}
-	x, err := strconv.ParseFloat(strings.Replace(number, ",", ".", 1), 64)
+	if d.lie == 0 {
+		p.askOfNumber(d, rest, last)
+		d.lie = last.Lie
+	}
+	x, err := strconv.ParseFloat(strings.Replace(d.number, ",", ".", 1), 64)
 	if err != nil {
 		p.problem("not a distance", "a number, as in r165")
 		return ""
 	}
-	shot := golf.Shot{Lie: lie, About: about}
-	shot.Unit, rest = p.unit(lie, rest)
+	shot := golf.Shot{Lie: d.lie, About: d.about, Unit: d.unit}
+	if shot.Unit == 0 {
+		shot.Unit = p.units.of(d.lie)
+	}
 	shot.Distance = shot.Unit.Of(x)
-	if shot.Unit == lie.Unit() {
+	if shot.Unit == d.lie.Unit() {
 		shot.Unit = 0
 	}
-	if p.item == 0 && lie == golf.Tee {
+	p.note(d)
+	if p.item == 0 && d.lie == golf.Tee {
 		h.Shots[0] = shot
 		p.line.Items[0].First = 0
 		return rest
 	}
-	p.dropOpen = false
+	p.askOfRepeat(shot)
+	p.line.Dropped, p.drops, p.mark = false, 0, 0
 	h.Shots = append(h.Shots, shot)
 	return rest
 }
 
-func (p *lineParser) unit(lie golf.Lie, rest string) (golf.Unit, string) {
-	for _, u := range []struct {
-		name string
-		unit golf.Unit
-	}{{"ft", golf.Feet}, {"yd", golf.Yards}, {"m", golf.Metres}, {"p", golf.Yards}} {
-		if after, found := strings.CutPrefix(rest, u.name); found {
-			return u.unit, after
-		}
+// note keeps where the unit of a distance stands in the line, or would stand.
+func (p *lineParser) note(d distance) {
+	at := p.packed[p.item].at
+	unit := unitSpan{lie: d.lie, typed: d.unit, span: span{at[d.numberEnd-1] + 1, at[d.numberEnd-1] + 1}}
+	if d.unit != 0 {
+		unit.to = at[d.unitEnd-1] + 1
 	}
-	return p.units.of(lie), rest
+	p.line.units = append(p.line.units, unit)
 }
 
-// after reads one mark behind a shot: short side, a penalty, or the end.
-func (p *lineParser) after(rest string) string {
-	h := &p.line.Hole
-	last := &h.Shots[len(h.Shots)-1]
-	switch {
-	case rest[0] == 's':
-		number, more := leadingNumber(rest[1:])
-		last.ShortSided = true
-		if number != "" {
-			green, err := strconv.ParseFloat(strings.Replace(number, ",", ".", 1), 64)
-			if err != nil {
-				p.problem("not yards of green", "yards after s, as in r20s4")
-				return ""
-			}
-			last.GreenToWork, last.GreenKnown = golf.Yards.Of(green), true
-		}
-		return more
-	case rest == "-":
-		h.PickedUp = true
-		p.dropOpen = false
-		return ""
-	case rest == "h":
-		p.holed = true
-		return ""
-	case rest[0] == 'x':
-		again := *last
-		last.Penalty++
-		again.ShortSided, again.GreenKnown, again.GreenToWork = last.ShortSided, last.GreenKnown, last.GreenToWork
-		h.Shots = append(h.Shots, again)
-		return rest[1:]
-	case strings.HasPrefix(rest, "u2"):
-		return p.drop(last, 2, rest[2:])
-	case rest[0] == 'w' || rest[0] == 'u':
-		return p.drop(last, 1, rest[1:])
-	case rest[0] == 'd':
-		return p.drop(last, 2, rest[1:])
-	case rest[0] == '+':
-		number, more := leadingNumber(rest[1:])
-		if n, err := strconv.Atoi(number); err == nil && n >= 1 && n <= 9 {
-			last.Penalty += n
-			return more
-		}
-		p.problem("no penalty strokes", "1 to 9 after +, as in +2")
-		return ""
-	default:
-		p.problem("not understood: "+rest, lettersAllowed)
-		return ""
-	}
-}
-
-// drop notes penalty strokes after which the ball is dropped elsewhere.
-func (p *lineParser) drop(last *golf.Shot, strokes int, rest string) string {
-	last.Penalty += strokes
-	p.dropOpen = true
-	return rest
+// spaceAtEnd reports whether the last item is finished by a space.
+func (p *lineParser) spaceAtEnd() bool {
+	last := p.line.Items[len(p.line.Items)-1]
+	return last.From+len(last.Text) < len(p.line.Text)
 }
 
 func (p *lineParser) score(text string) int {
 	n, err := strconv.Atoi(text)
 	if err != nil || n < 1 || n > largestScore {
-		p.problem("no score", "the strokes of the hole after =, as in =5")
+		p.missing("no score", "the strokes of the hole after =, as in =5")
+		p.mendable = p.mendable && text == ""
 		return 0
 	}
 	return n
+}
+
+// leadingLie cuts the letter of a lie off the front of a text.
+func leadingLie(s string) (golf.Lie, string) {
+	if s != "" {
+		if lie, found := lieLetters[s[0]]; found {
+			return lie, s[1:]
+		}
+	}
+	return 0, s
 }
 
 // leadingNumber cuts digits with at most one decimal point or comma off the
 // front of a text.
 func leadingNumber(s string) (number, rest string) {
 	i, point := 0, false
-	for i < len(s) && (s[i] >= '0' && s[i] <= '9' || !point && i > 0 && (s[i] == '.' || s[i] == ',')) {
+	for i < len(s) && (digit(s[i]) || !point && i > 0 && (s[i] == '.' || s[i] == ',')) {
 		point = point || s[i] == '.' || s[i] == ','
 		i++
 	}
 	return s[:i], s[i:]
 }
-
-func count(n int) string { return strconv.Itoa(n) }

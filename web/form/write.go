@@ -3,7 +3,6 @@ package form
 import (
 	"strconv"
 	"strings"
-	"unicode"
 
 	"strokeledger/analysis/golf"
 )
@@ -51,9 +50,9 @@ func WriteLine(h golf.Hole, card golf.CardHole, units Units) string {
 	return strings.Join(words, " ")
 }
 
-// writtenClub is a club as a line can say it: without a space or a slash.
+// writtenClub is a club as a line can say it: without a space.
 func writtenClub(club string) string {
-	return strings.Join(strings.FieldsFunc(club, func(r rune) bool { return unicode.IsSpace(r) || r == '/' }), "-")
+	return strings.Join(strings.Fields(club), "-")
 }
 
 // again reports whether a shot is the one before it, played again from the
