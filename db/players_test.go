@@ -90,10 +90,10 @@ func TestSessions(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	if p, err := s.SignedIn(ctx, a, []byte("one")); err != nil || p.ID != a {
+	if p, _, err := s.SignedIn(ctx, a, []byte("one")); err != nil || p.ID != a {
 		t.Errorf("%+v, %v", p, err)
 	}
-	if _, err := s.SignedIn(ctx, b, []byte("one")); !errors.Is(err, golf.ErrNotFound) {
+	if _, _, err := s.SignedIn(ctx, b, []byte("one")); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("a stranger with the token: %v", err)
 	}
 	if err := s.EndSession(ctx, b, []byte("one")); !errors.Is(err, golf.ErrNotFound) {

@@ -31,16 +31,23 @@ func (s *Store) NewSession(ctx context.Context, who golf.PlayerID, tokenHash []b
 	return err
 }
 
-// SignedIn returns the player of a session, and notes that it was used.
-func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byte) (Player, error) {
-	return one(ctx, s.q, pgx.RowToStructByName[Player], `
-		with session as (
+// SignedIn returns the player of a session, and whether this use of it was
+// noted, which it is once a minute at the most.
+func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byte) (p Player, noted bool, err error) {
+	row, err := one(ctx, s.q, pgx.RowToStructByName[struct {
+		Player
+		Noted bool
+	}], `
+		with noted as (
 			update sessions set seen_at = now()
-			where player_id = @who and token_hash = @token and seen_at > now() - interval '`+sessionLife+`'
+			where player_id = @who and token_hash = @token and seen_at > now() - interval '`+sessionLife+`' and seen_at < now() - interval '1 minute'
 			returning player_id
 		)
-		select `+playerColumns+` from players where id in (select player_id from session)`,
+		select `+playerColumns+`, exists (select 1 from noted) as noted from players
+		where id = @who and exists (
+			select 1 from sessions where player_id = @who and token_hash = @token and seen_at > now() - interval '`+sessionLife+`')`,
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
+	return row.Player, row.Noted, err
 }
 
 // Sessions lists the devices a player is signed in on, the last used first.

@@ -10,6 +10,12 @@ import (
 	"strokeledger/web/pages"
 )
 
+// errSignedOut says that a session has ended; pages redirect instead.
+var errSignedOut = errors.New("signed out")
+
+// errUnreadable says that a form lacks something that its page always sends.
+var errUnreadable = errors.New("the form cannot be read")
+
 // statusClientGone is the answer to a client that has gone; nobody reads it.
 const statusClientGone = 499
 
@@ -26,6 +32,12 @@ func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) 
 		w.WriteHeader(status)
 		return
 	}
+	if wantsJSON(r) {
+		if failed := answerJSON(w, status, refusal{Error: heading}); failed != nil {
+			s.options.Log.ErrorContext(r.Context(), "no answer for an error", "request", requestID(r), "error", failed.Error())
+		}
+		return
+	}
 	if failed := show(w, r, status, pages.NewProblem(shell(r), heading, text, request).View()); failed != nil {
 		s.options.Log.ErrorContext(r.Context(), "no page for an error", "request", requestID(r), "error", failed.Error())
 	}
@@ -39,6 +51,10 @@ func explain(r *http.Request, err error) (status int, heading, text string) {
 		return http.StatusNotFound, "Not found", "There is no such page here, or it is not yours to see."
 	case errors.Is(err, golf.ErrConflict):
 		return http.StatusConflict, "Changed in the meantime", "Another window saved this in the meantime. Go back, load the page again, and save once more."
+	case errors.Is(err, errSignedOut):
+		return http.StatusUnauthorized, "Signed out", "Sign in again."
+	case errors.Is(err, errUnreadable):
+		return http.StatusBadRequest, "Not understood", "Something that this page always sends was missing. Load it again."
 	case errors.As(err, &tooLarge):
 		return http.StatusRequestEntityTooLarge, "Too much at once", "What was sent is larger than this page takes."
 	case r.Context().Err() == context.Canceled:

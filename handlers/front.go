@@ -29,7 +29,11 @@ func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, e
 	if err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewFront(shell(r), email, problem, door).View())
+	page := shell(r)
+	if r.Method == http.MethodGet && r.URL.Query().Has("again") {
+		page.Flash = "You were signed out. Sign in, and the line that you typed is in its field again."
+	}
+	return show(w, r, status, pages.NewFront(page, email, problem, door).View())
 }
 
 // door is who may make an account now.

@@ -1,17 +1,13 @@
 package handlers
 
 import (
-	"errors"
 	"net/http"
 	"slices"
-	"strconv"
-	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
 	"strokeledger/web/pages"
-	"strokeledger/web/paths"
 )
 
 // ofHole reads the round and the hole of the address.
@@ -31,145 +27,167 @@ func (s *server) ofHole(r *http.Request) (db.Round, db.Hole, error) {
 	return kept, kept.Holes[i], nil
 }
 
+// hole shows the page of a hole; a line in the address stands in its field
+// unsaved, as after a session that ended.
 func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 	kept, h, err := s.ofHole(r)
 	if err != nil {
 		return err
 	}
-	return s.showHole(w, r, http.StatusOK, kept, h, shown{line: h.Line})
+	line := stored(h, unitsOf(me(r)))
+	if typed := r.URL.Query().Get("line"); typed != "" {
+		line = typed
+	}
+	return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: line})
 }
 
-// shown is what a page of a hole shows besides what is kept.
-type shown struct {
-	line  string
-	other string // what another window saved in the meantime
-	card  pages.CardForm
+// stored is the line of a hole as its reader writes distances.
+func stored(h db.Hole, units form.Units) string {
+	return h.Line
+}
+
+// typedHole is what was typed on the page of a hole, and how it came back.
+type typedHole struct {
+	line     string
+	card     pages.CardForm
+	asking   bool // the hole was to be saved: every question is asked
+	conflict bool // another window saved the hole in the meantime
 }
 
 // showHole shows a hole with a line in its field.
-func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, with shown) error {
-	units, line, other := unitsOf(me(r)), with.line, with.other
-	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Line: form.ParseLine(line, h.Card(), units), Units: units, Other: other, Player: int64(me(r).ID), Card: with.card}
-	var card []golf.CardHole
-	for _, other := range kept.Holes {
-		if other.Length > 0 {
-			card = append(card, other.Card())
-		}
-		in := pages.RoundHole{Number: other.Number, Par: other.Par}
-		if other.Line != "" {
-			in.Score = max(other.Strokes(), 1)
-		}
-		q.Round = append(q.Round, in)
+func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, typed typedHole) error {
+	reading, err := readingOf(r, kept, h, typed)
+	if err != nil {
+		return err
 	}
-	if q.Line.Sound() && h.Length > 0 {
-		var err error
-		if q.Account, _, err = accountOf(kept, golf.Round{Holes: []golf.Hole{q.Line.Hole}}, card); err != nil {
-			return err
-		}
+	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Stored: stored(h, unitsOf(me(r))), Reading: reading,
+		Target: kept.Target, Units: unitsOf(me(r)), Card: typed.card, Order: orderOf(kept)}
+	if q.Round, err = stripOf(kept); err != nil {
+		return err
 	}
 	return show(w, r, status, pages.NewHoleEntry(shell(r), q).View())
 }
 
-// saveHole saves a hole, or answers a key of the pad. A line that cannot be
-// saved comes back as it was typed, with what is wrong.
-func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
-	kept, h, err := s.ofHole(r)
-	if err != nil {
-		return err
-	}
-	line, press := strings.TrimSpace(r.FormValue("line")), r.FormValue("press")
-	if press != "" && press != "save" {
-		return s.showHole(w, r, http.StatusOK, kept, h, shown{line: form.Press(line, press), card: cardForm(r)})
-	}
-	if h.Length == 0 {
-		if told := tell(r, &h); told.Problems != nil {
-			return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, shown{line: line, card: told})
+// stripOf is the holes of a round, with what those that were entered lost.
+func stripOf(kept db.Round) ([]pages.RoundHole, error) {
+	lost := map[int]float64{}
+	if played := kept.Played(); len(played.Holes) > 0 && fullCard(kept) {
+		a, _, err := accountOf(kept, played, cardOf(kept))
+		if err != nil {
+			return nil, err
 		}
-		if err := s.store.TellHole(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
-			return err
+		for _, h := range a.Holes {
+			lost[h.Number] = h.Lost
 		}
 	}
-	typed := form.ParseLine(line, h.Card(), unitsOf(me(r)))
-	if !typed.Sound() {
-		return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, shown{line: line})
-	}
-	version, err := strconv.Atoi(r.FormValue("version"))
-	if err != nil {
-		version = h.Version
-	}
-	before := h
-	h.Hole, h.Line, h.Version = typed.Hole, line, version
-	keepSaid(h.Shots, before.Shots)
-	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
-	switch {
-	case errors.Is(err, golf.ErrConflict) && before.Line == line:
-		// the same save came twice, after a connection that dropped
-	case errors.Is(err, golf.ErrConflict):
-		return s.showHole(w, r, http.StatusConflict, kept, before, shown{line: line, other: before.Line})
-	case err != nil:
-		return err
-	}
-	if err := s.summarize(r.Context(), me(r).ID, me(r), []golf.RoundID{kept.ID}, nil); err != nil {
-		// the hole is saved, and the next look at the roster sums the round up
-		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
-	}
-	return then(w, r, nextHole(kept, h.Number))
-}
-
-// keepSaid keeps what was said of shots beside the line: where they missed, and
-// the player's word. A shot is the same when it is in its place with its lie
-// and distance.
-func keepSaid(shots, before []golf.Shot) {
-	for i := range min(len(shots), len(before)) {
-		if shots[i].Lie == before[i].Lie && shots[i].Distance == before[i].Distance {
-			shots[i].Miss, shots[i].Word = before[i].Miss, before[i].Word
-		}
-	}
-}
-
-// nextHole is where a round goes on after a hole: the next one that has not
-// been entered, and the statement after the last.
-func nextHole(kept db.Round, hole int) string {
+	var holes []pages.RoundHole
 	for _, h := range kept.Holes {
-		if h.Number > hole && h.Line == "" {
-			return paths.Hole(kept.ID, h.Number)
+		in := pages.RoundHole{Number: h.Number, Par: h.Par, Length: h.Length}
+		if h.Line != "" {
+			in.Score = max(h.Strokes(), 1)
+			in.Lost, in.Known = lost[h.Number]
 		}
+		holes = append(holes, in)
 	}
-	for _, h := range kept.Holes {
-		if h.Number != hole && h.Line == "" {
-			return paths.Hole(kept.ID, h.Number)
-		}
-	}
-	return paths.Round(kept.ID)
+	return holes, nil
 }
 
-// echoHole answers how a line is understood, after a key when one was pressed.
+// cardOf is the card of the holes whose length is known.
+func cardOf(kept db.Round) []golf.CardHole {
+	var card []golf.CardHole
+	for _, h := range kept.Holes {
+		if h.Length > 0 {
+			card = append(card, h.Card())
+		}
+	}
+	return card
+}
+
+func fullCard(kept db.Round) bool { return len(cardOf(kept)) == len(kept.Holes) }
+
+// orderOf is the numbers of a round's holes in the order of play.
+func orderOf(kept db.Round) []int {
+	var order []int
+	for _, h := range kept.Holes {
+		order = append(order, h.Number)
+	}
+	return order
+}
+
+// readingOf works out how a typed line reads.
+func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (pages.ReadingInput, error) {
+	units := unitsOf(me(r))
+	q := pages.ReadingInput{Line: form.ParseLine(typed.line, h.Card(), units), Hole: h.Card(), Units: units, AskAll: typed.asking}
+	if typed.conflict {
+		other := form.ParseLine(stored(h, units), h.Card(), units)
+		q.Conflict = &other
+	}
+	if h.Length == 0 || !q.Line.Empty() && !q.Line.Sound() && !q.Line.Unfinished {
+		return q, nil
+	}
+	read := q.Line.Hole
+	if len(read.Shots) == 0 {
+		read = golf.Hole{Number: h.Number, Par: h.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: h.Length}}}
+	}
+	var err error
+	q.Account, _, err = accountOf(kept, golf.Round{Holes: []golf.Hole{read}}, cardOf(kept))
+	return q, err
+}
+
+// echoHole answers a script how a line reads.
 func (s *server) echoHole(w http.ResponseWriter, r *http.Request) error {
 	kept, h, err := s.ofHole(r)
 	if err != nil {
 		return err
 	}
-	return s.showHole(w, r, http.StatusOK, kept, h, shown{line: form.Press(strings.TrimSpace(r.FormValue("line")), r.FormValue("press")), card: cardForm(r)})
+	readCard(r, &h)
+	return s.answerReading(w, r, http.StatusOK, kept, h, typedHole{line: r.PostFormValue("line")})
+}
+
+// answerReading answers a script with what stands between the line and the pad.
+func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, typed typedHole) error {
+	reading, err := readingOf(r, kept, h, typed)
+	if err != nil {
+		return err
+	}
+	answer := refusal{}
+	if answer.HTML, err = rendered(r, pages.NewReading(reading).View()); err != nil {
+		return err
+	}
+	if typed.conflict {
+		answer.Version = &h.Version
+	}
+	for _, field := range []string{"par", "length", "index"} {
+		if typed.card.Problems[field] != "" {
+			answer.Field = field
+		}
+	}
+	return answerJSON(w, status, answer)
 }
 
 func cardForm(r *http.Request) pages.CardForm {
-	return pages.CardForm{Par: r.FormValue("par"), Length: r.FormValue("length"), Index: r.FormValue("index")}
+	return pages.CardForm{Par: r.PostFormValue("par"), Length: r.PostFormValue("length"), Index: r.PostFormValue("index")}
 }
 
-// tell reads the card of a hole that nobody has told yet; its problems are nil
-// when there are none.
-func tell(r *http.Request, h *db.Hole) pages.CardForm {
+// readCard reads the card of a hole whose length nobody has said yet; its
+// problems are nil when there are none, or nothing to read.
+func readCard(r *http.Request, h *db.Hole) pages.CardForm {
+	if h.Length > 0 {
+		return pages.CardForm{}
+	}
 	f := cardForm(r)
 	problems := map[string]string{}
-	h.Par = int(between(f.Par, 3, 6, "par", problems))
+	par := int(between(f.Par, 3, 6, "par", problems))
 	unit := unitsOf(me(r)).Far
-	h.Length = unit.Of(between(f.Length, 1, unit.In(golf.MaxDistance), "length", problems))
+	length := unit.Of(between(f.Length, 1, unit.In(golf.MaxDistance), "length", problems))
+	index := 0
 	if f.Index != "" {
-		h.Index = int(between(f.Index, 1, 18, "index", problems))
+		index = int(between(f.Index, 1, 18, "index", problems))
 	}
 	if len(problems) > 0 {
 		f.Problems = problems
-		h.Length = 0
+		return f
 	}
+	h.Par, h.Length, h.Index = par, length, index
 	return f
 }

@@ -70,7 +70,7 @@ func (s *server) recovered(next http.Handler) http.Handler {
 func headers(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		h := w.Header()
-		h.Set("Content-Security-Policy", "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
+		h.Set("Content-Security-Policy", "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
 		h.Set("X-Content-Type-Options", "nosniff")
 		h.Set("Referrer-Policy", "same-origin")
 		h.Set("Cross-Origin-Opener-Policy", "same-origin")
@@ -110,7 +110,7 @@ func (s *server) file(w http.ResponseWriter, r *http.Request) error {
 		return golf.ErrNotFound
 	}
 	w.Header().Set("Cache-Control", "public, max-age=31536000, immutable")
-	w.Header().Set("Content-Type", map[bool]string{true: "text/css; charset=utf-8", false: "text/javascript; charset=utf-8"}[hasSuffix(name, ".css")])
+	w.Header().Set("Content-Type", static.ContentType(name))
 	_, err := w.Write(data)
 	return err
 }

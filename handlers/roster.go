@@ -110,6 +110,11 @@ func (s *server) summarize(ctx context.Context, asker golf.PlayerID, p db.Player
 	if err != nil {
 		return err
 	}
+	return s.keepSummaries(ctx, asker, p, kept, to)
+}
+
+// keepSummaries is summarize for rounds that have been read.
+func (s *server) keepSummaries(ctx context.Context, asker golf.PlayerID, p db.Player, kept []db.Round, to []summed) error {
 	boundary := golf.Yards.Of(p.BoundaryYd)
 	made := make([]db.KeptSummary, len(kept))
 	for i, k := range kept {

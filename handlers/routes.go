@@ -27,6 +27,9 @@ func (s *server) routes() http.Handler {
 	r.Get(paths.Healthy, s.page(s.healthy))
 	r.Get(paths.Ready, s.page(s.ready))
 	r.Get(static.Prefix+"{file}", s.page(s.file))
+	r.Get(paths.Worker, s.page(s.worker))
+	r.Get(paths.Manifest, s.page(s.manifest))
+	r.Get(paths.Offline, s.page(s.offline))
 	r.Group(func(r chi.Router) {
 		r.Use(s.withPlayer)
 		r.Get(paths.Front, s.page(s.front))

@@ -7,11 +7,13 @@ import (
 	"errors"
 	"net/http"
 	"net/url"
+	"regexp"
 	"strconv"
 	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
@@ -34,6 +36,13 @@ func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) erro
 	}
 	http.SetCookie(w, s.cookie(strconv.FormatInt(int64(p.ID), 10)+"."+token, cookieAge))
 	return nil
+}
+
+// renew gives the cookie of a session another 60 days, as the database did.
+func (s *server) renew(w http.ResponseWriter, r *http.Request) {
+	if c, err := r.Cookie(cookieName); err == nil {
+		http.SetCookie(w, s.cookie(c.Value, cookieAge))
+	}
 }
 
 func (s *server) cookie(value string, age int) *http.Cookie {
@@ -79,7 +88,10 @@ func (s *server) withPlayer(next http.Handler) http.Handler {
 			next.ServeHTTP(w, r)
 			return
 		}
-		p, err := s.store.SignedIn(r.Context(), who, token)
+		p, noted, err := s.store.SignedIn(r.Context(), who, token)
+		if noted {
+			s.renew(w, r)
+		}
 		switch {
 		case errors.Is(err, golf.ErrNotFound):
 			next.ServeHTTP(w, r)
@@ -109,10 +121,10 @@ const (
 	thenAge  = 15 * 60 // s
 )
 
-// remember keeps the page that a request asked for.
-func (s *server) remember(w http.ResponseWriter, r *http.Request) {
-	if r.Method == http.MethodGet && !strings.HasPrefix(r.URL.Path, "//") {
-		c := s.cookie(url.QueryEscape(r.URL.RequestURI()), thenAge)
+// rememberAddress keeps an address of this site.
+func (s *server) rememberAddress(w http.ResponseWriter, at string) {
+	if !strings.HasPrefix(at, "//") {
+		c := s.cookie(url.QueryEscape(at), thenAge)
 		c.Name = thenName
 		http.SetCookie(w, c)
 	}
@@ -135,18 +147,42 @@ func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
 	return at
 }
 
-// mustBeSignedIn sends who is not signed in to the front page, from where it
-// goes on to the page that was asked for, and forms of theirs nowhere: the page
-// they came from still has what they typed.
+// mustBeSignedIn sends anybody who is not signed in to the front page and
+// remembers the page, so that signing in goes on to it. A line that was typed
+// comes back in the field of its hole; a script is told with 401 and keeps what
+// it sent.
 func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if _, ok := playerOf(r); !ok {
-			s.remember(w, r)
-			http.Redirect(w, r, paths.Front, http.StatusSeeOther)
+		if _, ok := playerOf(r); ok {
+			next.ServeHTTP(w, r)
 			return
 		}
-		next.ServeHTTP(w, r)
+		if wantsJSON(r) {
+			s.answerError(w, r, errSignedOut)
+			return
+		}
+		to := paths.Front
+		if at := typedAt(r); at != "" {
+			s.rememberAddress(w, at)
+			to = paths.SignInAgain
+		} else if r.Method == http.MethodGet {
+			s.rememberAddress(w, r.URL.RequestURI())
+		}
+		http.Redirect(w, r, to, http.StatusSeeOther)
 	})
 }
 
-func hasSuffix(name, suffix string) bool { return strings.HasSuffix(name, suffix) }
+var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
+
+// typedAt is the address of a hole's page with the line that a form sent in its
+// field; empty when it is no such form.
+func typedAt(r *http.Request) string {
+	found := holeAddress.FindStringSubmatch(r.URL.Path)
+	line := r.PostFormValue("line")
+	if r.Method != http.MethodPost || found == nil || line == "" || len(line) > form.LongestLine {
+		return ""
+	}
+	round, _ := strconv.ParseInt(found[1], 10, 64) // digits alone, few enough, by the pattern
+	hole, _ := strconv.Atoi(found[2])
+	return paths.HoleTyped(golf.RoundID(round), hole, line)
+}

@@ -1,25 +1,60 @@
 // Package static holds the files that a browser fetches as they are. Their
-// addresses carry a hash of their content, so that they may be kept for ever.
+// addresses carry a hash of their content, so that they may be kept for ever;
+// the service worker alone has a fixed address, since its address is what it
+// watches over.
 package static
 
 import (
 	"crypto/sha256"
 	"embed"
 	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"path"
+	"regexp"
 	"strings"
 	"sync"
 )
 
-//go:embed *.css *.js
+//go:embed *.css *.js *.svg *.png
 var files embed.FS
 
 // Prefix is where the files are served.
 const Prefix = "/static/"
 
+// worker is the file of the service worker, which is served by Worker alone.
+const worker = "worker.js"
+
+// stylesheet is the one sheet that pages link to: every file of styles, this one
+// first and the others by name.
+const stylesheet = "app.css"
+
+func sheets() []byte {
+	names, err := fs.Glob(files, "*.css")
+	if err != nil {
+		panic("static: " + err.Error())
+	}
+	var all []byte
+	for _, name := range append([]string{stylesheet}, names...) {
+		if name == stylesheet && len(all) > 0 {
+			continue
+		}
+		data, err := files.ReadFile(name)
+		if err != nil {
+			panic("static: " + err.Error())
+		}
+		all = append(all, data...)
+	}
+	return all
+}
+
 type catalogue struct {
 	urls  map[string]string // by name
 	files map[string][]byte // by the last part of the address
 }
+
+// imported finds the modules that a script imports, by their names in this folder.
+var imported = regexp.MustCompile(`from "\./([a-z]+\.js)"`)
 
 var load = sync.OnceValue(func() catalogue {
 	c := catalogue{map[string]string{}, map[string][]byte{}}
@@ -28,23 +63,46 @@ var load = sync.OnceValue(func() catalogue {
 		panic("static: " + err.Error())
 	}
 	for _, e := range entries {
-		data, err := files.ReadFile(e.Name())
-		if err != nil {
-			panic("static: " + err.Error())
-		}
-		sum := sha256.Sum256(data)
-		stem, ext, _ := strings.Cut(e.Name(), ".")
-		hashed := stem + "." + hex.EncodeToString(sum[:6]) + "." + ext
-		c.urls[e.Name()], c.files[hashed] = Prefix+hashed, data
+		c.add(e.Name())
 	}
 	return c
 })
+
+// add puts a file into the catalogue after the modules that it imports, whose
+// addresses it then names.
+func (c catalogue) add(name string) string {
+	if url, ok := c.urls[name]; ok {
+		return url
+	}
+	data, err := files.ReadFile(name)
+	if err != nil {
+		panic("static: " + err.Error())
+	}
+	if name == stylesheet {
+		data = sheets()
+	}
+	if path.Ext(name) == ".js" {
+		c.urls[name] = "" // a module that imports itself by way of others would never end
+		data = imported.ReplaceAllFunc(data, func(found []byte) []byte {
+			url := c.add(string(imported.FindSubmatch(found)[1]))
+			if url == "" {
+				panic("static: modules import each other in a circle: " + name)
+			}
+			return fmt.Appendf(nil, "from %q", url)
+		})
+	}
+	sum := sha256.Sum256(data)
+	stem, ext, _ := strings.Cut(name, ".")
+	hashed := stem + "." + hex.EncodeToString(sum[:6]) + "." + ext
+	c.urls[name], c.files[hashed] = Prefix+hashed, data
+	return c.urls[name]
+}
 
 // URL returns the address of a file by its name; it panics on a name that does
 // not exist, which a test of every page would show.
 func URL(name string) string {
 	url, ok := load().urls[name]
-	if !ok {
+	if !ok || name == worker {
 		panic("static: no file " + name)
 	}
 	return url
@@ -54,4 +112,24 @@ func URL(name string) string {
 func File(hashed string) ([]byte, bool) {
 	data, ok := load().files[hashed]
 	return data, ok
+}
+
+// Worker returns the service worker.
+func Worker() []byte {
+	data, _ := files.ReadFile(worker)
+	return data
+}
+
+// ContentType returns the type of a file by the end of its name.
+func ContentType(name string) string {
+	switch path.Ext(name) {
+	case ".css":
+		return "text/css; charset=utf-8"
+	case ".js":
+		return "text/javascript; charset=utf-8"
+	case ".svg":
+		return "image/svg+xml"
+	default:
+		return "image/png"
+	}
 }

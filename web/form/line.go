@@ -144,15 +144,15 @@ func (p *lineParser) missing(what, allowed string) {
 	p.mendable = p.item < 0 || p.item == len(p.line.Items)-1
 }
 
-// longestLine is how many bytes a line may have.
-const longestLine = 500
+// LongestLine is how many bytes a line may have.
+const LongestLine = 500
 
 func (p *lineParser) read() {
 	l := &p.line
 	if l.Empty() {
 		return
 	}
-	if p.item = -1; len(l.Text) > longestLine || !utf8.ValidString(l.Text) || strings.ContainsFunc(l.Text, unicode.IsControl) {
+	if p.item = -1; len(l.Text) > LongestLine || !utf8.ValidString(l.Text) || strings.ContainsFunc(l.Text, unicode.IsControl) {
 		p.problem("not a line of text", "one line of at most 500 letters")
 		return
 	}

@@ -2,13 +2,48 @@
 // its foot. It knows no page.
 package layout
 
+import (
+	"strconv"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/static"
+	"strokeledger/web/paths"
+)
+
 // Page is what every page shares.
 type Page struct {
-	Title  string // in the browser's tab
-	Player string // name of who is signed in; empty for nobody
-	Here   string // address of the navigation's entry that this page belongs to
-	Flash  string // what just happened, in a sentence
-	Foot   string // what the numbers of this page mean; empty for none
-	Kind   string // class of the body: entry while a hole is entered
-	Script string // name of the page's script; empty for none
+	Title  string        // in the browser's tab
+	Player string        // name of the person signed in; empty for nobody
+	ID     golf.PlayerID // of that person, under which the browser keeps what waits to be sent
+	Here   string        // address of the navigation's entry that this page belongs to
+	Flash  string        // what just happened, in a sentence
+	Foot   string        // what the numbers of this page mean; empty for none
+	Kind   string        // class of the body: entry-page while a hole is entered
+	Script string        // name of the page's script; empty for none
+}
+
+// Destination is an entry of the navigation.
+type Destination struct{ At, Name string }
+
+// Navigation is where a signed-in person can go from every page.
+var Navigation = []Destination{
+	{paths.NewRound, "Enter"}, {paths.Rounds, "Rounds"}, {paths.MyMonths, "Months"}, {paths.Courses, "Courses"}, {paths.Coaching, "Coach"},
+}
+
+// player is the number of the person signed in, empty for nobody.
+func (p Page) player() string {
+	if p.ID == 0 {
+		return ""
+	}
+	return strconv.FormatInt(int64(p.ID), 10)
+}
+
+// EntryFiles are the addresses of the files that the page of a hole, and the one
+// shown without a connection, cannot do without.
+func EntryFiles() []string {
+	var all []string
+	for _, name := range []string{"app.css", "entry.js", "keys.js", "waiting.js", "offline.js"} {
+		all = append(all, static.URL(name))
+	}
+	return all
 }

@@ -2,10 +2,9 @@ package pages
 
 import (
 	"fmt"
-	"math"
 	"strconv"
+	"strings"
 
-	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/form"
@@ -16,44 +15,43 @@ import (
 // HoleEntry is the page on which one hole is typed.
 type HoleEntry struct {
 	layout.Page
-	Heading  string
-	Facts    []Fact
+	Heading  string // the hole's number
+	Facts    string // par, length and index, as the card has them
+	Name     string // hole and course, where it is listed among holes that wait to be sent
+	Menu     []MenuLink
 	Holes    []HoleLink
 	Back     bool   // the hole is on the back nine, which a phone then shows
 	Turn     string // address of the other nine, for a phone; empty for nine holes or fewer
-	TurnName string
-	Owner    string // number of the account whose drafts the browser keeps
+	TurnName string // out or in
+	TurnSaid string // the holes of the other nine
 	Save     string // address that saves
-	Echo     string // address that only understands
-	Line     string
-	Version  string
-	Typed    Echo
-	Untold   []components.Field // par and length, while nobody has told them
-	State    string
-	Other    string // what another window saved, when it did
+	Echo     string // address that only says how the line reads
+	Line     string // in the field
+	Stored   string // the line that is stored
+	Version  string // of the hole that is stored
+	Asked    string // the line whose questions the page shows, so that “save anyway” answers them alone
+	Order    string // numbers of the holes in the order of play
+	Needed   string // addresses of the files that the page needs without a connection
+	Reading  Reading
+	Untold   []components.Field // par, length and index, while nobody has said them
+	State    string             // what is saved so far
+	SoFar    string             // the nine so far, in a sentence
 }
 
-// Fact is one figure of the card.
+// MenuLink is a way from the hole to another page.
+type MenuLink struct{ At, Name string }
+
+// Fact is one figure of the card, or one mark of the line, with its meaning.
 type Fact struct{ Name, Value string }
 
 // HoleLink leads to another hole of the round.
 type HoleLink struct {
 	At, Number string
+	Par, Far   string // of its card
+	Lost       string // what it lost, empty while it is not entered
 	Mark       components.Mark
 	Here       bool
 }
-
-// Echo shows a line as it was understood.
-type Echo struct {
-	Rows    []EchoRow
-	Total   string
-	Lost    string
-	Problem string
-	Nothing bool // nothing was typed
-}
-
-// EchoRow is one shot as it was understood.
-type EchoRow struct{ Number, Lie, From, Typed, Expected, Lost string }
 
 // Entering is what the page of a hole is made of.
 type Entering struct {
@@ -61,13 +59,13 @@ type Entering struct {
 	Course  string
 	Hole    golf.CardHole
 	Version int
-	Line    form.Line
-	Account account.Account // of this hole alone, when the line is sound
+	Stored  string // the stored line, in the reader's units
+	Reading ReadingInput
 	Round   []RoundHole
+	Order   []int // numbers of the holes in the order of play
+	Target  float64
 	Units   form.Units
-	Other   string
-	Player  int64
-	Card    CardForm // what was typed of the card, while it is not told
+	Card    CardForm // what was typed of the card, while it is not known
 }
 
 // CardForm is the card of a hole as it is typed when it is first played.
@@ -79,55 +77,126 @@ type CardForm struct {
 // RoundHole is a hole of the round as the strip of holes shows it.
 type RoundHole struct {
 	Number, Par int
+	Length      golf.Distance
 	Score       int // 0 when it has not been entered
+	Lost        float64
+	Known       bool // Lost is known: the hole was entered and its card is complete
 }
 
 // NewHoleEntry makes the page.
 func NewHoleEntry(page layout.Page, q Entering) HoleEntry {
 	page.Title = fmt.Sprintf("Hole %d, %s", q.Hole.Number, q.Course)
-	page.Here, page.Kind, page.Script = paths.NewRound, "entry", "entry.js"
-	page.Foot = "Target here. Expected is what the golfer of your target on this course would still need from there."
-	e := HoleEntry{Page: page, Owner: strconv.FormatInt(q.Player, 10), Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number),
-		Line: q.Line.Text, Version: strconv.Itoa(q.Version), Other: q.Other,
-		Facts: []Fact{{"Par", strconv.Itoa(q.Hole.Par)}, {unitWord(q.Units.Far), plain(math.Round(q.Units.Far.In(q.Hole.Length)))}}}
-	e.turn(q)
-	if q.Hole.Index > 0 {
-		e.Facts = append(e.Facts, Fact{"Index", strconv.Itoa(q.Hole.Index)})
+	page.Here, page.Kind, page.Script = paths.NewRound, "entry-page", "entry.js"
+	page.Foot = fmt.Sprintf("Target here. To play is what the golfer of your target of %s on this course would still need from there.", plain(q.Target))
+	e := HoleEntry{Page: page, Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Name: page.Title, Facts: cardFacts(q.Hole, q.Units),
+		Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number), Line: q.Reading.Line.Text, Stored: q.Stored, Version: strconv.Itoa(q.Version),
+		Needed: strings.Join(layout.EntryFiles(), " "),
+		Menu:   []MenuLink{{paths.Round(q.ID), "The statement so far"}, {paths.Details(q.ID), "Day, course and tees"}, {paths.NewRound, "Another round"}, {paths.Help, "How to read this"}}}
+	for _, n := range q.Order {
+		e.Order = joinedBy(" ", e.Order, strconv.Itoa(n))
 	}
+	e.turn(q)
 	if q.Hole.Length == 0 {
-		e.Facts = nil
+		e.Facts = ""
 		e.Untold = []components.Field{
 			{Name: "par", Label: "Par", Value: q.Card.Par, Mode: "numeric", Problem: q.Card.Problems["par"]},
 			{Name: "length", Label: unitWord(q.Units.Far) + " on the card", Value: q.Card.Length, Mode: "decimal", Problem: q.Card.Problems["length"]},
-			{Name: "index", Label: "Stroke index", Value: q.Card.Index, Mode: "numeric", Hint: "May be left out.", Problem: q.Card.Problems["index"]},
+			{Name: "index", Label: "Stroke index (optional)", Value: q.Card.Index, Mode: "numeric", Problem: q.Card.Problems["index"]},
 		}
 	}
-	entered, sum := 0, 0
+	e.Reading = NewReading(q.Reading)
+	if e.Reading.Ask != nil {
+		e.Asked = e.Line
+	}
+	e.fillStrip(q)
+	return e
+}
+
+// fillStrip lists the holes of the round and sums up what is saved.
+func (e *HoleEntry) fillStrip(q Entering) {
+	var entered []int
+	sum, nine, lost := 0, 0, 0.0
 	for _, h := range q.Round {
 		l := HoleLink{At: paths.Hole(q.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == q.Hole.Number,
-			Mark: components.Mark{Class: "none", Said: "not entered"}}
+			Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
+		if h.Length > 0 {
+			l.Far = far(golf.Tee, h.Length, q.Units)
+		}
+		if l.Here && h.Score == 0 {
+			l.Mark = components.Mark{Class: "blank-mark", Text: "?", Said: "being entered"}
+		}
 		if h.Score > 0 {
 			l.Mark = components.MarkOf(h.Score, h.Par, strconv.Itoa(h.Score))
-			entered++
+			entered = append(entered, h.Number)
 			sum += h.Score
+			if h.Known {
+				l.Lost = signed(h.Lost, 1)
+				nine, lost = nine+1, lost+h.Lost
+			}
 		}
 		e.Holes = append(e.Holes, l)
 	}
-	e.State = fmt.Sprintf("Saved: %s, %s.", plural(entered, "hole", "holes"), plural(sum, "stroke", "strokes"))
-	e.Typed = NewEcho(q)
-	return e
+	e.State = "No hole is saved yet."
+	if len(entered) > 0 {
+		e.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), plural(sum, "stroke", "strokes"))
+	}
+	if nine > 0 && nine == len(entered) {
+		e.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your %s.", spelled(nine), word(nine, "hole", "holes"), plural(sum, "stroke", "strokes"), signed(lost, 1), plain(q.Target))
+	}
 }
 
 // turn leads to the other nine where only one is shown.
 func (e *HoleEntry) turn(q Entering) {
-	e.Back = q.Hole.Number > 9
-	e.TurnName = map[bool]string{false: "in", true: "out"}[e.Back]
+	e.Back, e.TurnName = q.Hole.Number > 9, "in"
+	if e.Back {
+		e.TurnName = "out"
+	}
+	var other []int
 	for _, h := range q.Round {
 		if (h.Number > 9) != e.Back {
-			e.Turn = paths.Hole(q.ID, h.Number)
-			return
+			other = append(other, h.Number)
 		}
 	}
+	if len(other) > 0 {
+		e.Turn, e.TurnSaid = paths.Hole(q.ID, other[0]), capital(holesSaid(other))
+	}
+}
+
+// cardFacts says what the card says of a hole.
+func cardFacts(h golf.CardHole, units form.Units) string {
+	facts := fmt.Sprintf("par %d, %s", h.Par, far(golf.Tee, h.Length, units))
+	if h.Index > 0 {
+		facts += fmt.Sprintf(", index %d", h.Index)
+	}
+	return facts
+}
+
+// holesSaid lists holes as people do: “holes 1 to 5 and 7”.
+func holesSaid(numbers []int) string {
+	var runs []string
+	for i := 0; i < len(numbers); {
+		k := i
+		for k+1 < len(numbers) && numbers[k+1] == numbers[k]+1 {
+			k++
+		}
+		switch {
+		case k == i:
+			runs = append(runs, strconv.Itoa(numbers[i]))
+		case k == i+1:
+			runs = append(runs, strconv.Itoa(numbers[i]), strconv.Itoa(numbers[k]))
+		default:
+			runs = append(runs, fmt.Sprintf("%d to %d", numbers[i], numbers[k]))
+		}
+		i = k + 1
+	}
+	return word(len(numbers), "hole ", "holes ") + listed(runs)
+}
+
+func joinedBy(gap, a, b string) string {
+	if a == "" {
+		return b
+	}
+	return a + gap + b
 }
 
 func unitWord(u golf.Unit) string {
@@ -135,77 +204,4 @@ func unitWord(u golf.Unit) string {
 		return "Metres"
 	}
 	return "Yards"
-}
-
-// NewEcho shows a line as it was understood.
-func NewEcho(q Entering) Echo {
-	if q.Line.Empty() {
-		return Echo{Nothing: true}
-	}
-	var e Echo
-	words := wordsOfShots(q.Line)
-	for i, s := range q.Line.Hole.Shots {
-		r := EchoRow{Number: strconv.Itoa(i + 1), Lie: s.Lie.String(), Typed: words[i],
-			From: capital(s.Lie.String()) + " " + far(s.Lie, s.Distance, q.Units)}
-		if s.Penalty > 0 {
-			r.From += ", " + plural(s.Penalty, "penalty", "penalties")
-		}
-		if len(q.Account.Holes) == 1 && i < len(q.Account.Holes[0].Shots) {
-			shot := q.Account.Holes[0].Shots[i]
-			r.Expected, r.Lost = fmt.Sprintf("%.2f", shot.Expected), signed(shot.Lost, 2)
-		}
-		e.Rows = append(e.Rows, r)
-	}
-	if len(q.Line.Problems) > 0 {
-		e.Problem = problemText(q.Line)
-		return e
-	}
-	if len(q.Account.Holes) == 1 {
-		e.Total, e.Lost = total(q), signed(q.Account.Holes[0].Lost, 2)
-	}
-	return e
-}
-
-// wordsOfShots is the word that each shot was typed as.
-func wordsOfShots(l form.Line) map[int]string {
-	words := map[int]string{}
-	for _, item := range l.Items {
-		for k := range item.Shots {
-			words[item.First+k] = item.Text
-		}
-	}
-	return words
-}
-
-func total(q Entering) string {
-	h := q.Line.Hole
-	switch {
-	case h.ScoreOnly > 0:
-		return fmt.Sprintf("A score of %d alone", h.ScoreOnly)
-	case h.PickedUp:
-		return fmt.Sprintf("Picked up after %s", plural(h.Strokes(), "stroke", "strokes"))
-	default:
-		return fmt.Sprintf("Holed in %d, %s", h.Strokes(), against(h.Strokes()-h.Par))
-	}
-}
-
-// against says a score against par.
-func against(over int) string {
-	switch {
-	case over == 0:
-		return "par"
-	case over < 0:
-		return fmt.Sprintf("%d under par", -over)
-	default:
-		return fmt.Sprintf("%d over par", over)
-	}
-}
-
-func problemText(l form.Line) string {
-	p := l.Problems[0]
-	text := capital(p.What)
-	if p.Item >= 0 && p.Item < len(l.Items) {
-		text = fmt.Sprintf("“%s”: %s", l.Items[p.Item].Text, p.What)
-	}
-	return text + ". Allowed: " + p.Allowed + "."
 }

@@ -1,7 +1,7 @@
 package pages
 
-// padKey is one key of the pad.
-type padKey struct{ Key, Name, Said, Class, Lie string }
+// padKey is one key of the pad: what it does to the line and what it says.
+type padKey struct{ Key, Name, Class, Lie string }
 
 var padLies = []padKey{
 	{Key: "f", Name: "Fairway", Lie: "fairway"}, {Key: "r", Name: "Rough", Lie: "rough"}, {Key: "b", Name: "Bunker", Lie: "bunker"},
@@ -9,23 +9,30 @@ var padLies = []padKey{
 }
 
 var padKeys = []padKey{
-	{Key: "1", Name: "1", Class: "nk"}, {Key: "2", Name: "2", Class: "nk"}, {Key: "3", Name: "3", Class: "nk"}, {Key: "s", Name: "Short side", Class: "sk"},
-	{Key: "4", Name: "4", Class: "nk"}, {Key: "5", Name: "5", Class: "nk"}, {Key: "6", Name: "6", Class: "nk"}, {Key: "undo", Name: "Undo", Class: "sk"},
-	{Key: "7", Name: "7", Class: "nk"}, {Key: "8", Name: "8", Class: "nk"}, {Key: "9", Name: "9", Class: "nk"}, {Key: "holed", Name: "Holed", Class: "sk"},
-	{Key: ".", Name: ".", Said: "decimal point", Class: "nk"}, {Key: "0", Name: "0", Class: "nk"}, {Key: "back", Name: "←", Said: "delete last", Class: "nk"},
-	{Key: "pickedup", Name: "Picked up", Class: "qk"},
-	{Key: "x", Name: "Out or lost", Class: "qk red"}, {Key: "w", Name: "Penalty area", Class: "qk red"}, {Key: "u", Name: "Unplayable", Class: "qk red"},
+	{Key: "x", Name: "Out or lost", Class: "red-key"}, {Key: "w", Name: "Penalty area", Class: "red-key"}, {Key: "u", Name: "Unplayable", Class: "red-key"}, {Key: "undo", Name: "Undo", Class: "undo-key"},
+	{Key: "1", Name: "1", Class: "number-key"}, {Key: "2", Name: "2", Class: "number-key"}, {Key: "3", Name: "3", Class: "number-key"}, {Key: "next", Name: "Next shot", Class: "side-key"},
+	{Key: "4", Name: "4", Class: "number-key"}, {Key: "5", Name: "5", Class: "number-key"}, {Key: "6", Name: "6", Class: "number-key"}, {Key: "s", Name: "Short side", Class: "side-key"},
+	{Key: "7", Name: "7", Class: "number-key"}, {Key: "8", Name: "8", Class: "number-key"}, {Key: "9", Name: "9", Class: "number-key"}, {Key: "h", Name: "Holed", Class: "side-key"},
 }
 
-// hints are the words of the line.
-var hints = []Fact{
+// moreKeys are those behind More.
+var moreKeys = []padKey{
+	{Key: "=", Name: "Score only"}, {Key: "t", Name: "Another tee"},
+	{Key: "d", Name: "Lost ball, two strokes"}, {Key: "u2", Name: "Out of the bunker, two strokes"},
+	{Key: "/", Name: "Club"}, {Key: "~", Name: "About"},
+	{Key: "-", Name: "Picked up"}, {Key: ".", Name: "Decimal point"},
+}
+
+// marks are the words of the line.
+var marks = []Fact{
 	{"f r b v g", "fairway, rough, bunker, recovery, green"},
-	{"x w u", "after a shot: out or lost, penalty area, unplayable; the next is the drop"},
-	{"u2 d +2", "two strokes: dropped outside the bunker, lost ball by the local rule, any other"},
-	{"s s4", "after a distance: short side, with 4 yards of green"},
-	{"/7i", "the club"},
+	{"x", "out of bounds or lost: you play again from the same spot"},
+	{"w u", "penalty area, unplayable: the next shot is the drop"},
+	{"u2 d", "two strokes: out of the bunker, lost ball by the local rule"},
+	{"s s4", "short side, with 4 yards of green"},
+	{"t385", "another tee"},
 	{"~165", "about 165"},
-	{"t385 x", "before the first shot: another tee, out of bounds off it"},
-	{"h  -", "the tee shot was holed; picked up where it lay"},
-	{"=5", "the score, to check; alone, nothing but the score is known"},
+	{"/7i", "the club"},
+	{"h -", "holed, picked up"},
+	{"=5", "the score, to check or alone"},
 }

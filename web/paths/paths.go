@@ -3,6 +3,7 @@
 package paths
 
 import (
+	"net/url"
 	"strconv"
 
 	"strokeledger/analysis/golf"
@@ -10,27 +11,33 @@ import (
 
 // Addresses without a parameter.
 const (
-	Front     = "/"
-	SignIn    = "/sign-in"
-	SignOut   = "/sign-out"
-	Join      = "/join"
-	Rounds    = "/rounds"
-	NewRound  = "/rounds/new"
-	Courses   = "/courses"
-	NewCourse = "/courses/new"
-	Accounts  = "/accounts"
-	Reset     = "/reset"
-	Account   = "/account"
-	Password  = "/account/password"
-	Devices   = "/account/devices"
-	Delete    = "/account/delete"
-	Invite    = "/account/invite"
-	Export    = "/export/shots.csv"
-	Import    = "/import"
+	Front   = "/"
+	SignIn  = "/sign-in"
+	SignOut = "/sign-out"
+
+	SignInAgain = "/?again" // the front page for somebody whose session ended
+	Join        = "/join"
+	Rounds      = "/rounds"
+	NewRound    = "/rounds/new"
+	Courses     = "/courses"
+	NewCourse   = "/courses/new"
+	Accounts    = "/accounts"
+	Reset       = "/reset"
+	Account     = "/account"
+	Password    = "/account/password"
+	Devices     = "/account/devices"
+	Delete      = "/account/delete"
+	Invite      = "/account/invite"
+	Export      = "/export/shots.csv"
+	Import      = "/import"
 
 	Everything    = "/export/everything.json"
 	ImportConfirm = "/import/confirm"
 	Healthy       = "/healthz"
+	Help          = "/help"
+	Offline       = "/offline"
+	Worker        = "/worker.js"
+	Manifest      = "/manifest.webmanifest"
 	Ready         = "/readyz"
 )
 
@@ -40,7 +47,15 @@ func Round(id golf.RoundID) string { return Rounds + "/" + number(int64(id)) }
 // Hole is where a hole of a round is entered.
 func Hole(id golf.RoundID, hole int) string { return Round(id) + "/holes/" + strconv.Itoa(hole) }
 
-// Echo is where a hole is understood without being saved.
+// HoleTyped is that page with a line in its field that is not saved.
+func HoleTyped(id golf.RoundID, hole int, line string) string {
+	return Hole(id, hole) + "?" + url.Values{"line": {line}}.Encode()
+}
+
+// Details is where day, course, card and target of a round are changed.
+func Details(id golf.RoundID) string { return Round(id) + "/details" }
+
+// Echo says how the line of a hole reads, without saving it.
 func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
 
 // Shots is where more is said of the shots of a hole.

@@ -1,0 +1,58 @@
+package dbtest
+
+import (
+	"context"
+	"sync/atomic"
+	"testing"
+
+	"github.com/jackc/pgx/v5"
+	"github.com/jackc/pgx/v5/pgconn"
+
+	"strokeledger/db"
+)
+
+// Counted returns a store as Tx does, and a counter of its trips to the
+// database: a query, a statement, a batch, the beginning and the end of a
+// transaction are one each.
+func Counted(t testing.TB) (*db.Store, *atomic.Int64) {
+	t.Helper()
+	tx, err := pool.Begin(t.Context())
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { tx.Rollback(context.Background()) })
+	trips := new(atomic.Int64)
+	return db.Within(counted{tx, trips}), trips
+}
+
+// counted is a transaction that counts its trips.
+type counted struct {
+	pgx.Tx
+	trips *atomic.Int64
+}
+
+func (c counted) Exec(ctx context.Context, sql string, args ...any) (pgconn.CommandTag, error) {
+	c.trips.Add(1)
+	return c.Tx.Exec(ctx, sql, args...)
+}
+
+func (c counted) Query(ctx context.Context, sql string, args ...any) (pgx.Rows, error) {
+	c.trips.Add(1)
+	return c.Tx.Query(ctx, sql, args...)
+}
+
+func (c counted) SendBatch(ctx context.Context, b *pgx.Batch) pgx.BatchResults {
+	c.trips.Add(1)
+	return c.Tx.SendBatch(ctx, b)
+}
+
+func (c counted) Begin(ctx context.Context) (pgx.Tx, error) {
+	c.trips.Add(1)
+	tx, err := c.Tx.Begin(ctx)
+	return counted{tx, c.trips}, err
+}
+
+func (c counted) Commit(ctx context.Context) error {
+	c.trips.Add(1)
+	return c.Tx.Commit(ctx)
+}

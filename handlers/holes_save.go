@@ -1,0 +1,143 @@
+package handlers
+
+import (
+	"errors"
+	"net/http"
+	"slices"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/form"
+	"strokeledger/web/paths"
+)
+
+// refuse answers a save that cannot be stored as it is, with what was typed.
+func (s *server) refuse(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, typed typedHole) error {
+	if wantsJSON(r) {
+		return s.answerReading(w, r, status, kept, h, typed)
+	}
+	return s.showHole(w, r, status, kept, h, typed)
+}
+
+// saveHole saves a hole, or answers a key of the pad.
+func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
+	kept, h, err := s.ofHole(r)
+	if err != nil {
+		return err
+	}
+	line, press := strings.TrimSpace(r.PostFormValue("line")), r.PostFormValue("press")
+	switch press {
+	case "", "save", "anyway", "mine":
+		return s.storeHole(w, r, kept, h, line)
+	case "theirs":
+		return then(w, r, paths.Hole(kept.ID, h.Number))
+	default:
+		return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: form.Press(line, press), card: cardForm(r)})
+	}
+}
+
+// storeHole stores a line of a hole. One that cannot be stored comes back as it
+// was typed, with what is wrong, asked, or saved elsewhere.
+func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole, line string) error {
+	version, err := strconv.Atoi(r.PostFormValue("version"))
+	if err != nil {
+		return errUnreadable
+	}
+	unknown := h.Length == 0
+	card := readCard(r, &h)
+	units := unitsOf(me(r))
+	typed := form.ParseLine(line, h.Card(), units)
+	switch {
+	case version != h.Version && stored(h, units) != line:
+		return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
+	case card.Problems != nil || !typed.Sound():
+		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card})
+	case len(typed.Questions) > 0 && !answered(r, line):
+		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card, asking: true})
+	case version != h.Version: // the same save came twice, after a connection that dropped
+		return s.goOn(w, r, kept, h)
+	}
+	if unknown {
+		if err := s.store.TellHole(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
+			return err
+		}
+	}
+	before := h.Shots
+	h.Hole, h.Line = typed.Hole, line
+	keepSaid(h.Shots, before)
+	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
+	if errors.Is(err, golf.ErrConflict) { // between reading and saving
+		return s.conflictAgain(w, r, line)
+	}
+	if err != nil {
+		return err
+	}
+	h.Version++
+	kept.Holes[slices.IndexFunc(kept.Holes, func(other db.Hole) bool { return other.Number == h.Number })] = h
+	s.sumUp(r, kept)
+	return s.goOn(w, r, kept, h)
+}
+
+// answered reports whether the questions of a line were answered: the page that
+// asked them comes back with that very line.
+func answered(r *http.Request, line string) bool {
+	return r.PostFormValue("press") != "save" && r.PostFormValue("press") != "" && strings.TrimSpace(r.PostFormValue("asked")) == line
+}
+
+// conflictAgain shows both versions of a hole that was saved a moment ago.
+func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line string) error {
+	kept, h, err := s.ofHole(r)
+	if err != nil {
+		return err
+	}
+	if stored(h, unitsOf(me(r))) == line {
+		return s.goOn(w, r, kept, h)
+	}
+	return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
+}
+
+// sumUp keeps the summary of a round that was just saved. The hole is stored
+// already: a summary that fails is made at the next look at the roster.
+func (s *server) sumUp(r *http.Request, kept db.Round) {
+	if err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{kept}, nil); err != nil {
+		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
+	}
+}
+
+// goOn leads from a stored hole to the next.
+func (s *server) goOn(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole) error {
+	next := nextHole(kept, h.Number)
+	if wantsJSON(r) {
+		return answerJSON(w, http.StatusOK, saved{Next: next, Version: h.Version, Score: max(h.Strokes(), 1)})
+	}
+	return then(w, r, next)
+}
+
+// keepSaid keeps what was said of shots beside the line: where they missed, and
+// the player's word. A shot is the same when it is in its place with its lie
+// and distance.
+func keepSaid(shots, before []golf.Shot) {
+	for i := range min(len(shots), len(before)) {
+		if shots[i].Lie == before[i].Lie && shots[i].Distance == before[i].Distance {
+			shots[i].Miss, shots[i].Word = before[i].Miss, before[i].Word
+		}
+	}
+}
+
+// nextHole is where a round goes on after a hole: the next one that has not
+// been entered, and the statement after the last.
+func nextHole(kept db.Round, hole int) string {
+	for _, h := range kept.Holes {
+		if h.Number > hole && h.Line == "" {
+			return paths.Hole(kept.ID, h.Number)
+		}
+	}
+	for _, h := range kept.Holes {
+		if h.Number != hole && h.Line == "" {
+			return paths.Hole(kept.ID, h.Number)
+		}
+	}
+	return paths.Round(kept.ID)
+}

@@ -1,0 +1,220 @@
+// Holes that were saved without a connection: kept on this device, by account,
+// sent in the order they were saved, and forgotten only when the server says
+// that it has them. What cannot be saved as it is (changed elsewhere, not
+// understood) stays until its player has decided.
+//
+// A hole that waits is { line, version, asked, par, length, index, name, at }
+// and, when the server refused it, refused: "conflict", "problem" or "gone".
+
+const player = document.body.dataset.player ?? "";
+const waitPrefix = `wait ${player} `;
+const draftPrefix = `draft ${player} `;
+
+const read = (key) => {
+  try {
+    return JSON.parse(localStorage.getItem(key) ?? "null");
+  } catch {
+    return null; // written by something else
+  }
+};
+
+// What this device last saved of a hole, { line, version, score }: a page that
+// was kept for a dead connection may be older.
+const knownPrefix = `saved ${player} `;
+export const knownOf = (address) => read(knownPrefix + address);
+const know = (address, { line, version, score }) => localStorage.setItem(knownPrefix + address, JSON.stringify({ line, version, score }));
+
+// onlyRound forgets what was saved of other rounds than the one at an address.
+export function onlyRound(round) {
+  for (const address of under(knownPrefix)) if (!address.startsWith(round)) localStorage.removeItem(knownPrefix + address);
+}
+
+const under = (prefix) => Object.keys(localStorage).filter((key) => key.startsWith(prefix)).map((key) => key.slice(prefix.length));
+
+export const draftOf = (address) => read(draftPrefix + address);
+export const keepDraft = (address, draft) => localStorage.setItem(draftPrefix + address, JSON.stringify(draft));
+export const dropDraft = (address) => localStorage.removeItem(draftPrefix + address);
+
+export const waitingOf = (address) => read(waitPrefix + address);
+
+// list returns what waits, the first that was saved first.
+export const list = () => under(waitPrefix).map((address) => ({ address, ...waitingOf(address) })).sort((a, b) => a.at - b.at);
+
+function changed() {
+  dispatchEvent(new CustomEvent("waiting"));
+}
+
+// hold keeps a hole until the server has it.
+export function hold(address, hole) {
+  localStorage.setItem(waitPrefix + address, JSON.stringify({ at: Date.now(), ...hole }));
+  changed();
+}
+
+// drop forgets a hole: the server has it, or its player does not want it.
+export function drop(address) {
+  localStorage.removeItem(waitPrefix + address);
+  changed();
+}
+
+// forgetAll forgets what this account kept here.
+export function forgetAll() {
+  for (const key of Object.keys(localStorage)) {
+    if ([waitPrefix, draftPrefix, knownPrefix].some((prefix) => key.startsWith(prefix))) localStorage.removeItem(key);
+  }
+}
+
+// post saves a hole. It returns the answer of the server, { status, next,
+// html … }, or null without a connection.
+export async function post(address, { line, version, asked, par, length, index }) {
+  const fields = { press: asked ? "anyway" : "save", line, version };
+  for (const [name, value] of Object.entries({ asked, par, length, index })) if (value !== undefined && value !== "") fields[name] = value;
+  try {
+    const answer = await fetch(address, { method: "POST", headers: { Accept: "application/json" }, body: new URLSearchParams(fields) });
+    const type = answer.headers.get("Content-Type") ?? "";
+    return { status: answer.status, ...(type.startsWith("application/json") ? await answer.json() : {}) };
+  } catch {
+    return null;
+  }
+}
+
+// stored notes that the server has a hole.
+export function stored(address, line, { version, score }) {
+  know(address, { line, version, score });
+  if (draftOf(address)?.line === line) dropDraft(address);
+  drop(address);
+}
+
+// settle notes what the server said of a hole that waits, and tells whether the
+// next one may be sent.
+function settle(hole, answer) {
+  const { address, ...kept } = hole;
+  const now = waitingOf(address);
+  if (!now || now.at !== hole.at) return true; // saved once more in the meantime
+  switch (answer?.status) {
+    case 200:
+      stored(address, hole.line, answer);
+      return true;
+    case 400:
+    case 404:
+    case 409:
+    case 422:
+      hold(address, { ...kept, refused: { 404: "gone", 409: "conflict" }[answer.status] ?? "problem" });
+      return true;
+    default:
+      return false; // no connection, signed out, or a server that cannot now
+  }
+}
+
+let sending = false;
+let pause = 5000;
+
+// send sends what waits, one after the other. state says how it stands:
+// "sent", "offline", "signed-out".
+export async function send() {
+  if (sending || player === "") return;
+  sending = true;
+  try {
+    for (const hole of list()) {
+      if (hole.refused) continue;
+      const answer = await post(hole.address, hole);
+      send.state = { null: "offline", 401: "signed-out" }[answer && answer.status] ?? "sent";
+      if (!settle(hole, answer)) break;
+      pause = 5000;
+    }
+  } finally {
+    sending = false;
+    changed();
+  }
+}
+send.state = "sent";
+
+function again() {
+  setTimeout(async () => {
+    if (list().some((hole) => !hole.refused)) {
+      pause = Math.min(pause * 2, 60000);
+      await send();
+    }
+    again();
+  }, pause);
+}
+
+const spelled = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
+
+// count says a number of holes as people do.
+export const count = (n) => `${spelled[n] ?? n} ${n === 1 ? "hole" : "holes"}`;
+
+const capital = (text) => text[0].toUpperCase() + text.slice(1);
+
+// sentence says what waits; empty when nothing does.
+export function sentence() {
+  const all = list();
+  const asked = all.filter((hole) => hole.refused).length;
+  const rest = all.length - asked;
+  const parts = [];
+  if (rest > 0) parts.push(`${capital(count(rest))} ${rest === 1 ? "waits" : "wait"} to be sent.`);
+  if (asked > 0) parts.push(`${capital(count(asked))} ${asked === 1 ? "needs" : "need"} your answer.`);
+  return parts.join(" ");
+}
+
+// show lists what waits at the top of a page that is not a hole's.
+function show() {
+  const bar = document.querySelector(".waiting-bar");
+  if (!bar) return;
+  const all = list();
+  bar.hidden = all.length === 0;
+  if (all.length === 0) return bar.replaceChildren();
+  const say = document.createElement("p");
+  say.textContent = sentence() + (send.state === "signed-out" ? " Sign in again to send them." : send.state === "offline" ? " There is no connection now." : "");
+  const links = document.createElement("ul");
+  for (const hole of all) {
+    const item = document.createElement("li");
+    if (hole.refused === "gone") {
+      item.append(`${hole.name}: the round is gone; you typed ${hole.line} `);
+      const button = document.createElement("button");
+      button.className = "small";
+      button.textContent = "Forget it";
+      button.addEventListener("click", () => drop(hole.address));
+      item.append(button);
+    } else {
+      const link = document.createElement("a");
+      link.href = hole.address;
+      link.textContent = hole.name;
+      item.append(link, hole.refused === "conflict" ? ": saved elsewhere too" : hole.refused === "problem" ? ": not understood yet" : "");
+    }
+    links.append(item);
+  }
+  bar.replaceChildren(say, links);
+}
+
+// signOut asks before an unsent hole would be lost with what this device keeps.
+function guardSignOut(form) {
+  let sure = false;
+  form.addEventListener("submit", async (event) => {
+    if (!sure && list().length > 0) {
+      event.preventDefault();
+      await send();
+      if (list().length > 0) {
+        sure = true;
+        form.querySelector("button").textContent = "Sign out and lose them";
+        const bar = document.querySelector(".waiting-bar");
+        bar?.scrollIntoView();
+        return;
+      }
+      form.requestSubmit();
+      return;
+    }
+    forgetAll();
+    navigator.serviceWorker?.controller?.postMessage({ forget: true });
+  });
+}
+
+if (player !== "") {
+  addEventListener("waiting", show);
+  addEventListener("online", send);
+  addEventListener("storage", show);
+  for (const form of document.querySelectorAll("form.sign-out")) guardSignOut(form);
+  navigator.serviceWorker?.ready.then((worker) => worker.active?.postMessage({ player }));
+  show();
+  send();
+  again();
+}
