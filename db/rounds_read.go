@@ -15,10 +15,23 @@ type roundHoleRow struct {
 	Par         int
 	LengthIn    float64
 	Line        string
+	FarUnit     string
+	GreenUnit   string
 	PickedUp    bool
 	ScoreOnly   int
 	Version     int
 	StrokeIndex int
+}
+
+func (r roundHoleRow) hole() (Hole, error) {
+	h := Hole{Hole: golf.Hole{Number: r.Number, Par: r.Par, PickedUp: r.PickedUp, ScoreOnly: r.ScoreOnly},
+		Length: golf.Distance(r.LengthIn), Line: r.Line, Version: r.Version, Index: r.StrokeIndex}
+	var err error
+	if h.Units.Far, err = golf.ParseUnit(r.FarUnit); err != nil {
+		return h, err
+	}
+	h.Units.Green, err = golf.ParseUnit(r.GreenUnit)
+	return h, err
 }
 
 type shotRow struct {
@@ -143,7 +156,7 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 	}
 	args := pgx.StrictNamedArgs{"who": who, "ids": ids}
 	holes, err := many(ctx, s.q, pgx.RowToStructByName[roundHoleRow], `
-		select round_id, number, par, length_in, line, picked_up, score_only, version, stroke_index from holes
+		select round_id, number, par, length_in, line, far_unit, green_unit, picked_up, score_only, version, stroke_index from holes
 		where player_id = @who and round_id = any(@ids) order by round_id, number`, args)
 	if err != nil {
 		return err
@@ -155,8 +168,10 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 		return err
 	}
 	for _, h := range holes {
-		hole := Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly},
-			Length: golf.Distance(h.LengthIn), Line: h.Line, Version: h.Version, Index: h.StrokeIndex}
+		hole, err := h.hole()
+		if err != nil {
+			return err
+		}
 		for len(shots) > 0 && shots[0].RoundID == h.RoundID && shots[0].Hole == h.Number {
 			shot, err := shots[0].shot()
 			if err != nil {

@@ -36,7 +36,7 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showHole(w, r, http.StatusOK, kept, h, shown{line: h.Line})
+	return s.showHole(w, r, http.StatusOK, kept, h, shown{line: shownLine(h, me(r))})
 }
 
 // shown is what a page of a hole shows besides what is kept.
@@ -89,8 +89,8 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	typed := form.ParseLine(line, h.Card(), unitsOf(me(r)))
-	if !typed.Sound() {
+	read := form.ParseLine(line, h.Card(), unitsOf(me(r)))
+	if !read.Sound() {
 		return s.showHole(w, r, http.StatusUnprocessableEntity, kept, h, shown{line: line})
 	}
 	version, err := strconv.Atoi(r.FormValue("version"))
@@ -98,14 +98,15 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 		version = h.Version
 	}
 	before := h
-	h.Hole, h.Line, h.Version = typed.Hole, line, version
+	h = typed(before, read, me(r))
+	h.Version = version
 	keepSaid(h.Shots, before.Shots)
 	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
 	switch {
-	case errors.Is(err, golf.ErrConflict) && before.Line == line:
+	case errors.Is(err, golf.ErrConflict) && shownLine(before, me(r)) == line:
 		// the same save came twice, after a connection that dropped
 	case errors.Is(err, golf.ErrConflict):
-		return s.showHole(w, r, http.StatusConflict, kept, before, shown{line: line, other: before.Line})
+		return s.showHole(w, r, http.StatusConflict, kept, before, shown{line: line, other: shownLine(before, me(r))})
 	case err != nil:
 		return err
 	}
