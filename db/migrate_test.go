@@ -73,7 +73,7 @@ func CheckOldLines(t *testing.T, url string) {
 	}
 	defer closeDB()
 	const before = 13
-	if _, err := provider.DownTo(ctx, before); err != nil {
+	if _, err := provider.UpTo(ctx, before); err != nil {
 		t.Fatal(err)
 	}
 	_, err = pool.Exec(ctx, `

@@ -98,6 +98,8 @@ func TestLinesThatAreNotUnderstood(t *testing.T) {
 		{"r165 g24 3 =5", 3, "the shots come to 4"},
 		{"r165 g24 =x", 2, "no score"},
 		{"=0", 0, "no score"},
+		{"=+1", 0, "no score"},
+		{"r165 g24 =-1", 2, "no score"},
 		{"r165w", -1, "the ball was dropped, but not played on"},
 		{"t385", -1, "the hole has no shot after the tee"},
 		{"r165 h g3", 2, "the hole was over"},
