@@ -179,7 +179,7 @@ func readable(t interface{ Fatalf(string, ...any) }, text string, units Units) {
 }
 
 func FuzzLine(f *testing.F) {
-	for _, line := range []string{"r165 g24 3", "t385/d xx f140 g25 =7", "f 140,g30,3", "140mf~ + 2 u2 g2,5 h = 5", "r20s 4/a,b g30,3,2 -", "x//7i"} {
+	for _, line := range []string{"r165 g24 3", "t385/d xx f140 g25 =7", "f 140,g30,3", "140mf~ + 2 u2 g2,5 h = 5", "r20s 4/a,b g30,3,2 -", "x//7i", "b0.0000000001 r20.123456789012m g3"} {
 		f.Add(line)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
