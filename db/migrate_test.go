@@ -58,6 +58,44 @@ func CheckMigrations(t *testing.T, url string, update bool) {
 	}
 }
 
+// CheckOldLines brings a database with a line from before lines had units of
+// their own up to date: the line is in the units of its player's setting.
+func CheckOldLines(t *testing.T, url string) {
+	ctx := context.Background()
+	pool, err := pgxpool.New(ctx, url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer pool.Close()
+	provider, closeDB, err := migrator(pool)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer closeDB()
+	const before = 13
+	if _, err := provider.UpTo(ctx, before); err != nil {
+		t.Fatal(err)
+	}
+	_, err = pool.Exec(ctx, `
+		insert into players (email, name, password_hash, far_unit, green_unit) values ('a@example.org', 'a', '', 'm', 'm'), ('b@example.org', 'b', '', 'yd', 'ft');
+		insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18) select id, 'r', '2026-05-02', '', '', 79, 50, 72 from players;
+		insert into holes (player_id, round_id, number, par, length_in, line) select player_id, id, 1, 4, 13824, 'r150 g8' from rounds`)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if _, err := provider.Up(ctx); err != nil {
+		t.Fatal(err)
+	}
+	rows, err := pool.Query(ctx, `select p.name || ' ' || h.far_unit || ' ' || h.green_unit from holes h join players p on p.id = h.player_id order by 1`)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := pgx.CollectRows(rows, pgx.RowTo[string])
+	if diff := cmp.Diff([]string{"a m m", "b yd ft"}, got); diff != "" || err != nil {
+		t.Errorf("%v %s", err, diff)
+	}
+}
+
 // schema lists columns and constraints.
 func schema(t *testing.T, pool *pgxpool.Pool) string {
 	rows, err := pool.Query(context.Background(), `

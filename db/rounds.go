@@ -1,6 +1,7 @@
 package db
 
 import (
+	"cmp"
 	"context"
 	"time"
 
@@ -35,7 +36,19 @@ type Hole struct {
 	Length  golf.Distance // on the card; 0 while nobody has told it
 	Index   int           // stroke index, 0 where it is not known
 	Line    string        // as it was typed
+	Units   Units         // that its line was typed in
 	Version int           // counts its saves
+}
+
+// Units are the units of a line's numbers where the line says none. The zero
+// value of each stands for yards, and for feet on the green.
+type Units struct {
+	Far   golf.Unit // off the green
+	Green golf.Unit // on it
+}
+
+func (u Units) columns() (far, green string) {
+	return cmp.Or(u.Far, golf.Yards).String(), cmp.Or(u.Green, golf.Feet).String()
 }
 
 // Card returns the hole as the card has it.
@@ -114,10 +127,11 @@ func queueHole(batch *pgx.Batch, who golf.PlayerID, round golf.RoundID, h Hole) 
 		return all
 	}
 	batch.Queue(`delete from shots where player_id = @who and round_id = @round and hole = @hole`, args(nil))
+	far, green := h.Units.columns()
 	batch.Queue(`
-		update holes set line = @line, picked_up = @picked_up, score_only = @score_only, version = version + 1
+		update holes set line = @line, far_unit = @far, green_unit = @green, picked_up = @picked_up, score_only = @score_only, version = version + 1
 		where player_id = @who and round_id = @round and number = @hole`,
-		args(pgx.StrictNamedArgs{"line": h.Line, "picked_up": h.PickedUp, "score_only": h.ScoreOnly}))
+		args(pgx.StrictNamedArgs{"line": h.Line, "far": far, "green": green, "picked_up": h.PickedUp, "score_only": h.ScoreOnly}))
 	for i, shot := range h.Shots {
 		row := rowOf(shot)
 		batch.Queue(`

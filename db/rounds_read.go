@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -15,10 +16,23 @@ type roundHoleRow struct {
 	Par         int
 	LengthIn    float64
 	Line        string
+	FarUnit     string
+	GreenUnit   string
 	PickedUp    bool
 	ScoreOnly   int
 	Version     int
 	StrokeIndex int
+}
+
+func (r roundHoleRow) hole() (Hole, error) {
+	h := Hole{Hole: golf.Hole{Number: r.Number, Par: r.Par, PickedUp: r.PickedUp, ScoreOnly: r.ScoreOnly},
+		Length: golf.Distance(r.LengthIn), Line: r.Line, Version: r.Version, Index: r.StrokeIndex}
+	var err error
+	if h.Units.Far, err = golf.ParseUnit(r.FarUnit); err != nil {
+		return h, err
+	}
+	h.Units.Green, err = golf.ParseUnit(r.GreenUnit)
+	return h, err
 }
 
 type shotRow struct {
@@ -135,28 +149,34 @@ func (s *Store) RoundCourses(ctx context.Context, asker, who golf.PlayerID) ([]s
 		group by course order by lower(course)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 
-// fill reads the holes and shots of rounds.
+// fill reads the holes and shots of rounds, in one trip.
 func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) error {
 	ids, at := make([]golf.RoundID, len(rounds)), make(map[golf.RoundID]*Round, len(rounds))
 	for i := range rounds {
 		ids[i], at[rounds[i].ID] = rounds[i].ID, &rounds[i]
 	}
 	args := pgx.StrictNamedArgs{"who": who, "ids": ids}
-	holes, err := many(ctx, s.q, pgx.RowToStructByName[roundHoleRow], `
-		select round_id, number, par, length_in, line, picked_up, score_only, version, stroke_index from holes
+	batch := &pgx.Batch{}
+	batch.Queue(`
+		select round_id, number, par, length_in, line, far_unit, green_unit, picked_up, score_only, version, stroke_index from holes
 		where player_id = @who and round_id = any(@ids) order by round_id, number`, args)
-	if err != nil {
-		return err
-	}
-	shots, err := many(ctx, s.q, pgx.RowToStructByName[shotRow], `
+	batch.Queue(`
 		select round_id, hole, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss, word from shots
 		where player_id = @who and round_id = any(@ids) order by round_id, hole, number`, args)
+	answers := s.q.SendBatch(ctx, batch)
+	holes, err := next(answers, pgx.RowToStructByName[roundHoleRow])
 	if err != nil {
+		return errors.Join(err, answers.Close())
+	}
+	shots, err := next(answers, pgx.RowToStructByName[shotRow])
+	if err := errors.Join(err, told(answers.Close())); err != nil {
 		return err
 	}
 	for _, h := range holes {
-		hole := Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly},
-			Length: golf.Distance(h.LengthIn), Line: h.Line, Version: h.Version, Index: h.StrokeIndex}
+		hole, err := h.hole()
+		if err != nil {
+			return err
+		}
 		for len(shots) > 0 && shots[0].RoundID == h.RoundID && shots[0].Hole == h.Number {
 			shot, err := shots[0].shot()
 			if err != nil {
@@ -168,4 +188,14 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 		at[h.RoundID].Holes = append(at[h.RoundID].Holes, hole)
 	}
 	return nil
+}
+
+// next reads the rows of the next query of a batch.
+func next[T any](answers pgx.BatchResults, to pgx.RowToFunc[T]) ([]T, error) {
+	rows, err := answers.Query()
+	if err != nil {
+		return nil, told(err)
+	}
+	all, err := pgx.CollectRows(rows, to)
+	return all, told(err)
 }

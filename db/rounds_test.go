@@ -22,7 +22,7 @@ func aRound() db.Round {
 }
 
 func entered(version int) db.Hole {
-	return db.Hole{Line: "v195x r20s4/sw g2m-", Version: version, Hole: golf.Hole{Number: 1, Par: 4, PickedUp: true, Shots: []golf.Shot{
+	return db.Hole{Line: "v195x r20s4/sw g2m-", Units: db.Units{Far: golf.Yards, Green: golf.Feet}, Version: version, Hole: golf.Hole{Number: 1, Par: 4, PickedUp: true, Shots: []golf.Shot{
 		{Lie: golf.Tee, Distance: 384 * golf.Yard},
 		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Penalty: 1, About: true},
 		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Miss: golf.Miss{Side: golf.Left, Depth: golf.Short}},
@@ -66,6 +66,34 @@ func TestRoundsComeBackAsTheyWere(t *testing.T) {
 	}
 	if all, err := s.Rounds(ctx, b, b, db.Chosen{}); err != nil || len(all) != 0 {
 		t.Errorf("a stranger lists %d, %v", len(all), err)
+	}
+}
+
+// A line keeps the units it was typed in, and one that says none is in yards and
+// feet.
+func TestUnitsOfALine(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a := newPlayer(t, s, "a@example.org")
+	r := aRound()
+	r.Holes[0] = entered(0)
+	r.Holes[0].Length, r.Holes[0].Units = 384*golf.Yard, db.Units{Far: golf.Metres, Green: golf.Metres}
+	id, err := s.NewRound(ctx, a, r)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for version, units := range []db.Units{{Far: golf.Metres, Green: golf.Metres}, {Far: golf.Yards, Green: golf.Metres}, {Far: golf.Metres, Green: golf.Feet}, {}} {
+		h := entered(version)
+		if h.Units = units; version > 0 {
+			if err := s.SaveHole(ctx, a, id, h); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if units == (db.Units{}) {
+			units = db.Units{Far: golf.Yards, Green: golf.Feet}
+		}
+		if back, err := s.Round(ctx, a, id); err != nil || back.Holes[0].Units != units || back.Holes[0].Line != h.Line {
+			t.Errorf("%v came back as %v, %v", units, back.Holes[0].Units, err)
+		}
 	}
 }
 

@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"net/http"
@@ -51,6 +52,8 @@ type holeFile struct {
 	LengthIn  float64    `json:"length_in"`
 	Index     int        `json:"stroke_index"`
 	Line      string     `json:"line"`
+	Far       string     `json:"far_unit,omitempty"` // units of the line, those of the settings where it says none
+	Green     string     `json:"green_unit,omitempty"`
 	PickedUp  bool       `json:"picked_up"`
 	ScoreOnly int        `json:"score_only"`
 	Shots     []shotFile `json:"shots"`
@@ -93,6 +96,9 @@ func fileOf(kept db.Round) roundFile {
 		BoundaryYd: kept.BoundaryYd, Par18: kept.Par18, Note: kept.Note, CardOut: kept.CardOut, CardIn: kept.CardIn}
 	for _, h := range kept.Holes {
 		hole := holeFile{Number: h.Number, Par: h.Par, LengthIn: float64(h.Length), Index: h.Index, Line: h.Line, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly}
+		if h.Line != "" {
+			hole.Far, hole.Green = h.Units.Far.String(), h.Units.Green.String()
+		}
 		for _, shot := range h.Shots {
 			sf := shotFile{shot.Lie.String(), float64(shot.Distance), shot.Unit.String(), shot.About, shot.Penalty, shot.ShortSided, nil, shot.Club, shot.Miss.String(), shot.Word}
 			if shot.GreenKnown {
@@ -120,7 +126,7 @@ func (s *server) importEverything(w http.ResponseWriter, r *http.Request, data [
 			break
 		}
 		var round db.Round
-		if round, err = f.round(); err != nil {
+		if round, err = f.round(in.Settings); err != nil {
 			err = fmt.Errorf("round %q: %w", f.Name, err)
 		}
 		rounds = append(rounds, round)
@@ -158,8 +164,9 @@ func (c settingsFile) check() error {
 	return nil
 }
 
-// round reads a round of the file and checks it by the rules of every round.
-func (f roundFile) round() (db.Round, error) {
+// round reads a round of the file and checks it by the rules of every round. Its
+// lines are in the units of the settings where they say none.
+func (f roundFile) round(settings settingsFile) (db.Round, error) {
 	day, err := golf.ParseDate(f.Day)
 	if err != nil {
 		return db.Round{}, err
@@ -176,6 +183,10 @@ func (f roundFile) round() (db.Round, error) {
 	}
 	for _, h := range f.Holes {
 		hole := db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly}, Length: golf.Distance(h.LengthIn), Index: h.Index, Line: h.Line}
+		var found bool
+		if hole.Units, found = lineUnits(cmp.Or(h.Far, settings.Far), cmp.Or(h.Green, settings.Green)); !found {
+			return kept, fmt.Errorf("hole %d: units %q and %q; allowed: yd or m, ft or m", h.Number, h.Far, h.Green)
+		}
 		for _, sf := range h.Shots {
 			shot, err := sf.shot()
 			if err != nil {

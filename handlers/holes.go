@@ -34,16 +34,11 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	line := stored(h, unitsOf(me(r)))
+	line := shownLine(h, me(r))
 	if typed := r.URL.Query().Get("line"); typed != "" {
 		line = typed
 	}
 	return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: line})
-}
-
-// stored is the line of a hole as its reader writes distances.
-func stored(h db.Hole, units form.Units) string {
-	return h.Line
 }
 
 // typedHole is what was typed on the page of a hole, and how it came back.
@@ -60,7 +55,7 @@ func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, ke
 	if err != nil {
 		return err
 	}
-	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Stored: stored(h, unitsOf(me(r))), Reading: reading,
+	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Stored: shownLine(h, me(r)), Reading: reading,
 		Target: kept.Target, Units: unitsOf(me(r)), Card: typed.card, Order: orderOf(kept)}
 	if q.Round, err = stripOf(kept); err != nil {
 		return err
@@ -119,7 +114,7 @@ func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (page
 	units := unitsOf(me(r))
 	q := pages.ReadingInput{Line: form.ParseLine(typed.line, h.Card(), units), Hole: h.Card(), Units: units, AskAll: typed.asking}
 	if typed.conflict {
-		other := form.ParseLine(stored(h, units), h.Card(), units)
+		other := form.ParseLine(shownLine(h, me(r)), h.Card(), units)
 		q.Conflict = &other
 	}
 	if h.Length == 0 || !q.Line.Empty() && !q.Line.Sound() && !q.Line.Unfinished {

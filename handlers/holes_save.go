@@ -47,14 +47,13 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 	}
 	unknown := h.Length == 0
 	card := readCard(r, &h)
-	units := unitsOf(me(r))
-	typed := form.ParseLine(line, h.Card(), units)
+	read := form.ParseLine(line, h.Card(), unitsOf(me(r)))
 	switch {
-	case version != h.Version && stored(h, units) != line:
+	case version != h.Version && shownLine(h, me(r)) != line:
 		return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
-	case card.Problems != nil || !typed.Sound():
+	case card.Problems != nil || !read.Sound():
 		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card})
-	case len(typed.Questions) > 0 && !answered(r, line):
+	case len(read.Questions) > 0 && !answered(r, line):
 		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card, asking: true})
 	case version != h.Version: // the same save came twice, after a connection that dropped
 		return s.goOn(w, r, kept, h)
@@ -65,7 +64,7 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 		}
 	}
 	before := h.Shots
-	h.Hole, h.Line = typed.Hole, line
+	h = typed(h, read, me(r))
 	keepSaid(h.Shots, before)
 	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
 	if errors.Is(err, golf.ErrConflict) { // between reading and saving
@@ -92,7 +91,7 @@ func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line stri
 	if err != nil {
 		return err
 	}
-	if stored(h, unitsOf(me(r))) == line {
+	if shownLine(h, me(r)) == line {
 		return s.goOn(w, r, kept, h)
 	}
 	return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})

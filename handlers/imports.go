@@ -103,7 +103,7 @@ func imported(round golf.Round, p db.Player) db.Round {
 	}
 	for i, h := range round.Holes {
 		card := round.Card()[i]
-		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card.Length, Line: form.WriteLine(h, card, unitsOf(p))})
+		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card.Length, Line: form.WriteLine(h, card, unitsOf(p)), Units: db.Units(unitsOf(p))})
 	}
 	return kept
 }

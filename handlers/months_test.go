@@ -32,7 +32,7 @@ func withSeason(t testing.TB, store *db.Store, who golf.PlayerID, level float64,
 	for _, r := range played {
 		kept := db.Round{Name: r.ID, PlayedOn: r.Date.Time(), Course: r.Course, Tee: r.Tee, Target: 79, BoundaryYd: 50, Par18: 72}
 		for i, h := range r.Holes {
-			kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card[i].Length, Line: form.WriteLine(h, card[i], form.StandardUnits)})
+			kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card[i].Length, Line: form.WriteLine(h, card[i], form.StandardUnits), Units: db.Units(form.StandardUnits)})
 		}
 		if _, err := store.NewRound(context.Background(), who, kept); err != nil {
 			t.Fatal(err)

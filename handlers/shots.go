@@ -43,7 +43,7 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 	if version, err := strconv.Atoi(r.FormValue("version")); err == nil {
 		h.Version = version
 	}
-	h.Line = form.WriteLine(h.Hole, h.Card(), unitsOf(me(r)))
+	h.Line, h.Units = form.WriteLine(h.Hole, h.Card(), unitsOf(me(r))), db.Units(unitsOf(me(r)))
 	if err := s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h); err != nil {
 		return err
 	}

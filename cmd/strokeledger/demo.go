@@ -122,7 +122,7 @@ func demoSeasons(ctx context.Context, store *db.Store, who golf.PlayerID, until 
 func demoRound(r golf.Round, card []golf.CardHole, season int) db.Round {
 	kept := db.Round{Name: fmt.Sprintf("%s-%d", r.ID, season), PlayedOn: r.Date.Time(), Course: r.Course, Tee: r.Tee, Target: 79, BoundaryYd: 50, Par18: golf.StandardPar}
 	for i, h := range r.Holes {
-		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card[i].Length, Line: form.WriteLine(h, card[i], form.StandardUnits)})
+		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card[i].Length, Line: form.WriteLine(h, card[i], form.StandardUnits), Units: db.Units(form.StandardUnits)})
 	}
 	return kept
 }

@@ -21,8 +21,8 @@ func Crowd(t testing.TB, url string, players int) {
 		`insert into rounds (player_id, id, name, played_on, course, tee, target, boundary_yd, par18) overriding system value
 		 select p.id, r.id + p.id * 1000000, r.name, r.played_on, r.course, r.tee, r.target, r.boundary_yd, r.par18
 		 from rounds r, players p where r.player_id = 1 and p.name = 'One of many' and $1::int > 0`,
-		`insert into holes (player_id, round_id, number, par, length_in, line, picked_up, score_only)
-		 select p.id, h.round_id + p.id * 1000000, h.number, h.par, h.length_in, h.line, h.picked_up, h.score_only
+		`insert into holes (player_id, round_id, number, par, length_in, line, far_unit, green_unit, picked_up, score_only)
+		 select p.id, h.round_id + p.id * 1000000, h.number, h.par, h.length_in, h.line, h.far_unit, h.green_unit, h.picked_up, h.score_only
 		 from holes h, players p where h.player_id = 1 and p.name = 'One of many' and $1::int > 0`,
 		`insert into shots (player_id, round_id, hole, number, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss, word)
 		 select p.id, s.round_id + p.id * 1000000, s.hole, s.number, s.lie, s.distance_in, s.unit, s.about, s.penalty, s.short_sided, s.green_in, s.club, s.miss, s.word

@@ -11,24 +11,25 @@
 // A hole is typed in one line. Its grammar, in any letter case:
 //
 //	line     = score | { sep }, [ tee, { sep, item } | item, { sep, item } ], { sep } ;
-//	tee      = ( "t", { mark } | teeshot, { mark } ), [ club ] ;
-//	item     = ( shot, { mark } | mark, { mark } ), [ club ] | club | score ;
+//	tee      = [ "t" | teeshot ], marks, [ club ] ;
+//	item     = [ shot ], marks, [ club ] | score ;
 //	teeshot  = "t", gap, distance | number, [ unit ], "t" ;
 //	shot     = [ lie, gap ], distance | number, [ unit ], lie ;
 //	lie      = "f" | "r" | "b" | "v" | "g" | "t" ;
 //	distance = number, [ gap, unit ] ;
 //	number   = digit, { digit }, [ ( "." | "," ), { digit } ] ;
 //	unit     = "yd" | "m" | "ft" | "p" ;
+//	marks    = { mark }, [ "-" | "h" ] ;
 //	mark     = "s", [ number ]
-//	         | "x" | "w" | "u" | "u2" | "d" | "+", gap, "1" … "9"
-//	         | "-" | "h" ;
+//	         | "x" | "w" | "u" | "u2" | "d" | "+", gap, "1" … "9" ;
 //	score    = "=", gap, digit, [ digit ] ;
 //	club     = "/", { any letter but a space } ;
 //	sep      = " " | "," ;
 //	gap      = { sep } ;
 //
 // A "~" anywhere around the number of a distance says that it is not remembered
-// well; it counts all the same.
+// well; it counts all the same. A unit behind a gap ends its item, and no item is
+// empty.
 //
 // What the grammar does not say:
 //

@@ -98,6 +98,8 @@ func TestLinesThatAreNotUnderstood(t *testing.T) {
 		{"r165 g24 3 =5", 3, "the shots come to 4"},
 		{"r165 g24 =x", 2, "no score"},
 		{"=0", 0, "no score"},
+		{"=+1", 0, "no score"},
+		{"r165 g24 =-1", 2, "no score"},
 		{"r165w", -1, "the ball was dropped, but not played on"},
 		{"t385", -1, "the hole has no shot after the tee"},
 		{"r165 h g3", 2, "the hole was over"},
@@ -177,7 +179,7 @@ func readable(t interface{ Fatalf(string, ...any) }, text string, units Units) {
 }
 
 func FuzzLine(f *testing.F) {
-	for _, line := range []string{"r165 g24 3", "t385/d xx f140 g25 =7", "f 140,g30,3", "140mf~ + 2 u2 g2,5 h = 5", "r20s 4/a,b g30,3,2 -", "x//7i"} {
+	for _, line := range []string{"r165 g24 3", "t385/d xx f140 g25 =7", "f 140,g30,3", "140mf~ + 2 u2 g2,5 h = 5", "r20s 4/a,b g30,3,2 -", "x//7i", "b0.0000000001 r20.123456789012m g3"} {
 		f.Add(line)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

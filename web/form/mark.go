@@ -59,8 +59,9 @@ func (p *lineParser) shortSide(rest string) string {
 			return ""
 		}
 		green = golf.Yards.Of(yards)
-	} else {
-		p.mark = 's'
+	}
+	if p.mark = 0; !known {
+		p.mark = 's' // a number may follow that belongs to it
 	}
 	for i := len(h.Shots) - 1; ; i-- {
 		h.Shots[i].ShortSided = true

@@ -15,6 +15,9 @@ func (p *lineParser) inWords(found golf.Problem) (what, allowed string) {
 	unit := shot.WrittenUnit()
 	switch what, allowed = found.What, found.Allowed; found.Field + ": " + found.What {
 	case "distance: out of range":
+		if found.Shot == 1 && p.itemOf(0) < 0 && shot.Distance == 0 {
+			return "the length of the hole is not known yet", "its length on the card, or the tee shot's distance, as in t385"
+		}
 		limit, where := golf.MaxDistance, ""
 		if shot.Lie == golf.Green {
 			limit, where = golf.MaxPutt, " on the green"

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -63,6 +64,18 @@ func TestUnitsBackAndForth(t *testing.T) {
 			if back := Shown(line, card, stored, first); back != WriteLine(h, card, first) {
 				t.Fatalf("%q came back as %q", WriteLine(h, card, first), back)
 			}
+		}
+	})
+}
+
+// Whatever number was typed, it is written so that it reads as the same distance.
+func TestNumbersAreWrittenToTheLastDigit(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		unit := rapid.SampledFrom(golf.Units).Draw(t, "unit")
+		d := unit.Of(rapid.Float64Range(0, 700).Draw(t, "number"))
+		x, err := strconv.ParseFloat(written(d, unit), 64)
+		if err != nil || unit.Of(x) != d {
+			t.Fatalf("%v is written as %s", d, written(d, unit))
 		}
 	})
 }

@@ -163,7 +163,7 @@ func (p *lineParser) spaceAtEnd() bool {
 
 func (p *lineParser) score(text string) int {
 	n, err := strconv.Atoi(text)
-	if err != nil || n < 1 || n > largestScore {
+	if digits, behind := leadingNumber(text); err != nil || digits == "" || behind != "" || n < 1 || n > largestScore {
 		p.missing("no score", "the strokes of the hole after =, as in =5")
 		p.mendable = p.mendable && text == ""
 		return 0

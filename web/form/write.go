@@ -1,6 +1,7 @@
 package form
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -82,7 +83,7 @@ func shotWord(s golf.Shot, i int, last golf.Lie, card golf.CardHole, units Units
 	if s.About {
 		word += "~"
 	}
-	word += strconv.FormatFloat(unit.In(s.Distance), 'f', -1, 64)
+	word += written(s.Distance, unit)
 	if unit != units.of(s.Lie) {
 		word += unit.String()
 	}
@@ -90,7 +91,20 @@ func shotWord(s golf.Shot, i int, last golf.Lie, card golf.CardHole, units Units
 		word += "s"
 	}
 	if s.GreenKnown {
-		word += strconv.FormatFloat(s.GreenToWork.Yards(), 'f', -1, 64)
+		word += written(s.GreenToWork, golf.Yards)
 	}
 	return word
+}
+
+// written is the shortest number of a unit that reads as a distance to the last
+// digit, where there is one.
+func written(d golf.Distance, unit golf.Unit) string {
+	x := unit.In(d)
+	exact := float64(d / unit.Of(1))
+	for _, near := range []float64{exact, math.Nextafter(exact, 0), math.Nextafter(exact, math.Inf(1))} {
+		if unit.Of(x) != d && unit.Of(near) == d {
+			x = near
+		}
+	}
+	return strconv.FormatFloat(x, 'f', -1, 64)
 }

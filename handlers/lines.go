@@ -1,0 +1,27 @@
+package handlers
+
+import (
+	"strokeledger/db"
+	"strokeledger/web/form"
+)
+
+// shownLine is the line of a hole as a player types it, in the player's units.
+func shownLine(h db.Hole, p db.Player) string {
+	return form.Shown(h.Line, h.Card(), form.Units(h.Units), unitsOf(p))
+}
+
+// typed puts a line that was read in the player's units into its hole. A line
+// that is the one that was shown changes nothing.
+func typed(h db.Hole, l form.Line, p db.Player) db.Hole {
+	if h.Line != "" && l.Text == shownLine(h, p) {
+		return h
+	}
+	h.Hole, h.Line, h.Units = l.Hole, l.Text, db.Units(unitsOf(p))
+	return h
+}
+
+// lineUnits reads the units of a line by their names.
+func lineUnits(far, green string) (units db.Units, known bool) {
+	known = (far == "yd" || far == "m") && (green == "ft" || green == "m")
+	return db.Units(unitsOf(db.Player{FarUnit: far, GreenUnit: green})), known
+}
