@@ -43,14 +43,14 @@ func Tab(parent context.Context) (context.Context, context.CancelFunc, error) {
 	}, nil
 }
 
-// Chromium finds the browser.
+// Chromium finds the browser, on the path or where macOS keeps it.
 func Chromium() (string, error) {
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"} {
 		if path, err := exec.LookPath(name); err == nil {
 			return path, nil
 		}
 	}
-	return "", errors.New("no Chromium found; as root, type: apt-get install -y --no-install-recommends chromium")
+	return "", errors.New("no Chromium found; type: go run ./cmd/dev prepare")
 }
 
 // Screen sets the size of the page, 360 or 1280 px wide, and its light.
