@@ -3,6 +3,7 @@ package main
 import (
 	"io"
 	"os"
+	"os/exec"
 	"strings"
 
 	"golang.org/x/term"
@@ -13,6 +14,7 @@ type machine struct {
 	root     bool // the user is root
 	terminal bool // somebody is there to type a password
 	has      func(program string) bool
+	freely   func() bool // sudo asks for no password
 	run      func(name string, args ...string) error
 	out      io.Writer
 }
@@ -22,6 +24,7 @@ func thisMachine() machine {
 		root:     os.Geteuid() == 0,
 		terminal: term.IsTerminal(int(os.Stdin.Fd())) && term.IsTerminal(int(os.Stdout.Fd())),
 		has:      func(program string) bool { return onPath(program)() },
+		freely:   func() bool { return exec.Command("sudo", "-n", "true").Run() == nil },
 		run:      command,
 		out:      os.Stdout,
 	}
@@ -54,8 +57,14 @@ func (m machine) installer(missing []part) installer {
 	case !m.has("sudo"):
 		return installer{advice: "As root, type: " + quoted}
 	case m.terminal:
-		return installer{[]string{"sudo", "sh", "-c", script}, "sudo " + quoted + "\nsudo may ask for your password.", "Type: sudo " + quoted + "\nor, as root, the same without sudo."}
+		return installer{[]string{"sudo", "sh", "-c", script}, "sudo " + quoted + "\nsudo may ask for your password.", withSudo(quoted)}
+	case m.freely():
+		return installer{[]string{"sudo", "-n", "sh", "-c", script}, "sudo -n " + quoted, withSudo(quoted)}
 	default:
-		return installer{[]string{"sudo", "-n", "sh", "-c", script}, "sudo -n " + quoted, "Type: sudo " + quoted + "\nor, as root, the same without sudo."}
+		return installer{advice: withSudo(quoted)}
 	}
+}
+
+func withSudo(quoted string) string {
+	return "Type: sudo " + quoted + "\nor, as root, the same without sudo."
 }

@@ -96,16 +96,19 @@ func prepareParts(parts []part, m machine) error {
 	}
 	way := m.installer(missing)
 	if way.run == nil {
-		return tell(missing, way, nil)
+		return tell("missing", missing, way)
 	}
 	fmt.Fprintf(m.out, "Missing: %s.\nInstalling with: %s\n", reasons(missing), way.typed)
-	if err := m.run(way.run[0], way.run[1:]...); err != nil {
-		return tell(lacking(parts), way, err)
+	err := m.run(way.run[0], way.run[1:]...)
+	missing = lacking(parts)
+	switch {
+	case len(missing) == 0:
+		return nil
+	case err != nil:
+		return tell("missing, and not installed", missing, m.installer(missing))
+	default:
+		return tell("installed, and still missing", missing, m.installer(missing))
 	}
-	if missing = lacking(parts); len(missing) > 0 {
-		return tell(missing, m.installer(missing), errors.New("what was installed did not bring it"))
-	}
-	return nil
 }
 
 func lacking(parts []part) []part {
@@ -119,12 +122,8 @@ func lacking(parts []part) []part {
 }
 
 // tell is the one message about everything that is missing.
-func tell(missing []part, way installer, cause error) error {
-	text := "missing: " + reasons(missing)
-	if cause != nil {
-		text += "\n" + cause.Error()
-	}
-	return errors.New(text + "\n" + way.advice)
+func tell(how string, missing []part, way installer) error {
+	return errors.New(how + ": " + reasons(missing) + "\n" + way.advice)
 }
 
 func reasons(missing []part) string {

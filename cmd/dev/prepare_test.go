@@ -22,6 +22,7 @@ type stage struct {
 func newStage(programs ...string) *stage {
 	s := &stage{there: map[string]bool{}}
 	s.has = func(program string) bool { return slices.Contains(programs, program) }
+	s.freely = func() bool { return true }
 	s.out = &s.said
 	s.run = func(name string, args ...string) error {
 		line := join(append([]string{name}, args...))
@@ -84,25 +85,28 @@ func TestWhatCannotBeInstalledIsOneMessage(t *testing.T) {
 		name     string
 		programs []string
 		root     bool
+		freely   bool
 		fails    error
 		runs     int
 		advice   string
 	}{
-		{"no sudo", []string{"apt-get"}, false, nil, 0, "As root, type: " + apt},
-		{"sudo refuses", []string{"apt-get", "sudo"}, false, errors.New("exit status 1"), 1, "Type: sudo " + apt + "\nor, as root"},
-		{"no network", []string{"apt-get"}, true, errors.New("exit status 100"), 1, "Type: " + apt},
-		{"no apt-get", []string{"sudo"}, false, nil, 0, "Neither apt-get nor brew is here. Install the packages of your system for these; on Debian they are: postgresql git npm"},
-		{"Homebrew as root", []string{"brew"}, true, nil, 0, "Neither apt-get nor brew"},
-		{"Homebrew fails", []string{"brew"}, false, errors.New("exit status 1"), 1, "Type: brew install postgresql@17 git node"},
+		{"no sudo", []string{"apt-get"}, false, false, nil, 0, "As root, type: " + apt},
+		{"sudo wants a password", []string{"apt-get", "sudo"}, false, false, nil, 0, "Type: sudo " + apt + "\nor, as root"},
+		{"no network, with sudo", []string{"apt-get", "sudo"}, false, true, errors.New("exit status 100"), 1, "Type: sudo " + apt + "\nor, as root"},
+		{"no network", []string{"apt-get"}, true, false, errors.New("exit status 100"), 1, "Type: " + apt},
+		{"no apt-get", []string{"sudo"}, false, false, nil, 0, "Neither apt-get nor brew is here. Install the packages of your system for these; on Debian they are: postgresql git npm"},
+		{"Homebrew as root", []string{"brew"}, true, false, nil, 0, "Neither apt-get nor brew"},
+		{"Homebrew fails", []string{"brew"}, false, false, errors.New("exit status 1"), 1, "Type: brew install postgresql@17 git node"},
 	} {
 		s := newStage(c.programs...)
 		s.root, s.fails = c.root, c.fails
+		s.freely = func() bool { return c.freely }
 		err := s.prepare()
 		if err == nil {
 			t.Errorf("%s: no error", c.name)
 			continue
 		}
-		for _, want := range []string{"missing: Postgres (for Postgres), git (for git), npm (for npm)\n", c.advice} {
+		for _, want := range []string{": Postgres (for Postgres), git (for git), npm (for npm)\n", c.advice} {
 			if strings.Count(err.Error(), want) != 1 {
 				t.Errorf("%s: %v", c.name, err)
 			}
