@@ -46,7 +46,7 @@ func TestOtherHostsAreRefused(t *testing.T) {
 // Links that are handed on are made from the address of the site, when it is
 // known, and not from what the request says.
 func TestLinksAreMadeFromTheAddress(t *testing.T) {
-	plain := newSite(t, Options{SignUp: SignUpOpen})
+	plain := newSite(t, Options{SignUp: SignUpInvitation})
 	v := plain.steward()
 	plain.member("robin")
 	at, err := url.Parse(plain.URL)
@@ -62,7 +62,7 @@ func TestLinksAreMadeFromTheAddress(t *testing.T) {
 		}
 	}
 	links("any address", "nas:8177", "http://nas:8177")
-	named := httptest.NewServer(New(plain.store, Options{SignUp: SignUpOpen, Address: "http://golf.example.org"}))
+	named := httptest.NewServer(New(plain.store, Options{SignUp: SignUpInvitation, Address: "http://golf.example.org"}))
 	defer named.Close()
 	v.Server = named
 	links("its own address", "golf.example.org:80", "http://golf.example.org")

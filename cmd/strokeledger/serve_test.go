@@ -1,6 +1,8 @@
 package main
 
 import (
+	"os"
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -37,6 +39,32 @@ func TestOtherMachinesWithoutTLSAreWarnedOf(t *testing.T) {
 		}
 		if c := (serveConfig{listen: listen, tls: true}); c.unguarded() {
 			t.Errorf("%s with TLS is warned of", listen)
+		}
+	}
+}
+
+// Every setting that the help names stands in the README, and reaches the app
+// in Docker, where there is no private Postgres and so no data folder.
+func TestEverySettingIsDocumentedAndReachesDocker(t *testing.T) {
+	help := runLine("", "serve", "--help").out
+	settings := regexp.MustCompile(`\(([A-Z_]{5,})(=yes)?\)`).FindAllStringSubmatch(help, -1)
+	if len(settings) < 7 {
+		t.Fatalf("%d settings in %s", len(settings), help)
+	}
+	read := func(name string) string {
+		text, err := os.ReadFile("../../" + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return string(text)
+	}
+	readme, compose := read("README.md"), read("docker-compose.yml")
+	for _, s := range settings {
+		if !strings.Contains(readme, "`"+s[1]) {
+			t.Errorf("README.md has no %s", s[1])
+		}
+		if s[1] != "STROKELEDGER_DATA" && !strings.Contains(compose, "      "+s[1]+": ") {
+			t.Errorf("docker-compose.yml has no %s", s[1])
 		}
 	}
 }
