@@ -107,7 +107,7 @@ func prepareParts(parts []part, m machine) error {
 	case err != nil:
 		return tell("missing, and not installed", missing, m.installer(missing))
 	default:
-		return tell("installed, and still missing", missing, m.installer(missing))
+		return tell("installed, and still missing", missing, installer{advice: "Where Chromium comes as a snap and no snaps run, as in a container, install Google Chrome or a Chromium of another source; both are found on the path."})
 	}
 }
 
