@@ -1,4 +1,12 @@
 # What a developer types. The work itself is in cmd/dev.
+
+# Go, npm and the private Postgres keep things in the user's home. When there is
+# none that can be written to, they keep them here, out of sight of ./...
+ifneq ($(shell test -n "$$HOME" && test -d "$$HOME" && test -w "$$HOME" && echo yes),yes)
+export HOME := $(CURDIR)/build/.home
+$(shell mkdir -p build/.home)
+endif
+
 .PHONY: help run test screenshots fmt bench fuzz calibrate
 
 help: ## these lines

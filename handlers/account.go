@@ -31,7 +31,7 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 	if err != nil {
 		return err
 	}
-	_, this, _ := sessionOf(r)
+	_, this, _ := s.sessionOf(r)
 	for _, d := range devices {
 		f.Devices = append(f.Devices, pages.Device{Name: d.Device, Seen: d.SeenAt.Format("2 Jan 2006, 15:04 MST"),
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
@@ -49,7 +49,7 @@ func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
 	target := between(f.Target, 68, 110, "target", f.Problems)
 	boundary := between(f.Boundary, golf.MinBoundary.Yards(), golf.MaxBoundary.Yards(), "boundary", f.Problems)
 	if !sayable(f.Clubs, 200) || strings.Contains(f.Clubs, "/") {
-		f.Problems["clubs"] = "Allowed: at most 200 letters, without a slash."
+		f.Problems["clubs"] = "Allowed: at most 200 letters, each of which can be seen, without a slash."
 	}
 	if (f.Far != "yd" && f.Far != "m") || (f.Green != "ft" && f.Green != "m") {
 		f.Far, f.Green = "yd", "ft"
@@ -92,7 +92,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	_, keep, _ := sessionOf(r)
+	_, keep, _ := s.sessionOf(r)
 	if err := s.store.SavePassword(r.Context(), p.ID, hash, keep); err != nil {
 		return err
 	}
@@ -122,7 +122,7 @@ func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.DeletePlayer(r.Context(), p.ID); err != nil {
 		return err
 	}
-	http.SetCookie(w, s.cookie("", -1))
+	http.SetCookie(w, s.cookie(cookieName, "", -1))
 	w.Header().Set("Clear-Site-Data", `"cache", "storage"`)
 	return then(w, r, paths.Front)
 }

@@ -83,8 +83,8 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 // readCourse reads what was typed into a course, and notes what is wrong.
 func readCourse(c *db.Course, f pages.CourseForm, unit golf.Unit) {
 	checkName(f.Name, f.Problems)
-	if len(f.Tee) > 80 || strings.ContainsAny(f.Tee, "\r\n\t") {
-		f.Problems["tee"] = "Allowed: at most 80 letters."
+	if !sayable(f.Tee, 80) {
+		f.Problems["tee"] = "Allowed: at most 80 letters, each of which can be seen."
 	}
 	c.Name, c.Tee = f.Name, f.Tee
 	for _, x := range []struct {

@@ -5,19 +5,29 @@ import (
 	"errors"
 	"net/http"
 
+	"github.com/go-chi/chi/v5"
+
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/pages"
 )
 
 // errSignedOut says that a session has ended; pages redirect instead.
-var errSignedOut = errors.New("signed out")
+var errSignedOut = &refusal{http.StatusUnauthorized, "Signed out", "Sign in again."}
 
 // errUnreadable says that a form lacks something that its page always sends.
-var errUnreadable = errors.New("the form cannot be read")
+var errUnreadable = &refusal{http.StatusBadRequest, "Not understood", "Something that this page always sends was missing. Load it again."}
 
 // statusClientGone is the answer to a client that has gone; nobody reads it.
 const statusClientGone = 499
+
+// refusal is an error that is the visitor's, with what its page says.
+type refusal struct {
+	status        int
+	heading, text string
+}
+
+func (r *refusal) Error() string { return r.heading }
 
 // answerError turns an error into a status, a page and a line of the log.
 func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) {
@@ -33,7 +43,7 @@ func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) 
 		return
 	}
 	if wantsJSON(r) {
-		if failed := answerJSON(w, status, refusal{Error: heading}); failed != nil {
+		if failed := answerJSON(w, status, scriptAnswer{Error: heading}); failed != nil {
 			s.options.Log.ErrorContext(r.Context(), "no answer for an error", "request", requestID(r), "error", failed.Error())
 		}
 		return
@@ -46,15 +56,14 @@ func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) 
 // explain says what an error means to the visitor.
 func explain(r *http.Request, err error) (status int, heading, text string) {
 	var tooLarge *http.MaxBytesError
+	var refused *refusal
 	switch {
+	case errors.As(err, &refused):
+		return refused.status, refused.heading, refused.text
 	case errors.Is(err, golf.ErrNotFound):
 		return http.StatusNotFound, "Not found", "There is no such page here, or it is not yours to see."
 	case errors.Is(err, golf.ErrConflict):
 		return http.StatusConflict, "Changed in the meantime", "Another window saved this in the meantime. Go back, load the page again, and save once more."
-	case errors.Is(err, errSignedOut):
-		return http.StatusUnauthorized, "Signed out", "Sign in again."
-	case errors.Is(err, errUnreadable):
-		return http.StatusBadRequest, "Not understood", "Something that this page always sends was missing. Load it again."
 	case errors.As(err, &tooLarge):
 		return http.StatusRequestEntityTooLarge, "Too much at once", "What was sent is larger than this page takes."
 	case r.Context().Err() == context.Canceled:
@@ -67,3 +76,20 @@ func explain(r *http.Request, err error) (status int, heading, text string) {
 }
 
 func (s *server) notFound(http.ResponseWriter, *http.Request) error { return golf.ErrNotFound }
+
+// notAllowed answers a method that a page does not have, with those it has.
+func (s *server) notAllowed(w http.ResponseWriter, r *http.Request) error {
+	routes := chi.RouteContext(r.Context()).Routes
+	for _, method := range []string{http.MethodGet, http.MethodPost} {
+		if routes.Match(chi.NewRouteContext(), method, r.URL.Path) {
+			w.Header().Add("Allow", method)
+		}
+	}
+	return &refusal{http.StatusMethodNotAllowed, "Not this way", "This page does not answer that kind of request."}
+}
+
+// tooOften answers a client that tried too often; how long it is to wait stands
+// in the header already.
+func (s *server) tooOften(w http.ResponseWriter, _ *http.Request) error {
+	return &refusal{http.StatusTooManyRequests, "Too many tries", "Wait " + w.Header().Get("Retry-After") + " seconds, and try again."}
+}

@@ -5,7 +5,6 @@ import (
 	"net/http"
 	"net/mail"
 	"strings"
-	"unicode"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -100,11 +99,11 @@ func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error
 }
 
 func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
-	who, token, _ := sessionOf(r)
+	who, token, _ := s.sessionOf(r)
 	if err := s.store.EndSession(r.Context(), who, token); err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
 	}
-	http.SetCookie(w, s.cookie("", -1))
+	http.SetCookie(w, s.cookie(cookieName, "", -1))
 	w.Header().Set("Clear-Site-Data", `"cache", "storage"`)
 	return then(w, r, paths.Front)
 }
@@ -178,8 +177,8 @@ func (s *server) newPlayer(r *http.Request, door pages.Door, f pages.JoinForm, p
 }
 
 func checkName(name string, problems map[string]string) {
-	if name == "" || len(name) > 80 || strings.ContainsFunc(name, unicode.IsControl) {
-		problems["name"] = "Allowed: 1 to 80 letters."
+	if name == "" || !sayable(name, 80) {
+		problems["name"] = "Allowed: 1 to 80 letters, each of which can be seen."
 	}
 }
 

@@ -145,7 +145,7 @@ func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status in
 	if err != nil {
 		return err
 	}
-	answer := refusal{}
+	answer := scriptAnswer{}
 	if answer.HTML, err = rendered(r, pages.NewReading(reading).View()); err != nil {
 		return err
 	}

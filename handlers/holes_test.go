@@ -12,7 +12,7 @@ import (
 )
 
 // script posts a form as the page's script does and reads the answer.
-func (v visitor) script(path string, fields ...string) (int, refusal, saved) {
+func (v visitor) script(path string, fields ...string) (int, scriptAnswer, saved) {
 	v.t.Helper()
 	form := url.Values{}
 	for i := 0; i+1 < len(fields); i += 2 {
@@ -25,7 +25,7 @@ func (v visitor) script(path string, fields ...string) (int, refusal, saved) {
 	r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
 	r.Header.Set("Accept", "application/json")
 	a := v.ask(r)
-	var refused refusal
+	var refused scriptAnswer
 	var done saved
 	if err := json.Unmarshal([]byte(a.body), &refused); err != nil {
 		v.t.Fatalf("%s: no JSON: %s", path, a.body)

@@ -66,8 +66,9 @@ func (s *server) recovered(next http.Handler) http.Handler {
 	})
 }
 
-// headers keep a page to itself: its own scripts and styles, no frames.
-func headers(next http.Handler) http.Handler {
+// headers keep a page to itself: its own scripts and styles, no frames, and TLS
+// where there is any.
+func (s *server) headers(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		h := w.Header()
 		h.Set("Content-Security-Policy", "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'")
@@ -75,6 +76,9 @@ func headers(next http.Handler) http.Handler {
 		h.Set("Referrer-Policy", "same-origin")
 		h.Set("Cross-Origin-Opener-Policy", "same-origin")
 		h.Set("Cache-Control", "no-store")
+		if s.options.Secure {
+			h.Set("Strict-Transport-Security", "max-age=31536000; includeSubDomains")
+		}
 		next.ServeHTTP(w, r)
 	})
 }

@@ -22,8 +22,9 @@ const (
 
 func (s *server) routes() http.Handler {
 	r := chi.NewRouter()
-	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, headers, bounded, http.NewCrossOriginProtection().Handler, compressed)
+	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, s.headers, s.atItsAddress, bounded, http.NewCrossOriginProtection().Handler, compressed, s.readable)
 	r.NotFound(s.page(s.notFound))
+	r.MethodNotAllowed(s.page(s.notAllowed))
 	r.Get(paths.Healthy, s.page(s.healthy))
 	r.Get(paths.Ready, s.page(s.ready))
 	r.Get(static.Prefix+"{file}", s.page(s.file))
@@ -36,7 +37,7 @@ func (s *server) routes() http.Handler {
 		r.Get(paths.Join, s.page(s.joinForm))
 		r.Get(paths.Reset, s.page(s.resetForm))
 		r.Group(func(r chi.Router) {
-			r.Use(httprate.LimitBy(triesMost, triesSpan, byClient))
+			r.Use(s.limited())
 			r.Post(paths.SignIn, s.page(s.signIn))
 			r.Post(paths.Join, s.page(s.join))
 			r.Post(paths.Reset, s.page(s.reset))
@@ -78,7 +79,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Get(paths.MyMonths, s.page(s.myMonths))
 	r.Get(paths.Coaching, s.page(s.coaching))
 	r.Group(func(r chi.Router) {
-		r.Use(httprate.LimitBy(triesMost, triesSpan, byClient))
+		r.Use(s.limited())
 		r.Post(paths.CoachInvite, s.page(s.inviteCoach))
 		r.Get(paths.CoachAccept, s.page(s.coachLink))
 		r.Post(paths.CoachAccept, s.page(s.acceptCoaching))
@@ -131,6 +132,11 @@ func (s *server) clientAddress() func(http.Handler) http.Handler {
 		return middleware.ClientIPFromXFF(s.options.Proxies...)
 	}
 	return middleware.ClientIPFromRemoteAddr
+}
+
+// limited lets a client try only so often.
+func (s *server) limited() func(http.Handler) http.Handler {
+	return httprate.LimitBy(triesMost, triesSpan, byClient, httprate.WithLimitHandler(s.page(s.tooOften)))
 }
 
 // byClient counts tries by client address; a whole /64 of IPv6 is one.

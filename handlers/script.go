@@ -23,8 +23,8 @@ type saved struct {
 	Score   int    `json:"score"`
 }
 
-// refusal tells a script why nothing was stored, or how a line reads.
-type refusal struct {
+// scriptAnswer tells a script why nothing was stored, or how a line reads.
+type scriptAnswer struct {
 	Error   string `json:"error,omitempty"`
 	HTML    string `json:"html,omitempty"`  // what stands between the line and the pad
 	Field   string `json:"field,omitempty"` // name of the input at fault

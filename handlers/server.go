@@ -16,9 +16,10 @@ import (
 type Options struct {
 	SignUp     SignUp
 	SetupToken string // makes the first account of an empty server
-	Secure     bool   // cookies go over TLS only
+	Secure     bool   // a proxy in front speaks TLS, so cookies go over TLS only
 	Log        *slog.Logger
 	Proxies    []string // address ranges of proxies in front, whose word on the client's address counts
+	Address    string   // of the site, as ParseAddress returns it; empty for any
 	HashesMost int      // passwords hashed at once; 0 means 2
 }
 

@@ -21,6 +21,10 @@ import (
 // token, of which the server keeps the hash alone.
 const cookieName = "ledger"
 
+// hostOnly before a cookie's name makes the browser refuse it from anybody but
+// this very host, over TLS.
+const hostOnly = "__Host-"
+
 const cookieAge = 60 * 24 * 60 * 60 // s
 
 func hashed(token string) []byte {
@@ -34,19 +38,27 @@ func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) erro
 	if err := s.store.NewSession(r.Context(), p.ID, hashed(token), device(r)); err != nil {
 		return err
 	}
-	http.SetCookie(w, s.cookie(strconv.FormatInt(int64(p.ID), 10)+"."+token, cookieAge))
+	http.SetCookie(w, s.cookie(cookieName, strconv.FormatInt(int64(p.ID), 10)+"."+token, cookieAge))
 	return nil
 }
 
 // renew gives the cookie of a session another 60 days, as the database did.
 func (s *server) renew(w http.ResponseWriter, r *http.Request) {
-	if c, err := r.Cookie(cookieName); err == nil {
-		http.SetCookie(w, s.cookie(c.Value, cookieAge))
+	if c, err := r.Cookie(s.named(cookieName)); err == nil {
+		http.SetCookie(w, s.cookie(cookieName, c.Value, cookieAge))
 	}
 }
 
-func (s *server) cookie(value string, age int) *http.Cookie {
-	return &http.Cookie{Name: cookieName, Value: value, Path: "/", MaxAge: age, HttpOnly: true, Secure: s.options.Secure, SameSite: http.SameSiteLaxMode}
+// named is the name that a cookie has here.
+func (s *server) named(cookie string) string {
+	if s.options.Secure {
+		return hostOnly + cookie
+	}
+	return cookie
+}
+
+func (s *server) cookie(name, value string, age int) *http.Cookie {
+	return &http.Cookie{Name: s.named(name), Value: value, Path: "/", MaxAge: age, HttpOnly: true, Secure: s.options.Secure, SameSite: http.SameSiteLaxMode}
 }
 
 // device describes the browser that signs in, short enough for a list.
@@ -67,8 +79,8 @@ func device(r *http.Request) string {
 }
 
 // sessionOf reads the session of a request.
-func sessionOf(r *http.Request) (who golf.PlayerID, tokenHash []byte, ok bool) {
-	c, err := r.Cookie(cookieName)
+func (s *server) sessionOf(r *http.Request) (who golf.PlayerID, tokenHash []byte, ok bool) {
+	c, err := r.Cookie(s.named(cookieName))
 	if err != nil {
 		return 0, nil, false
 	}
@@ -83,7 +95,7 @@ func sessionOf(r *http.Request) (who golf.PlayerID, tokenHash []byte, ok bool) {
 // withPlayer finds out who is signed in.
 func (s *server) withPlayer(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		who, token, ok := sessionOf(r)
+		who, token, ok := s.sessionOf(r)
 		if !ok {
 			next.ServeHTTP(w, r)
 			return
@@ -119,32 +131,41 @@ func me(r *http.Request) db.Player {
 const (
 	thenName = "ledger-then"
 	thenAge  = 15 * 60 // s
+	thenMost = 1000    // bytes
 )
 
 // rememberAddress keeps an address of this site.
 func (s *server) rememberAddress(w http.ResponseWriter, at string) {
-	if !strings.HasPrefix(at, "//") {
-		c := s.cookie(url.QueryEscape(at), thenAge)
-		c.Name = thenName
-		http.SetCookie(w, c)
+	if ownPage(at) {
+		http.SetCookie(w, s.cookie(thenName, url.QueryEscape(at), thenAge))
 	}
 }
 
 // remembered is the page that somebody asked for before signing in, once; empty
 // for none.
 func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
-	c, err := r.Cookie(thenName)
+	c, err := r.Cookie(s.named(thenName))
 	if err != nil {
 		return ""
 	}
-	forget := s.cookie("", -1)
-	forget.Name = thenName
-	http.SetCookie(w, forget)
+	http.SetCookie(w, s.cookie(thenName, "", -1))
 	at, err := url.QueryUnescape(c.Value)
-	if err != nil || !strings.HasPrefix(at, "/") || strings.HasPrefix(at, "//") || strings.Contains(at, "\\") {
+	if err != nil || !ownPage(at) {
 		return ""
 	}
 	return at
+}
+
+// ownPage is a path of this site, and nothing that a browser would take for the
+// address of another.
+func ownPage(at string) bool {
+	u, err := url.Parse(at)
+	if err != nil || u.Scheme != "" || u.Host != "" || u.User != nil || u.Opaque != "" || u.Fragment != "" {
+		return false
+	}
+	visible := func(c rune) bool { return c > ' ' && c <= '~' && c != '\\' }
+	return len(at) <= thenMost && strings.HasPrefix(at, "/") && !strings.HasPrefix(at, "//") &&
+		!strings.ContainsFunc(at, func(c rune) bool { return !visible(c) })
 }
 
 // mustBeSignedIn sends anybody who is not signed in to the front page and

@@ -4,8 +4,6 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -72,10 +70,6 @@ func say(h *db.Hole, clubs, misses, words []string) (problem string) {
 		shot.Club, shot.Word = club, word
 	}
 	return problem
-}
-
-func sayable(text string, most int) bool {
-	return len(text) <= most && utf8.ValidString(text) && !strings.ContainsFunc(text, unicode.IsControl)
 }
 
 // saveNote keeps the note of a round and what its card says of each nine.

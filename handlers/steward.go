@@ -52,14 +52,6 @@ func (s *server) makeReset(w http.ResponseWriter, r *http.Request) error {
 	return s.showAccounts(w, r, golf.PlayerID(n), s.absolute(r, paths.ResetLink(golf.PlayerID(n), token)))
 }
 
-// absolute is the whole address of a path on this site.
-func (s *server) absolute(r *http.Request, path string) string {
-	if s.options.Secure {
-		return "https://" + r.Host + path
-	}
-	return "http://" + r.Host + path
-}
-
 // resetForm asks for the new password; opening a link changes nothing.
 func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, pages.NewReset(shell(r), r.FormValue("player"), r.FormValue("token"), "").View())

@@ -10,7 +10,7 @@ import (
 // server named in DATABASE_URL gets no demo.
 func runApp() error {
 	if os.Getenv("DATABASE_URL") == "" {
-		if err := prepareParts(runParts, command); err != nil {
+		if err := prepareParts(runParts, thisMachine()); err != nil {
 			return err
 		}
 	}

@@ -36,6 +36,8 @@ func TestWrongUsage(t *testing.T) {
 		"calibrate --check --show", "calibrate now", "ready now",
 		"serve now", "serve --sign-up everybody", "serve --listen nowhere", "serve --demo --listen 0.0.0.0:8177", "serve --demo --listen example.org:1",
 		"serve --demo --database postgres://x", "serve --proxies everywhere",
+		"serve --behind-tls", "serve --address golf.example.org", "serve --address https://golf.example.org",
+		"serve --behind-tls --proxies 10.0.0.0/8 --address http://golf.example.org", "serve --address http://golf.example.org/ledger",
 	} {
 		r := runLine("", strings.Fields(args)...)
 		if r.status != exitUsage || r.out != "" || strings.Count(r.err, "\n") != 1 || !strings.HasPrefix(r.err, "strokeledger ") {

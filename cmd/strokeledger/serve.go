@@ -30,6 +30,7 @@ type serveConfig struct {
 	signUp   string
 	tls      bool // a proxy in front speaks TLS
 	proxies  []string
+	address  string // of the site; empty for any
 	demo     bool
 }
 
@@ -73,7 +74,7 @@ func runServer(ctx context.Context, config serveConfig, s streams) error {
 			return err
 		}
 	}
-	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, SetupToken: rand.Text(),
+	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, Address: config.address, SetupToken: rand.Text(),
 		Log: slog.New(slog.NewTextHandler(s.err, nil))}
 	any, err := store.AnyPlayer(ctx)
 	if err != nil {
@@ -88,7 +89,14 @@ func runServer(ctx context.Context, config serveConfig, s streams) error {
 			return err
 		}
 	}
-	fmt.Fprintf(s.out, "Strokeledger is at http://%s\n", listener.Addr())
+	if config.unguarded() {
+		options.Log.Warn("other machines may reach this address without TLS, so passwords may cross the network unencrypted; see --behind-tls", "listen", config.listen)
+	}
+	if config.address != "" {
+		fmt.Fprintf(s.out, "Strokeledger is at %s, and listens on %s\n", config.address, listener.Addr())
+	} else {
+		fmt.Fprintf(s.out, "Strokeledger is at http://%s\n", listener.Addr())
+	}
 	if !any {
 		fmt.Fprintf(s.out, "Make the first account with the setup token %s\n", options.SetupToken)
 	}
@@ -127,10 +135,11 @@ func readServeConfig(args []string, s streams) (serveConfig, error) {
 	flags.StringVar(&c.database, "database", os.Getenv("DATABASE_URL"), "URL of a Postgres server; none starts a private one (DATABASE_URL)")
 	flags.StringVar(&c.data, "data", os.Getenv("STROKELEDGER_DATA"), "data folder of the private Postgres (STROKELEDGER_DATA); without it the user's own")
 	flags.StringVar(&c.signUp, "sign-up", env("STROKELEDGER_SIGN_UP", "invitation"), "who may make an account: open, invitation or closed (STROKELEDGER_SIGN_UP)")
-	flags.BoolVar(&c.tls, "behind-tls", os.Getenv("STROKELEDGER_BEHIND_TLS") == "yes", "a proxy in front speaks TLS, so cookies are sent over TLS only (STROKELEDGER_BEHIND_TLS=yes)")
+	flags.BoolVar(&c.tls, "behind-tls", os.Getenv("STROKELEDGER_BEHIND_TLS") == "yes", "a proxy in front speaks TLS, so cookies are sent over TLS only; --proxies names it (STROKELEDGER_BEHIND_TLS=yes)")
 	proxies := flags.String("proxies", os.Getenv("STROKELEDGER_PROXIES"), "address ranges of proxies in front, with commas, as 10.0.0.0/8 (STROKELEDGER_PROXIES)")
+	flags.StringVar(&c.address, "address", os.Getenv("STROKELEDGER_ADDRESS"), "address of the site, as https://golf.example.org: links are made from it, and requests for other hosts are refused (STROKELEDGER_ADDRESS)")
 	flags.BoolVar(&c.demo, "demo", false, "put a made-up club with a player and a season into the private Postgres")
-	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--proxies RANGES] [--demo]")
+	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--proxies RANGES] [--address URL] [--demo]")
 	if err != nil {
 		return c, err
 	}
@@ -171,10 +180,13 @@ func (c *serveConfig) check() error {
 	default:
 		return usagef("--sign-up %q; allowed: open, invitation, closed", c.signUp)
 	}
+	if err := c.checkFront(); err != nil {
+		return err
+	}
 	if c.demo && c.database != "" {
 		return usagef("--demo with a named database; allowed: the private one only, since its passwords are printed")
 	}
-	if ip := net.ParseIP(host); c.demo && host != "localhost" && (ip == nil || !ip.IsLoopback()) {
+	if c.demo && !loopback(host) {
 		return usagef("--demo with --listen %q; allowed: a loopback address, as 127.0.0.1:8177", c.listen)
 	}
 	if c.database == "" && c.data == "" {
@@ -186,6 +198,34 @@ func (c *serveConfig) check() error {
 		c.data = ""
 	}
 	return nil
+}
+
+// checkFront refuses settings of the proxy in front that do not fit together.
+func (c *serveConfig) checkFront() (err error) {
+	if c.tls && len(c.proxies) == 0 {
+		return usagef("--behind-tls without --proxies, so all visitors would count as one; name the address ranges of the proxy, as --proxies 127.0.0.1/32")
+	}
+	if c.address == "" {
+		return nil
+	}
+	if c.address, err = handlers.ParseAddress(c.address); err != nil {
+		return usagef("--address %v", err)
+	}
+	if c.tls != strings.HasPrefix(c.address, "https://") {
+		return usagef("--address %q; allowed: https with --behind-tls, http without", c.address)
+	}
+	return nil
+}
+
+// unguarded is an address that other machines may reach, without TLS.
+func (c *serveConfig) unguarded() bool {
+	host, _, _ := net.SplitHostPort(c.listen)
+	return !c.tls && !loopback(host)
+}
+
+func loopback(host string) bool {
+	ip := net.ParseIP(host)
+	return host == "localhost" || ip != nil && ip.IsLoopback()
 }
 
 // ownData is the data folder of whoever runs this.

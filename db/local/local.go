@@ -9,6 +9,7 @@ package local
 import (
 	"errors"
 	"fmt"
+	"net/url"
 	"os"
 	"os/exec"
 	"os/user"
@@ -22,7 +23,7 @@ import (
 )
 
 // ErrMissing is the error when no Postgres is installed; it says what to type.
-var ErrMissing = errors.New("no Postgres found; on Debian or Ubuntu type: apt-get install postgresql, on macOS: brew install postgresql, or name a server in DATABASE_URL")
+var ErrMissing = errors.New("no Postgres found; on Debian or Ubuntu type: sudo apt-get install postgresql, on macOS: brew install postgresql@17, or name a server in DATABASE_URL")
 
 // Server is a running private Postgres.
 type Server struct {
@@ -60,7 +61,7 @@ func Start(folder string) (*Server, error) {
 		return nil, err
 	}
 	s := &Server{
-		URL:    "postgres:///?host=" + socket + "&user=ledger&dbname=postgres",
+		URL:    "postgres:///?host=" + url.QueryEscape(socket) + "&user=ledger&dbname=postgres",
 		socket: socket, exited: make(chan error, 1),
 	}
 	s.command = exec.Command(filepath.Join(bin, "postgres"), "-D", filepath.Join(folder, "data"),

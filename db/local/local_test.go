@@ -3,6 +3,7 @@ package local
 import (
 	"errors"
 	"net"
+	"net/url"
 	"os"
 	"path/filepath"
 	"strings"
@@ -26,10 +27,18 @@ func socketOf(s *Server) string { return filepath.Join(s.socket, ".s.PGSQL.5432"
 
 func TestStartStopAndStartAgain(t *testing.T) {
 	where := folder(t)
+	spaced := filepath.Join(filepath.Dir(where), "a & b")
+	if err := os.Mkdir(spaced, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	t.Setenv("TMPDIR", spaced)
 	for range 2 {
 		s, err := Start(where)
 		if err != nil {
 			t.Fatal(err)
+		}
+		if u, err := url.Parse(s.URL); err != nil || u.Query().Get("host") != s.socket || u.Query().Get("user") != "ledger" {
+			t.Errorf("%s, %v", s.URL, err)
 		}
 		c, err := net.Dial("unix", socketOf(s))
 		if err != nil {

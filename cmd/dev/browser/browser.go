@@ -4,6 +4,7 @@ package browser
 
 import (
 	"bufio"
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
@@ -43,14 +44,14 @@ func Tab(parent context.Context) (context.Context, context.CancelFunc, error) {
 	}, nil
 }
 
-// Chromium finds the browser.
+// Chromium finds the browser, on the path or where macOS keeps it.
 func Chromium() (string, error) {
-	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
-		if path, err := exec.LookPath(name); err == nil {
+	for _, name := range []string{"chromium", "chromium-browser", "google-chrome", "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome"} {
+		if path, err := exec.LookPath(name); err == nil && !hollow(path, snapped) {
 			return path, nil
 		}
 	}
-	return "", errors.New("no Chromium found; as root, type: apt-get install -y --no-install-recommends chromium")
+	return "", errors.New("no Chromium found; type: go run ./cmd/dev prepare")
 }
 
 // Screen sets the size of the page, 360 or 1280 px wide, and its light.
@@ -66,6 +67,25 @@ func Screen(width, height int64, dark bool) chromedp.Action[chromedp.Void] {
 			return err
 		}),
 	)
+}
+
+// snapped is Chromium as a snap.
+const snapped = "/snap/bin/chromium"
+
+// hollow is the script that Ubuntu's package brings in the place of a browser,
+// when the snap that it starts is not there.
+func hollow(path, snap string) bool {
+	if _, err := os.Stat(snap); err == nil {
+		return false
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return false
+	}
+	defer f.Close()
+	head := make([]byte, 4096)
+	n, _ := io.ReadFull(f, head)
+	return bytes.HasPrefix(head[:n], []byte("#!")) && bytes.Contains(head[:n], []byte(snap))
 }
 
 // App is the program, running with its made-up club in a folder of its own.
