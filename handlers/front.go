@@ -104,7 +104,7 @@ func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	http.SetCookie(w, s.cookie(cookieName, "", -1))
-	w.Header().Set("Clear-Site-Data", `"cache", "storage"`)
+	w.Header().Set("Clear-Site-Data", `"cache"`) // not the storage: another player's holes may wait there
 	return then(w, r, paths.Front)
 }
 

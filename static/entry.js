@@ -31,7 +31,7 @@ const fields = () => {
 
 // The state of the page in a line: what waits, whether there is a connection.
 function tell(text, bad = false) {
-  state.classList.toggle("offline", offline || bad);
+  state.classList.toggle("offline", offline || send.state === "offline" || bad);
   state.textContent = text;
 }
 
@@ -43,7 +43,7 @@ function tellState() {
     link.href = address;
     link.textContent = "Sign in and send";
     state.append(link);
-  } else if (offline) tell(waits ? `Offline, kept on this phone: ${waits[0].toLowerCase()}${waits.slice(1)}` : "Offline: what you save is kept on this phone.");
+  } else if (offline || send.state === "offline") tell(waits ? `Offline, kept on this phone: ${waits[0].toLowerCase()}${waits.slice(1)}` : "Offline: what you save is kept on this phone.");
   else tell(waits || savedState, waits !== "");
   strip();
 }
@@ -100,7 +100,7 @@ function put(html) {
   total.replaceChildren(...said.childNodes);
   button("save").classList.toggle("ready", said.dataset.ready === "yes");
   button("h").classList.toggle("lit", said.dataset.holed === "yes");
-  total.dataset.score = said.dataset.score ?? "";
+  for (const name of ["score", "holed", "ready"]) total.dataset[name] = said.dataset[name] ?? "";
   total.dataset.line = field.value;
   upgrade();
 }
@@ -372,3 +372,4 @@ addEventListener("online", () => { offline = false; read(); });
 addEventListener("offline", () => { offline = true; tellState(); });
 if (document.readyState === "complete") keep();
 else addEventListener("load", keep);
+form.dataset.script = "on";

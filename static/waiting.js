@@ -186,25 +186,22 @@ function show() {
   bar.replaceChildren(say, links);
 }
 
-// signOut asks before an unsent hole would be lost with what this device keeps.
+// guardSignOut sends what waits before its player signs out, asks before a hole
+// that cannot be sent is lost, and leaves nothing of this account on the device.
 function guardSignOut(form) {
   let sure = false;
   form.addEventListener("submit", async (event) => {
+    event.preventDefault();
+    if (!sure && list().length > 0) await send();
     if (!sure && list().length > 0) {
-      event.preventDefault();
-      await send();
-      if (list().length > 0) {
-        sure = true;
-        form.querySelector("button").textContent = "Sign out and lose them";
-        const bar = document.querySelector(".waiting-bar");
-        bar?.scrollIntoView();
-        return;
-      }
-      form.requestSubmit();
+      sure = true;
+      form.querySelector("button").textContent = "Sign out and lose what waits";
+      document.querySelector(".waiting-bar")?.scrollIntoView();
       return;
     }
     forgetAll();
-    navigator.serviceWorker?.controller?.postMessage({ forget: true });
+    if (window.caches) for (const name of await caches.keys()) if (name.startsWith("holes ")) await caches.delete(name);
+    form.submit();
   });
 }
 
@@ -213,7 +210,7 @@ if (player !== "") {
   addEventListener("online", send);
   addEventListener("storage", show);
   for (const form of document.querySelectorAll("form.sign-out")) guardSignOut(form);
-  navigator.serviceWorker?.ready.then((worker) => worker.active?.postMessage({ player }));
+  navigator.serviceWorker?.getRegistration().then((worker) => worker?.active?.postMessage({ player }));
   show();
   send();
   again();

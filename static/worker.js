@@ -1,8 +1,8 @@
 // The service worker: keeps the pages on which the holes of a round are entered,
 // and the files that they need, so that a round that was begun can be entered to
 // its last hole without a connection. It keeps nothing else, answers from what
-// it keeps only when the network does not, and forgets at sign-out and when
-// another player signs in.
+// it keeps only when the network does not, and forgets when another player signs
+// in; the page that signs out makes it forget as well.
 
 const files = "files";
 const pagesOf = (player) => `holes ${player}`;
@@ -49,9 +49,8 @@ async function keepAll({ player, pages, needed }) {
 }
 
 addEventListener("message", (event) => {
-  const { player, pages, forget } = event.data;
-  if (forget) event.waitUntil(only(""));
-  else if (pages) event.waitUntil(keepAll(event.data).catch(() => {})); // the connection went: next time
+  const { player, pages } = event.data;
+  if (pages) event.waitUntil(keepAll(event.data).catch(() => {})); // the connection went: next time
   else if (player) event.waitUntil(only(player));
 });
 

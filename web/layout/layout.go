@@ -38,6 +38,14 @@ func (p Page) player() string {
 	return strconv.FormatInt(int64(p.ID), 10)
 }
 
+// Modules are the modules that the page's script imports, to be fetched with it.
+func (p Page) Modules() []string {
+	if p.Script == "entry.js" {
+		return []string{"keys.js", "waiting.js"}
+	}
+	return nil
+}
+
 // EntryFiles are the addresses of the files that the page of a hole, and the one
 // shown without a connection, cannot do without.
 func EntryFiles() []string {

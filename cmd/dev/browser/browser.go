@@ -25,13 +25,23 @@ import (
 // Tab opens a Chromium with an empty profile and returns the context of its
 // first tab. The caller cancels it.
 func Tab(parent context.Context) (context.Context, context.CancelFunc, error) {
-	path, err := Chromium()
-	if err != nil {
-		return nil, nil, err
-	}
 	profile, err := os.MkdirTemp("", "ledger-chromium-")
 	if err != nil {
 		return nil, nil, err
+	}
+	ctx, cancel, err := TabIn(parent, profile)
+	return ctx, func() {
+		cancel()
+		os.RemoveAll(profile)
+	}, err
+}
+
+// TabIn opens a Chromium with a profile that outlives it, as a phone's browser
+// that is closed and opened again.
+func TabIn(parent context.Context, profile string) (context.Context, context.CancelFunc, error) {
+	path, err := Chromium()
+	if err != nil {
+		return nil, func() {}, err
 	}
 	allocator, cancelAllocator := chromedp.NewExecAllocator(parent, chromedp.ExecPath(path), chromedp.UserDataDir(profile), chromedp.Headless,
 		chromedp.NoSandbox, chromedp.DisableGPU, chromedp.NoFirstRun, chromedp.Flag("disable-quic", true),
@@ -40,7 +50,6 @@ func Tab(parent context.Context) (context.Context, context.CancelFunc, error) {
 	return ctx, func() {
 		cancelTab()
 		cancelAllocator()
-		os.RemoveAll(profile)
 	}, nil
 }
 
