@@ -22,16 +22,17 @@ type RemovedCourse struct {
 const mayRemove = `(c.owner_id = @who or exists (select from players p where p.id = @who and p.steward))`
 
 // RemoveCourse removes a course, so that RestoreCourse can bring it back. Its
-// rounds keep their card and their ratings.
+// rounds keep their card and their ratings. A second removal changes nothing, as
+// of a button pressed twice.
 func (s *Store) RemoveCourse(ctx context.Context, who golf.PlayerID, id golf.CourseID) error {
-	return changeOne(ctx, s.q, `update courses c set removed_at = now() where c.id = @id and c.removed_at is null and `+mayRemove,
+	return changeOne(ctx, s.q, `update courses c set removed_at = coalesce(c.removed_at, now()) where c.id = @id and `+mayRemove,
 		pgx.StrictNamedArgs{"who": who, "id": id})
 }
 
 // RestoreCourse brings back a course that was removed in the last 30 days.
 func (s *Store) RestoreCourse(ctx context.Context, who golf.PlayerID, id golf.CourseID) error {
 	return changeOne(ctx, s.q, `
-		update courses c set removed_at = null where c.id = @id and c.removed_at > now() - interval '30 days' and `+mayRemove,
+		update courses c set removed_at = null where c.id = @id and coalesce(c.removed_at, now()) > now() - interval '30 days' and `+mayRemove,
 		pgx.StrictNamedArgs{"who": who, "id": id})
 }
 

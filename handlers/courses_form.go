@@ -1,0 +1,170 @@
+package handlers
+
+import (
+	"net/http"
+	"strconv"
+	"strings"
+
+	"github.com/go-chi/chi/v5"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/form"
+	"strokeledger/web/pages"
+	"strokeledger/web/paths"
+)
+
+// newCourse is an empty form, or one with the pars and indexes of other tees.
+func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
+	f := pages.CourseForm{Card: form.Card{Holes: 18}}
+	from, err := strconv.ParseInt(r.FormValue("from"), 10, 64)
+	if err != nil {
+		return s.showNewCourse(w, r, http.StatusOK, f)
+	}
+	c, err := s.store.Course(r.Context(), golf.CourseID(from))
+	if err != nil {
+		return err
+	}
+	units := unitsOf(me(r))
+	like := formOf(c, units)
+	f = pages.CourseForm{Name: c.Name, Card: like.Card, Before: like.Card}
+	for i := range f.Card.Rows {
+		f.Card.Rows[i].Length = ""
+	}
+	name := c.Name
+	if c.Tee != "" {
+		name += ", " + c.Tee
+	}
+	return show(w, r, http.StatusOK, pages.NewNewCourse(shell(r), f, name, units).View())
+}
+
+func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, f pages.CourseForm) error {
+	return show(w, r, status, pages.NewNewCourse(shell(r), f, "", unitsOf(me(r))).View())
+}
+
+// saveCourse adds a course, changes one of the player's, or fills the rows of
+// the form from pasted text.
+func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
+	var c db.Course
+	if chi.URLParam(r, "course") != "" {
+		var err error
+		if c, err = s.ofCourse(r); err != nil {
+			return err
+		}
+		if !isMine(r, c) {
+			return golf.ErrNotFound
+		}
+	}
+	kept, unit := c, unitsOf(me(r)).Far
+	f := typedCourse(r)
+	filled := fill(&f, unit, r.FormValue("fill") != "")
+	readCourse(&c, &f, unit)
+	if filled || !f.Sound() {
+		status := http.StatusUnprocessableEntity
+		if filled && len(f.PasteProblems) == 0 {
+			status = http.StatusOK
+		}
+		if c.ID == 0 {
+			return s.showNewCourse(w, r, status, f)
+		}
+		return s.showCourse(w, r, status, shell(r), kept, pages.SeenCourse{Form: f})
+	}
+	saved, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
+	if err != nil {
+		return err
+	}
+	return then(w, r, paths.Course(saved)+"?done=saved")
+}
+
+// typedCourse is the form as it was sent.
+func typedCourse(r *http.Request) pages.CourseForm {
+	value := func(name string) string {
+		text := []rune(strings.ToValidUTF8(strings.ReplaceAll(r.FormValue(name), "\x00", ""), ""))
+		return strings.TrimSpace(string(text[:min(len(text), 120)]))
+	}
+	f := pages.CourseForm{Name: value("name"), Tee: value("tee"), Rating: value("rating"), Slope: value("slope"),
+		FrontRating: value("front_rating"), FrontSlope: value("front_slope"), BackRating: value("back_rating"), BackSlope: value("back_slope"),
+		Paste: r.FormValue("paste"), Problems: map[string]string{}}
+	if strings.TrimSpace(f.Paste) == "" {
+		f.Paste = ""
+	}
+	f.Card.Holes, _ = strconv.Atoi(value("holes"))
+	for i := range f.Card.Rows {
+		n := strconv.Itoa(i + 1)
+		f.Card.Rows[i] = form.CardRow{Par: value("par-" + n), Length: value("length-" + n), Index: value("index-" + n)}
+	}
+	f.Agreed = r.Form["anyway"]
+	if r.FormValue("anyway_all") != "" {
+		f.Agreed = append(f.Agreed, r.Form["asked"]...)
+	}
+	return f
+}
+
+// fill puts pasted text into the rows when that was asked for, which it
+// returns, or when nothing else was filled in. Text that is not used is a
+// problem, since it would be lost.
+func fill(f *pages.CourseForm, unit golf.Unit, asked bool) bool {
+	if f.Paste == "" {
+		return false
+	}
+	pasted := form.PasteCard(f.Paste, unit)
+	card := pasted.Card
+	if card.Rows[0].Empty() { // it begins after the first hole, so what stands before it stays
+		card = f.Card
+		for i, row := range pasted.Card.Rows {
+			if !row.Empty() {
+				card.Rows[i] = row
+			}
+		}
+	}
+	if n := pasted.Card.Holes; n == 9 || n > f.Card.Holes {
+		card.Holes = n
+	} else {
+		card.Holes = f.Card.Holes
+	}
+	switch same := card == f.Card; {
+	case asked || f.Card.Filled() == 0:
+		f.Card, f.PasteProblems = card, pasted.Problems
+	case !same:
+		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or empty it."}
+	}
+	if asked && len(f.PasteProblems) == 0 {
+		f.Paste = ""
+	}
+	return asked
+}
+
+// A rating of a course: its field, what it may be, and where it is kept.
+type rating struct {
+	field, label string
+	low, high    float64
+	to           **float64
+}
+
+func ratingsOf(c *db.Course) []rating {
+	return []rating{
+		{"rating", "Course rating", 20, 90, &c.Rating}, {"slope", "Slope rating", 55, 155, &c.Slope},
+		{"front_rating", "Rating of the front nine", 10, 50, &c.FrontRating}, {"front_slope", "Slope of the front nine", 55, 155, &c.FrontSlope},
+		{"back_rating", "Rating of the back nine", 10, 50, &c.BackRating}, {"back_slope", "Slope of the back nine", 55, 155, &c.BackSlope},
+	}
+}
+
+// readCourse reads what was typed into a course, and notes what is wrong.
+func readCourse(c *db.Course, f *pages.CourseForm, unit golf.Unit) {
+	before := form.KnownCard{Size: c.Size(), Holes: c.Holes}
+	checkName(f.Name, f.Problems)
+	if !sayable(f.Tee, 80) {
+		f.Problems["tee"] = "Allowed: at most 80 letters."
+	}
+	c.Name, c.Tee = f.Name, f.Tee
+	typed := map[string]string{"rating": f.Rating, "slope": f.Slope, "front_rating": f.FrontRating, "front_slope": f.FrontSlope,
+		"back_rating": f.BackRating, "back_slope": f.BackSlope}
+	for _, x := range ratingsOf(c) {
+		if *x.to = nil; typed[x.field] != "" {
+			number := between(typed[x.field], x.low, x.high, x.field, f.Problems)
+			*x.to = &number
+		}
+	}
+	c.Holes, f.CardSaid = f.Card.Read(unit, before)
+	c.Planned = f.Card.Holes
+}
