@@ -1,6 +1,7 @@
 package form
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -37,7 +38,7 @@ func TestPastedCards(t *testing.T) {
 		{"every problem", "4\n\n4 392 5 9", golf.Yards, []CardRow{row("4", "", ""), row("4", "392", "5")},
 			[]string{"Line 1: no length. A line is a par, a length and perhaps a stroke index, as in 4 392 5.", "Line 3: “9” is too much after the stroke index."}},
 		{"nothing", "Par\n", golf.Yards, nil, []string{"There is no line with a number."}},
-		{"too many", strings.Repeat("4 392\n", 19), golf.Yards, slicesRepeat(row("4", "392", ""), 18), []string{"Line 19: more than 18 holes."}},
+		{"too many", strings.Repeat("4 392\n", 19), golf.Yards, slices.Repeat([]CardRow{row("4", "392", "")}, 18), []string{"Line 19: more than 18 holes."}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := PasteCard(c.text, c.unit)
@@ -51,14 +52,6 @@ func TestPastedCards(t *testing.T) {
 			}
 		})
 	}
-}
-
-func slicesRepeat(r CardRow, n int) []CardRow {
-	rows := make([]CardRow, n)
-	for i := range rows {
-		rows[i] = r
-	}
-	return rows
 }
 
 // A numbered back nine fills the rows of its numbers, and one bad line does not
