@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"errors"
 	"net/http"
 	"strconv"
 	"strings"
@@ -17,29 +18,35 @@ import (
 // newCourse is an empty form, or one with the pars and indexes of other tees.
 func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
 	f := pages.CourseForm{Card: form.Card{Holes: 18}}
-	from, err := strconv.ParseInt(r.FormValue("from"), 10, 64)
-	if err != nil {
-		return s.showNewCourse(w, r, http.StatusOK, f)
-	}
-	c, err := s.store.Course(r.Context(), golf.CourseID(from))
+	like, err := s.likeCourse(r)
 	if err != nil {
 		return err
 	}
-	units := unitsOf(me(r))
-	like := formOf(c, units)
-	f = pages.CourseForm{Name: c.Name, Card: like.Card, Before: like.Card}
-	for i := range f.Card.Rows {
-		f.Card.Rows[i].Length = ""
+	if like.ID > 0 {
+		f.Name, f.Card = like.Name, formOf(like, unitsOf(me(r))).Card
+		for i := range f.Card.Rows {
+			f.Card.Rows[i].Length = ""
+		}
 	}
-	name := c.Name
-	if c.Tee != "" {
-		name += ", " + c.Tee
-	}
-	return show(w, r, http.StatusOK, pages.NewNewCourse(shell(r), f, name, units).View())
+	return s.showNewCourse(w, r, http.StatusOK, f, like)
 }
 
-func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, f pages.CourseForm) error {
-	return show(w, r, status, pages.NewNewCourse(shell(r), f, "", unitsOf(me(r))).View())
+// likeCourse is the course whose other tees are added, empty for none.
+func (s *server) likeCourse(r *http.Request) (db.Course, error) {
+	from, err := strconv.ParseInt(r.URL.Query().Get("from"), 10, 64)
+	if err != nil {
+		return db.Course{}, nil
+	}
+	return s.store.Course(r.Context(), golf.CourseID(from))
+}
+
+func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, f pages.CourseForm, like db.Course) error {
+	name := like.Name
+	if like.Tee != "" {
+		name += ", " + like.Tee
+	}
+	f.Before = formOf(like, unitsOf(me(r))).Card
+	return show(w, r, status, pages.NewNewCourse(shell(r), f, pages.LikeCourse{ID: like.ID, Name: name}, unitsOf(me(r))).View())
 }
 
 // saveCourse adds a course, changes one of the player's, or fills the rows of
@@ -65,7 +72,11 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 			status = http.StatusOK
 		}
 		if c.ID == 0 {
-			return s.showNewCourse(w, r, status, f)
+			like, err := s.likeCourse(r)
+			if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
+				return err
+			}
+			return s.showNewCourse(w, r, status, f, like)
 		}
 		return s.showCourse(w, r, status, shell(r), kept, pages.SeenCourse{Form: f})
 	}
@@ -123,7 +134,7 @@ func fill(f *pages.CourseForm, unit golf.Unit, asked bool) bool {
 		card.Holes = f.Card.Holes
 	}
 	switch same := card == f.Card; {
-	case asked || f.Card.Filled() == 0:
+	case asked || f.Card.Blank():
 		f.Card, f.PasteProblems = card, pasted.Problems
 	case !same:
 		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or empty it."}

@@ -185,11 +185,11 @@ func TestOtherTees(t *testing.T) {
 	}
 	b.mustSee(b.get("/courses/1"), `href="/courses/new?from=1"`)
 	page := b.get("/courses/new?from=1")
-	form := readForm(page.body)
-	if form.Get("name") != "Harrow Fen" || form.Get("tee") != "" || form.Get("par-3") != "5" || form.Get("index-3") != "1" || form.Get("length-3") != "" || form.Get("holes") != "9" {
+	if form := readForm(page.body); form.Get("name") != "Harrow Fen" || form.Get("tee") != "" || form.Get("par-3") != "5" || form.Get("index-3") != "1" || form.Get("length-3") != "" || form.Get("holes") != "9" {
 		t.Errorf("%v", form)
 	}
-	b.mustSee(page, `placeholder="498"`)
+	b.mustSee(page, `placeholder="498"`, `action="/courses/new?from=1"`)
+	b.mustSee(b.send("/courses/new?from=1", readForm(page.body)), `placeholder="498"`, "Hole 3 has no length.")
 	if got := b.get("/courses/new?from=9"); got.status != http.StatusNotFound {
 		t.Errorf("%d", got.status)
 	}

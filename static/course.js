@@ -20,10 +20,12 @@ function say() {
   const holes = Number(form.elements.holes.value);
   let filled = 0, par = 0, length = 0;
   for (let n = 1; n <= 18; n++) {
-    const [p, l, i] = ["par", "length", "index"].map((name) => form.elements[`${name}-${n}`].value.trim());
-    if (p || l || i) filled++;
-    if (/^[3-6]$/.test(p)) par += Number(p);
-    length += yards(l, unit);
+    const value = (name) => form.elements[`${name}-${n}`].value.trim();
+    const long = yards(value("length"), unit);
+    if (!/^[3-6]$/.test(value("par")) || !long) continue;
+    filled++;
+    par += Number(value("par"));
+    length += long;
   }
   const sum = Math.round(unit === "m" ? length / metre : length).toLocaleString("en");
   count.textContent = `${filled} of ${holes} ${holes === 1 ? "hole" : "holes"}, par ${par}, ${sum} ${unit}`;

@@ -27,15 +27,19 @@ type Card struct {
 	Rows  [MostHoles]CardRow
 }
 
-// Filled returns how many rows are not empty.
-func (c Card) Filled() int {
-	n := 0
-	for _, r := range c.Rows {
-		if !r.Empty() {
-			n++
+// Blank reports whether every row is empty.
+func (c Card) Blank() bool { return c.Rows == [MostHoles]CardRow{} }
+
+// Tally returns how many rows have a par and a length, and their sums.
+func (c Card) Tally(unit golf.Unit) (holes, par int, length golf.Distance) {
+	for _, row := range c.Rows {
+		p, hasPar := whole(row.Par, 3, 6)
+		d, hasLength := ReadLength(row.Length, unit)
+		if hasPar && hasLength {
+			holes, par, length = holes+1, par+p, length+d
 		}
 	}
-	return n
+	return holes, par, length
 }
 
 // CardProblem is something about a card that is not allowed, or a question
@@ -128,13 +132,19 @@ func (r *cardReader) row(number int, row CardRow) {
 	faults := len(r.problems)
 	h := golf.CardHole{Number: number}
 	par, ok := whole(row.Par, 3, 6)
-	if h.Par = par; !ok {
+	switch h.Par = par; {
+	case row.Par == "":
+		r.add(at("par"), "", "Hole %d has no par.", number)
+	case !ok:
 		r.add(at("par"), "", "Par of hole %d: 3 to 6.", number)
 	}
 	before, known := r.before.hole(number)
-	if length, ok := ReadLength(row.Length, r.unit); known && row.Length == WriteLength(before.Length, r.unit) {
+	switch h.Length, ok = ReadLength(row.Length, r.unit); {
+	case known && row.Length == WriteLength(before.Length, r.unit):
 		h.Length = before.Length // it may have been typed in another unit
-	} else if h.Length = length; !ok {
+	case row.Length == "":
+		r.add(at("length"), "", "Hole %d has no length.", number)
+	case !ok:
 		r.add(at("length"), "", "Length of hole %d: a number over 0 and at most %.0f %s.", number, r.unit.In(golf.MaxDistance), r.unit)
 	}
 	if row.Index != "" {

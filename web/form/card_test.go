@@ -169,6 +169,17 @@ func TestLengths(t *testing.T) {
 	}
 }
 
+// The count takes holes that have a par and a length.
+func TestACardIsCounted(t *testing.T) {
+	c := nine()
+	c.Rows[0].Par, c.Rows[1].Length, c.Rows[2].Index = "", "x", "99"
+	c.Rows[9].Par = "4"
+	holes, par, length := c.Tally(golf.Yards)
+	if holes != 7 || par != 29 || length != 2728*golf.Yard || c.Blank() || !(Card{Holes: 9}).Blank() {
+		t.Errorf("%d holes, par %d, %v yd", holes, par, length.Yards())
+	}
+}
+
 func FuzzPasteCard(f *testing.F) {
 	for _, seed := range []string{"4 347,5 7", "1,4,392,5\n2,3,158", "Hole\tPar\n10\t4\t346 m\t3", ",,;;\n#", "5,55,5 5,5"} {
 		f.Add(seed)

@@ -203,16 +203,8 @@ var courseLabels = map[string]string{"name": "Course", "tee": "Tees", "rating": 
 
 // cardCount says how much of a card is filled in.
 func cardCount(c form.Card, units form.Units) string {
-	par, length := 0, golf.Distance(0)
-	for _, row := range c.Rows {
-		if n, err := strconv.Atoi(row.Par); err == nil && n >= 3 && n <= 6 {
-			par += n
-		}
-		if d, ok := form.ReadLength(row.Length, units.Far); ok {
-			length += d
-		}
-	}
-	return fmt.Sprintf("%d of %s, par %d, %s", c.Filled(), plural(c.Holes, "hole", "holes"), par, sum(length, units))
+	holes, par, length := c.Tally(units.Far)
+	return fmt.Sprintf("%d of %s, par %d, %s", holes, plural(c.Holes, "hole", "holes"), par, sum(length, units))
 }
 
 // NewCourse is where a course is added.
@@ -222,12 +214,21 @@ type NewCourse struct {
 	Editor CourseEditor
 }
 
-// NewNewCourse makes the page; like names the course whose pars are filled in.
-func NewNewCourse(page layout.Page, f CourseForm, like string, units form.Units) NewCourse {
+// LikeCourse is the course whose pars and indexes are copied; it may be empty.
+type LikeCourse struct {
+	ID   golf.CourseID
+	Name string
+}
+
+// NewNewCourse makes the page.
+func NewNewCourse(page layout.Page, f CourseForm, like LikeCourse, units form.Units) NewCourse {
 	page.Title, page.Here, page.Script = "Add a course", paths.Courses, "course.js"
-	p := NewCourse{Page: page, Lede: "One set of tees. Other tees can be copied from it.", Editor: NewCourseEditor(f, paths.NewCourse, units)}
-	if like != "" {
-		p.Lede = fmt.Sprintf("Pars and indexes are those of %s. Its lengths stand in grey.", like)
+	p := NewCourse{Page: page, Lede: "One set of tees. Other tees can be copied from it."}
+	save := paths.NewCourse
+	if like.ID > 0 {
+		save = paths.OtherTees(like.ID)
+		p.Lede = fmt.Sprintf("Pars and indexes are those of %s. Its lengths stand in grey.", like.Name)
 	}
+	p.Editor = NewCourseEditor(f, save, units)
 	return p
 }

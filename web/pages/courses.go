@@ -21,8 +21,8 @@ type Courses struct {
 
 // CourseRow is one course of the list.
 type CourseRow struct {
-	At, Name, Tee, Holes, Par, Length, Times string
-	Mine                                     bool
+	At, Name, Holes, Par, Length, Times string
+	Said                                string // its tees, and whether it is the player's
 }
 
 // ListedCourse is what a row is made of.
@@ -50,7 +50,10 @@ func NewCourses(page layout.Page, all []ListedCourse, removed Removed, units for
 		Rule: "Everyone on this server can play these courses. Only the person who added a course can edit it. A round keeps its own copy of the card."}
 	most := ListedCourse{}
 	for _, c := range all {
-		row := CourseRow{At: paths.Course(c.ID), Name: c.Name, Tee: c.Tee, Holes: fmt.Sprint(c.Holes), Par: fmt.Sprint(c.Par), Length: sum(c.Length, units), Mine: c.Mine}
+		row := CourseRow{At: paths.Course(c.ID), Name: c.Name, Said: c.Tee, Holes: fmt.Sprint(c.Holes), Par: fmt.Sprint(c.Par), Length: sum(c.Length, units)}
+		if c.Mine {
+			row.Said = joined(c.Tee, "yours")
+		}
 		if c.Holes < c.Size {
 			row.Holes, row.Par, row.Length = soFar(c.Holes, c.Size), "", ""
 		}

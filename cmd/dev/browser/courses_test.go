@@ -33,7 +33,11 @@ func TestTheFormOfACourse(t *testing.T) {
 	if got := shown(); got != "9" {
 		t.Errorf("%s rows for nine holes", got)
 	}
-	if got := read(t, ctx, ".count"); got != "2 of 9 holes, par 5, 390 yd" {
+	if got := read(t, ctx, ".count"); got != "1 of 9 holes, par 5, 12 yd" {
+		t.Errorf("the count says %q", got)
+	}
+	do(t, ctx, chromedp.SendKeys("#par-3", "4"), chromedp.SendKeys("#length-3", "346m"))
+	if got := read(t, ctx, ".count"); got != "2 of 9 holes, par 9, 390 yd" {
 		t.Errorf("the count says %q", got)
 	}
 	do(t, ctx, Press(".course-form button.main"), chromedp.WaitReady(".flash.bad"))
