@@ -11,6 +11,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
+	"strokeledger/web/layout"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
@@ -28,7 +29,7 @@ func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
 			f.Card.Rows[i].Length = ""
 		}
 	}
-	return s.showNewCourse(w, r, http.StatusOK, f, like)
+	return s.showNewCourse(w, r, http.StatusOK, shell(r), f, like)
 }
 
 // likeCourse is the course whose other tees are added, empty for none.
@@ -40,13 +41,13 @@ func (s *server) likeCourse(r *http.Request) (db.Course, error) {
 	return s.store.Course(r.Context(), golf.CourseID(from))
 }
 
-func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, f pages.CourseForm, like db.Course) error {
+func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, f pages.CourseForm, like db.Course) error {
 	name := like.Name
 	if like.Tee != "" {
 		name += ", " + like.Tee
 	}
 	f.Before = formOf(like, unitsOf(me(r))).Card
-	return show(w, r, status, pages.NewNewCourse(shell(r), f, pages.LikeCourse{ID: like.ID, Name: name}, unitsOf(me(r))).View())
+	return show(w, r, status, pages.NewNewCourse(page, f, pages.LikeCourse{ID: like.ID, Name: name}, unitsOf(me(r))).View())
 }
 
 // saveCourse adds a course, changes one of the player's, or fills the rows of
@@ -67,18 +68,18 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 	filled := fill(&f, unit, r.FormValue("fill") != "")
 	readCourse(&c, &f, unit)
 	if filled || !f.Sound() {
-		status := http.StatusUnprocessableEntity
+		status, page := http.StatusUnprocessableEntity, shell(r)
 		if filled && len(f.PasteProblems) == 0 {
-			status = http.StatusOK
+			status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
 		}
 		if c.ID == 0 {
 			like, err := s.likeCourse(r)
 			if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
 				return err
 			}
-			return s.showNewCourse(w, r, status, f, like)
+			return s.showNewCourse(w, r, status, page, f, like)
 		}
-		return s.showCourse(w, r, status, shell(r), kept, pages.SeenCourse{Form: f})
+		return s.showCourse(w, r, status, page, kept, pages.SeenCourse{Form: f})
 	}
 	saved, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
 	if err != nil {

@@ -137,8 +137,8 @@ func TestAPastedCourse(t *testing.T) {
 	if form := readForm(a.body); a.status != http.StatusOK || form.Get("length-9") != "347,5" || form.Get("holes") != "9" || form.Get("name") != "Fen" || strings.Contains(a.body, "4 347,5\n") {
 		t.Errorf("%d %v", a.status, form)
 	}
-	a = v.post("/courses/new", "name", "Fen", "holes", "18", "fill", "yes", "paste", text+"4 300 1 7\n")
-	if a.status != http.StatusUnprocessableEntity {
+	v.mustSee(a, "The rows are filled from the text.")
+	if a = v.post("/courses/new", "name", "Fen", "holes", "18", "fill", "yes", "paste", text+"4 300 1 7\n"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", a.status)
 	}
 	v.mustSee(a, "4 300 1 7\n", "Line 10: “7” is too much after the stroke index.", `<details class="more" open>`)
@@ -237,7 +237,7 @@ func TestDuplicateCourses(t *testing.T) {
 	v, steward := s.member("a"), s.steward()
 	v.withRound()
 	v.send("/courses/new", nineHoles("Harrow Fen"))
-	steward.mustSee(steward.get("/courses/1"), `action="/courses/1/merge"`, `<option value="2">`)
+	steward.mustSee(steward.get("/courses/1"), `action="/courses/1/merge"`, "Choose a course", `<option value="2">`)
 	if got := steward.post("/courses/1/merge", "same", "1"); got.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", got.status)
 	}

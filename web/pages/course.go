@@ -84,7 +84,7 @@ func NewCoursePage(page layout.Page, c SeenCourse, units form.Units) CoursePage 
 		p.Remove = paths.RemoveCourse(c.ID)
 	}
 	if c.Steward && len(c.Others) > 0 {
-		p.Merge, p.Others, p.MergeWrong = paths.MergeCourse(c.ID), c.Others, c.MergeSaid
+		p.Merge, p.Others, p.MergeWrong = paths.MergeCourse(c.ID), append([]Choice{{Name: "Choose a course"}}, c.Others...), c.MergeSaid
 	}
 	return p
 }
