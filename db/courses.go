@@ -11,7 +11,7 @@ import (
 // Course is one set of tees of a course, shared with everybody on the server.
 type Course struct {
 	ID     golf.CourseID
-	Owner  *golf.PlayerID // who made it and may change it; nil when that account is gone
+	Owner  *golf.PlayerID // who added it and can edit it; nil when that account is gone
 	Name   string
 	Tee    string
 	Rating *float64
@@ -20,7 +20,33 @@ type Course struct {
 	FrontRating, FrontSlope *float64 // of the front nine alone
 	BackRating, BackSlope   *float64
 
-	Holes []golf.CardHole `db:"-"`
+	Planned int             // how many holes it will have; 0 for as many as are known
+	Holes   []golf.CardHole `db:"-"`
+}
+
+// Size is how many holes the course has, known or still to come.
+func (c Course) Size() int { return max(c.Planned, len(c.Holes)) }
+
+// Card returns every hole of the course; one that is not known yet has par 4
+// and no length.
+func (c Course) Card() []golf.CardHole {
+	var card []golf.CardHole
+	known := map[int]golf.CardHole{}
+	last := c.Planned
+	for _, h := range c.Holes {
+		known[h.Number], last = h, max(last, h.Number)
+	}
+	for n := 1; n <= last; n++ {
+		h, found := known[n]
+		if !found && c.Planned == 0 {
+			continue
+		}
+		if !found {
+			h = golf.CardHole{Number: n, Par: 4}
+		}
+		card = append(card, h)
+	}
+	return card
 }
 
 // CourseLine is a course as a list shows it.
@@ -28,10 +54,12 @@ type CourseLine struct {
 	ID    golf.CourseID
 	Name  string
 	Tee   string
-	Holes int
+	Holes int // known so far
+	Size  int // holes it has, known or still to come
 	Par   int
 	Yards float64
 	Mine  bool
+	Times int // rounds of who asks: begun on it, or imported with its name and tees
 }
 
 type holeRow struct {
@@ -48,16 +76,20 @@ func (r holeRow) card() golf.CardHole {
 // Courses lists the courses of the server by name.
 func (s *Store) Courses(ctx context.Context, who golf.PlayerID) ([]CourseLine, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[CourseLine], `
-		select c.id, c.name, c.tee, count(h.number) as holes, coalesce(sum(h.par), 0) as par, coalesce(sum(h.length_in) / 36, 0) as yards,
-		       coalesce(c.owner_id = @who, false) as mine
+		select c.id, c.name, c.tee, count(h.number) as holes, greatest(c.holes_planned, count(h.number)) as size, coalesce(sum(h.par), 0) as par, coalesce(sum(h.length_in) / 36, 0) as yards,
+		       coalesce(c.owner_id = @who, false) as mine,
+		       (select count(*) from rounds r where r.player_id = @who and r.deleted_at is null
+		          and (r.course_id = c.id or r.course_id is null and lower(r.course) = lower(c.name) and lower(r.tee) = lower(c.tee))) as times
 		from courses c left join course_holes h on h.course_id = c.id
+		where c.removed_at is null
 		group by c.id order by lower(c.name), lower(c.tee), c.id`, pgx.StrictNamedArgs{"who": who})
 }
 
 // Course returns a course with its holes in order.
 func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
 	c, err := one(ctx, s.q, pgx.RowToStructByName[Course],
-		`select id, owner_id as owner, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope from courses where id = @id`, pgx.StrictNamedArgs{"id": id})
+		`select id, owner_id as owner, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope, holes_planned as planned
+		from courses where id = @id and removed_at is null`, pgx.StrictNamedArgs{"id": id})
 	if err != nil {
 		return c, err
 	}
@@ -74,18 +106,18 @@ func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
 func (s *Store) SaveCourse(ctx context.Context, who golf.PlayerID, c Course) (golf.CourseID, error) {
 	err := s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "name": c.Name, "tee": c.Tee, "rating": c.Rating, "slope": c.Slope,
-			"front_rating": c.FrontRating, "front_slope": c.FrontSlope, "back_rating": c.BackRating, "back_slope": c.BackSlope}
+			"front_rating": c.FrontRating, "front_slope": c.FrontSlope, "back_rating": c.BackRating, "back_slope": c.BackSlope, "planned": c.Planned}
 		var err error
 		if c.ID == 0 {
 			c.ID, err = one(ctx, tx.q, pgx.RowTo[golf.CourseID], `
-				insert into courses (owner_id, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope)
-				values (@who, @name, @tee, @rating, @slope, @front_rating, @front_slope, @back_rating, @back_slope) returning id`, args)
+				insert into courses (owner_id, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope, holes_planned)
+				values (@who, @name, @tee, @rating, @slope, @front_rating, @front_slope, @back_rating, @back_slope, @planned) returning id`, args)
 		} else {
 			args["id"] = c.ID
 			err = changeOne(ctx, tx.q, `
 				update courses set name = @name, tee = @tee, rating = @rating, slope = @slope, front_rating = @front_rating,
-					front_slope = @front_slope, back_rating = @back_rating, back_slope = @back_slope
-				where id = @id and owner_id = @who`, args)
+					front_slope = @front_slope, back_rating = @back_rating, back_slope = @back_slope, holes_planned = @planned
+				where id = @id and owner_id = @who and removed_at is null`, args)
 		}
 		if err != nil {
 			return err

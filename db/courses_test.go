@@ -38,7 +38,7 @@ func TestCourses(t *testing.T) {
 		t.Fatal(err)
 	}
 	list, err := s.Courses(ctx, b)
-	want := []db.CourseLine{{ID: id, Name: "Harrow Fen Old", Tee: "white", Holes: 2, Par: 7, Yards: 542}}
+	want := []db.CourseLine{{ID: id, Name: "Harrow Fen Old", Tee: "white", Holes: 2, Size: 2, Par: 7, Yards: 542}}
 	if diff := cmp.Diff(want, list); diff != "" || err != nil {
 		t.Errorf("%v %s", err, diff)
 	}

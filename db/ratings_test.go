@@ -41,13 +41,25 @@ func TestRatingsAreFound(t *testing.T) {
 				t.Errorf("a rating without a course: %+v", r)
 			}
 		case *r.Course == named:
-			if *r.Rating != rating || *r.Slope != slope || len(r.Indexes) != 18 || r.Indexes[1] != 18 || r.Indexes[17] != 0 {
+			if *r.Rating != rating || *r.Slope != slope || r.Size != 3 || len(r.Indexes) != 18 || r.Indexes[1] != 18 || r.Indexes[17] != 0 {
 				t.Errorf("%+v", r)
 			}
 		case *r.Course == begun:
 			if *r.Rating != other || r.Slope != nil {
 				t.Errorf("%+v", r)
 			}
+		}
+	}
+	if err := s.RemoveCourse(ctx, a, begun); err != nil {
+		t.Fatal(err)
+	}
+	all, err = s.Ratings(ctx, a, a)
+	if err != nil || len(all) != 3 {
+		t.Fatalf("%+v, %v", all, err)
+	}
+	for _, r := range all {
+		if r.Rating != nil && *r.Rating == other && r.Course != nil {
+			t.Errorf("a removed course keeps rating its rounds, and is no page to go to: %+v", r)
 		}
 	}
 	if all, err := s.Ratings(ctx, b, b); err != nil || len(all) != 0 {

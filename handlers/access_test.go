@@ -34,7 +34,8 @@ var access = map[string]may{
 	"GET /": {303, 303, 303, 200}, "GET /join": open, "POST /join": {422, 422, 422, 422}, "POST /sign-in": {422, 422, 422, 422},
 	"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": typo,
 	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,
-	"GET /courses/{course}": private, "POST /courses/{course}": typo,
+	"GET /courses/{course}": private, "POST /courses/{course}": {422, 404, 404, 303}, "POST /courses/{course}/use-card": {303, 303, 303, 303},
+	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/restore": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
 	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
 	"POST /account/devices": absent, "POST /account/delete": typo, "POST /account/invite": absent,
 	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "GET /reset": open, "POST /reset": {422, 422, 422, 422},
@@ -62,7 +63,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /sign-out",
+	"POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /courses/{course}/remove", "POST /courses/{course}/restore", "POST /sign-out",
 }
 
 // Every route that the router knows, for everybody. A route that is not in the
@@ -109,6 +110,12 @@ func TestAccess(t *testing.T) {
 		steered := row.others
 		if name == "GET /accounts" || name == "POST /accounts/{player}/reset" {
 			steered = http.StatusOK // the steward's own
+		}
+		if name == "POST /courses/{course}/merge" {
+			steered = http.StatusUnprocessableEntity // the steward's too, and no other course is named
+		}
+		if name == "POST /courses/{course}/remove" || name == "POST /courses/{course}/restore" {
+			steered = http.StatusSeeOther // of anybody's course, as may who added it
 		}
 		for _, c := range []struct {
 			as   string

@@ -1,51 +1,195 @@
 package handlers
 
 import (
-	"fmt"
 	"net/http"
+	"slices"
 	"strconv"
-	"strings"
-
-	"github.com/go-chi/chi/v5"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
+	"strokeledger/web/layout"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
 func (s *server) courses(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	all, err := s.store.Courses(r.Context(), p.ID)
+	listed, err := s.listedCourses(r)
 	if err != nil {
 		return err
 	}
-	var listed []pages.ListedCourse
-	for _, c := range all {
-		listed = append(listed, pages.ListedCourse{ID: c.ID, Name: c.Name, Tee: c.Tee, Holes: c.Holes, Par: c.Par, Length: golf.Yards.Of(c.Yards), Mine: c.Mine})
+	removed, err := s.justRemoved(r)
+	if err != nil {
+		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewCourses(shell(r), listed, unitsOf(p)).View())
+	return show(w, r, http.StatusOK, pages.NewCourses(shell(r), listed, removed, unitsOf(me(r))).View())
 }
 
-func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, pages.NewCoursePage(shell(r), pages.CourseForm{}, paths.NewCourse, true, unitsOf(me(r))).View())
+func (s *server) listedCourses(r *http.Request) ([]pages.ListedCourse, error) {
+	all, err := s.store.Courses(r.Context(), me(r).ID)
+	var listed []pages.ListedCourse
+	for _, c := range all {
+		listed = append(listed, pages.ListedCourse{ID: c.ID, Name: c.Name, Tee: c.Tee, Holes: c.Holes, Size: c.Size, Par: c.Par,
+			Length: golf.Yards.Of(c.Yards), Mine: c.Mine, Times: c.Times})
+	}
+	return listed, err
+}
+
+// choices are the courses to choose from.
+func (s *server) choices(r *http.Request, chosen string) ([]pages.Choice, error) {
+	listed, err := s.listedCourses(r)
+	var choices []pages.Choice
+	for _, c := range listed {
+		choices = append(choices, pages.CourseChoice(c, strconv.FormatInt(int64(c.ID), 10) == chosen))
+	}
+	return choices, err
+}
+
+// justRemoved confirms the removal that the address names, where the player can
+// undo it.
+func (s *server) justRemoved(r *http.Request) (pages.Removed, error) {
+	n, err := strconv.ParseInt(r.FormValue("removed"), 10, 64)
+	if err != nil {
+		return pages.Removed{}, nil
+	}
+	all, err := s.store.RemovedCourses(r.Context(), me(r).ID)
+	if err != nil {
+		return pages.Removed{}, err
+	}
+	for _, c := range all {
+		if c.ID == golf.CourseID(n) {
+			return pages.NewRemoved(c.ID, c.Name, c.Tee), nil
+		}
+	}
+	return pages.Removed{}, nil
+}
+
+// ofCourse reads the course of the address.
+func (s *server) ofCourse(r *http.Request) (db.Course, error) {
+	n, err := id(r, "course")
+	if err != nil {
+		return db.Course{}, err
+	}
+	return s.store.Course(r.Context(), golf.CourseID(n))
+}
+
+func isMine(r *http.Request, c db.Course) bool { return c.Owner != nil && *c.Owner == me(r).ID }
+
+// confirmations of the page of a course, by the code in its address.
+var confirmations = map[string]string{
+	"saved":    "The course is saved.",
+	"restored": "The course is back.",
+	"merged":   "The two courses are one now.",
+	"used":     "The chosen rounds have this card now.",
 }
 
 func (s *server) course(w http.ResponseWriter, r *http.Request) error {
+	c, err := s.ofCourse(r)
+	if err != nil {
+		return err
+	}
+	page := shell(r)
+	page.Flash = confirmations[r.FormValue("done")]
+	return s.showCourse(w, r, http.StatusOK, page, c, pages.SeenCourse{Form: formOf(c, unitsOf(me(r)))})
+}
+
+// showCourse shows a course with a form as it was typed.
+func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, c db.Course, seen pages.SeenCourse) error {
+	p := me(r)
+	seen.ID, seen.Name, seen.Tee, seen.Size, seen.Holes = c.ID, c.Name, c.Tee, c.Size(), c.Holes
+	seen.Mine, seen.Steward = isMine(r, c), p.Steward
+	for _, x := range ratingsOf(&c) {
+		if *x.to != nil {
+			seen.Facts = append(seen.Facts, pages.Fact{Name: x.label, Value: number(**x.to)})
+		}
+	}
+	other, err := s.store.OtherCards(r.Context(), p.ID, c.ID)
+	if err != nil {
+		return err
+	}
+	for _, o := range other {
+		seen.OtherCard = append(seen.OtherCard, pages.OtherCard{ID: o.Round, Day: o.PlayedOn, Holes: o.Holes})
+	}
+	if p.Steward {
+		if seen.Others, err = s.choices(r, r.FormValue("same")); err != nil {
+			return err
+		}
+		own := strconv.FormatInt(int64(c.ID), 10)
+		seen.Others = slices.DeleteFunc(seen.Others, func(o pages.Choice) bool { return o.Value == own })
+	}
+	return show(w, r, status, pages.NewCoursePage(page, seen, unitsOf(p)).View())
+}
+
+// useCard gives chosen rounds of the player the card of the course.
+func (s *server) useCard(w http.ResponseWriter, r *http.Request) error {
+	c, err := s.ofCourse(r)
+	if err != nil {
+		return err
+	}
+	other, err := s.store.OtherCards(r.Context(), me(r).ID, c.ID)
+	if err != nil {
+		return err
+	}
+	if err := r.ParseForm(); err != nil {
+		return err
+	}
+	for _, o := range other {
+		if !slices.Contains(r.PostForm["round"], strconv.FormatInt(int64(o.Round), 10)) {
+			continue
+		}
+		if err := s.store.UseCard(r.Context(), me(r).ID, o.Round, c.Holes); err != nil {
+			return err
+		}
+	}
+	return then(w, r, paths.Course(c.ID)+"?done=used")
+}
+
+func (s *server) removeCourse(w http.ResponseWriter, r *http.Request) error {
 	n, err := id(r, "course")
 	if err != nil {
 		return err
 	}
-	c, err := s.store.Course(r.Context(), golf.CourseID(n))
+	if err := s.store.RemoveCourse(r.Context(), me(r).ID, golf.CourseID(n)); err != nil {
+		return err
+	}
+	return then(w, r, paths.Courses+"?removed="+strconv.FormatInt(n, 10))
+}
+
+func (s *server) restoreCourse(w http.ResponseWriter, r *http.Request) error {
+	n, err := id(r, "course")
 	if err != nil {
 		return err
 	}
-	p := me(r)
-	f := pages.CourseForm{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope),
-		FrontRating: optional(c.FrontRating), FrontSlope: optional(c.FrontSlope), BackRating: optional(c.BackRating), BackSlope: optional(c.BackSlope), Card: form.WriteCard(c.Holes, unitsOf(p).Far)}
-	mine := c.Owner != nil && *c.Owner == p.ID
-	return show(w, r, http.StatusOK, pages.NewCoursePage(shell(r), f, paths.Course(c.ID), mine, unitsOf(p)).View())
+	if err := s.store.RestoreCourse(r.Context(), me(r).ID, golf.CourseID(n)); err != nil {
+		return err
+	}
+	return then(w, r, paths.Course(golf.CourseID(n))+"?done=restored")
+}
+
+// mergeCourse is the steward's: a duplicate goes, its rounds move.
+func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
+	if !me(r).Steward {
+		return golf.ErrNotFound
+	}
+	c, err := s.ofCourse(r)
+	if err != nil {
+		return err
+	}
+	kept, err := strconv.ParseInt(r.FormValue("same"), 10, 64)
+	if err != nil || golf.CourseID(kept) == c.ID {
+		return s.showCourse(w, r, http.StatusUnprocessableEntity, shell(r), c, pages.SeenCourse{Form: formOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
+	}
+	if err := s.store.MergeCourse(r.Context(), me(r).ID, c.ID, golf.CourseID(kept)); err != nil {
+		return err
+	}
+	return then(w, r, paths.Course(golf.CourseID(kept))+"?done=merged")
+}
+
+// formOf is the form of a course as it is.
+func formOf(c db.Course, units form.Units) pages.CourseForm {
+	return pages.CourseForm{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope),
+		FrontRating: optional(c.FrontRating), FrontSlope: optional(c.FrontSlope), BackRating: optional(c.BackRating), BackSlope: optional(c.BackSlope),
+		Card: form.WriteCard(c.Size(), c.Holes, units.Far)}
 }
 
 func optional(x *float64) string {
@@ -53,72 +197,4 @@ func optional(x *float64) string {
 		return ""
 	}
 	return number(*x)
-}
-
-// saveCourse makes a course, or changes one of the player's.
-func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	var c db.Course
-	at := paths.NewCourse
-	if chi.URLParam(r, "course") != "" {
-		n, err := id(r, "course")
-		if err != nil {
-			return err
-		}
-		c.ID, at = golf.CourseID(n), paths.Course(golf.CourseID(n))
-	}
-	f := pages.CourseForm{Name: strings.TrimSpace(r.FormValue("name")), Tee: strings.TrimSpace(r.FormValue("tee")), Rating: r.FormValue("rating"),
-		Slope: r.FormValue("slope"), Card: r.FormValue("card"), Problems: map[string]string{},
-		FrontRating: r.FormValue("front_rating"), FrontSlope: r.FormValue("front_slope"), BackRating: r.FormValue("back_rating"), BackSlope: r.FormValue("back_slope")}
-	readCourse(&c, f, unitsOf(p).Far)
-	if len(f.Problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewCoursePage(shell(r), f, at, true, unitsOf(p)).View())
-	}
-	if _, err := s.store.SaveCourse(r.Context(), p.ID, c); err != nil {
-		return err
-	}
-	return then(w, r, paths.Courses)
-}
-
-// readCourse reads what was typed into a course, and notes what is wrong.
-func readCourse(c *db.Course, f pages.CourseForm, unit golf.Unit) {
-	checkName(f.Name, f.Problems)
-	if !sayable(f.Tee, 80) {
-		f.Problems["tee"] = "Allowed: at most 80 letters, each of which can be seen."
-	}
-	c.Name, c.Tee = f.Name, f.Tee
-	for _, x := range []struct {
-		text, field string
-		low, high   float64
-		to          **float64
-	}{
-		{f.Rating, "rating", 20, 90, &c.Rating}, {f.Slope, "slope", 55, 155, &c.Slope},
-		{f.FrontRating, "front_rating", 10, 50, &c.FrontRating}, {f.FrontSlope, "front_slope", 55, 155, &c.FrontSlope},
-		{f.BackRating, "back_rating", 10, 50, &c.BackRating}, {f.BackSlope, "back_slope", 55, 155, &c.BackSlope},
-	} {
-		if *x.to = nil; x.text != "" {
-			number := between(x.text, x.low, x.high, x.field, f.Problems)
-			*x.to = &number
-		}
-	}
-	holes, problem := form.ParseCard(f.Card, unit)
-	if problem != "" {
-		f.Problems["card"] = problem
-	}
-	c.Holes = holes
-}
-
-// choices are the courses to begin a round on.
-func (s *server) choices(r *http.Request, chosen string) ([]pages.Choice, error) {
-	all, err := s.store.Courses(r.Context(), me(r).ID)
-	var choices []pages.Choice
-	for _, c := range all {
-		value := strconv.FormatInt(int64(c.ID), 10)
-		name := c.Name
-		if c.Tee != "" {
-			name += ", " + c.Tee
-		}
-		choices = append(choices, pages.Choice{Value: value, Name: fmt.Sprintf("%s, %d holes, par %d", name, c.Holes, c.Par), Chosen: value == chosen})
-	}
-	return choices, err
 }

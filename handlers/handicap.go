@@ -33,7 +33,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	courses := map[golf.RoundID]pages.RatedCourse{}
 	for _, h := range history {
 		if _, known := rated[h.ID]; !known {
-			continue // taken away between the two questions
+			continue // removed between the two questions
 		}
 		score, err := scoreOf(h, rated[h.ID])
 		if err != nil {
@@ -65,6 +65,8 @@ func scoreOf(h db.PlayedRound, c db.Rated) (handicap.Score, error) {
 	rating, slope := c.Rating, c.Slope
 	if len(s.Holes) == 9 {
 		switch {
+		case c.Size == 9 && rating != nil && slope != nil:
+			// the ratings of a nine-hole course are those of its nine
 		case last <= 9:
 			rating, slope = c.FrontRating, c.FrontSlope
 		case first > 9:

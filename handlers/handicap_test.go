@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 )
 
@@ -24,5 +25,32 @@ func TestHandicapFromTheRounds(t *testing.T) {
 	}
 	if a := v.get("/players/1/handicap"); !strings.Contains(a.body, "Your unofficial estimate is ") || strings.Count(a.body, "yes") != 2 {
 		t.Errorf("six rounds on a rated course: %s", a.body)
+	}
+}
+
+// The rating of a nine-hole course is that of its nine holes; the ratings of
+// each nine are for courses of eighteen.
+func TestTheRatingOfANineHoleCourse(t *testing.T) {
+	played := db.PlayedRound{Target: 84}
+	for n := 1; n <= 9; n++ {
+		played.Round.Holes = append(played.Round.Holes, golf.Hole{Number: n, Par: 4, ScoreOnly: 5, Shots: []golf.Shot{{Lie: golf.Tee, Distance: 380 * golf.Yard}}})
+	}
+	of := func(x float64) *float64 { return &x }
+	for _, c := range []struct {
+		name          string
+		course        db.Rated
+		rating, slope float64
+	}{
+		{"nine holes", db.Rated{Size: 9, Rating: of(35.2), Slope: of(121)}, 35.2, 121},
+		{"nine holes, typed under the front nine", db.Rated{Size: 9, FrontRating: of(35.2), FrontSlope: of(121)}, 35.2, 121},
+		{"nine holes, a rating alone", db.Rated{Size: 9, Rating: of(35.2)}, 0, 0},
+		{"nine of eighteen", db.Rated{Size: 18, Rating: of(71.2), Slope: of(126), FrontRating: of(35.7), FrontSlope: of(127)}, 35.7, 127},
+		{"nine of eighteen, not rated by nines", db.Rated{Size: 18, Rating: of(71.2), Slope: of(126)}, 0, 0},
+	} {
+		c.course.Indexes = make([]int, 18)
+		score, err := scoreOf(played, c.course)
+		if err != nil || score.Rating != c.rating || score.Slope != c.slope {
+			t.Errorf("%s: %v %v, %v", c.name, score.Rating, score.Slope, err)
+		}
 	}
 }

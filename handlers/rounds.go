@@ -135,14 +135,14 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	}
 	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
 		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: note, CourseID: &c.ID}
-	if len(c.Holes) == 18 && c.Holes[0].Length > 0 {
+	if c.Size() == 0 {
+		c.Planned = 18 // nobody has said how many it has
+	}
+	if len(c.Holes) == 18 {
 		kept.Par18 = parOf(c.Holes)
 	}
-	for _, h := range c.Holes {
+	for _, h := range c.Card() {
 		kept.Holes = append(kept.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
-	}
-	if len(kept.Holes) == 0 {
-		return golf.ErrNotFound
 	}
 	id, err := s.store.NewRound(r.Context(), p.ID, kept)
 	if err != nil {
@@ -152,7 +152,7 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 }
 
 // chosenCourse is the course that a round begins on: one that is there, or a
-// new one whose card is told hole by hole.
+// new one whose card is described hole by hole.
 func (s *server) chosenCourse(r *http.Request, id golf.CourseID) (db.Course, error) {
 	name := strings.TrimSpace(r.FormValue("new_course"))
 	if name == "" {
@@ -166,14 +166,9 @@ func (s *server) chosenCourse(r *http.Request, id golf.CourseID) (db.Course, err
 	if err != nil || holes < 1 || holes > 18 {
 		holes = 18
 	}
-	c := db.Course{Name: name, Tee: tee}
-	if c.ID, err = s.store.SaveCourse(r.Context(), me(r).ID, c); err != nil {
-		return c, err
-	}
-	for i := range holes {
-		c.Holes = append(c.Holes, golf.CardHole{Number: i + 1, Par: 4})
-	}
-	return c, nil
+	c := db.Course{Name: name, Tee: tee, Planned: holes}
+	c.ID, err = s.store.SaveCourse(r.Context(), me(r).ID, c)
+	return c, err
 }
 
 func parOf(card []golf.CardHole) int {

@@ -83,8 +83,11 @@ func TestACourseIsToldHoleByHole(t *testing.T) {
 	if a := v.post("/rounds/1/holes/2", "line", "g20 2", "version", "0", "par", "3", "length", "155"); a.status != http.StatusSeeOther || a.location != "/rounds/1" {
 		t.Fatalf("%d %s", a.status, a.body)
 	}
-	if body := v.get("/courses/1").body; !strings.Contains(body, "4 380 7\n3 155\n") {
-		t.Error("the course was not told")
+	course := readForm(v.get("/courses/1").body)
+	for field, want := range map[string]string{"par-1": "4", "length-1": "380", "index-1": "7", "par-2": "3", "length-2": "155", "index-2": "", "holes": "2"} {
+		if course.Get(field) != want {
+			t.Errorf("%s of the course is %q", field, course.Get(field))
+		}
 	}
 	if body := v.get("/rounds/1").body; !strings.Contains(body, "par 7, 535 yd") {
 		t.Error("the statement does not know the card")

@@ -129,7 +129,7 @@ func (s site) steward() visitor {
 // and returns the round's path.
 func (v visitor) withRound() string {
 	v.t.Helper()
-	if a := v.post("/courses/new", "name", "Harrow Fen", "card", "4 384\n3 158\n5 498\n"); a.status != http.StatusSeeOther {
+	if a := v.post("/courses/new", "name", "Harrow Fen", "holes", "3", "anyway", "holes:3", "paste", "4 384\n3 158\n5 498\n"); a.status != http.StatusSeeOther {
 		v.t.Fatalf("%d %s", a.status, a.body)
 	}
 	a := v.post("/rounds/new", "course", "1", "date", "2026-05-02")

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"strokeledger/analysis/golf"
-	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -13,75 +12,81 @@ import (
 // Courses lists the courses of the server.
 type Courses struct {
 	layout.Page
-	Lede string
-	Rows []CourseRow
-	New  string
+	Lede    string
+	Rule    string // who sees and edits what
+	Rows    []CourseRow
+	New     string
+	Removed Removed
 }
 
 // CourseRow is one course of the list.
 type CourseRow struct {
-	At, Name, Tee, Holes, Par, Length string
-	Mine                              bool
+	At, Name, Holes, Par, Length, Times string
+	Said                                string // its tees, and whether it is the player's
 }
 
 // ListedCourse is what a row is made of.
 type ListedCourse struct {
-	ID         golf.CourseID
-	Name, Tee  string
-	Holes, Par int
-	Length     golf.Distance
-	Mine       bool
+	ID               golf.CourseID
+	Name, Tee        string
+	Holes, Size, Par int // holes known so far, and in all
+	Length           golf.Distance
+	Mine             bool
+	Times            int // rounds of the player on it
+}
+
+// Removed is a confirmation that a course was removed, with the way back.
+type Removed struct{ Text, Undo string }
+
+// NewRemoved says what was removed.
+func NewRemoved(id golf.CourseID, name, tee string) Removed {
+	return Removed{fmt.Sprintf("Removed: %s. Rounds on it keep their card. You can undo this for 30 days.", joined(name, tee)), paths.RestoreCourse(id)}
 }
 
 // NewCourses makes the page.
-func NewCourses(page layout.Page, all []ListedCourse, units form.Units) Courses {
+func NewCourses(page layout.Page, all []ListedCourse, removed Removed, units form.Units) Courses {
 	page.Title, page.Here = "Courses", paths.Courses
-	p := Courses{Page: page, New: paths.NewCourse, Lede: "Courses are shared with everybody on this server. Whoever put one in may change it; rounds keep their own copy."}
-	if len(all) == 0 {
-		p.Lede = "No course yet. Put yours in once: par and length of its holes."
-	}
+	p := Courses{Page: page, New: paths.NewCourse, Removed: removed, Lede: "No course yet. Add yours once: par and length of each hole.",
+		Rule: "Everyone on this server can play these courses. Only the person who added a course can edit it. A round keeps its own copy of the card."}
+	most := ListedCourse{}
 	for _, c := range all {
-		p.Rows = append(p.Rows, CourseRow{At: paths.Course(c.ID), Name: c.Name, Tee: c.Tee, Holes: fmt.Sprint(c.Holes), Par: fmt.Sprint(c.Par),
-			Length: far(golf.Tee, c.Length, units), Mine: c.Mine})
+		row := CourseRow{At: paths.Course(c.ID), Name: c.Name, Said: c.Tee, Holes: fmt.Sprint(c.Holes), Par: fmt.Sprint(c.Par), Length: sum(c.Length, units)}
+		if c.Mine {
+			row.Said = joined(c.Tee, "yours")
+		}
+		if c.Holes < c.Size {
+			row.Holes, row.Par, row.Length = soFar(c.Holes, c.Size), "", ""
+		}
+		if c.Times > 0 {
+			row.Times = fmt.Sprint(c.Times)
+		}
+		if c.Times > most.Times {
+			most = c
+		}
+		p.Rows = append(p.Rows, row)
+	}
+	if len(all) > 0 {
+		p.Lede = capital(spelled(len(all))) + " " + word(len(all), "course", "courses")
+		if most.Times > 0 {
+			p.Lede += fmt.Sprintf("; %s on %s", plural(most.Times, "round", "rounds"), most.Name)
+		}
+		p.Lede += "."
 	}
 	return p
 }
 
-// CoursePage is where a course is put in, changed or looked at.
-type CoursePage struct {
-	layout.Page
-	Heading string
-	Save    string
-	Fields  []components.Field
-	Nines   []components.Field // ratings of each nine alone
-	Text    string             // the card as text: a line a hole
-	Wrong   string             // about the card
-	Mine    bool
-	Unit    string
+// soFar says how much is known of a course that is described while it is played.
+func soFar(known, size int) string {
+	return fmt.Sprintf("%d of %s so far", known, plural(size, "hole", "holes"))
 }
 
-// CourseForm is a course as it was typed, and what was wrong by field.
-type CourseForm struct {
-	Name, Tee, Rating, Slope, Card                 string
-	FrontRating, FrontSlope, BackRating, BackSlope string
-	Problems                                       map[string]string
-}
-
-// NewCoursePage makes the page; at is the address that saves.
-func NewCoursePage(page layout.Page, f CourseForm, at string, mine bool, units form.Units) CoursePage {
-	page.Title, page.Here = "Course", paths.Courses
-	p := CoursePage{Page: page, Heading: "A course", Save: at, Text: f.Card, Wrong: f.Problems["card"], Mine: mine, Unit: units.Far.String()}
-	p.Nines = []components.Field{
-		{Name: "front_rating", Label: "Rating of the front nine", Value: f.FrontRating, Mode: "decimal", Problem: f.Problems["front_rating"]},
-		{Name: "front_slope", Label: "Slope of the front nine", Value: f.FrontSlope, Mode: "decimal", Problem: f.Problems["front_slope"]},
-		{Name: "back_rating", Label: "Rating of the back nine", Value: f.BackRating, Mode: "decimal", Problem: f.Problems["back_rating"]},
-		{Name: "back_slope", Label: "Slope of the back nine", Value: f.BackSlope, Mode: "decimal", Problem: f.Problems["back_slope"]},
+// CourseChoice names a course to choose.
+func CourseChoice(c ListedCourse, chosen bool) Choice {
+	name := joined(c.Name, c.Tee)
+	if c.Holes < c.Size {
+		name += ", " + soFar(c.Holes, c.Size)
+	} else {
+		name += fmt.Sprintf(", %s, par %d", plural(c.Holes, "hole", "holes"), c.Par)
 	}
-	p.Fields = []components.Field{
-		{Name: "name", Label: "Course", Value: f.Name, Problem: f.Problems["name"]},
-		{Name: "tee", Label: "Tees", Value: f.Tee, Hint: "As the card calls them, may be left out.", Problem: f.Problems["tee"]},
-		{Name: "rating", Label: "Course rating", Value: f.Rating, Mode: "decimal", Hint: "As on the card, may be left out.", Problem: f.Problems["rating"]},
-		{Name: "slope", Label: "Slope", Value: f.Slope, Mode: "decimal", Hint: "55 to 155, may be left out.", Problem: f.Problems["slope"]},
-	}
-	return p
+	return Choice{Value: fmt.Sprint(c.ID), Name: name, Chosen: chosen}
 }

@@ -137,7 +137,7 @@ func place(q Asked) string {
 	if q.Round.Tee != "" {
 		at += ", " + q.Round.Tee + " tees"
 	}
-	return fmt.Sprintf("%s, par %d, %s", at, par, far(golf.Tee, golf.Yards.Of(yards), q.Units))
+	return fmt.Sprintf("%s, par %d, %s", at, par, sum(golf.Yards.Of(yards), q.Units))
 }
 
 // nextHole is the first hole of the card that has not been entered, or the

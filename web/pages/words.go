@@ -49,13 +49,32 @@ func here(whose paths.Whose, own string) string {
 	return paths.Coaching
 }
 
-// far writes a distance in the player's units.
+// far writes a distance in the player's units. One that was typed in them is
+// written as it was typed; a long one that comes from another unit has no
+// decimals, since nobody reads tenths of a metre on a hole.
 func far(lie golf.Lie, d golf.Distance, units form.Units) string {
 	unit := units.Far
 	if lie == golf.Green {
 		unit = units.Green
 	}
-	return plain(unit.In(d)) + " " + unit.String()
+	x := unit.In(d)
+	if tenths := x * 10; x >= 50 && math.Abs(tenths-math.Round(tenths)) > 1e-6 {
+		x = math.Round(x)
+	}
+	return plain(x) + " " + unit.String()
+}
+
+// sum writes a sum of lengths: a whole number, in thousands.
+func sum(d golf.Distance, units form.Units) string {
+	return grouped(int(math.Round(units.Far.In(d)))) + " " + units.Far.String()
+}
+
+// grouped writes a whole number that is not negative with its thousands apart.
+func grouped(n int) string {
+	if n < 1000 {
+		return strconv.Itoa(n)
+	}
+	return fmt.Sprintf("%s,%03d", grouped(n/1000), n%1000)
 }
 
 // capital writes a word with a capital letter.

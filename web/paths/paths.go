@@ -70,8 +70,26 @@ func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
 // RestoreRound brings it back.
 func RestoreRound(id golf.RoundID) string { return Round(id) + "/restore" }
 
-// Course is a course and, for who made it, where it is changed.
+// Course is a course and, for the player who added it, where it is edited.
 func Course(id golf.CourseID) string { return Courses + "/" + number(int64(id)) }
+
+// OtherTees is where a course is added with pars and indexes of another.
+func OtherTees(id golf.CourseID) string { return NewCourse + "?from=" + number(int64(id)) }
+
+// RoundOn begins a round on a course.
+func RoundOn(id golf.CourseID) string { return NewRound + "?course=" + number(int64(id)) }
+
+// UseCard gives rounds on a course its card.
+func UseCard(id golf.CourseID) string { return Course(id) + "/use-card" }
+
+// RemoveCourse removes a course.
+func RemoveCourse(id golf.CourseID) string { return Course(id) + "/remove" }
+
+// RestoreCourse brings it back.
+func RestoreCourse(id golf.CourseID) string { return Course(id) + "/restore" }
+
+// MergeCourse moves the rounds of a course to another and removes it.
+func MergeCourse(id golf.CourseID) string { return Course(id) + "/merge" }
 
 // Shot is a shot's place on the statement of its round.
 func Shot(hole, shot int) string {

@@ -34,21 +34,30 @@ func card84(t *testing.T) golf.Round {
 	return golf.Round{}
 }
 
-// newcomer makes an account, puts in the course of a round and begins it.
+// newcomer makes an account, adds the course of a round and begins it.
 func newcomer(t *testing.T, ctx context.Context, name string, r golf.Round) {
 	t.Helper()
 	do(t, ctx, chromedp.Navigate(app.URL+"/join"),
 		chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"), chromedp.SendKeys("#password", "a long password"),
 		Press("main form button"), chromedp.WaitReady("a.btn.main"),
 		chromedp.Navigate(app.URL+"/courses/new"),
-		chromedp.SendKeys("#name", "Course of "+name), chromedp.SendKeys("#card", form.WriteCard(r.Card(), golf.Yards)),
-		Press("main form button"), chromedp.WaitReady("table"))
+		chromedp.SendKeys("#name", "Course of "+name), chromedp.SetValue("#paste", cardText(r)),
+		Press("main form button.main"), chromedp.WaitReady(".flash"), chromedp.Navigate(app.URL+"/courses"), chromedp.WaitReady("table"))
 	link, err := chromedp.Run(ctx, chromedp.Attributes(fmt.Sprintf(`//a[text()="Course of %s"]`, name)))
 	if err != nil {
 		t.Fatal(err)
 	}
 	course := link["href"][strings.LastIndex(link["href"], "/")+1:]
 	do(t, ctx, chromedp.Navigate(app.URL+"/rounds/new?course="+course), Press("main form button.main"), chromedp.WaitReady("#line"))
+}
+
+// cardText is the card of a round as a player may paste it.
+func cardText(r golf.Round) string {
+	var b strings.Builder
+	for _, h := range r.Card() {
+		fmt.Fprintf(&b, "%d %s yd\n", h.Par, form.WriteLength(h.Length, golf.Yards))
+	}
+	return b.String()
 }
 
 // statementSays checks that the statement adds up to the score and to what was

@@ -90,7 +90,7 @@ func TestTwoProcessesOnOneDatabase(t *testing.T) {
 		return got.Header.Get("Location")
 	}
 	post(one, "/join", "token", token, "name", "Fay", "email", "fay@example.org", "password", "a long password")
-	post(two, "/courses/new", "name", "Fen", "card", "4 380\n3 150\n")
+	post(two, "/courses/new", "name", "Fen", "holes", "2", "anyway", "holes:2", "paste", "4 380\n3 150\n")
 	hole := post(one, "/rounds/new", "course", "1", "date", "2026-05-02")
 	post(two, hole, "line", "f140 g20 2", "version", "0")
 	got, err := c.Get(one + hole)

@@ -1,0 +1,103 @@
+package pages
+
+import (
+	"fmt"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// CoursePage is a course: its card, and for the player who added it the form.
+type CoursePage struct {
+	layout.Page
+	Heading, Lede string
+	Begin, Tees   string // addresses
+	Offer         CardOffer
+	Editor        *CourseEditor // nil for those who cannot edit it
+	Rows          []CourseHole
+	Facts         []Fact
+	Remove        string // address, empty for those who may not
+	Merge         string // address, empty for all but the steward
+	Others        []Choice
+	MergeWrong    string
+}
+
+// CourseHole is a hole of the card.
+type CourseHole struct{ Number, Par, Length, Index string }
+
+// CardOffer offers the course's card to rounds that have another.
+type CardOffer struct {
+	Heading, At string
+	Rounds      []OfferedRound
+}
+
+// OfferedRound is a round with another card.
+type OfferedRound struct{ ID, At, Text string }
+
+// OtherCard is what it is made of.
+type OtherCard struct {
+	ID    golf.RoundID
+	Day   time.Time
+	Holes int // whose card differs
+}
+
+// SeenCourse is a course to look at.
+type SeenCourse struct {
+	ID        golf.CourseID
+	Name, Tee string
+	Size      int
+	Holes     []golf.CardHole
+	Facts     []Fact // ratings
+	Mine      bool
+	Steward   bool // who looks is
+	Others    []Choice
+	OtherCard []OtherCard
+	MergeSaid string // what was wrong with a merge
+	Form      CourseForm
+}
+
+// NewCoursePage makes the page.
+func NewCoursePage(page layout.Page, c SeenCourse, units form.Units) CoursePage {
+	name := joined(c.Name, c.Tee)
+	page.Title, page.Here = name, paths.Courses
+	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(c.ID), Tees: paths.OtherTees(c.ID), Facts: c.Facts, Offer: newCardOffer(c)}
+	par, length := 0, golf.Distance(0)
+	for _, h := range c.Holes {
+		row := CourseHole{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: form.WriteLength(h.Length, units.Far) + " " + units.Far.String()}
+		if h.Index > 0 {
+			row.Index = fmt.Sprint(h.Index)
+		}
+		p.Rows = append(p.Rows, row)
+		par, length = par+h.Par, length+h.Length
+	}
+	if p.Lede = fmt.Sprintf("%s, par %d, %s.", plural(c.Size, "hole", "holes"), par, sum(length, units)); len(c.Holes) < c.Size {
+		p.Lede = capital(soFar(len(c.Holes), c.Size)) + "."
+	}
+	if c.Mine {
+		editor := NewCourseEditor(c.Form, paths.Course(c.ID), units)
+		p.Editor, p.Script = &editor, "course.js"
+	}
+	if c.Mine || c.Steward {
+		p.Remove = paths.RemoveCourse(c.ID)
+	}
+	if c.Steward && len(c.Others) > 0 {
+		p.Merge, p.Others, p.MergeWrong = paths.MergeCourse(c.ID), append([]Choice{{Name: "Choose a course"}}, c.Others...), c.MergeSaid
+	}
+	return p
+}
+
+func newCardOffer(c SeenCourse) CardOffer {
+	n := len(c.OtherCard)
+	if n == 0 {
+		return CardOffer{}
+	}
+	o := CardOffer{At: paths.UseCard(c.ID), Heading: fmt.Sprintf("Use this card in %s?", plural(n, "round", "rounds"))}
+	for _, r := range c.OtherCard {
+		o.Rounds = append(o.Rounds, OfferedRound{ID: fmt.Sprint(r.ID), At: paths.Round(r.ID),
+			Text: fmt.Sprintf("%s: %s", r.Day.Format("2 Jan 2006"), plural(r.Holes, "hole differs", "holes differ"))})
+	}
+	return o
+}
