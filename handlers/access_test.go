@@ -40,7 +40,8 @@ var access = map[string]may{
 	"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": typo, "POST /import/confirm": absent,
 	"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 404, 303},
 	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
-	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 404, 303},
+	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303},
+	"GET /removed": private, "POST /removed": absent, "GET /welcome": private, "POST /welcome": typo,
 	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": absent,
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
@@ -61,7 +62,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /sign-out",
+	"POST /rounds/{round}/remove", "POST /sign-out",
 }
 
 // Every route that the router knows, for everybody. A route that is not in the

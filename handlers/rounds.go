@@ -92,7 +92,11 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 			return err
 		}
 	}
-	return show(w, r, status, pages.NewStatement(shell(r), q).View())
+	page := shell(r)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, status, pages.NewStatement(page, q).View())
 }
 
 func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
@@ -192,18 +196,7 @@ func (s *server) removeRound(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
 		return err
 	}
-	return then(w, r, fmt.Sprintf("%s?removed=%d", paths.Rounds, n))
-}
-
-func (s *server) restoreRound(w http.ResponseWriter, r *http.Request) error {
-	n, err := id(r, "round")
-	if err != nil {
-		return err
-	}
-	if err := s.store.RestoreRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
-		return err
-	}
-	return then(w, r, paths.Round(golf.RoundID(n)))
+	return gone(w, r, paths.Rounds, db.RemovedRound, me(r).ID, n)
 }
 
 // export sends the player's rounds as a shots file.

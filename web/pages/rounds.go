@@ -26,7 +26,6 @@ type Rounds struct {
 	Import  string
 
 	Everything string // address of the whole account as one file
-	Restore    string // address that brings back what was just taken away
 	Courses    []Choice
 	From       components.Field
 	To         components.Field
@@ -64,11 +63,10 @@ type ListedRound struct {
 // RoundsOf says whose rounds are listed, and what else there is to say.
 type RoundsOf struct {
 	Whose   paths.Whose
-	Name    string       // the player's
-	Removed golf.RoundID // a round that was just taken away, 0 for none
-	Unread  int          // notes with something new for the player
-	Waiting []string     // who accepted to be the player's coach and is not let in yet
-	Due     Assignment   // what is to be practised first; none without a What
+	Name    string     // the player's
+	Unread  int        // notes with something new for the player
+	Waiting []string   // who accepted to be the player's coach and is not let in yet
+	Due     Assignment // what is to be practised first; none without a What
 	Today   golf.Date
 }
 
@@ -106,9 +104,6 @@ func NewRounds(page layout.Page, of RoundsOf, all []ListedRound, narrow Narrow) 
 	}
 	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: narrow.From.String()}
 	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: narrow.To.String()}
-	if of.Removed != 0 {
-		p.Restore = paths.RestoreRound(of.Removed)
-	}
 	for _, l := range all {
 		p.Rows = append(p.Rows, l.row(of.Whose))
 	}

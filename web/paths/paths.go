@@ -25,6 +25,8 @@ const (
 	Devices   = "/account/devices"
 	Delete    = "/account/delete"
 	Invite    = "/account/invite"
+	Removed   = "/removed"
+	Welcome   = "/welcome"
 	Export    = "/export/shots.csv"
 	Import    = "/import"
 
@@ -49,11 +51,11 @@ func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" 
 // Note is where the note of a round is saved.
 func Note(id golf.RoundID) string { return Round(id) + "/note" }
 
-// RemoveRound takes a round away.
-func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
+// Details is where day, course, target and card of a round are put right.
+func Details(id golf.RoundID) string { return Round(id) + "/details" }
 
-// RestoreRound brings it back.
-func RestoreRound(id golf.RoundID) string { return Round(id) + "/restore" }
+// RemoveRound removes a round.
+func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
 
 // Course is a course and, for who made it, where it is changed.
 func Course(id golf.CourseID) string { return Courses + "/" + number(int64(id)) }
