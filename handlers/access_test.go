@@ -41,6 +41,7 @@ var access = map[string]may{
 	"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {422, 404, 404, 303},
 	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
 	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303},
+	"GET /rounds/{round}/details": own, "POST /rounds/{round}/details": {422, 404, 404, 303},
 	"GET /removed": private, "POST /removed": absent, "GET /welcome": private, "POST /welcome": typo,
 	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": absent,
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},

@@ -67,6 +67,8 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.NewRound, s.page(s.beginRound))
 	r.Get(paths.Rounds+"/{round}", s.page(s.round))
 	r.Post(paths.Rounds+"/{round}/remove", s.page(s.removeRound))
+	r.Get(paths.Rounds+"/{round}/details", s.page(s.details))
+	r.Post(paths.Rounds+"/{round}/details", s.page(s.saveDetails))
 	r.Get(paths.Rounds+"/{round}/holes/{hole}", s.page(s.hole))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}", s.page(s.saveHole))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/echo", s.page(s.echoHole))

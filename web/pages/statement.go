@@ -37,7 +37,8 @@ type Statement struct {
 	Missed  []MissedPutt
 	Holes   []OpenHole
 	Enter   string // address at which the round goes on
-	Remove  string // address that takes it away
+	Remove  string // address that removes it; empty for a coach
+	Details string // address that puts day, course and target right; empty for a coach
 	Note    components.Field
 	NoteAt  string // address that saves the note
 	Checks  []NineCheck
@@ -95,9 +96,9 @@ type Asked struct {
 func NewStatement(page layout.Page, q Asked) Statement {
 	page.Title = "Statement of " + day(q.Round.Date)
 	page.Here = here(q.Whose, paths.Rounds)
-	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
+	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID), Details: paths.Details(q.ID)}
 	if q.Of != "" {
-		s.At, s.Remove, s.Day = q.Of+". "+s.At, "", q.Note
+		s.At, s.Remove, s.Details, s.Day = q.Of+". "+s.At, "", "", q.Note
 	}
 	if left := len(q.Card) - len(q.Round.Holes); left > 0 && q.Of == "" {
 		s.Left = plural(left, "hole is", "holes are") + " not entered yet."
