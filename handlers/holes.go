@@ -127,18 +127,11 @@ func keepSaid(shots, before []golf.Shot) {
 	}
 }
 
-// nextHole is where a round goes on after a hole: the next one that has not
-// been entered, and the statement after the last.
+// nextHole is where a round goes on after a hole: the next one in the order of
+// play that has not been entered, and the statement after the last.
 func nextHole(kept db.Round, hole int) string {
-	for _, h := range kept.Holes {
-		if h.Number > hole && h.Line == "" {
-			return paths.Hole(kept.ID, h.Number)
-		}
-	}
-	for _, h := range kept.Holes {
-		if h.Number != hole && h.Line == "" {
-			return paths.Hole(kept.ID, h.Number)
-		}
+	if next, open := kept.NextAfter(hole); open {
+		return paths.Hole(kept.ID, next)
 	}
 	return paths.Round(kept.ID)
 }

@@ -57,7 +57,7 @@ func HoleField(field string, hole int) string { return fmt.Sprintf("%s-%d", fiel
 // NewDetails makes the page.
 func NewDetails(page layout.Page, f DetailsForm) Details {
 	page.Title, page.Here = "Day, course and target", paths.Rounds
-	d := Details{Page: page, At: paths.Details(f.ID), Back: paths.Round(f.ID), Unit: unitWord(f.Unit), Taken: f.Problems["take"],
+	d := Details{Page: page, At: paths.Details(f.ID), Back: paths.Round(f.ID), Unit: f.Unit.String(), Taken: f.Problems["take"],
 		Take: append([]Choice{{"", "none: as typed here", f.Values["take"] == ""}}, f.Courses...)}
 	field := func(name, label, hint string) components.Field {
 		if problem := f.Problems[name]; problem != "" {

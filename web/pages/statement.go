@@ -81,6 +81,7 @@ type Asked struct {
 	On      string // the hole, or hole and shot, about which a note is to be written
 	Typed   Typed
 	ID      golf.RoundID
+	First   int        // hole at which the round began, 0 for the first of the card
 	Round   golf.Round // the holes entered
 	Card    []golf.CardHole
 	Account account.Account
@@ -141,16 +142,18 @@ func place(q Asked) string {
 	return fmt.Sprintf("%s, par %d, %s", at, par, far(golf.Tee, golf.Yards.Of(yards), q.Units))
 }
 
-// nextHole is the first hole of the card that has not been entered, or the
-// first of all.
+// nextHole is the first hole in the order of play that has not been entered, or
+// the first of the card.
 func nextHole(q Asked) int {
 	entered := map[int]bool{}
 	for _, h := range q.Round.Holes {
 		entered[h.Number] = true
 	}
-	for _, h := range q.Card {
-		if !entered[h.Number] {
-			return h.Number
+	for _, early := range []bool{false, true} { // the round goes on at hole 1 after the end of the card
+		for _, h := range q.Card {
+			if !entered[h.Number] && (h.Number < q.First) == early {
+				return h.Number
+			}
 		}
 	}
 	if len(q.Card) == 0 {
