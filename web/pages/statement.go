@@ -42,10 +42,13 @@ type Statement struct {
 	Note    components.Field
 	NoteAt  string // address that saves the note
 	Checks  []NineCheck
+	Counts  string // fairways, greens, putts, up and downs
+	Agrees  string // that the card's nines agree with the holes; empty when not
 	Left    string // how many holes are not entered yet, empty when none
 	Day     string // weather and greens, to a coach
 
 	Notes      []NoteCard
+	CardFirst  bool // the card's nines are asked for before all else
 	NotesFirst bool // something in them is new, or waits for an answer
 	Write      NoteForm
 	CanWrite   bool // somebody would read it
@@ -118,8 +121,8 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	s.doubles(q)
 	s.Missed = missedPutts(q)
 	s.Holes = openHoles(q)
-	s.Note, s.NoteAt = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: q.Note}, paths.Note(q.ID)
-	s.Checks = nineChecks(q)
+	s.checks(q)
+	s.Counts = countsLine(q.Account.Counts, len(q.Round.Holes))
 	s.Trouble = trouble(q)
 	if len(s.Trouble.Doubles) > 0 {
 		s.Script = "walk.js"
