@@ -33,7 +33,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	courses := map[golf.RoundID]pages.RatedCourse{}
 	for _, h := range history {
 		if _, known := rated[h.ID]; !known {
-			continue // taken away between the two questions
+			continue // removed between the two questions
 		}
 		score, err := scoreOf(h, rated[h.ID])
 		if err != nil {

@@ -50,3 +50,15 @@ func TestWhatWasRemovedIsNamed(t *testing.T) {
 		t.Errorf("%+v", empty)
 	}
 }
+
+// The first visit offers what is kept, and says beside each field what is wrong.
+func TestTheFirstVisitIsAsked(t *testing.T) {
+	w := NewWelcome(layout.Page{}, WelcomeForm{Target: "79", Far: "m", Green: "ft"})
+	if w.Target.Value != "79" || !w.Far.All[1].Chosen || w.Far.All[0].Chosen || !w.Green.All[0].Chosen || w.Far.Problem != "" {
+		t.Errorf("%+v", w)
+	}
+	w = NewWelcome(layout.Page{}, WelcomeForm{Target: "60", Problems: map[string]string{"target": "Allowed: 68 to 110.", "green": "Choose feet or metres."}})
+	if w.Target.Problem == "" || w.Green.Problem == "" || w.Far.Problem != "" {
+		t.Errorf("%+v", w)
+	}
+}

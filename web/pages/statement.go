@@ -145,26 +145,6 @@ func place(q Asked) string {
 	return fmt.Sprintf("%s, par %d, %s", at, par, far(golf.Tee, golf.Yards.Of(yards), q.Units))
 }
 
-// nextHole is the first hole in the order of play that has not been entered, or
-// the first of the card.
-func nextHole(q Asked) int {
-	entered := map[int]bool{}
-	for _, h := range q.Round.Holes {
-		entered[h.Number] = true
-	}
-	for _, early := range []bool{false, true} { // the round goes on at hole 1 after the end of the card
-		for _, h := range q.Card {
-			if !entered[h.Number] && (h.Number < q.First) == early {
-				return h.Number
-			}
-		}
-	}
-	if len(q.Card) == 0 {
-		return 1
-	}
-	return q.Card[0].Number
-}
-
 // account fills in the lines from target to score, and returns what is printed
 // for each part of the game. What is printed adds up, by lines and by bands.
 func (s *Statement) account(q Asked) map[golf.Category]float64 {

@@ -105,3 +105,23 @@ func countsLine(c account.Counts, holes int) string {
 	}
 	return line
 }
+
+// nextHole is the first hole in the order of play that has not been entered, or
+// the first of the card.
+func nextHole(q Asked) int {
+	entered := map[int]bool{}
+	for _, h := range q.Round.Holes {
+		entered[h.Number] = true
+	}
+	for _, early := range []bool{false, true} { // the round goes on at hole 1 after the end of the card
+		for _, h := range q.Card {
+			if !entered[h.Number] && (h.Number < q.First) == early {
+				return h.Number
+			}
+		}
+	}
+	if len(q.Card) == 0 {
+		return 1
+	}
+	return q.Card[0].Number
+}
