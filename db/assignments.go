@@ -45,7 +45,7 @@ func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most 
 	all, err := many(ctx, s.q, pgx.RowToStructByName[Assignment], `
 		select t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.due_on, t.done_at
 		from assignments t left join players a on a.id = t.author_id
-		where t.player_id = @who and t.due_on >= leave_from(@asker, @who)
+		where t.player_id = @who and t.removed_at is null and t.due_on >= leave_from(@asker, @who)
 		order by t.done_at desc nulls first, t.due_on, t.id limit @most`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "most": limit(most)})
 	if err != nil || len(all) == 0 {
@@ -57,7 +57,7 @@ func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most 
 	}
 	results, err := many(ctx, s.q, pgx.RowToStructByName[Result], `
 		select assignment_id, id, day, result, passed from assignment_results
-		where player_id = @who and assignment_id = any(@ids) and leave_from(@asker, @who) is not null order by day, id`,
+		where player_id = @who and assignment_id = any(@ids) and removed_at is null and leave_from(@asker, @who) is not null order by day, id`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
 	for _, r := range results {
 		at[r.AssignmentID].Results = append(at[r.AssignmentID].Results, r)
@@ -69,26 +69,14 @@ func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most 
 func (s *Store) RecordResult(ctx context.Context, who golf.PlayerID, assignment int64, r Result) error {
 	return changeOne(ctx, s.q, `
 		insert into assignment_results (player_id, assignment_id, day, result, passed)
-		select player_id, id, @day, @result, @passed from assignments where player_id = @who and id = @assignment`,
+		select player_id, id, @day, @result, @passed from assignments where player_id = @who and id = @assignment and removed_at is null`,
 		pgx.StrictNamedArgs{"who": who, "assignment": assignment, "day": r.Day, "result": r.Result, "passed": r.Passed})
-}
-
-// RemoveResult takes a recorded practice of the player's own away.
-func (s *Store) RemoveResult(ctx context.Context, who golf.PlayerID, id int64) error {
-	return changeOne(ctx, s.q, `delete from assignment_results where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id})
 }
 
 // TickOff says that the player is done with an assignment, or is not after all.
 func (s *Store) TickOff(ctx context.Context, who golf.PlayerID, id int64, done bool) error {
-	return changeOne(ctx, s.q, `update assignments set done_at = case when @done then now() end where player_id = @who and id = @id`,
+	return changeOne(ctx, s.q, `update assignments set done_at = case when @done then now() end where player_id = @who and id = @id and removed_at is null`,
 		pgx.StrictNamedArgs{"who": who, "id": id, "done": done})
-}
-
-// RemoveAssignment takes an assignment away: who gave it, or the player.
-func (s *Store) RemoveAssignment(ctx context.Context, asker, who golf.PlayerID, id int64) error {
-	return changeOne(ctx, s.q, `
-		delete from assignments where player_id = @who and id = @id and @asker in (author_id, player_id) and leave_from(@asker, @who) is not null`,
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
 // Proposal is a target that a coach proposes.

@@ -24,7 +24,7 @@ func (s *Store) OtherCards(ctx context.Context, who golf.PlayerID, course golf.C
 		from rounds r
 		join holes h on h.player_id = r.player_id and h.round_id = r.id
 		join course_holes ch on ch.course_id = r.course_id and ch.number = h.number
-		where r.player_id = @who and r.course_id = @course and r.deleted_at is null
+		where r.player_id = @who and r.course_id = @course and r.removed_at is null
 		  and (h.par, h.length_in, h.stroke_index) is distinct from (ch.par, ch.length_in, ch.stroke_index)
 		group by r.player_id, r.id, r.played_on order by r.played_on desc, r.id desc`, pgx.StrictNamedArgs{"who": who, "course": course})
 }
@@ -38,7 +38,7 @@ func (s *Store) UseCard(ctx context.Context, who golf.PlayerID, round golf.Round
 	return s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "round": round}
 		if _, err := one(ctx, tx.q, pgx.RowTo[golf.RoundID], `
-			select id from rounds where player_id = @who and id = @round and deleted_at is null for update`, args); err != nil {
+			select id from rounds where player_id = @who and id = @round and removed_at is null for update`, args); err != nil {
 			return err
 		}
 		batch := &pgx.Batch{}

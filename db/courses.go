@@ -78,7 +78,7 @@ func (s *Store) Courses(ctx context.Context, who golf.PlayerID) ([]CourseLine, e
 	return many(ctx, s.q, pgx.RowToStructByName[CourseLine], `
 		select c.id, c.name, c.tee, count(h.number) as holes, greatest(c.holes_planned, count(h.number)) as size, coalesce(sum(h.par), 0) as par, coalesce(sum(h.length_in) / 36, 0) as yards,
 		       coalesce(c.owner_id = @who, false) as mine,
-		       (select count(*) from rounds r where r.player_id = @who and r.deleted_at is null
+		       (select count(*) from rounds r where r.player_id = @who and r.removed_at is null
 		          and (r.course_id = c.id or r.course_id is null and lower(r.course) = lower(c.name) and lower(r.tee) = lower(c.tee))) as times
 		from courses c left join course_holes h on h.course_id = c.id
 		where c.removed_at is null

@@ -2,47 +2,29 @@ package db
 
 import (
 	"context"
-	"time"
 
 	"github.com/jackc/pgx/v5"
 
 	"strokeledger/analysis/golf"
 )
 
-// RemovedCourse is a course that was removed and can still come back.
-type RemovedCourse struct {
-	ID        golf.CourseID
-	Name      string
-	Tee       string
-	RemovedAt time.Time
-}
-
 // mayRemove is the condition of who may remove a course and bring it back: the
 // player who added it, and the steward.
-const mayRemove = `(c.owner_id = @who or exists (select from players p where p.id = @who and p.steward))`
+const mayRemove = `(c.owner_id = @asker or exists (select from players p where p.id = @asker and p.steward))`
 
 // RemoveCourse removes a course, so that RestoreCourse can bring it back. Its
 // rounds keep their card and their ratings. A second removal changes nothing, as
 // of a button pressed twice.
-func (s *Store) RemoveCourse(ctx context.Context, who golf.PlayerID, id golf.CourseID) error {
+func (s *Store) RemoveCourse(ctx context.Context, asker golf.PlayerID, id golf.CourseID) error {
 	return changeOne(ctx, s.q, `update courses c set removed_at = coalesce(c.removed_at, now()) where c.id = @id and `+mayRemove,
-		pgx.StrictNamedArgs{"who": who, "id": id})
+		pgx.StrictNamedArgs{"asker": asker, "id": id})
 }
 
 // RestoreCourse brings back a course that was removed in the last 30 days.
-func (s *Store) RestoreCourse(ctx context.Context, who golf.PlayerID, id golf.CourseID) error {
+func (s *Store) RestoreCourse(ctx context.Context, asker golf.PlayerID, id golf.CourseID) error {
 	return changeOne(ctx, s.q, `
-		update courses c set removed_at = null where c.id = @id and coalesce(c.removed_at, now()) > now() - interval '30 days' and `+mayRemove,
-		pgx.StrictNamedArgs{"who": who, "id": id})
-}
-
-// RemovedCourses lists the courses that the player can bring back, the last
-// removed first.
-func (s *Store) RemovedCourses(ctx context.Context, who golf.PlayerID) ([]RemovedCourse, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[RemovedCourse], `
-		select c.id, c.name, c.tee, c.removed_at from courses c
-		where c.removed_at > now() - interval '30 days' and `+mayRemove+`
-		order by c.removed_at desc, c.id desc`, pgx.StrictNamedArgs{"who": who})
+		update courses c set removed_at = null where c.id = @id and coalesce(c.removed_at, now()) > now() - interval '`+removalSpan+`' and `+mayRemove,
+		pgx.StrictNamedArgs{"asker": asker, "id": id})
 }
 
 // MergeCourse moves the rounds of a duplicate to the course that is kept and

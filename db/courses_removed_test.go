@@ -57,7 +57,7 @@ func TestRemovedCourses(t *testing.T) {
 		who  golf.PlayerID
 		want int
 	}{{a, 1}, {b, 0}, {steward.ID, 1}} {
-		if removed, err := s.RemovedCourses(ctx, c.who); err != nil || len(removed) != c.want {
+		if removed, err := s.Removed(ctx, c.who); err != nil || len(removed) != c.want {
 			t.Errorf("player %d: %+v, %v", c.who, removed, err)
 		}
 	}
@@ -83,7 +83,7 @@ func TestACourseRemovedLongAgo(t *testing.T) {
 	a := newPlayer(t, s, "a@example.org")
 	id := newCourse(t, s, a, "Harrow Fen")
 	dbtest.Exec(t, url, "update courses set removed_at = now() - interval '31 days'")
-	if removed, err := s.RemovedCourses(t.Context(), a); err != nil || len(removed) != 0 {
+	if removed, err := s.Removed(t.Context(), a); err != nil || len(removed) != 0 {
 		t.Errorf("%+v, %v", removed, err)
 	}
 	if err := s.RestoreCourse(t.Context(), a, id); !errors.Is(err, golf.ErrNotFound) {

@@ -32,7 +32,7 @@ type playedRow struct {
 const (
 	playedRounds = `
 		select id, name, played_on, course, tee, target, par18 from rounds
-		where player_id = @who and deleted_at is null and played_on >= leave_from(@asker, @who)
+		where player_id = @who and removed_at is null and played_on >= leave_from(@asker, @who)
 		order by played_on, id`
 	playedShots = `
 		select s.round_id, s.hole, h.par, h.picked_up, h.score_only, s.lie, s.distance_in, s.penalty, s.short_sided, coalesce(s.green_in, -1)

@@ -35,7 +35,7 @@ func (s *Store) DropPending(ctx context.Context, who golf.PlayerID) error {
 
 // RoundNames returns the names of the player's rounds.
 func (s *Store) RoundNames(ctx context.Context, who golf.PlayerID) (map[string]bool, error) {
-	all, err := many(ctx, s.q, pgx.RowTo[string], `select name from rounds where player_id = @who and deleted_at is null`, pgx.StrictNamedArgs{"who": who})
+	all, err := many(ctx, s.q, pgx.RowTo[string], `select name from rounds where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
 	names := make(map[string]bool, len(all))
 	for _, name := range all {
 		names[name] = true
@@ -71,7 +71,7 @@ func (s *Store) Import(ctx context.Context, who golf.PlayerID, rounds []Round, r
 // replace puts a round in the place of those of its name; what is noted of them
 // is noted of it.
 func (s *Store) replace(ctx context.Context, who golf.PlayerID, id golf.RoundID, name string) error {
-	const old = `player_id = @who and name = @name and deleted_at is null and id <> @id`
+	const old = `player_id = @who and name = @name and removed_at is null and id <> @id`
 	args := pgx.StrictNamedArgs{"who": who, "name": name, "id": id}
 	if _, err := change(ctx, s.q, `update notes set round_id = @id where player_id = @who and round_id in (select id from rounds where `+old+`)`, args); err != nil {
 		return err

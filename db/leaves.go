@@ -93,7 +93,7 @@ func (s *Store) Coaches(ctx context.Context, pupil golf.PlayerID) ([]Coach, erro
 func (s *Store) CoachesAlone(ctx context.Context, who golf.PlayerID) (bool, error) {
 	return one(ctx, s.q, pgx.RowTo[bool], `
 		select exists (select 1 from coachings where coach_id = @who and confirmed_at is not null)
-			and not exists (select 1 from rounds where player_id = @who and deleted_at is null)`, pgx.StrictNamedArgs{"who": who})
+			and not exists (select 1 from rounds where player_id = @who and removed_at is null)`, pgx.StrictNamedArgs{"who": who})
 }
 
 // visitGap is after how long without a look a coach's next one begins another

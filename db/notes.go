@@ -48,25 +48,25 @@ type Reply struct {
 	WrittenAt time.Time
 }
 
-// ofARound holds for notes whose round is not taken away.
-const ofARound = `(notes.round_id is null or exists (select 1 from rounds r where r.player_id = notes.player_id and r.id = notes.round_id and r.deleted_at is null))`
+// ofARound holds for notes whose round is not removed.
+const ofARound = `(notes.round_id is null or exists (select 1 from rounds r where r.player_id = notes.player_id and r.id = notes.round_id and r.removed_at is null))`
 
 // visible holds for the notes of a player that asker may read.
-const visible = `notes.player_id = @who and notes.day >= leave_from(@asker, @who) and (not notes.private or notes.author_id = @asker) and ` + ofARound
+const visible = `notes.player_id = @who and notes.removed_at is null and notes.day >= leave_from(@asker, @who) and (not notes.private or notes.author_id = @asker) and ` + ofARound
 
 // unreadBy holds for notes with something that another wrote and a reader has
 // not read.
 func unreadBy(reader string) string {
 	return strings.ReplaceAll(`(
 		notes.author_id <> @reader and coalesce(notes.edited_at, notes.written_at) > coalesce((select read_at from note_reads d where d.player_id = notes.player_id and d.note_id = notes.id and d.reader_id = @reader), '-infinity')
-		or exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> @reader
+		or exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> @reader and r.removed_at is null
 			and r.written_at > coalesce((select read_at from note_reads d where d.player_id = notes.player_id and d.note_id = notes.id and d.reader_id = @reader), '-infinity')))`, "@reader", reader)
 }
 
 const noteColumns = `notes.player_id, notes.id, notes.author_id, a.name as author, notes.kind, notes.private, notes.day, notes.round_id, notes.hole, notes.shot, notes.body, notes.written_at, notes.edited_at,
 	(select max(read_at) from note_reads d where d.player_id = notes.player_id and d.note_id = notes.id and d.reader_id <> notes.author_id
 		and (notes.author_id = notes.player_id or d.reader_id = notes.player_id)) as read_at,
-	exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.author_id) as answered`
+	exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.author_id and r.removed_at is null) as answered`
 
 // WriteNote keeps a note of the player's by who may see the round, or for a
 // lesson the day, that it is about. Only a player asks questions, and only
@@ -76,7 +76,7 @@ func (s *Store) WriteNote(ctx context.Context, asker, who golf.PlayerID, n Note)
 		insert into notes (player_id, author_id, kind, private, day, round_id, hole, shot, body)
 		select @who, @asker, @kind, @private, about.day, @round, @hole, @shot, @body
 		from (
-			select r.played_on as day from rounds r where r.player_id = @who and r.id = @round and r.deleted_at is null
+			select r.played_on as day from rounds r where r.player_id = @who and r.id = @round and r.removed_at is null
 				and (@hole::integer is null or exists (select 1 from holes h where h.player_id = r.player_id and h.round_id = r.id and h.number = @hole))
 				and (@shot::integer is null or exists (select 1 from shots s where s.player_id = r.player_id and s.round_id = r.id and s.hole = @hole and s.number = @shot))
 			union all
@@ -91,18 +91,14 @@ func (s *Store) WriteNote(ctx context.Context, asker, who golf.PlayerID, n Note)
 // the player's pages, and private ones ever after.
 const own = `player_id = @who and id = @id and author_id = @asker and (private or leave_from(@asker, @who) is not null)`
 
-// EditNote changes a note of the asker's own. One that was answered stays shared.
+// EditNote changes a note of the asker's own. One that was answered stays
+// shared, though the answer is removed: it may be brought back.
 func (s *Store) EditNote(ctx context.Context, asker, who golf.PlayerID, id int64, body string, private bool) error {
 	return changeOne(ctx, s.q, `
 		update notes set body = @body, edited_at = now(),
 			private = @private and author_id <> player_id and not exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id)
-		where `+own+` and (@private or leave_from(@asker, @who) is not null)`,
+		where `+own+` and removed_at is null and (@private or leave_from(@asker, @who) is not null)`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id, "body": body, "private": private})
-}
-
-// RemoveNote takes a note of the asker's own away, with its conversation.
-func (s *Store) RemoveNote(ctx context.Context, asker, who golf.PlayerID, id int64) error {
-	return changeOne(ctx, s.q, `delete from notes where `+own, pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
 // Note returns a note that asker may read.
@@ -118,13 +114,6 @@ func (s *Store) ReplyTo(ctx context.Context, asker, who golf.PlayerID, note int6
 		insert into note_replies (player_id, note_id, author_id, body)
 		select player_id, id, @asker, @body from notes where id = @note and not private and `+visible,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "note": note, "body": body})
-}
-
-// RemoveReply takes an answer of the asker's own away.
-func (s *Store) RemoveReply(ctx context.Context, asker, who golf.PlayerID, reply int64) error {
-	return changeOne(ctx, s.q, `
-		delete from note_replies where player_id = @who and id = @reply and author_id = @asker and leave_from(@asker, @who) is not null`,
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "reply": reply})
 }
 
 // NotesOf chooses notes of a player: those of a round in the order of its holes,
@@ -145,7 +134,7 @@ func (s *Store) Notes(ctx context.Context, asker, who golf.PlayerID, of NotesOf)
 		where `+visible+` and (@round = 0 or notes.round_id = @round)
 		order by case when @round > 0 then coalesce(notes.hole, 0) end, case when @round > 0 then coalesce(notes.shot, 0) end,
 			case when @round > 0 then notes.id end,
-			greatest(notes.written_at, (select max(written_at) from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id)) desc
+			greatest(notes.written_at, (select max(written_at) from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.removed_at is null)) desc
 		limit @most`, args)
 	if err != nil || len(notes) == 0 {
 		return nil, err
@@ -161,7 +150,7 @@ func (s *Store) Notes(ctx context.Context, asker, who golf.PlayerID, of NotesOf)
 	replies, err := many(ctx, s.q, pgx.RowToStructByName[Reply], `
 		select r.note_id, r.id, r.author_id, a.name as author, r.body, r.written_at
 		from note_replies r join players a on a.id = r.author_id
-		where r.player_id = @who and r.note_id = any(@ids) and leave_from(@asker, @who) is not null order by r.id`,
+		where r.player_id = @who and r.note_id = any(@ids) and r.removed_at is null and leave_from(@asker, @who) is not null order by r.id`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
 	if err != nil {
 		return nil, err
@@ -193,6 +182,6 @@ func (s *Store) PrivateNotes(ctx context.Context, coach golf.PlayerID, ended boo
 	return many(ctx, s.q, pgx.RowToStructByName[Note], `
 		select `+strings.Replace(noteColumns, "a.name", "p.name", 1)+`, false as unread
 		from notes join players p on p.id = notes.player_id
-		where notes.author_id = @coach and notes.private and not (@ended and coalesce(notes.day >= leave_from(@coach, notes.player_id), false))
+		where notes.author_id = @coach and notes.private and notes.removed_at is null and not (@ended and coalesce(notes.day >= leave_from(@coach, notes.player_id), false))
 		order by lower(p.name), notes.day desc, notes.id desc`, pgx.StrictNamedArgs{"coach": coach, "ended": ended})
 }

@@ -19,17 +19,21 @@ type pair struct {
 	ctx                           context.Context
 	pupil, coach, other, stranger golf.PlayerID
 	round                         golf.RoundID
+	url                           string
 }
 
 func newPair(t *testing.T) pair {
 	t.Helper()
-	p := pair{Store: dbtest.Open(t), t: t, ctx: t.Context()} // not one transaction: the clock must go on
+	p := pair{url: dbtest.Clone(t), t: t, ctx: t.Context()} // not one transaction: the clock must go on
+	var err error
+	p.Store, err = db.Open(p.ctx, p.url)
+	p.must(err)
+	t.Cleanup(p.Close)
 	p.pupil, p.coach = newPlayer(t, p.Store, "a@example.org"), newPlayer(t, p.Store, "b@example.org")
 	p.other, p.stranger = newPlayer(t, p.Store, "c@example.org"), newPlayer(t, p.Store, "d@example.org")
 	r := aRound()
 	r.Holes[0] = entered(0)
 	r.Holes[0].Length = 384 * golf.Yard
-	var err error
 	p.round, err = p.NewRound(p.ctx, p.pupil, r)
 	p.must(err)
 	p.let(p.coach, golf.Date{})

@@ -20,9 +20,10 @@ type Player struct {
 	Target       float64 // score of 18 holes that is chased
 	BoundaryYd   float64 // where the short game ends
 	Clubs        string  // the clubs carried, with spaces
+	Greeted      bool    // was asked for target and units
 }
 
-const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs`
+const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, greeted_at is not null as greeted`
 
 // NewPlayer makes an account with the usual settings. ErrTaken says that there
 // is one with that address.
@@ -85,9 +86,18 @@ type Settings struct {
 func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings) error {
 	return changeOne(ctx, s.q, `
 		update players
-		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs
+		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs,
+			greeted_at = coalesce(greeted_at, now())
 		where id = @who`,
 		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": to.FarUnit, "green": to.GreenUnit, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs})
+}
+
+// Greet keeps what a player answered on the first visit, so that it is not asked
+// again.
+func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, far, green string) error {
+	return changeOne(ctx, s.q, `
+		update players set target = @target, far_unit = @far, green_unit = @green, greeted_at = now() where id = @who`,
+		pgx.StrictNamedArgs{"who": who, "target": target, "far": far, "green": green})
 }
 
 // SavePassword changes the player's password and ends every other session.

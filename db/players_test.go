@@ -30,6 +30,15 @@ func TestPlayers(t *testing.T) {
 	if err != nil || p.ID != who || p.Target != 79 || p.BoundaryYd != 50 || p.FarUnit != "yd" || p.GreenUnit != "ft" || p.Steward {
 		t.Errorf("%+v, %v", p, err)
 	}
+	if p.Greeted {
+		t.Error("a new player counts as asked")
+	}
+	if err := s.Greet(ctx, who, 84, "m", "ft"); err != nil {
+		t.Fatal(err)
+	}
+	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); !p.Greeted || p.Target != 84 || p.FarUnit != "m" || p.GreenUnit != "ft" {
+		t.Errorf("%+v", p)
+	}
 	if err := s.SaveSettings(ctx, who, db.Settings{Name: "R. Calder", FarUnit: "m", GreenUnit: "m", Target: 84.5, BoundaryYd: 40}); err != nil {
 		t.Fatal(err)
 	}

@@ -36,5 +36,5 @@ func (s *Store) Ratings(ctx context.Context, asker, who golf.PlayerID) ([]Rated,
 			where c.id = r.course_id or c.removed_at is null and lower(c.name) = lower(r.course) and lower(c.tee) = lower(r.tee)
 			order by c.id = r.course_id desc nulls last, c.id limit 1
 		) c on true
-		where r.player_id = @who and r.deleted_at is null and r.played_on >= leave_from(@asker, @who)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
+		where r.player_id = @who and r.removed_at is null and r.played_on >= leave_from(@asker, @who)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }

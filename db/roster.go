@@ -38,26 +38,27 @@ var roster = `
 		on conflict (player_id, coach_id, day, page) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
 	)
 	select p.id, p.name, p.target, p.boundary_yd, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
-		(select count(*) from assignment_results a where a.player_id = p.id and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= m.from_day) as results,
+		(select count(*) from assignment_results a where a.player_id = p.id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= m.from_day
+			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null)) as results,
 		d.due_on as due, d.what as due_what
 	from mine m
 	join players p on p.id = m.player_id
 	cross join lateral (
 		select count(*) filter (where played_on >= date_trunc('month', now())) as month,
 			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity')) as new_rounds
-		from rounds where player_id = p.id and deleted_at is null and played_on >= m.from_day
+		from rounds where player_id = p.id and removed_at is null and played_on >= m.from_day
 			and exists (select 1 from holes h where h.player_id = p.id and h.round_id = rounds.id and h.line <> '')
 	) r
 	cross join lateral (
 		select count(*) filter (where open) as questions, count(*) filter (where not open and unread) as unread
 		from (
-			select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = p.id and r.note_id = notes.id and r.author_id <> p.id) as open,
+			select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = p.id and r.note_id = notes.id and r.author_id <> p.id and r.removed_at is null) as open,
 				` + unreadBy("@coach") + ` as unread
-			from notes where player_id = p.id and day >= m.from_day and (not private or author_id = @coach) and ` + ofARound + `
+			from notes where player_id = p.id and removed_at is null and day >= m.from_day and (not private or author_id = @coach) and ` + ofARound + `
 		) visible
 	) n
 	left join lateral (
-		select due_on, what from assignments where player_id = p.id and done_at is null and due_on >= m.from_day order by due_on, id limit 1
+		select due_on, what from assignments where player_id = p.id and removed_at is null and done_at is null and due_on >= m.from_day order by due_on, id limit 1
 	) d on true
 	order by lower(p.name), p.id`
 
@@ -81,7 +82,7 @@ const summaries = `
 	from coachings c
 	cross join lateral (
 		select player_id, id, played_on from rounds
-		where player_id = c.player_id and deleted_at is null and played_on >= coalesce(c.shared_from, '-infinity')
+		where player_id = c.player_id and removed_at is null and played_on >= coalesce(c.shared_from, '-infinity')
 			and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
 		order by played_on desc, id desc limit @most
 	) r

@@ -3,6 +3,7 @@ package db
 import (
 	"cmp"
 	"context"
+	"slices"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -25,6 +26,7 @@ type Round struct {
 	CardOut    int            // what the card says of the front nine; 0 when not told
 	CardIn     int            // and of the back nine
 	CourseID   *golf.CourseID // where its card is told to, nil for none
+	FirstHole  int            // where it began; 0 in a round that is made counts as 1
 	ChangedAt  time.Time      // when a hole was last saved, or else it was begun
 	Holes      []Hole         `db:"-"`
 }
@@ -67,7 +69,32 @@ func (r Round) Played() golf.Round {
 	return played
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, changed_at`
+// InOrder returns the holes in the order of play: from the first hole to the end
+// of the card, then from its beginning.
+func (r Round) InOrder() []Hole {
+	i := slices.IndexFunc(r.Holes, func(h Hole) bool { return h.Number >= r.FirstHole })
+	if i < 1 {
+		return r.Holes
+	}
+	return slices.Concat(r.Holes[i:], r.Holes[:i])
+}
+
+// NextAfter returns the hole that is entered after another: the next in the
+// order of play that has not been entered. It reports whether there is one.
+func (r Round) NextAfter(hole int) (int, bool) {
+	i := slices.IndexFunc(r.Holes, func(h Hole) bool { return h.Number > hole })
+	if i < 0 {
+		i = 0
+	}
+	for _, h := range slices.Concat(r.Holes[i:], r.Holes[:i]) {
+		if h.Line == "" && h.Number != hole {
+			return h.Number, true
+		}
+	}
+	return 0, false
+}
+
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole, changed_at`
 
 // NewRound begins a round of the player on a card, with no hole entered yet.
 func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.RoundID, error) {
@@ -75,10 +102,10 @@ func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.
 	err := s.Tx(ctx, func(tx *Store) error {
 		var err error
 		id, err = one(ctx, tx.q, pgx.RowTo[golf.RoundID], `
-			insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id)
-			values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note, @out, @in, @course_id) returning id`,
+			insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole)
+			values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note, @out, @in, @course_id, @first_hole) returning id`,
 			pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee,
-				"target": r.Target, "boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID})
+				"target": r.Target, "boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "first_hole": max(r.FirstHole, 1)})
 		if err != nil {
 			return err
 		}
@@ -102,7 +129,7 @@ func (s *Store) SaveHole(ctx context.Context, who golf.PlayerID, round golf.Roun
 		args := pgx.StrictNamedArgs{"who": who, "round": round, "number": h.Number}
 		version, err := one(ctx, tx.q, pgx.RowTo[int], `
 			select h.version from holes h join rounds r on r.player_id = h.player_id and r.id = h.round_id
-			where h.player_id = @who and h.round_id = @round and h.number = @number and r.deleted_at is null
+			where h.player_id = @who and h.round_id = @round and h.number = @number and r.removed_at is null
 			for update of h`, args)
 		if err != nil {
 			return err
@@ -171,18 +198,6 @@ func (s *Store) TellHole(ctx context.Context, who golf.PlayerID, round golf.Roun
 func (s *Store) SaveNote(ctx context.Context, who golf.PlayerID, id golf.RoundID, note string, out, in int) error {
 	return changeOne(ctx, s.q, `
 		update rounds set note = @note, card_out = @out, card_in = @in
-		where player_id = @who and id = @id and deleted_at is null`,
+		where player_id = @who and id = @id and removed_at is null`,
 		pgx.StrictNamedArgs{"who": who, "id": id, "note": note, "out": out, "in": in})
-}
-
-// RemoveRound takes a round away, so that RestoreRound can bring it back.
-func (s *Store) RemoveRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
-	return changeOne(ctx, s.q, `update rounds set deleted_at = now() where player_id = @who and id = @id and deleted_at is null`,
-		pgx.StrictNamedArgs{"who": who, "id": id})
-}
-
-// RestoreRound brings back a round that was taken away.
-func (s *Store) RestoreRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
-	return changeOne(ctx, s.q, `update rounds set deleted_at = null where player_id = @who and id = @id and deleted_at is not null`,
-		pgx.StrictNamedArgs{"who": who, "id": id})
 }

@@ -87,7 +87,7 @@ func (s *Store) Round(ctx context.Context, who golf.PlayerID, id golf.RoundID) (
 func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf.RoundID) (Round, error) {
 	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
 		select `+roundColumns+` from rounds
-		where player_id = @who and id = @id and deleted_at is null and played_on >= leave_from(@asker, @who)`,
+		where player_id = @who and id = @id and removed_at is null and played_on >= leave_from(@asker, @who)`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 	if err == nil && len(rounds) == 0 {
 		err = golf.ErrNotFound
@@ -112,7 +112,7 @@ type Chosen struct {
 func (s *Store) Rounds(ctx context.Context, asker, who golf.PlayerID, c Chosen) ([]Round, error) {
 	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
 		select `+roundColumns+` from rounds
-		where player_id = @who and deleted_at is null and played_on >= leave_from(@asker, @who)
+		where player_id = @who and removed_at is null and played_on >= leave_from(@asker, @who)
 		  and (@ids::bigint[] is null or id = any(@ids))
 		  and (@course = '' or course = @course)
 		  and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
@@ -145,7 +145,7 @@ func limit(most int) *int {
 // may see.
 func (s *Store) RoundCourses(ctx context.Context, asker, who golf.PlayerID) ([]string, error) {
 	return many(ctx, s.q, pgx.RowTo[string], `
-		select course from rounds where player_id = @who and deleted_at is null and played_on >= leave_from(@asker, @who)
+		select course from rounds where player_id = @who and removed_at is null and played_on >= leave_from(@asker, @who)
 		group by course order by lower(course)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 

@@ -191,3 +191,32 @@ func TestRoundsAreChosen(t *testing.T) {
 		t.Errorf("%v, %v", names, err)
 	}
 }
+
+// A round goes on with the next hole in the order of play, and after the end of
+// the card with its beginning.
+func TestTheOrderOfPlay(t *testing.T) {
+	r := db.Round{FirstHole: 14}
+	for n := 10; n <= 18; n++ {
+		r.Holes = append(r.Holes, db.Hole{Hole: golf.Hole{Number: n}})
+	}
+	order := []int{}
+	for _, h := range r.InOrder() {
+		order = append(order, h.Number)
+	}
+	if diff := cmp.Diff([]int{14, 15, 16, 17, 18, 10, 11, 12, 13}, order); diff != "" {
+		t.Error(diff)
+	}
+	r.Holes[1].Line = "=4" // hole 11
+	for from, want := range map[int]int{14: 15, 18: 10, 10: 12} {
+		if next, ok := r.NextAfter(from); !ok || next != want {
+			t.Errorf("after %d comes %d, want %d", from, next, want)
+		}
+	}
+	for i := range r.Holes {
+		r.Holes[i].Line = "=4"
+	}
+	r.Holes[4].Line = ""
+	if next, ok := r.NextAfter(14); ok {
+		t.Errorf("after the last that is open comes %d", next)
+	}
+}

@@ -35,14 +35,16 @@ var access = map[string]may{
 	"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": typo,
 	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,
 	"GET /courses/{course}": private, "POST /courses/{course}": {422, 404, 404, 303}, "POST /courses/{course}/use-card": {303, 303, 303, 303},
-	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/restore": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
+	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
 	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
 	"POST /account/devices": absent, "POST /account/delete": typo, "POST /account/invite": absent,
 	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "GET /reset": open, "POST /reset": {422, 422, 422, 422},
 	"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": typo, "POST /import/confirm": absent,
 	"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {400, 404, 404, 303},
 	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
-	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303}, "POST /rounds/{round}/restore": {303, 404, 404, 303},
+	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303},
+	"GET /rounds/{round}/details": own, "POST /rounds/{round}/details": {422, 404, 404, 303},
+	"GET /removed": private, "POST /removed": absent, "GET /welcome": private, "POST /welcome": typo,
 	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": absent,
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
@@ -63,7 +65,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /rounds/{round}/remove", "POST /rounds/{round}/restore", "POST /courses/{course}/remove", "POST /courses/{course}/restore", "POST /sign-out",
+	"POST /rounds/{round}/remove", "POST /courses/{course}/remove", "POST /sign-out",
 }
 
 // Every route that the router knows, for everybody. A route that is not in the
@@ -114,7 +116,7 @@ func TestAccess(t *testing.T) {
 		if name == "POST /courses/{course}/merge" {
 			steered = http.StatusUnprocessableEntity // the steward's too, and no other course is named
 		}
-		if name == "POST /courses/{course}/remove" || name == "POST /courses/{course}/restore" {
+		if name == "POST /courses/{course}/remove" {
 			steered = http.StatusSeeOther // of anybody's course, as may who added it
 		}
 		for _, c := range []struct {

@@ -17,12 +17,12 @@ const invitationDays = 7
 
 func (s *server) account(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit, Clubs: p.Clubs}, "")
+	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit, Clubs: p.Clubs})
 }
 
 // showAccount shows the account with what was typed; a form that was not sent
 // shows what is kept.
-func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f pages.AccountForm, flash string) error {
+func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f pages.AccountForm) error {
 	p := me(r)
 	if f.Name == "" && f.Target == "" {
 		f.Name, f.Target, f.Boundary, f.Far, f.Green, f.Clubs = p.Name, number(p.Target), number(p.BoundaryYd), p.FarUnit, p.GreenUnit, p.Clubs
@@ -37,9 +37,7 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
 	}
 	f.Steward, f.Invites = p.Steward, p.Steward && s.options.SignUp == SignUpInvitation
-	page := shell(r)
-	page.Flash = flash
-	return show(w, r, status, pages.NewAccount(page, f).View())
+	return show(w, r, status, pages.NewAccount(shell(r), f).View())
 }
 
 func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
@@ -51,16 +49,14 @@ func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
 	if !sayable(f.Clubs, 200) || strings.Contains(f.Clubs, "/") {
 		f.Problems["clubs"] = "Allowed: at most 200 letters, each of which can be seen, without a slash."
 	}
-	if (f.Far != "yd" && f.Far != "m") || (f.Green != "ft" && f.Green != "m") {
-		f.Far, f.Green = "yd", "ft"
-	}
+	checkUnits(f.Far, f.Green, f.Problems)
 	if len(f.Problems) > 0 {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, f, "")
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
 	if err := s.store.SaveSettings(r.Context(), me(r).ID, db.Settings{Name: f.Name, FarUnit: f.Far, GreenUnit: f.Green, Target: target, BoundaryYd: boundary, Clubs: f.Clubs}); err != nil {
 		return err
 	}
-	return then(w, r, paths.Account)
+	return saved(w, r, paths.Account, "settings")
 }
 
 // between reads a number of a form that must lie between two ends.
@@ -86,7 +82,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 		f.Problems["password"] = "Not the password of this account."
 	}
 	if len(f.Problems) > 0 {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, f, "")
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
 	hash, err := s.hash(r.Context(), r.FormValue("new"))
 	if err != nil {
@@ -96,7 +92,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.SavePassword(r.Context(), p.ID, hash, keep); err != nil {
 		return err
 	}
-	return s.showAccount(w, r, http.StatusOK, f, "The password is changed. Other devices are signed out.")
+	return saved(w, r, paths.Account, "password")
 }
 
 func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
@@ -107,7 +103,7 @@ func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.EndSession(r.Context(), me(r).ID, token); err != nil {
 		return err
 	}
-	return then(w, r, paths.Account)
+	return saved(w, r, paths.Account, "device")
 }
 
 func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
@@ -117,14 +113,14 @@ func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if !ok {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, pages.AccountForm{Problems: map[string]string{"confirm": "Not the password of this account."}}, "")
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, pages.AccountForm{Problems: map[string]string{"confirm": "Not the password of this account."}})
 	}
 	if err := s.store.DeletePlayer(r.Context(), p.ID); err != nil {
 		return err
 	}
 	http.SetCookie(w, s.cookie(cookieName, "", -1))
 	w.Header().Set("Clear-Site-Data", `"cache", "storage"`)
-	return then(w, r, paths.Front)
+	return saved(w, r, paths.Front, "account")
 }
 
 // invite makes an invitation of the steward's.
@@ -137,5 +133,5 @@ func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewInvitation(r.Context(), p.ID, hashed(token), invitationDays); err != nil {
 		return err
 	}
-	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Invited: s.absolute(r, paths.Invited(token))}, "")
+	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Invited: s.absolute(r, paths.Invited(token))})
 }

@@ -65,7 +65,7 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, db.Assignment{What: values["what"], Amount: values["amount"], PassMark: values["pass_mark"], DueOn: due.Time()}); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons()+"#practice")
+	return saved(w, r, whose.Lessons()+"#practice", "practice")
 }
 
 // ofAssignment reads the number of an assignment of the address.
@@ -100,7 +100,7 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: day.Time(), Result: values["result"], Passed: r.FormValue("passed") != ""}); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons()+"#practice")
+	return saved(w, r, whose.Lessons()+"#practice", "result")
 }
 
 func (s *server) removeResult(w http.ResponseWriter, r *http.Request) error {
@@ -115,7 +115,7 @@ func (s *server) removeResult(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveResult(r.Context(), whose.Player, result); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons()+"#practice")
+	return gone(w, r, whose.Lessons(), db.RemovedResult, whose.Player, result)
 }
 
 func (s *server) tickOff(w http.ResponseWriter, r *http.Request) error {
@@ -123,10 +123,14 @@ func (s *server) tickOff(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.store.TickOff(r.Context(), whose.Player, assignment, r.FormValue("done") != ""); err != nil {
+	done, what := r.FormValue("done") != "", "undone"
+	if done {
+		what = "done"
+	}
+	if err := s.store.TickOff(r.Context(), whose.Player, assignment, done); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons()+"#practice")
+	return saved(w, r, whose.Lessons()+"#practice", what)
 }
 
 func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error {
@@ -137,5 +141,5 @@ func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error 
 	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, whose.Player, assignment); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons()+"#practice")
+	return gone(w, r, whose.Lessons(), db.RemovedAssignment, whose.Player, assignment)
 }

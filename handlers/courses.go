@@ -18,11 +18,11 @@ func (s *server) courses(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	removed, err := s.justRemoved(r)
-	if err != nil {
+	page := shell(r)
+	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewCourses(shell(r), listed, removed, unitsOf(me(r))).View())
+	return show(w, r, http.StatusOK, pages.NewCourses(page, listed, unitsOf(me(r))).View())
 }
 
 func (s *server) listedCourses(r *http.Request) ([]pages.ListedCourse, error) {
@@ -45,25 +45,6 @@ func (s *server) choices(r *http.Request, chosen string) ([]pages.Choice, error)
 	return choices, err
 }
 
-// justRemoved confirms the removal that the address names, where the player can
-// undo it.
-func (s *server) justRemoved(r *http.Request) (pages.Removed, error) {
-	n, err := strconv.ParseInt(r.FormValue("removed"), 10, 64)
-	if err != nil {
-		return pages.Removed{}, nil
-	}
-	all, err := s.store.RemovedCourses(r.Context(), me(r).ID)
-	if err != nil {
-		return pages.Removed{}, err
-	}
-	for _, c := range all {
-		if c.ID == golf.CourseID(n) {
-			return pages.NewRemoved(c.ID, c.Name, c.Tee), nil
-		}
-	}
-	return pages.Removed{}, nil
-}
-
 // ofCourse reads the course of the address.
 func (s *server) ofCourse(r *http.Request) (db.Course, error) {
 	n, err := id(r, "course")
@@ -75,22 +56,12 @@ func (s *server) ofCourse(r *http.Request) (db.Course, error) {
 
 func isMine(r *http.Request, c db.Course) bool { return c.Owner != nil && *c.Owner == me(r).ID }
 
-// confirmations of the page of a course, by the code in its address.
-var confirmations = map[string]string{
-	"saved":    "The course is saved.",
-	"restored": "The course is back.",
-	"merged":   "The two courses are one now.",
-	"used":     "The chosen rounds have this card now.",
-}
-
 func (s *server) course(w http.ResponseWriter, r *http.Request) error {
 	c, err := s.ofCourse(r)
 	if err != nil {
 		return err
 	}
-	page := shell(r)
-	page.Flash = confirmations[r.FormValue("done")]
-	return s.showCourse(w, r, http.StatusOK, page, c, pages.SeenCourse{Form: formOf(c, unitsOf(me(r)))})
+	return s.showCourse(w, r, http.StatusOK, shell(r), c, pages.SeenCourse{Form: formOf(c, unitsOf(me(r)))})
 }
 
 // showCourse shows a course with a form as it was typed.
@@ -141,7 +112,7 @@ func (s *server) useCard(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	return then(w, r, paths.Course(c.ID)+"?done=used")
+	return saved(w, r, paths.Course(c.ID), "used")
 }
 
 func (s *server) removeCourse(w http.ResponseWriter, r *http.Request) error {
@@ -152,18 +123,7 @@ func (s *server) removeCourse(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveCourse(r.Context(), me(r).ID, golf.CourseID(n)); err != nil {
 		return err
 	}
-	return then(w, r, paths.Courses+"?removed="+strconv.FormatInt(n, 10))
-}
-
-func (s *server) restoreCourse(w http.ResponseWriter, r *http.Request) error {
-	n, err := id(r, "course")
-	if err != nil {
-		return err
-	}
-	if err := s.store.RestoreCourse(r.Context(), me(r).ID, golf.CourseID(n)); err != nil {
-		return err
-	}
-	return then(w, r, paths.Course(golf.CourseID(n))+"?done=restored")
+	return gone(w, r, paths.Courses, db.RemovedCourse, me(r).ID, n)
 }
 
 // mergeCourse is the steward's: a duplicate goes, its rounds move.
@@ -182,7 +142,7 @@ func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.MergeCourse(r.Context(), me(r).ID, c.ID, golf.CourseID(kept)); err != nil {
 		return err
 	}
-	return then(w, r, paths.Course(golf.CourseID(kept))+"?done=merged")
+	return saved(w, r, paths.Course(golf.CourseID(kept)), "merged")
 }
 
 // formOf is the form of a course as it is.

@@ -81,11 +81,11 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 		}
 		return s.showCourse(w, r, status, page, kept, pages.SeenCourse{Form: f})
 	}
-	saved, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
+	id, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Course(saved)+"?done=saved")
+	return saved(w, r, paths.Course(id), "course")
 }
 
 // typedCourse is the form as it was sent.

@@ -117,7 +117,7 @@ func TestACourseWithQuestions(t *testing.T) {
 		t.Errorf("%d", a.status)
 	}
 	a = v.sendForm("/courses/new", form, "length-3", "12", "anyway_all", "yes", "asked", "length-3:5:12")
-	if a.status != http.StatusSeeOther || a.location != "/courses/1?done=saved" {
+	if a.status != http.StatusSeeOther || a.location != "/courses/1?saved=course" {
 		t.Fatalf("%d %s", a.status, a.body)
 	}
 	page := v.get(a.location)
@@ -218,17 +218,21 @@ func TestARemovedCourse(t *testing.T) {
 	v, b := s.member("a"), s.member("b")
 	round := v.withRound()
 	page := v.follows("/courses/1/remove")
-	v.mustSee(page, "Removed: Harrow Fen.", `action="/courses/1/restore"`)
+	v.mustSee(page, "Removed: course Harrow Fen.", `value="course.1.1"`)
 	if got := v.get("/courses/1"); got.status != http.StatusNotFound {
 		t.Errorf("%d", got.status)
-	} else if got := v.post("/rounds/new", "course", "1", "date", "2026-05-03"); got.status != http.StatusNotFound {
+	} else if got := v.post("/rounds/new", "course", "1", "date", "2026-05-03"); got.status != http.StatusUnprocessableEntity {
 		t.Errorf("a round begins on a removed course: %d", got.status)
 	}
 	v.mustSee(v.get(round), "par 12, 1,040 yd")
-	if strings.Contains(b.get("/courses?removed=1").body, "Removed: ") {
+	if strings.Contains(b.get("/courses?removed=course.1.1").body, "Removed: ") {
 		t.Error("a stranger reads what was removed")
 	}
-	v.mustSee(v.follows("/courses/1/restore"), "The course is back.")
+	back := v.post("/removed", "what", "course.1.1")
+	if back.location != "/courses/1?saved=back" {
+		t.Errorf("%d %s", back.status, back.location)
+	}
+	v.mustSee(v.get(back.location), "It is back.", "Harrow Fen")
 }
 
 // The steward makes duplicates one.

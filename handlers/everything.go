@@ -43,6 +43,7 @@ type roundFile struct {
 	Note       string     `json:"note"`
 	CardOut    int        `json:"card_out"`
 	CardIn     int        `json:"card_in"`
+	FirstHole  int        `json:"first_hole,omitempty"`
 	Holes      []holeFile `json:"holes"`
 }
 
@@ -93,7 +94,7 @@ func (s *server) exportEverything(w http.ResponseWriter, r *http.Request) error 
 
 func fileOf(kept db.Round) roundFile {
 	f := roundFile{Name: kept.Name, Day: golf.DateOf(kept.PlayedOn).String(), Course: kept.Course, Tee: kept.Tee, Target: kept.Target,
-		BoundaryYd: kept.BoundaryYd, Par18: kept.Par18, Note: kept.Note, CardOut: kept.CardOut, CardIn: kept.CardIn}
+		BoundaryYd: kept.BoundaryYd, Par18: kept.Par18, Note: kept.Note, CardOut: kept.CardOut, CardIn: kept.CardIn, FirstHole: kept.FirstHole}
 	for _, h := range kept.Holes {
 		hole := holeFile{Number: h.Number, Par: h.Par, LengthIn: float64(h.Length), Index: h.Index, Line: h.Line, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly}
 		if h.Line != "" {
@@ -172,9 +173,9 @@ func (f roundFile) round(settings settingsFile) (db.Round, error) {
 		return db.Round{}, err
 	}
 	kept := db.Round{Name: f.Name, PlayedOn: day.Time(), Course: f.Course, Tee: f.Tee, Target: f.Target, BoundaryYd: f.BoundaryYd, Par18: f.Par18,
-		Note: f.Note, CardOut: f.CardOut, CardIn: f.CardIn}
-	if !(f.Target >= 68 && f.Target <= 110) || !(f.BoundaryYd >= 30 && f.BoundaryYd <= 100) || f.Par18 < 27 || f.Par18 > 108 {
-		return kept, fmt.Errorf("target, boundary or par is out of range")
+		Note: f.Note, CardOut: f.CardOut, CardIn: f.CardIn, FirstHole: f.FirstHole}
+	if !(f.Target >= 68 && f.Target <= 110) || !(f.BoundaryYd >= 30 && f.BoundaryYd <= 100) || f.Par18 < par18Least || f.Par18 > par18Most || f.FirstHole < 0 || f.FirstHole > 18 {
+		return kept, fmt.Errorf("target, boundary, par or first hole is out of range")
 	}
 	for _, text := range []string{f.Name, f.Course, f.Tee, f.Note} {
 		if !sayable(text, 1000) {

@@ -83,19 +83,29 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 }
 
 // home sends somebody to the page that was asked for before signing in, or to
-// the one to begin with: the rounds, or for who coaches and has none the roster.
+// the one to begin with: once the question for target and units, then the
+// rounds, or for who coaches and has none the roster.
 func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if at := s.remembered(w, r); at != "" {
 		return then(w, r, at)
 	}
-	coaches, err := s.store.CoachesAlone(r.Context(), p.ID)
+	if !p.Greeted {
+		return then(w, r, paths.Welcome)
+	}
+	at, err := s.homeOf(r, p)
 	if err != nil {
 		return err
 	}
+	return then(w, r, at)
+}
+
+// homeOf is the page that a player begins with.
+func (s *server) homeOf(r *http.Request, p db.Player) (string, error) {
+	coaches, err := s.store.CoachesAlone(r.Context(), p.ID)
 	if coaches {
-		return then(w, r, paths.Coaching)
+		return paths.Coaching, err
 	}
-	return then(w, r, paths.Rounds)
+	return paths.Rounds, err
 }
 
 func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {

@@ -103,7 +103,7 @@ func fullCard(kept db.Round) bool { return len(cardOf(kept)) == len(kept.Holes) 
 // orderOf is the numbers of a round's holes in the order of play.
 func orderOf(kept db.Round) []int {
 	var order []int
-	for _, h := range kept.Holes {
+	for _, h := range kept.InOrder() {
 		order = append(order, h.Number)
 	}
 	return order
@@ -173,8 +173,7 @@ func readCard(r *http.Request, h *db.Hole) pages.CardForm {
 	f := cardForm(r)
 	problems := map[string]string{}
 	par := int(between(f.Par, 3, 6, "par", problems))
-	unit := unitsOf(me(r)).Far
-	length := unit.Of(between(f.Length, 1, unit.In(golf.MaxDistance), "length", problems))
+	length := readLength(f.Length, unitsOf(me(r)).Far, "length", problems)
 	index := 0
 	if f.Index != "" {
 		index = int(between(f.Index, 1, 18, "index", problems))

@@ -109,7 +109,7 @@ func (s *server) sumUp(r *http.Request, kept db.Round) {
 func (s *server) goOn(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole) error {
 	next := nextHole(kept, h.Number)
 	if wantsJSON(r) {
-		return answerJSON(w, http.StatusOK, saved{Next: next, Version: h.Version, Score: max(h.Strokes(), 1)})
+		return answerJSON(w, http.StatusOK, savedHole{Next: next, Version: h.Version, Score: max(h.Strokes(), 1)})
 	}
 	return then(w, r, next)
 }
@@ -125,18 +125,11 @@ func keepSaid(shots, before []golf.Shot) {
 	}
 }
 
-// nextHole is where a round goes on after a hole: the next one that has not
-// been entered, and the statement after the last.
+// nextHole is where a round goes on after a hole: the next one in the order of
+// play that has not been entered, and the statement after the last.
 func nextHole(kept db.Round, hole int) string {
-	for _, h := range kept.Holes {
-		if h.Number > hole && h.Line == "" {
-			return paths.Hole(kept.ID, h.Number)
-		}
-	}
-	for _, h := range kept.Holes {
-		if h.Number != hole && h.Line == "" {
-			return paths.Hole(kept.ID, h.Number)
-		}
+	if next, open := kept.NextAfter(hole); open {
+		return paths.Hole(kept.ID, next)
 	}
 	return paths.Round(kept.ID)
 }

@@ -12,7 +12,7 @@ import (
 )
 
 // script posts a form as the page's script does and reads the answer.
-func (v visitor) script(path string, fields ...string) (int, scriptAnswer, saved) {
+func (v visitor) script(path string, fields ...string) (int, scriptAnswer, savedHole) {
 	v.t.Helper()
 	form := url.Values{}
 	for i := 0; i+1 < len(fields); i += 2 {
@@ -26,7 +26,7 @@ func (v visitor) script(path string, fields ...string) (int, scriptAnswer, saved
 	r.Header.Set("Accept", "application/json")
 	a := v.ask(r)
 	var refused scriptAnswer
-	var done saved
+	var done savedHole
 	if err := json.Unmarshal([]byte(a.body), &refused); err != nil {
 		v.t.Fatalf("%s: no JSON: %s", path, a.body)
 	}

@@ -59,7 +59,11 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int,
 	for _, p := range proposals {
 		q.Proposals = append(q.Proposals, pages.Proposal(p))
 	}
-	return show(w, r, status, pages.NewLessons(shell(r), q).View())
+	page := shell(r)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, status, pages.NewLessons(page, q).View())
 }
 
 // proposeTarget proposes a target to a pupil.
@@ -79,7 +83,7 @@ func (s *server) proposeTarget(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ProposeTarget(r.Context(), me(r).ID, whose.Player, target); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons())
+	return saved(w, r, whose.Lessons(), "proposed")
 }
 
 // answerTarget takes a proposed target, or declines it.
@@ -91,10 +95,14 @@ func (s *server) answerTarget(w http.ResponseWriter, r *http.Request) error {
 	if !whose.Own {
 		return golf.ErrNotFound
 	}
-	if err := s.store.AnswerProposal(r.Context(), whose.Player, formID(r, "coach"), r.FormValue("accept") != ""); err != nil {
+	accept, what := r.FormValue("accept") != "", "declined"
+	if accept {
+		what = "accepted"
+	}
+	if err := s.store.AnswerProposal(r.Context(), whose.Player, formID(r, "coach"), accept); err != nil {
 		return err
 	}
-	return then(w, r, whose.Lessons())
+	return saved(w, r, whose.Lessons(), what)
 }
 
 // now is the day of the server's clock.

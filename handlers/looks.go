@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/http"
 
+	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
@@ -31,12 +32,17 @@ func (s *server) keptNotes(w http.ResponseWriter, r *http.Request) error {
 	for _, k := range kept {
 		all = append(all, pages.NewKeptNote(fmt.Sprint(k.PlayerID), fmt.Sprint(k.ID), k.Author, k.Day, k.Body))
 	}
-	return show(w, r, http.StatusOK, pages.NewKeptNotes(shell(r), all).View())
+	page := shell(r)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, pages.NewKeptNotes(page, all).View())
 }
 
 func (s *server) dropKeptNote(w http.ResponseWriter, r *http.Request) error {
-	if err := s.store.RemoveNote(r.Context(), me(r).ID, formID(r, "player"), int64(formID(r, "note"))); err != nil {
+	pupil, note := formID(r, "player"), int64(formID(r, "note"))
+	if err := s.store.RemoveNote(r.Context(), me(r).ID, pupil, note); err != nil {
 		return err
 	}
-	return then(w, r, paths.CoachKept)
+	return gone(w, r, paths.CoachKept, db.RemovedNote, pupil, note)
 }

@@ -179,7 +179,7 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, body, r.FormValue("private") != ""); err != nil {
 		return err
 	}
-	return then(w, r, noteAt(whose, n))
+	return saved(w, r, noteAt(whose, n), "note")
 }
 
 func (s *server) removeNote(w http.ResponseWriter, r *http.Request) error {
@@ -190,10 +190,7 @@ func (s *server) removeNote(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveNote(r.Context(), me(r).ID, whose.Player, n.ID); err != nil {
 		return err
 	}
-	if n.RoundID != nil {
-		return then(w, r, whose.Round(*n.RoundID))
-	}
-	return then(w, r, whose.Lessons())
+	return gone(w, r, noteAt(whose, n), db.RemovedNote, whose.Player, n.ID)
 }
 
 func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
@@ -223,5 +220,5 @@ func (s *server) removeReply(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveReply(r.Context(), me(r).ID, whose.Player, number); err != nil {
 		return err
 	}
-	return then(w, r, noteAt(whose, n))
+	return gone(w, r, noteAt(whose, n), db.RemovedReply, whose.Player, number)
 }

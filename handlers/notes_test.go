@@ -67,8 +67,8 @@ func TestAConversation(t *testing.T) {
 	if !strings.Contains(edited.body, "One thing.") || strings.Contains(edited.body, "the safe side") {
 		t.Error("the note was not changed")
 	}
-	if a := coach.follows("/players/1/notes/1/remove"); strings.Contains(a.body, "One thing.") {
-		t.Error("the note was not deleted")
+	if a := coach.follows("/players/1/notes/1/remove"); strings.Contains(a.body, `id="note-1"`) {
+		t.Error("the note was not removed")
 	}
 }
 
@@ -139,8 +139,12 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "well played") {
 		t.Error("the shared note has gone with the leave")
 	}
-	if a := coach.follows("/coaching/kept", "player", "1", "note", "1"); strings.Contains(a.body, secret) {
-		t.Error("a kept note cannot be deleted")
+	removed := coach.follows("/coaching/kept", "player", "1", "note", "1")
+	if a := coach.get("/coaching/kept"); strings.Contains(a.body, secret) {
+		t.Error("a kept note cannot be removed")
+	}
+	if a := coach.undone(removed); !strings.Contains(a.body, secret) || !strings.Contains(a.body, "It is back.") {
+		t.Error("a kept note does not come back where the coach reads it")
 	}
 }
 

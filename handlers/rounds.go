@@ -1,12 +1,7 @@
 package handlers
 
 import (
-	"fmt"
 	"net/http"
-	"slices"
-	"strconv"
-	"strings"
-	"time"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/expect"
@@ -16,9 +11,6 @@ import (
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
-
-// lookBack is how many of the latest rounds may be gone on with.
-const lookBack = 5
 
 // accountOf works out holes of a round against the golfer who averages its
 // target over a card, and returns his level too.
@@ -73,7 +65,7 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 
 // showStatement shows a round of a player's: to the player, or to a coach.
 func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, typed pages.Typed) (err error) {
-	q := pages.Asked{Whose: whose, ID: kept.ID, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
+	q := pages.Asked{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
 		Nines: [2]int{kept.CardOut, kept.CardIn}, Typed: typed, On: r.FormValue("on")}
 	if !whose.Own {
 		q.Of = player.Name
@@ -92,83 +84,11 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 			return err
 		}
 	}
-	return show(w, r, status, pages.NewStatement(shell(r), q).View())
-}
-
-func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
-	return s.showNewRound(w, r, http.StatusOK, r.FormValue("course"), time.Now().Format("2006-01-02"), "", "")
-}
-
-func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, course, date, note, problem string) error {
-	lately, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{Most: lookBack})
-	if err != nil {
+	page := shell(r)
+	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	var open []pages.OpenRound
-	for _, kept := range lately {
-		left := len(kept.Holes) - len(kept.Played().Holes)
-		if i := slices.IndexFunc(kept.Holes, func(h db.Hole) bool { return h.Line == "" }); i >= 0 {
-			open = append(open, pages.NewOpenRound(kept.ID, golf.DateOf(kept.PlayedOn), kept.Course, kept.Holes[i].Number, left))
-		}
-	}
-	if course == "" && len(lately) > 0 && lately[0].CourseID != nil {
-		course = strconv.FormatInt(int64(*lately[0].CourseID), 10)
-	}
-	choices, err := s.choices(r, course)
-	if err != nil {
-		return err
-	}
-	return show(w, r, status, pages.NewNewRound(shell(r), choices, open, date, note, problem).View())
-}
-
-func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	course, text, note := r.FormValue("course"), r.FormValue("date"), strings.TrimSpace(r.FormValue("note"))
-	n, _ := strconv.ParseInt(course, 10, 64)
-	date, err := golf.ParseDate(text)
-	if err != nil || len(note) > 300 {
-		return s.showNewRound(w, r, http.StatusUnprocessableEntity, course, text, note, "The day or the note is not allowed: YYYY-MM-DD, and at most 300 letters.")
-	}
-	c, err := s.chosenCourse(r, golf.CourseID(n))
-	if err != nil {
-		return err
-	}
-	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: note, CourseID: &c.ID}
-	if c.Size() == 0 {
-		c.Planned = 18 // nobody has said how many it has
-	}
-	if len(c.Holes) == 18 {
-		kept.Par18 = parOf(c.Holes)
-	}
-	for _, h := range c.Card() {
-		kept.Holes = append(kept.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
-	}
-	id, err := s.store.NewRound(r.Context(), p.ID, kept)
-	if err != nil {
-		return err
-	}
-	return then(w, r, paths.Hole(id, kept.Holes[0].Number))
-}
-
-// chosenCourse is the course that a round begins on: one that is there, or a
-// new one whose card is described hole by hole.
-func (s *server) chosenCourse(r *http.Request, id golf.CourseID) (db.Course, error) {
-	name := strings.TrimSpace(r.FormValue("new_course"))
-	if name == "" {
-		return s.store.Course(r.Context(), id)
-	}
-	tee := strings.TrimSpace(r.FormValue("new_tee"))
-	if !sayable(name, 80) || !sayable(tee, 80) {
-		return db.Course{}, golf.ErrNotFound
-	}
-	holes, err := strconv.Atoi(r.FormValue("new_holes"))
-	if err != nil || holes < 1 || holes > 18 {
-		holes = 18
-	}
-	c := db.Course{Name: name, Tee: tee, Planned: holes}
-	c.ID, err = s.store.SaveCourse(r.Context(), me(r).ID, c)
-	return c, err
+	return show(w, r, status, pages.NewStatement(page, q).View())
 }
 
 func parOf(card []golf.CardHole) int {
@@ -187,18 +107,7 @@ func (s *server) removeRound(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
 		return err
 	}
-	return then(w, r, fmt.Sprintf("%s?removed=%d", paths.Rounds, n))
-}
-
-func (s *server) restoreRound(w http.ResponseWriter, r *http.Request) error {
-	n, err := id(r, "round")
-	if err != nil {
-		return err
-	}
-	if err := s.store.RestoreRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
-		return err
-	}
-	return then(w, r, paths.Round(golf.RoundID(n)))
+	return gone(w, r, paths.Rounds, db.RemovedRound, me(r).ID, n)
 }
 
 // export sends the player's rounds as a shots file.

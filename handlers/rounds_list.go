@@ -2,7 +2,6 @@ package handlers
 
 import (
 	"net/http"
-	"strconv"
 	"time"
 
 	"strokeledger/analysis/golf"
@@ -16,11 +15,16 @@ import (
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
-	removed, _ := strconv.ParseInt(r.FormValue("removed"), 10, 64)
-	of := pages.RoundsOf{Whose: mine(r), Removed: golf.RoundID(removed)}
+	of := pages.RoundsOf{Whose: mine(r)}
 	page := shell(r)
-	var err error
-	if page.Flash, err = s.store.TakeNotice(r.Context(), me(r).ID); err != nil {
+	notice, err := s.store.TakeNotice(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	if notice != "" {
+		page.Flash = notice
+	}
+	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
 	if err := s.waiting(r, &of); err != nil {

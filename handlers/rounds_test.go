@@ -65,6 +65,35 @@ func TestTheCardChecksTheNine(t *testing.T) {
 	}
 }
 
+// What is no score is refused beside its field, with what was typed; a form
+// that asks for the nines alone leaves the note.
+func TestACardThatIsNoScore(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	round := v.withRound()
+	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
+	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
+	v.follows(round+"/note", "note", "wind")
+	if a := v.get(round); !strings.Contains(a.body, "Does the card agree?") || strings.Count(a.body, `id="out"`) != 1 {
+		t.Error("the card is not asked for first, or twice")
+	}
+	for _, typed := range []string{"abc", "0", "-3", "999"} {
+		if a := v.post(round+"/note", "out", typed); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="out-wrong"`) || !strings.Contains(a.body, `value="`+typed+`"`) {
+			t.Errorf("%s: %d", typed, a.status)
+		}
+	}
+	if a := v.post(round+"/note", "out", "12", "note", strings.Repeat("x", 301)); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="note-wrong"`) {
+		t.Errorf("a long note: %d", a.status)
+	}
+	if a := v.follows(round+"/note", "out", "12"); !strings.Contains(a.body, "The card agrees: 12.") || !strings.Contains(a.body, `value="wind"`) || strings.Contains(a.body, "Does the card agree?") {
+		t.Error("a card that agrees is not said, or the note is lost")
+	}
+	if a := v.get(round); !strings.Contains(a.body, "Fairways 0 of 2, greens 3 of 3, 6 putts.") {
+		_, line, _ := strings.Cut(a.body, "counts-line")
+		t.Errorf("the counts are not said: %.90s", line)
+	}
+}
+
 // A course that nobody put in is told hole by hole while its first round is
 // entered, and is there afterwards.
 func TestACourseIsToldHoleByHole(t *testing.T) {

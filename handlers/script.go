@@ -16,8 +16,8 @@ import (
 // page.
 func wantsJSON(r *http.Request) bool { return r.Header.Get("Accept") == "application/json" }
 
-// saved tells a script that a hole is stored.
-type saved struct {
+// savedHole tells a script that a hole is stored.
+type savedHole struct {
 	Next    string `json:"next"` // address to go on to
 	Version int    `json:"version"`
 	Score   int    `json:"score"`

@@ -71,26 +71,3 @@ func say(h *db.Hole, clubs, misses, words []string) (problem string) {
 	}
 	return problem
 }
-
-// saveNote keeps the note of a round and what its card says of each nine.
-func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
-	n, err := id(r, "round")
-	if err != nil {
-		return err
-	}
-	note := strings.TrimSpace(r.FormValue("note"))
-	if !sayable(note, 300) {
-		note = strings.ToValidUTF8(note[:min(len(note), 300)], "")
-	}
-	nine := func(name string) int {
-		score, err := strconv.Atoi(strings.TrimSpace(r.FormValue(name)))
-		if err != nil || score < 0 || score > 200 {
-			return 0
-		}
-		return score
-	}
-	if err := s.store.SaveNote(r.Context(), me(r).ID, golf.RoundID(n), note, nine("out"), nine("in")); err != nil {
-		return err
-	}
-	return then(w, r, paths.Round(golf.RoundID(n)))
-}

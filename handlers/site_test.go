@@ -107,7 +107,11 @@ func (s site) member(name string) visitor {
 	if err != nil {
 		s.t.Fatal(err)
 	}
-	if _, err := s.store.NewPlayer(context.Background(), name+"@example.org", name, hash); err != nil {
+	p, err := s.store.NewPlayer(context.Background(), name+"@example.org", name, hash)
+	if err != nil {
+		s.t.Fatal(err)
+	}
+	if err := s.store.Greet(context.Background(), p.ID, p.Target, p.FarUnit, p.GreenUnit); err != nil {
 		s.t.Fatal(err)
 	}
 	v := s.visitor()

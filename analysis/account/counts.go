@@ -75,11 +75,16 @@ func (c *Counts) Hole(h golf.Hole, boundary golf.Distance) {
 	c.upAndDown(h, boundary)
 }
 
+// fairway counts a fairway that was hit: the tee shot cost no penalty, and the
+// next shot is from fairway or green, or there is none.
 func (c *Counts) fairway(h golf.Hole) {
 	if h.Par < 4 {
 		return
 	}
 	c.FairwayChances++
+	if h.Shots[0].Penalty > 0 {
+		return // dropped there or played again
+	}
 	if len(h.Shots) == 1 || h.Shots[1].Lie == golf.Fairway || h.Shots[1].Lie == golf.Green {
 		c.Fairways++
 	}

@@ -19,6 +19,7 @@ func TestCounts(t *testing.T) {
 		{"fairway and green", 4, "t400 f150 g20 g2", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1, Putts: 2}},
 		{"green of a par 4 driven", 4, "t290 g30 g3", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1, Putts: 2}},
 		{"hole in one on a par 4", 4, "t290", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1}},
+		{"dropped on the fairway out of water", 4, "t400(+1) f150 g20 g2", false, Counts{Holes: 1, FairwayChances: 1, GreenChances: 1, Putts: 2, Penalties: 1}},
 		{"rough, up and down", 4, "t400 r150 r12 g4", false, Counts{Holes: 1, FairwayChances: 1, GreenChances: 1, Putts: 1, UpAndDowns: 1, UpAndDownChances: 1}},
 		{"chipped in", 4, "t400 f150 r12", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, GreenChances: 1, UpAndDowns: 1, UpAndDownChances: 1}},
 		{"approach holed", 4, "t400 f150", false, Counts{Holes: 1, Fairways: 1, FairwayChances: 1, Greens: 1, GreenChances: 1}},

@@ -44,7 +44,7 @@ func screenshots() error {
 	}
 	if err := shoot(ctx, app.URL, []shot{{"rounds", "/rounds"}, {"statement", round}, {"hole", round + "/holes/7"}, {"shots", round + "/holes/7/shots"}, {"new-round", "/rounds/new"}, {"import", "/import"},
 		{"months", "/months"}, {"years-tour", "/players/2/months?span=2025&span=2026&versus=tour"}, {"months-empty", "/players/2/months?span=2001-01&span=2001-02"}, {"handicap", "/players/2/handicap"}, {"coaching", "/coaching"}, {"behind", "/players/2/months/behind?in=1&row=approach"},
-		{"courses", "/courses"}, {"new-course", "/courses/new"}, {"course", "/courses/1"}, {"account", "/account"}, {"lessons", "/players/2/lessons"}, {"looks", "/coaching/looks"}}); err != nil {
+		{"courses", "/courses"}, {"new-course", "/courses/new"}, {"course", "/courses/1"}, {"account", "/account"}, {"welcome", "/welcome"}, {"removed", "/removed"}, {"details", round + "/details"}, {"lessons", "/players/2/lessons"}, {"looks", "/coaching/looks"}}); err != nil {
 		return err
 	}
 	if err := browser.SignInAs(ctx, app, browser.Coach); err != nil {

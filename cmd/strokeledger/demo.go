@@ -71,12 +71,18 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 	if err != nil {
 		return err
 	}
-	if _, err := store.FirstPlayer(ctx, demoSteward, "Steward of Harrow Fen", hash); err != nil {
+	steward, err := store.FirstPlayer(ctx, demoSteward, "Steward of Harrow Fen", hash)
+	if err != nil {
 		return err
 	}
 	player, err := store.NewPlayer(ctx, demoPlayer, "Robin Calder", hash)
 	if err != nil {
 		return err
+	}
+	for _, p := range []db.Player{steward, player} {
+		if err := store.Greet(ctx, p.ID, p.Target, p.FarUnit, p.GreenUnit); err != nil {
+			return err
+		}
 	}
 	for _, c := range []db.Course{
 		{Name: "Harrow Fen", Tee: "white", Holes: harrowFen, Rating: of(71.2), Slope: of(126), FrontRating: of(35.7), FrontSlope: of(127), BackRating: of(35.5), BackSlope: of(125)},

@@ -36,6 +36,9 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 	if err != nil {
 		return err
 	}
+	if err := store.Greet(ctx, coach.ID, coach.Target, coach.FarUnit, coach.GreenUnit); err != nil {
+		return err
+	}
 	if err := letIn(ctx, store, player, coach.ID); err != nil {
 		return err
 	}

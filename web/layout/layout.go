@@ -17,6 +17,7 @@ type Page struct {
 	ID     golf.PlayerID // of that person, under which the browser keeps what waits to be sent
 	Here   string        // address of the navigation's entry that this page belongs to
 	Flash  string        // what just happened, in a sentence
+	Undo   *Undo         // the way back from what was just removed; nil for nothing
 	Foot   string        // what the numbers of this page mean; empty for none
 	Kind   string        // class of the body: entry-page while a hole is entered
 	Script string        // name of the page's script; empty for none
@@ -54,4 +55,10 @@ func EntryFiles() []string {
 		all = append(all, static.URL(name))
 	}
 	return all
+}
+
+// Undo is what was just removed, with the way back.
+type Undo struct {
+	Text string // what it was
+	What string // names it in the form
 }

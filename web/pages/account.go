@@ -10,8 +10,8 @@ import (
 type Account struct {
 	layout.Page
 	Settings  []components.Field
-	Far       []Choice
-	Green     []Choice
+	Far       Choices
+	Green     Choices
 	Passwords []components.Field
 	Devices   []Device
 	Delete    components.Field
@@ -52,8 +52,8 @@ func NewAccount(page layout.Page, f AccountForm) Account {
 			{Name: "clubs", Label: "The clubs in your bag", Value: f.Clubs, Hint: "As you call them, with spaces: d 3w 5i 6i pw. They are offered where a club is asked for.", Problem: f.Problems["clubs"]},
 			{Name: "boundary", Label: "Where the short game ends, in yards", Value: f.Boundary, Mode: "decimal", Hint: "30 to 100, usually 50.", Problem: f.Problems["boundary"]},
 		},
-		Far:   []Choice{{"yd", "yards", f.Far == "yd"}, {"m", "metres", f.Far == "m"}},
-		Green: []Choice{{"ft", "feet", f.Green == "ft"}, {"m", "metres", f.Green == "m"}},
+		Far:   farChoices(f.Far, f.Problems["far"]),
+		Green: greenChoices(f.Green, f.Problems["green"]),
 		Passwords: []components.Field{
 			{Name: "password", Label: "Password now", Type: "password", Complete: "current-password", Problem: f.Problems["password"]},
 			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 letters or more. Other devices are signed out.", Problem: f.Problems["new"]},

@@ -12,11 +12,10 @@ import (
 // Courses lists the courses of the server.
 type Courses struct {
 	layout.Page
-	Lede    string
-	Rule    string // who sees and edits what
-	Rows    []CourseRow
-	New     string
-	Removed Removed
+	Lede string
+	Rule string // who sees and edits what
+	Rows []CourseRow
+	New  string
 }
 
 // CourseRow is one course of the list.
@@ -35,18 +34,10 @@ type ListedCourse struct {
 	Times            int // rounds of the player on it
 }
 
-// Removed is a confirmation that a course was removed, with the way back.
-type Removed struct{ Text, Undo string }
-
-// NewRemoved says what was removed.
-func NewRemoved(id golf.CourseID, name, tee string) Removed {
-	return Removed{fmt.Sprintf("Removed: %s. Rounds on it keep their card. You can undo this for 30 days.", joined(name, tee)), paths.RestoreCourse(id)}
-}
-
 // NewCourses makes the page.
-func NewCourses(page layout.Page, all []ListedCourse, removed Removed, units form.Units) Courses {
+func NewCourses(page layout.Page, all []ListedCourse, units form.Units) Courses {
 	page.Title, page.Here = "Courses", paths.Courses
-	p := Courses{Page: page, New: paths.NewCourse, Removed: removed, Lede: "No course yet. Add yours once: par and length of each hole.",
+	p := Courses{Page: page, New: paths.NewCourse, Lede: "No course yet. Add yours once: par and length of each hole.",
 		Rule: "Everyone on this server can play these courses. Only the person who added a course can edit it. A round keeps its own copy of the card."}
 	most := ListedCourse{}
 	for _, c := range all {

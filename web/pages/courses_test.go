@@ -40,7 +40,7 @@ func TestTheListOfCourses(t *testing.T) {
 		{ID: 1, Name: "Harrow Fen", Tee: "white", Holes: 18, Size: 18, Par: 72, Length: 6510 * golf.Yard, Mine: true, Times: 100},
 		{ID: 2, Name: "Quarry Hill", Holes: 6, Size: 18, Par: 24, Length: 2000 * golf.Yard, Times: 2},
 	}
-	p := NewCourses(layout.Page{}, all, Removed{}, form.StandardUnits)
+	p := NewCourses(layout.Page{}, all, form.StandardUnits)
 	if p.Lede != "Two courses; 100 rounds on Harrow Fen." {
 		t.Error(p.Lede)
 	}
@@ -51,7 +51,7 @@ func TestTheListOfCourses(t *testing.T) {
 	if diff := cmp.Diff(want, p.Rows); diff != "" {
 		t.Error(diff)
 	}
-	if p := NewCourses(layout.Page{}, nil, Removed{}, form.StandardUnits); p.Lede != "No course yet. Add yours once: par and length of each hole." {
+	if p := NewCourses(layout.Page{}, nil, form.StandardUnits); p.Lede != "No course yet. Add yours once: par and length of each hole." {
 		t.Error(p.Lede)
 	}
 	for i, want := range []string{"Harrow Fen, white, 18 holes, par 72", "Quarry Hill, 6 of 18 holes so far"} {

@@ -67,6 +67,7 @@ const (
 	FormAssign = "assign"
 	FormTarget = "target"
 	FormResult = "result"
+	FormCard   = "card"
 )
 
 // NoteCard is a note with its conversation.
@@ -237,7 +238,7 @@ func (s *Statement) notes(q Asked) {
 		s.Notes = append(s.Notes, noteCard(n, q.Whose, true, q.Typed))
 		s.NotesFirst = s.NotesFirst || n.Unread || n.open() && !q.Whose.Own
 	}
-	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" || q.On != ""
+	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" && q.Typed.Form != FormCard || q.On != ""
 	s.CanWrite, s.Write = q.Coached, noteForm(q)
 }
 

@@ -26,7 +26,6 @@ type Rounds struct {
 	Import  string
 
 	Everything string // address of the whole account as one file
-	Restore    string // address that brings back what was just taken away
 	Courses    []Choice
 	From       components.Field
 	To         components.Field
@@ -64,11 +63,10 @@ type ListedRound struct {
 // RoundsOf says whose rounds are listed, and what else there is to say.
 type RoundsOf struct {
 	Whose   paths.Whose
-	Name    string       // the player's
-	Removed golf.RoundID // a round that was just taken away, 0 for none
-	Unread  int          // notes with something new for the player
-	Waiting []string     // who accepted to be the player's coach and is not let in yet
-	Due     Assignment   // what is to be practised first; none without a What
+	Name    string     // the player's
+	Unread  int        // notes with something new for the player
+	Waiting []string   // who accepted to be the player's coach and is not let in yet
+	Due     Assignment // what is to be practised first; none without a What
 	Today   golf.Date
 }
 
@@ -106,9 +104,6 @@ func NewRounds(page layout.Page, of RoundsOf, all []ListedRound, narrow Narrow) 
 	}
 	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: narrow.From.String()}
 	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: narrow.To.String()}
-	if of.Removed != 0 {
-		p.Restore = paths.RestoreRound(of.Removed)
-	}
 	for _, l := range all {
 		p.Rows = append(p.Rows, l.row(of.Whose))
 	}
@@ -179,41 +174,4 @@ func (l ListedRound) row(whose paths.Whose) RoundRow {
 	r.Tee, r.Approach, r.ShortGame, r.Putting = signed(parts[0], 1), signed(parts[1], 1), signed(parts[2], 1), signed(parts[3], 1)
 	r.Lost, r.Double = signed(total, 1), fmt.Sprint(len(a.Doubles))
 	return r
-}
-
-// NewRound is where a round begins.
-type NewRound struct {
-	layout.Page
-	Date    components.Field
-	NewDate components.Field // the same, for a course told hole by hole
-	Note    components.Field
-	Courses []Choice
-	Problem string
-	Course  string             // address of making one
-	New     []components.Field // of a course that is told hole by hole
-	Open    []OpenRound        // begun and not entered to the end
-}
-
-// OpenRound is a round that can be gone on with.
-type OpenRound struct{ At, Text string }
-
-// NewOpenRound says where a round goes on.
-func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int) OpenRound {
-	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: on with hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, plural(left, "hole", "holes"))}
-}
-
-// NewNewRound makes the page that begins a round.
-func NewNewRound(page layout.Page, courses []Choice, open []OpenRound, date, note, problem string) NewRound {
-	page.Title, page.Here = "Enter a round", paths.NewRound
-	day := components.Field{Name: "date", Label: "Day of play", Type: "date", Value: date}
-	again := day
-	again.ID = "new_date"
-	return NewRound{Page: page, Open: open, NewDate: again, Courses: courses, Problem: problem, Course: paths.NewCourse,
-		Date: day,
-		New: []components.Field{
-			{Name: "new_course", Label: "Course", Hint: "Its par and lengths are asked for as you enter each hole."},
-			{Name: "new_tee", Label: "Tees"},
-			{Name: "new_holes", Label: "Holes", Value: "18", Mode: "numeric", Hint: "1 to 18."},
-		},
-		Note: components.Field{Name: "note", Label: "Weather and greens, in a line", Value: note, Hint: "May be left out."}}
 }

@@ -37,14 +37,18 @@ type Statement struct {
 	Missed  []MissedPutt
 	Holes   []OpenHole
 	Enter   string // address at which the round goes on
-	Remove  string // address that takes it away
+	Remove  string // address that removes it; empty for a coach
+	Details string // address that puts day, course and target right; empty for a coach
 	Note    components.Field
 	NoteAt  string // address that saves the note
 	Checks  []NineCheck
+	Counts  string // fairways, greens, putts, up and downs
+	Agrees  string // that the card's nines agree with the holes; empty when not
 	Left    string // how many holes are not entered yet, empty when none
 	Day     string // weather and greens, to a coach
 
 	Notes      []NoteCard
+	CardFirst  bool // the card's nines are asked for before all else
 	NotesFirst bool // something in them is new, or waits for an answer
 	Write      NoteForm
 	CanWrite   bool // somebody would read it
@@ -80,6 +84,7 @@ type Asked struct {
 	On      string // the hole, or hole and shot, about which a note is to be written
 	Typed   Typed
 	ID      golf.RoundID
+	First   int        // hole at which the round began, 0 for the first of the card
 	Round   golf.Round // the holes entered
 	Card    []golf.CardHole
 	Account account.Account
@@ -95,9 +100,9 @@ type Asked struct {
 func NewStatement(page layout.Page, q Asked) Statement {
 	page.Title = "Statement of " + day(q.Round.Date)
 	page.Here = here(q.Whose, paths.Rounds)
-	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID)}
+	s := Statement{Page: page, Heading: "Statement, " + day(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID), Details: paths.Details(q.ID)}
 	if q.Of != "" {
-		s.At, s.Remove, s.Day = q.Of+". "+s.At, "", q.Note
+		s.At, s.Remove, s.Details, s.Day = q.Of+". "+s.At, "", "", q.Note
 	}
 	if left := len(q.Card) - len(q.Round.Holes); left > 0 && q.Of == "" {
 		s.Left = plural(left, "hole is", "holes are") + " not entered yet."
@@ -116,8 +121,8 @@ func NewStatement(page layout.Page, q Asked) Statement {
 	s.doubles(q)
 	s.Missed = missedPutts(q)
 	s.Holes = openHoles(q)
-	s.Note, s.NoteAt = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: q.Note}, paths.Note(q.ID)
-	s.Checks = nineChecks(q)
+	s.checks(q)
+	s.Counts = countsLine(q.Account.Counts, len(q.Round.Holes))
 	s.Trouble = trouble(q)
 	if len(s.Trouble.Doubles) > 0 {
 		s.Script = "walk.js"
@@ -138,24 +143,6 @@ func place(q Asked) string {
 		at += ", " + q.Round.Tee + " tees"
 	}
 	return fmt.Sprintf("%s, par %d, %s", at, par, sum(golf.Yards.Of(yards), q.Units))
-}
-
-// nextHole is the first hole of the card that has not been entered, or the
-// first of all.
-func nextHole(q Asked) int {
-	entered := map[int]bool{}
-	for _, h := range q.Round.Holes {
-		entered[h.Number] = true
-	}
-	for _, h := range q.Card {
-		if !entered[h.Number] {
-			return h.Number
-		}
-	}
-	if len(q.Card) == 0 {
-		return 1
-	}
-	return q.Card[0].Number
 }
 
 // account fills in the lines from target to score, and returns what is printed

@@ -28,6 +28,8 @@ const (
 	Devices     = "/account/devices"
 	Delete      = "/account/delete"
 	Invite      = "/account/invite"
+	Removed     = "/removed"
+	Welcome     = "/welcome"
 	Export      = "/export/shots.csv"
 	Import      = "/import"
 
@@ -52,9 +54,6 @@ func HoleTyped(id golf.RoundID, hole int, line string) string {
 	return Hole(id, hole) + "?" + url.Values{"line": {line}}.Encode()
 }
 
-// Details is where day, course, card and target of a round are changed.
-func Details(id golf.RoundID) string { return Round(id) + "/details" }
-
 // Echo says how the line of a hole reads, without saving it.
 func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
 
@@ -64,11 +63,11 @@ func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" 
 // Note is where the note of a round is saved.
 func Note(id golf.RoundID) string { return Round(id) + "/note" }
 
-// RemoveRound takes a round away.
-func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
+// Details is where day, course, target and card of a round are put right.
+func Details(id golf.RoundID) string { return Round(id) + "/details" }
 
-// RestoreRound brings it back.
-func RestoreRound(id golf.RoundID) string { return Round(id) + "/restore" }
+// RemoveRound removes a round.
+func RemoveRound(id golf.RoundID) string { return Round(id) + "/remove" }
 
 // Course is a course and, for the player who added it, where it is edited.
 func Course(id golf.CourseID) string { return Courses + "/" + number(int64(id)) }
@@ -84,9 +83,6 @@ func UseCard(id golf.CourseID) string { return Course(id) + "/use-card" }
 
 // RemoveCourse removes a course.
 func RemoveCourse(id golf.CourseID) string { return Course(id) + "/remove" }
-
-// RestoreCourse brings it back.
-func RestoreCourse(id golf.CourseID) string { return Course(id) + "/restore" }
 
 // MergeCourse moves the rounds of a course to another and removes it.
 func MergeCourse(id golf.CourseID) string { return Course(id) + "/merge" }

@@ -62,7 +62,7 @@ func CoachLink(player golf.PlayerID, token string) string {
 // Marks is where who is signed in marks a day.
 const Marks = "/marks"
 
-// RemoveMark takes a mark away.
+// RemoveMark removes a mark.
 func RemoveMark(id int64) string { return Marks + "/" + number(id) + "/remove" }
 
 // Whose is the player whose pages are shown, and whether who looks is that
@@ -97,13 +97,13 @@ func (w Whose) Notes() string { return w.at("/notes") }
 // Note is where a note is changed.
 func (w Whose) Note(id int64) string { return w.Notes() + "/" + number(id) }
 
-// RemoveNote takes a note away.
+// RemoveNote removes a note.
 func (w Whose) RemoveNote(id int64) string { return w.Note(id) + "/remove" }
 
 // Reply is where a note is answered.
 func (w Whose) Reply(note int64) string { return w.Note(note) + "/replies" }
 
-// RemoveReply takes an answer away.
+// RemoveReply removes an answer.
 func (w Whose) RemoveReply(note, reply int64) string {
 	return w.Reply(note) + "/" + number(reply) + "/remove"
 }
@@ -122,7 +122,7 @@ func (w Whose) Results(assignment int64) string {
 	return w.Assignments() + "/" + number(assignment) + "/results"
 }
 
-// RemoveResult takes a recorded practice away.
+// RemoveResult removes a recorded practice.
 func (w Whose) RemoveResult(assignment, result int64) string {
 	return w.Results(assignment) + "/" + number(result) + "/remove"
 }
@@ -132,7 +132,7 @@ func (w Whose) TickOff(assignment int64) string {
 	return w.Assignments() + "/" + number(assignment) + "/done"
 }
 
-// RemoveAssignment takes an assignment away.
+// RemoveAssignment removes an assignment.
 func (w Whose) RemoveAssignment(assignment int64) string {
 	return w.Assignments() + "/" + number(assignment) + "/remove"
 }

@@ -50,7 +50,7 @@ func TestNoBarriers(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	both("/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account")
+	both("/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account", "/welcome", "/removed", round+"/details")
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
 	both("/coaching", "/coaching/looks", "/players/2/lessons", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")

@@ -39,7 +39,7 @@ func newcomer(t *testing.T, ctx context.Context, name string, r golf.Round) {
 	t.Helper()
 	do(t, ctx, chromedp.Navigate(app.URL+"/join"),
 		chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"), chromedp.SendKeys("#password", "a long password"),
-		Press("main form button"), chromedp.WaitReady("a.btn.main"),
+		Press("main form button"), chromedp.WaitReady("#target"), Press("main form button.main"), chromedp.WaitReady("a.btn.main"),
 		chromedp.Navigate(app.URL+"/courses/new"),
 		chromedp.SendKeys("#name", "Course of "+name), chromedp.SetValue("#paste", cardText(r)),
 		Press("main form button.main"), chromedp.WaitReady(".flash"), chromedp.Navigate(app.URL+"/courses"), chromedp.WaitReady("table"))
@@ -184,7 +184,8 @@ func TestTakingInAFile(t *testing.T) {
 		ctx := tab(t, 360, script)
 		name := map[bool]string{true: "gia", false: "hedy"}[script]
 		do(t, ctx, chromedp.Navigate(app.URL+"/join"), chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"),
-			chromedp.SendKeys("#password", "a long password"), Press("main form button"), chromedp.WaitReady("a.btn.main"),
+			chromedp.SendKeys("#password", "a long password"), Press("main form button"), chromedp.WaitReady("#target"),
+			Press("main form button.main"), chromedp.WaitReady("a.btn.main"),
 			chromedp.Navigate(app.URL+"/import"), chromedp.SetUploadFiles("#file", []string{file}), Press("main form button"), chromedp.WaitReady(`button[name="there"]`))
 		if got := read(t, ctx, ".lede"); !strings.Contains(got, "1 round") {
 			t.Error(got)

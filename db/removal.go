@@ -1,0 +1,162 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// removalSpan is how long what was removed can be brought back.
+const removalSpan = "30 days"
+
+// back holds for what was removed and can be brought back.
+const back = `removed_at > now() - interval '` + removalSpan + `'`
+
+// Removal names something that was removed.
+type Removal struct {
+	Kind     string // RemovedRound and so on
+	PlayerID golf.PlayerID
+	ID       int64
+}
+
+// The kinds of what is removed.
+const (
+	RemovedRound      = "round"
+	RemovedNote       = "note"
+	RemovedReply      = "reply"
+	RemovedAssignment = "assignment"
+	RemovedResult     = "result"
+	RemovedCourse     = "course"
+)
+
+// Removed is something that asker may bring back.
+type Removed struct {
+	Removal
+	Player    string        // the name of whose it is
+	RoundID   *golf.RoundID // where a note or a reply is read; nil for that of a lesson
+	NoteID    int64         // of a note or a reply, otherwise 0
+	Day       time.Time     // that it is about
+	Text      string        // course, words, or what to practise
+	RemovedAt time.Time
+}
+
+// Removed lists what asker can bring back, the latest removal first.
+func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Removed], `
+		with gone as (
+			select 'round' as kind, player_id, id, id as round_id, 0::bigint as note_id, played_on as day, course as text, removed_at
+			from rounds where player_id = @asker and `+back+`
+			union all
+			select 'note', player_id, id, round_id, id, day, body, removed_at
+			from notes where author_id = @asker and `+back+` and (private or leave_from(@asker, player_id) is not null) and `+ofARound+`
+			union all
+			select 'reply', notes.player_id, r.id, notes.round_id, notes.id, notes.day, r.body, r.removed_at
+			from note_replies r join notes on notes.player_id = r.player_id and notes.id = r.note_id
+			where r.author_id = @asker and r.`+back+` and notes.removed_at is null and leave_from(@asker, r.player_id) is not null and `+ofARound+`
+			union all
+			select 'assignment', player_id, id, null, 0, due_on, what, removed_at
+			from assignments where @asker in (author_id, player_id) and `+back+` and leave_from(@asker, player_id) is not null
+			union all
+			select 'result', r.player_id, r.id, null, 0, r.day, t.what || ': ' || r.result, r.removed_at
+			from assignment_results r join assignments t on t.player_id = r.player_id and t.id = r.assignment_id
+			where r.player_id = @asker and r.`+back+` and t.removed_at is null
+			union all
+			select 'course', @asker, c.id, null, 0, c.removed_at::date, concat_ws(', ', c.name, nullif(c.tee, '')), c.removed_at
+			from courses c where c.`+back+` and `+mayRemove+`
+		)
+		select g.kind, g.player_id, g.id, p.name as player, g.round_id, g.note_id, g.day, g.text, g.removed_at
+		from gone g join players p on p.id = g.player_id
+		order by g.removed_at desc, g.kind, g.id`, pgx.StrictNamedArgs{"asker": asker})
+}
+
+// remove carries out a removal, and deletes for good what of the player's was
+// removed so long ago that it cannot be brought back. A round that another wrote
+// about stays, since the notes would go with it.
+func (s *Store) remove(ctx context.Context, who golf.PlayerID, sql string, args pgx.StrictNamedArgs) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := changeOne(ctx, tx.q, sql, args); err != nil {
+			return err
+		}
+		const old = `player_id = @who and removed_at <= now() - interval '` + removalSpan + `'`
+		batch := &pgx.Batch{}
+		for _, sql := range []string{
+			`delete from assignment_results where ` + old, `delete from assignments where ` + old,
+			`delete from note_replies where ` + old, `delete from notes where ` + old,
+			`delete from rounds where ` + old + ` and not exists (
+				select 1 from notes n where n.player_id = rounds.player_id and n.round_id = rounds.id and n.author_id <> n.player_id)`,
+		} {
+			batch.Queue(sql, pgx.StrictNamedArgs{"who": who})
+		}
+		return told(tx.q.SendBatch(ctx, batch).Close())
+	})
+}
+
+// RemoveRound removes a round of the player's own.
+func (s *Store) RemoveRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
+	return s.remove(ctx, who, `update rounds set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+}
+
+// RestoreRound brings it back.
+func (s *Store) RestoreRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
+	return changeOne(ctx, s.q, `update rounds set removed_at = null where player_id = @who and id = @id and `+back,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+}
+
+// RemoveNote removes a note of the asker's own, with its conversation.
+func (s *Store) RemoveNote(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return s.remove(ctx, who, `update notes set removed_at = now() where removed_at is null and `+own,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// RestoreNote brings it back.
+func (s *Store) RestoreNote(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `update notes set removed_at = null where `+back+` and `+own,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// ownReply holds for the asker's own answers.
+const ownReply = `player_id = @who and id = @id and author_id = @asker and leave_from(@asker, @who) is not null`
+
+// RemoveReply removes an answer of the asker's own.
+func (s *Store) RemoveReply(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return s.remove(ctx, who, `update note_replies set removed_at = now() where removed_at is null and `+ownReply,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// RestoreReply brings it back.
+func (s *Store) RestoreReply(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `update note_replies set removed_at = null where `+back+` and `+ownReply,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// givenOrOwn holds for assignments that asker gave, or has.
+const givenOrOwn = `player_id = @who and id = @id and @asker in (author_id, player_id) and leave_from(@asker, @who) is not null`
+
+// RemoveAssignment removes an assignment with its results, by its giver or the
+// player.
+func (s *Store) RemoveAssignment(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return s.remove(ctx, who, `update assignments set removed_at = now() where removed_at is null and `+givenOrOwn,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// RestoreAssignment brings it back.
+func (s *Store) RestoreAssignment(ctx context.Context, asker, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `update assignments set removed_at = null where `+back+` and `+givenOrOwn,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
+}
+
+// RemoveResult removes a recorded practice of the player's own.
+func (s *Store) RemoveResult(ctx context.Context, who golf.PlayerID, id int64) error {
+	return s.remove(ctx, who, `update assignment_results set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+}
+
+// RestoreResult brings it back.
+func (s *Store) RestoreResult(ctx context.Context, who golf.PlayerID, id int64) error {
+	return changeOne(ctx, s.q, `update assignment_results set removed_at = null where player_id = @who and id = @id and `+back,
+		pgx.StrictNamedArgs{"who": who, "id": id})
+}

@@ -1,0 +1,129 @@
+package db_test
+
+import (
+	"slices"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// removed lists the kinds of what somebody can bring back, the latest first.
+func (p pair) removed(who golf.PlayerID) []string {
+	p.t.Helper()
+	all, err := p.Removed(p.ctx, who)
+	p.must(err)
+	kinds := []string{}
+	for _, r := range all {
+		kinds = append(kinds, r.Kind)
+	}
+	return kinds
+}
+
+// What is removed is read nowhere, is listed for who may bring it back and
+// nobody else, and comes back as it was.
+func TestWhatIsRemovedComesBack(t *testing.T) {
+	p := newPair(t)
+	note := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "Safe side."})
+	p.must(p.ReplyTo(p.ctx, p.pupil, p.pupil, note, "Which?"))
+	p.must(p.Assign(p.ctx, p.coach, p.pupil, db.Assignment{What: "Start line", DueOn: time.Now()}))
+	practice, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0)
+	p.must(err)
+	p.must(p.RecordResult(p.ctx, p.pupil, practice[0].ID, db.Result{Day: time.Now(), Result: "7 of 10"}))
+	practice, err = p.Assignments(p.ctx, p.pupil, p.pupil, 0)
+	p.must(err)
+	notes, _ := p.reads(p.pupil)
+	reply, assignment, result := notes[note].Replies[0].ID, practice[0].ID, practice[0].Results[0].ID
+
+	p.must(p.RemoveReply(p.ctx, p.pupil, p.pupil, reply))
+	if got, _ := p.reads(p.coach); len(got[note].Replies) != 0 || got[note].Answered || got[note].Unread {
+		t.Errorf("a removed answer is read: %+v", got[note])
+	}
+	p.must(p.RemoveResult(p.ctx, p.pupil, result))
+	if got, err := p.Assignments(p.ctx, p.coach, p.pupil, 0); err != nil || len(got[0].Results) != 0 {
+		t.Errorf("a removed result is read: %+v, %v", got, err)
+	}
+	if got := p.removed(p.pupil); !slices.Equal(got, []string{"result", "reply"}) {
+		t.Errorf("the pupil can bring back %v", got)
+	}
+	p.must(p.RemoveAssignment(p.ctx, p.pupil, p.pupil, assignment))
+	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, note))
+	if pupils, err := p.Roster(p.ctx, p.coach, "/coaching"); err != nil || pupils[0].DueWhat != nil || pupils[0].Unread != 0 || pupils[0].Results != 0 {
+		t.Errorf("the roster counts what is removed: %+v, %v", pupils, err)
+	}
+	for who, want := range map[golf.PlayerID][]string{p.pupil: {"assignment"}, p.coach: {"note", "assignment"}, p.other: {}, p.stranger: {}} {
+		if got := p.removed(who); !slices.Equal(got, want) {
+			t.Errorf("%d can bring back %v, want %v", who, got, want)
+		}
+	}
+	p.refused(map[string]error{
+		"a removed note is read":         second(p.Note(p.ctx, p.coach, p.pupil, note)),
+		"a removed note is changed":      p.EditNote(p.ctx, p.coach, p.pupil, note, "x", false),
+		"a removed note is removed":      p.RemoveNote(p.ctx, p.coach, p.pupil, note),
+		"a removed note is answered":     p.ReplyTo(p.ctx, p.pupil, p.pupil, note, "x"),
+		"a removed practice is recorded": p.RecordResult(p.ctx, p.pupil, assignment, db.Result{Day: time.Now(), Result: "x"}),
+		"a removed practice is done":     p.TickOff(p.ctx, p.pupil, assignment, true),
+		"the pupil the coach's note":     p.RestoreNote(p.ctx, p.pupil, p.pupil, note),
+		"the coach the pupil's answer":   p.RestoreReply(p.ctx, p.coach, p.pupil, reply),
+		"another coach the practice":     p.RestoreAssignment(p.ctx, p.other, p.pupil, assignment),
+		"a stranger the practice":        p.RestoreAssignment(p.ctx, p.stranger, p.pupil, assignment),
+		"a stranger the result":          p.RestoreResult(p.ctx, p.stranger, result),
+		"a stranger removes the result":  p.RemoveResult(p.ctx, p.stranger, result),
+	})
+	p.must(p.RestoreNote(p.ctx, p.coach, p.pupil, note))
+	p.must(p.RestoreReply(p.ctx, p.pupil, p.pupil, reply))
+	p.must(p.RestoreAssignment(p.ctx, p.coach, p.pupil, assignment))
+	p.must(p.RestoreResult(p.ctx, p.pupil, result))
+	got, _ := p.reads(p.pupil)
+	practice, err = p.Assignments(p.ctx, p.pupil, p.pupil, 0)
+	if err != nil || len(got[note].Replies) != 1 || len(practice) != 1 || len(practice[0].Results) != 1 || len(p.removed(p.pupil)) != 0 {
+		t.Errorf("after all came back: %+v, %+v, %v", got, practice, err)
+	}
+	p.refused(map[string]error{"what is there is brought back": p.RestoreNote(p.ctx, p.coach, p.pupil, note)})
+}
+
+// After thirty days nothing comes back, and the next removal deletes it for
+// good; a round that a coach wrote about stays, out of sight, for the coach's
+// private note.
+func TestWhatWasRemovedLongAgo(t *testing.T) {
+	p := newPair(t)
+	private := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Private: true, Body: "Grip."})
+	lesson := p.write(p.pupil, db.Note{Kind: db.KindLesson, Day: time.Now(), Body: "Mine."})
+	again, err := p.NewRound(p.ctx, p.pupil, aRound())
+	p.must(err)
+	third, err := p.NewRound(p.ctx, p.pupil, aRound())
+	p.must(err)
+	p.must(p.RemoveRound(p.ctx, p.pupil, p.round))
+	p.must(p.RemoveRound(p.ctx, p.pupil, again))
+	p.must(p.RemoveNote(p.ctx, p.pupil, p.pupil, lesson))
+	for _, table := range []string{"rounds", "notes"} {
+		dbtest.Exec(t, p.url, "update "+table+" set removed_at = removed_at - interval '31 days'")
+	}
+	p.refused(map[string]error{
+		"a round": p.RestoreRound(p.ctx, p.pupil, again), "a note": p.RestoreNote(p.ctx, p.pupil, p.pupil, lesson),
+	})
+	if got := p.removed(p.pupil); len(got) != 0 {
+		t.Errorf("listed after 31 days: %v", got)
+	}
+	p.must(p.RemoveRound(p.ctx, p.pupil, third))
+	if got := p.removed(p.pupil); !slices.Equal(got, []string{"round"}) {
+		t.Errorf("%v", got)
+	}
+	if kept, err := p.PrivateNotes(p.ctx, p.coach, false); err != nil || len(kept) != 1 || kept[0].ID != private {
+		t.Errorf("the coach keeps %+v, %v", kept, err)
+	}
+	// what is left is taken out of the bin: only what was deleted for good is missing
+	dbtest.Exec(t, p.url, "update rounds set removed_at = null")
+	dbtest.Exec(t, p.url, "update notes set removed_at = null")
+	rounds, err := p.Rounds(p.ctx, p.pupil, p.pupil, db.Chosen{})
+	p.must(err)
+	ids := []golf.RoundID{}
+	for _, r := range rounds {
+		ids = append(ids, r.ID)
+	}
+	if notes, _ := p.reads(p.pupil); !slices.Equal(ids, []golf.RoundID{third, p.round}) || len(notes) != 0 {
+		t.Errorf("still stored: rounds %v, %d notes", ids, len(notes))
+	}
+}

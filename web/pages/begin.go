@@ -1,0 +1,80 @@
+package pages
+
+import (
+	"fmt"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// NewRound is where a round begins.
+type NewRound struct {
+	layout.Page
+	Open    []OpenRound // begun and not entered to the end
+	Courses []Choice
+	Problem string // with the course
+	Course  string // address of making one
+	Begin   BeginFields
+	New     []components.Field // of a course that is told hole by hole
+	Fresh   BeginFields        // the same as Begin, for that
+}
+
+// BeginFields are what is asked of a round on any course.
+type BeginFields struct {
+	Date, First, Note components.Field
+	Part              Choices
+}
+
+// BeginForm is what was typed, and what was wrong by field.
+type BeginForm struct {
+	Courses  []Choice
+	New      bool // on a course that is told hole by hole
+	Values   map[string]string
+	Problems map[string]string
+}
+
+// The parts of a course that are played.
+const (
+	PartAll   = ""
+	PartFront = "front"
+	PartBack  = "back"
+)
+
+// OpenRound is a round that can be gone on with.
+type OpenRound struct{ At, Text string }
+
+// NewOpenRound says where a round goes on.
+func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int) OpenRound {
+	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: on with hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, plural(left, "hole", "holes"))}
+}
+
+// NewNewRound makes the page that begins a round.
+func NewNewRound(page layout.Page, f BeginForm, open []OpenRound) NewRound {
+	page.Title, page.Here = "Enter a round", paths.NewRound
+	return NewRound{Page: page, Open: open, Courses: f.Courses, Problem: f.Problems["course"], Course: paths.NewCourse,
+		Begin: beginFields(f, !f.New, ""), Fresh: beginFields(f, f.New, "new_"),
+		New: []components.Field{
+			{Name: "new_course", Label: "Course", Value: f.Values["new_course"], Hint: "Its par and lengths are asked for as you enter each hole.", Problem: f.Problems["new_course"]},
+			{Name: "new_tee", Label: "Tees", Value: f.Values["new_tee"], Problem: f.Problems["new_tee"]},
+			{Name: "new_holes", Label: "Holes", Value: f.Values["new_holes"], Mode: "numeric", Hint: "Of the course: 1 to 18.", Problem: f.Problems["new_holes"]},
+		}}
+}
+
+// beginFields fills the fields of one of the two forms; problems belong to the
+// one that was sent.
+func beginFields(f BeginForm, sent bool, prefix string) BeginFields {
+	problems := f.Problems
+	if !sent {
+		problems = nil
+	}
+	part := f.Values["part"]
+	return BeginFields{
+		Date: components.Field{Name: "date", ID: prefix + "date", Label: "Day of play", Type: "date", Value: f.Values["date"], Problem: problems["date"]},
+		First: components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric", Value: f.Values["first_hole"], Problem: problems["first_hole"],
+			Hint: "Where you began; the holes follow from there. Left at 1, a back nine begins at 10."},
+		Note: components.Field{Name: "note", ID: prefix + "note", Label: "Weather and greens, in a line", Value: f.Values["note"], Hint: "May be left out.", Problem: problems["note"]},
+		Part: Choices{"part", "Holes", []Choice{{PartAll, "all", part == PartAll}, {PartFront, "front nine", part == PartFront}, {PartBack, "back nine", part == PartBack}}, problems["part"]},
+	}
+}

@@ -1,0 +1,86 @@
+package pages
+
+import (
+	"fmt"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// Details is where day, course, target and card of a round are put right.
+type Details struct {
+	layout.Page
+	At       string // address that saves
+	Back     string // the statement
+	Problems []Preset
+	Day      components.Field
+	Course   components.Field
+	Tee      components.Field
+	Take     []Choice // courses of the server to take over
+	Taken    string   // what is wrong with the one that was chosen
+	Target   components.Field
+	Par18    components.Field
+	Note     components.Field
+	Unit     string
+	Holes    []HoleFields
+}
+
+// HoleFields are the card of one hole.
+type HoleFields struct {
+	Number             string
+	Par, Length, Index components.Field
+}
+
+// DetailsForm is what is kept of a round or was typed, by field, and what was
+// wrong.
+type DetailsForm struct {
+	ID       golf.RoundID
+	Holes    []int
+	Courses  []Choice
+	Unit     golf.Unit
+	Values   map[string]string
+	Problems map[string]string
+}
+
+// The fields of a hole's card.
+const (
+	HolePar    = "par"
+	HoleLength = "length"
+	HoleIndex  = "index"
+)
+
+// HoleField is the name of a field of a hole's card.
+func HoleField(field string, hole int) string { return fmt.Sprintf("%s-%d", field, hole) }
+
+// NewDetails makes the page.
+func NewDetails(page layout.Page, f DetailsForm) Details {
+	page.Title, page.Here = "Day, course and target", paths.Rounds
+	d := Details{Page: page, At: paths.Details(f.ID), Back: paths.Round(f.ID), Unit: f.Unit.String(), Taken: f.Problems["take"],
+		Take: append([]Choice{{"", "none: as typed here", f.Values["take"] == ""}}, f.Courses...)}
+	field := func(name, label, hint string) components.Field {
+		if problem := f.Problems[name]; problem != "" {
+			d.Problems = append(d.Problems, Preset{Name: label + ": " + problem, At: "#" + name})
+		}
+		return components.Field{Name: name, Label: label, Value: f.Values[name], Hint: hint, Problem: f.Problems[name]}
+	}
+	d.Day = field("day", "Day of play", "")
+	d.Day.Type = "date"
+	d.Course, d.Tee = field("course", "Course", ""), field("tee", "Tees", "May be left out.")
+	if d.Taken != "" {
+		d.Problems = append(d.Problems, Preset{Name: "Take over a course: " + d.Taken, At: "#take"})
+	}
+	d.Target = field("target", "Target score", "For 18 holes, 68 to 110.")
+	d.Par18 = field("par18", "Par of 18 holes", "Of the whole course, also when nine were played.")
+	d.Target.Mode, d.Par18.Mode = "decimal", "numeric"
+	d.Note = field("note", "Weather and greens, in a line", "May be left out.")
+	for _, n := range f.Holes {
+		h := HoleFields{Number: fmt.Sprint(n), Par: field(HoleField(HolePar, n), fmt.Sprintf("Par of hole %d", n), ""),
+			Length: field(HoleField(HoleLength, n), fmt.Sprintf("Length of hole %d", n), ""),
+			Index:  field(HoleField(HoleIndex, n), fmt.Sprintf("Stroke index of hole %d", n), "")}
+		h.Par.Mode, h.Length.Mode, h.Index.Mode = "numeric", "decimal", "numeric"
+		d.Holes = append(d.Holes, h)
+	}
+	return d
+}
