@@ -41,6 +41,7 @@ func serve(args []string, s streams) error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
+	log := slog.New(slog.NewTextHandler(s.err, nil))
 	if config.database == "" {
 		locked, running, err := lockData(config.data)
 		if err != nil {
@@ -56,13 +57,14 @@ func serve(args []string, s streams) error {
 			return err
 		}
 		defer postgres.Stop()
+		postgres.Watch(log)
 		config.database = postgres.URL
 		defer os.WriteFile(addressFile(config.data), nil, 0o600)
 	}
-	return runServer(ctx, config, s)
+	return runServer(ctx, config, s, log)
 }
 
-func runServer(ctx context.Context, config serveConfig, s streams) error {
+func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Logger) error {
 	store, err := db.Open(ctx, config.database)
 	if err != nil {
 		return err
@@ -73,8 +75,7 @@ func runServer(ctx context.Context, config serveConfig, s streams) error {
 			return err
 		}
 	}
-	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, SetupToken: rand.Text(),
-		Log: slog.New(slog.NewTextHandler(s.err, nil))}
+	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, SetupToken: rand.Text(), Log: log}
 	any, err := store.AnyPlayer(ctx)
 	if err != nil {
 		return err

@@ -28,7 +28,7 @@ func impatient(t *testing.T) {
 // with a client whose backend is returned.
 func abandoned(t *testing.T, where string) (server *child, backend int) {
 	t.Helper()
-	s, err := Start(where)
+	s, err := StartThrowaway(where)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -46,7 +46,7 @@ func abandoned(t *testing.T, where string) (server *child, backend int) {
 
 func settled(t *testing.T, where string) {
 	t.Helper()
-	s, err := Start(where)
+	s, err := StartThrowaway(where)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -117,12 +117,12 @@ func TestANumberThatBelongsToAnotherProgram(t *testing.T) {
 
 func TestALivingProgramKeepsItsServer(t *testing.T) {
 	where := folder(t)
-	s, err := Start(where)
+	s, err := StartThrowaway(where)
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer s.Stop()
-	if _, err := Start(where); err == nil || !strings.Contains(err.Error(), "in use by another program") {
+	if _, err := StartThrowaway(where); err == nil || !strings.Contains(err.Error(), "in use by another program") {
 		t.Errorf("%v", err)
 	}
 	if !answers(s.place.socket) {
@@ -153,7 +153,7 @@ func TestAServerStartedByHandIsLeftAlone(t *testing.T) {
 	if err := (place{data: data}).ready(running, startLimit, nil); err != nil {
 		t.Fatal(err)
 	}
-	if _, err := Start(where); err == nil || !strings.Contains(err.Error(), "process "+strconv.Itoa(running.pid)) {
+	if _, err := StartThrowaway(where); err == nil || !strings.Contains(err.Error(), "process "+strconv.Itoa(running.pid)) {
 		t.Errorf("%v", err)
 	}
 	select {

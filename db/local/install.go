@@ -54,9 +54,9 @@ func (o owner) has(info os.FileInfo) bool {
 
 // makeData makes the data folder by initdb, in a folder beside it that is
 // renamed when whole, so that a start that was cut off leaves nothing half made.
-// initdb writes its files through to the disk: a power cut after the first
-// start must not find them empty.
-func (p place) makeData() error {
+// Without other flags initdb writes its files through to the disk: a power cut
+// after the first start must not find them empty.
+func (p place) makeData(flags []string) error {
 	if _, err := os.Stat(p.data); err == nil {
 		return sameMajor(p.bin, p.data)
 	}
@@ -74,7 +74,7 @@ func (p place) makeData() error {
 	if err := p.owner.own(fresh); err != nil {
 		return err
 	}
-	initdb := exec.Command(filepath.Join(p.bin, "initdb"), "-D", fresh, "-U", "ledger", "-A", "trust", "-E", "UTF8", "--locale=C")
+	initdb := exec.Command(filepath.Join(p.bin, "initdb"), append([]string{"-D", fresh, "-U", "ledger", "-A", "trust", "-E", "UTF8", "--locale=C"}, flags...)...)
 	initdb.Dir = filepath.Dir(p.data)
 	initdb.SysProcAttr = childOf(p.owner.credential, syscall.SIGKILL)
 	var out strings.Builder

@@ -44,7 +44,14 @@ const (
 // Run as root, it starts it as user postgres, or nobody, since Postgres refuses
 // to be root. A server that an earlier run left is ended first; a folder that a
 // living program has is refused. The caller stops it.
-func Start(folder string) (*Server, error) {
+func Start(folder string) (*Server, error) { return start(folder, nil) }
+
+// StartThrowaway is Start for tests, whose folder is thrown away: a new data
+// folder is not written through to the disk when it is made, which takes
+// seconds. The server itself is the same.
+func StartThrowaway(folder string) (*Server, error) { return start(folder, []string{"--no-sync"}) }
+
+func start(folder string, initFlags []string) (*Server, error) {
 	bin, err := binaries()
 	if err != nil {
 		return nil, err
@@ -64,7 +71,7 @@ func Start(folder string) (*Server, error) {
 	data := filepath.Join(folder, "data")
 	s := &Server{place: place{bin, data, socketFolderOf(data), owner}, lock: lock, stopping: make(chan struct{})}
 	s.URL = "postgres:///?host=" + s.place.socket + "&user=ledger&dbname=postgres"
-	if err := s.place.makeData(); err != nil {
+	if err := s.place.makeData(initFlags); err != nil {
 		return nil, errors.Join(err, lock.Close())
 	}
 	if s.running, err = s.place.launch(startLimit, nil); err != nil {
@@ -104,31 +111,25 @@ func lockFolder(folder string) (*os.File, error) {
 }
 
 // How long the watch waits before it starts a dead server again: the first time,
-// at most, and how long a server has to have run for the wait to be short again.
+// doubled after each start that fails, and at most.
 const (
-	firstWait  = 500 * time.Millisecond
-	mostWait   = 30 * time.Second
-	steadyTime = time.Minute
+	firstWait = 500 * time.Millisecond
+	mostWait  = 30 * time.Second
 )
 
 // Watch starts the server again whenever it dies, until Stop, and says so in the
 // log. It returns at once, and is called once.
 func (s *Server) Watch(log *slog.Logger) {
 	s.watching.Go(func() {
-		wait := firstWait
 		for {
-			began := time.Now()
 			select {
 			case <-s.stopping:
 				return
 			case <-s.running.exited:
 			}
-			if time.Since(began) > steadyTime {
-				wait = firstWait
-			}
 			died := time.Now()
 			log.Error("the private Postgres ended; it is started again", "why", fmt.Sprint(s.running.err))
-			if !s.startAgain(log, &wait) {
+			if !s.startAgain(log) {
 				return
 			}
 			log.Info("the private Postgres runs again", "after", time.Since(died).Round(time.Millisecond).String())
@@ -138,20 +139,19 @@ func (s *Server) Watch(log *slog.Logger) {
 
 // startAgain tries until the server runs, waiting longer each time; it returns
 // false when the program stops first.
-func (s *Server) startAgain(log *slog.Logger, wait *time.Duration) bool {
-	for {
+func (s *Server) startAgain(log *slog.Logger) bool {
+	for wait := firstWait; ; wait = min(2*wait, mostWait) {
 		select {
 		case <-s.stopping:
 			return false
-		case <-time.After(*wait):
+		case <-time.After(wait):
 		}
-		*wait = min(2**wait, mostWait)
 		next, err := s.place.launch(restartLimit, s.stopping)
 		if err == nil {
 			s.running = next
 			return true
 		}
-		log.Error("the private Postgres does not start; tried again soon", "error", err.Error(), "wait", wait.String())
+		log.Error("the private Postgres does not start", "error", err.Error(), "tried again after", min(2*wait, mostWait).String())
 	}
 }
 

@@ -52,7 +52,7 @@ func pidOf(t *testing.T, data string) int {
 // A server that dies is started again at the same address, with what was
 // committed, however often.
 func TestADeadServerIsStartedAgain(t *testing.T) {
-	s, err := Start(folder(t))
+	s, err := StartThrowaway(folder(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -101,7 +101,7 @@ func TestADeadServerIsStartedAgain(t *testing.T) {
 
 // Stop ends a watch that is waiting to start a server again.
 func TestStopWhileTheServerIsDown(t *testing.T) {
-	s, err := Start(folder(t))
+	s, err := StartThrowaway(folder(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -136,7 +136,7 @@ func TestTheServerWritesThrough(t *testing.T) {
 		t.Fatal(err)
 	}
 	file.Close()
-	s, err := Start(where)
+	s, err := StartThrowaway(where)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -54,6 +54,19 @@ func process(t *testing.T, program, database string) (url, token string) {
 	return "", ""
 }
 
+// client posts forms to the app, wherever it is at the time.
+type client struct{ http.Client }
+
+func (c *client) post(app *App, path string, form url.Values) (*http.Response, error) {
+	got, err := c.PostForm(app.URL+path, form)
+	if err != nil {
+		return nil, err
+	}
+	defer got.Body.Close()
+	_, err = io.Copy(io.Discard, got.Body)
+	return got, err
+}
+
 // Two processes on one Postgres serve the same sessions and edits.
 func TestTwoProcessesOnOneDatabase(t *testing.T) {
 	folder, err := os.MkdirTemp("", "ledger-two-")
@@ -64,7 +77,7 @@ func TestTwoProcessesOnOneDatabase(t *testing.T) {
 	if err := os.Chmod(folder, 0o755); err != nil {
 		t.Fatal(err)
 	}
-	postgres, err := local.Start(filepath.Join(folder, "pg"))
+	postgres, err := local.StartThrowaway(filepath.Join(folder, "pg"))
 	if err != nil {
 		t.Fatal(err)
 	}
