@@ -14,6 +14,7 @@ import (
 	"os/signal"
 	"path/filepath"
 	"strings"
+	"sync"
 	"syscall"
 	"time"
 
@@ -93,6 +94,10 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	if !any {
 		fmt.Fprintf(s.out, "Make the first account with the setup token %s\n", options.SetupToken)
 	}
+	sweeping, stopSweeping := context.WithCancel(ctx)
+	var sweeper sync.WaitGroup
+	sweeper.Go(func() { store.KeepSwept(sweeping, log) })
+	defer func() { stopSweeping(); sweeper.Wait() }()
 	return serveUntil(ctx, listener, handlers.New(store, options))
 }
 

@@ -47,6 +47,7 @@ func (r Result) Err() error {
 	return errors.Join(wrong...)
 }
 
+// String is a result in one line.
 func (r Result) String() string {
 	return fmt.Sprintf("%d kills of the app, %d of Postgres; %d saves acknowledged, %d without an answer; %d lost; slowest start %s, slowest recovery of Postgres %s",
 		r.App, r.Postgres, r.Acknowledged, r.Doubtful, len(r.Lost), r.SlowestStart.Round(time.Millisecond), r.SlowestReady.Round(time.Millisecond))
