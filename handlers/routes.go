@@ -22,7 +22,7 @@ const (
 
 func (s *server) routes() http.Handler {
 	r := chi.NewRouter()
-	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, headers, bounded, http.NewCrossOriginProtection().Handler, compressed)
+	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, s.timed, headers, bounded, http.NewCrossOriginProtection().Handler, compressed)
 	r.NotFound(s.page(s.notFound))
 	r.Get(paths.Healthy, s.page(s.healthy))
 	r.Get(paths.Ready, s.page(s.ready))
