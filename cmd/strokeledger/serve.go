@@ -53,6 +53,9 @@ func serve(args []string, s streams) error {
 			return nil
 		}
 		defer locked.Close()
+		if err := os.WriteFile(addressFile(config.data), nil, 0o600); err != nil { // a killed run's is of no use
+			return err
+		}
 		postgres, err := local.Start(filepath.Join(config.data, "postgres"))
 		if err != nil {
 			return err

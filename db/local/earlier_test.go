@@ -48,7 +48,8 @@ func settled(t *testing.T, where string) {
 	t.Helper()
 	s, err := StartThrowaway(where)
 	if err != nil {
-		t.Fatal(err)
+		log, _ := os.ReadFile(filepath.Join(where, "postgres.log"))
+		t.Fatalf("%v\n%s", err, log)
 	}
 	s.Stop()
 	if _, err := os.Stat(s.place.socket); !errors.Is(err, os.ErrNotExist) {
@@ -182,6 +183,7 @@ func TestWhoIsVerified(t *testing.T) {
 		{"started by hand", []process{server(5, data, "/b/postgres -D /d/data"), backend(6, 5, data)}, nil, []int{5}, nil},
 		{"started by hand, not to be seen", []process{server(5, "", "/b/postgres -D /d/data"), backend(6, 5, "")}, nil, []int{5}, nil},
 		{"a backend whose server died", []process{backend(6, 1, data)}, []int{6}, nil, nil},
+		{"a backend that is ending", []process{{6, 1, "1", "postgres: ending", data}}, []int{6}, nil, nil},
 		{"a backend of a dead server of any folder", []process{backend(6, 1, "")}, nil, nil, []int{6}},
 	} {
 		found := sortOut(c.all, data)

@@ -75,6 +75,7 @@ func start(folder string, initFlags []string) (*Server, error) {
 		return nil, errors.Join(err, lock.Close())
 	}
 	if s.running, err = s.place.launch(startLimit, nil); err != nil {
+		removeSocket(s.place.socket)
 		return nil, errors.Join(err, lock.Close())
 	}
 	return s, nil

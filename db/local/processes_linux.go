@@ -34,6 +34,10 @@ func processes() ([]process, error) {
 	return all, nil
 }
 
+// ending stands for the command of a process that is ending: it has lost its
+// words and still holds the shared memory that the next server needs.
+const ending = "postgres: ending"
+
 // readProcess reads one process; ok is false when it is no Postgres, or gone,
 // or dead and only waiting to be counted.
 func readProcess(pid int) (p process, ok bool, err error) {
@@ -43,12 +47,18 @@ func readProcess(pid int) (p process, ok bool, err error) {
 		return p, false, ignoreGone(err)
 	}
 	p.pid, p.command = pid, strings.TrimSpace(string(bytes.ReplaceAll(words, []byte{0}, []byte{' '})))
-	if !isPostgres(p.command) {
+	if p.command != "" && !isPostgres(p.command) {
 		return p, false, nil
 	}
 	stat, err := os.ReadFile(filepath.Join(at, "stat"))
 	if err != nil {
 		return p, false, ignoreGone(err)
+	}
+	if p.command == "" {
+		if !bytes.Contains(stat, []byte(" (postgres) ")) {
+			return p, false, nil
+		}
+		p.command = ending
 	}
 	// The name, in brackets, may hold anything; state, parent and, as the
 	// twentieth from there, the time of the start follow it.

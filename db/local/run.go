@@ -48,9 +48,27 @@ func begin(command *exec.Cmd) (*child, error) {
 	return c, <-began
 }
 
+// launchTries is how often a server is started that ends at once: where this
+// program cannot see all processes, one of an earlier run may still be ending.
+const launchTries = 3
+
 // launch starts the server and waits until it takes connections, or until stop
 // is closed.
-func (p place) launch(limit time.Duration, stop <-chan struct{}) (*child, error) {
+func (p place) launch(limit time.Duration, stop <-chan struct{}) (c *child, err error) {
+	for range launchTries {
+		if c, err = p.launchOnce(limit, stop); !errors.Is(err, errEnded) {
+			return c, err
+		}
+		select {
+		case <-stop:
+			return nil, err
+		case <-time.After(time.Second):
+		}
+	}
+	return nil, err
+}
+
+func (p place) launchOnce(limit time.Duration, stop <-chan struct{}) (*child, error) {
 	if err := endEarlier(p.data, earlierSteps); err != nil {
 		return nil, err
 	}
@@ -87,13 +105,15 @@ func (p place) flags() []string {
 		"-c", "fsync=on", "-c", "full_page_writes=on", "-c", "synchronous_commit=on"}
 }
 
+var errEnded = errors.New("postgres did not start")
+
 // ready waits until the server says that it is.
 func (p place) ready(c *child, limit time.Duration, stop <-chan struct{}) error {
 	deadline := time.After(limit)
 	for {
 		select {
 		case <-c.exited:
-			return errors.New("postgres did not start")
+			return errEnded
 		case <-stop:
 			return errors.New("postgres is not needed any more")
 		case <-deadline:

@@ -114,7 +114,7 @@ type Problem struct {
 	Text    string
 	Request string // id of the request, for the log; empty when of no use
 	Reload  string // address of the page that may come if it is asked for again; empty for none
-	Resend  *Resend
+	Resend  *Resend // the form that may be sent again; nil for none
 }
 
 // Resend is a form that failed for no fault of its own and may be sent again.

@@ -116,3 +116,18 @@ func TestTwoProcessesOnOneDatabase(t *testing.T) {
 		t.Errorf("%d, %v", got.StatusCode, err)
 	}
 }
+
+// A second start on a data folder in use says where the first is, and leaves it
+// and its Postgres alone.
+func TestASecondStartSaysWhereTheFirstIs(t *testing.T) {
+	second := exec.Command(filepath.Join(app.folder, "strokeledger"), "serve", "--listen", "127.0.0.1:0", "--data", filepath.Join(app.folder, "data"))
+	second.Env = append(os.Environ(), "DATABASE_URL=")
+	if said, err := second.CombinedOutput(); err != nil || string(said) != "already running on "+app.URL+"\n" {
+		t.Errorf("%s, %v", said, err)
+	}
+	got, err := http.Get(app.URL + "/readyz")
+	if err != nil || got.StatusCode != http.StatusOK {
+		t.Fatalf("the first: %v, %v", got, err)
+	}
+	got.Body.Close()
+}
