@@ -112,8 +112,8 @@ type Problem struct {
 	layout.Page
 	Heading string
 	Text    string
-	Request string // id of the request, for the log; empty when of no use
-	Reload  string // address of the page that may come if it is asked for again; empty for none
+	Request string  // id of the request, for the log; empty when of no use
+	Reload  string  // address of the page that may come if it is asked for again; empty for none
 	Resend  *Resend // the form that may be sent again; nil for none
 }
 
