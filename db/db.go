@@ -34,23 +34,34 @@ type Store struct {
 // Open connects to a server by its URL, waits for it up to half a minute, and
 // brings the schema up to date.
 func Open(ctx context.Context, url string) (*Store, error) {
-	config, err := pgxpool.ParseConfig(url)
+	requests, schema, err := readURL(url)
 	if err != nil {
-		return nil, fmt.Errorf("the database URL cannot be read: %w", err)
+		return nil, err
 	}
-	pool, err := pgxpool.NewWithConfig(ctx, config)
+	if err := prepare(ctx, schema); err != nil {
+		return nil, err
+	}
+	pool, err := pgxpool.NewWithConfig(ctx, requests)
 	if err != nil {
 		return nil, fmt.Errorf("the database: %w", err)
 	}
+	return &Store{q: patient{pool, acquireTime}, pool: pool}, nil
+}
+
+// prepare waits for the server and brings the schema up to date.
+func prepare(ctx context.Context, config *pgxpool.Config) error {
+	pool, err := pgxpool.NewWithConfig(ctx, config)
+	if err != nil {
+		return fmt.Errorf("the database: %w", err)
+	}
+	defer pool.Close()
 	if err := wait(ctx, pool); err != nil {
-		pool.Close()
-		return nil, err
+		return err
 	}
 	if err := migrate(ctx, pool); err != nil {
-		pool.Close()
-		return nil, fmt.Errorf("the schema of the database: %w", err)
+		return fmt.Errorf("the schema of the database: %w", err)
 	}
-	return &Store{q: pool, pool: pool}, nil
+	return nil
 }
 
 // wait tries until the server answers: a container may start before it.

@@ -4,6 +4,9 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io"
+	"net"
+	"os"
 
 	"github.com/jackc/pgx/v5"
 	"github.com/jackc/pgx/v5/pgconn"
@@ -19,28 +22,60 @@ var ErrTaken = errors.New("taken")
 var ErrUnavailable = errors.New("the database is not available")
 
 // told turns an error of the driver into one of ours; what the driver said
-// stays in the text for the log.
+// stays in the text for the log. An error that no later try mends, as of a value
+// that the driver cannot send, is a plain one.
 func told(err error) error {
-	if err == nil {
-		return nil
-	}
-	if errors.Is(err, pgx.ErrNoRows) {
-		return golf.ErrNotFound
-	}
-	if errors.Is(err, context.Canceled) {
-		return context.Canceled
-	}
 	var pg *pgconn.PgError
-	if errors.As(err, &pg) {
-		switch pg.Code {
-		case "23505": // unique_violation
-			return fmt.Errorf("%w: %s", ErrTaken, pg.ConstraintName)
-		case "40001", "40P01", "55P03": // serialization_failure, deadlock_detected, lock_not_available
-			return fmt.Errorf("%w: %s", ErrUnavailable, pg.Message)
-		}
-		return fmt.Errorf("postgres %s: %s %s", pg.Code, pg.Message, pg.ConstraintName)
+	switch {
+	case err == nil:
+		return nil
+	case errors.Is(err, pgx.ErrNoRows):
+		return golf.ErrNotFound
+	case errors.Is(err, context.Canceled):
+		return context.Canceled
+	case errors.Is(err, ErrUnavailable):
+		return err
+	case errors.As(err, &pg):
+		return toldByServer(pg)
+	case lostConnection(err):
+		return fmt.Errorf("%w: %s", ErrUnavailable, err)
 	}
-	return fmt.Errorf("%w: %s", ErrUnavailable, err)
+	return fmt.Errorf("the driver: %s", err)
+}
+
+// toldByServer sorts what Postgres itself said.
+// Source of the codes: PostgreSQL 15, appendix A, PostgreSQL Error Codes.
+func toldByServer(pg *pgconn.PgError) error {
+	const (
+		uniqueViolation  = "23505"
+		lockNotAvailable = "55P03"
+		idleInTxTimeout  = "25P03"
+	)
+	if pg.Code == uniqueViolation {
+		return fmt.Errorf("%w: %s", ErrTaken, pg.ConstraintName)
+	}
+	switch class := pg.Code[:min(2, len(pg.Code))]; {
+	case class == "08", // connection_exception
+		class == "40", // transaction_rollback: serialization_failure, deadlock_detected
+		class == "53", // insufficient_resources
+		class == "57", // operator_intervention: a shutdown, a start, a statement that took too long
+		pg.Code == lockNotAvailable, pg.Code == idleInTxTimeout:
+		return fmt.Errorf("%w: %s %s", ErrUnavailable, pg.Code, pg.Message)
+	}
+	return fmt.Errorf("postgres %s: %s %s", pg.Code, pg.Message, pg.ConstraintName)
+}
+
+// lostConnection reports whether an error is that of a connection that could not
+// be made, broke or took too long.
+func lostConnection(err error) bool {
+	var connect *pgconn.ConnectError
+	var network net.Error
+	for _, lost := range []error{context.DeadlineExceeded, os.ErrDeadlineExceeded, io.EOF, io.ErrUnexpectedEOF, net.ErrClosed, pgconn.ErrConnClosed} {
+		if errors.Is(err, lost) {
+			return true
+		}
+	}
+	return errors.As(err, &connect) || errors.As(err, &network) || pgconn.Timeout(err)
 }
 
 // one reads the only row of a query.

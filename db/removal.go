@@ -72,31 +72,13 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 		order by g.removed_at desc, g.kind, g.id`, pgx.StrictNamedArgs{"asker": asker})
 }
 
-// remove carries out a removal, and deletes for good what of the player's was
-// removed so long ago that it cannot be brought back. A round that another wrote
-// about stays, since the notes would go with it.
-func (s *Store) remove(ctx context.Context, who golf.PlayerID, sql string, args pgx.StrictNamedArgs) error {
-	return s.Tx(ctx, func(tx *Store) error {
-		if err := changeOne(ctx, tx.q, sql, args); err != nil {
-			return err
-		}
-		const old = `player_id = @who and removed_at <= now() - interval '` + removalSpan + `'`
-		batch := &pgx.Batch{}
-		for _, sql := range []string{
-			`delete from assignment_results where ` + old, `delete from assignments where ` + old,
-			`delete from note_replies where ` + old, `delete from notes where ` + old,
-			`delete from rounds where ` + old + ` and not exists (
-				select 1 from notes n where n.player_id = rounds.player_id and n.round_id = rounds.id and n.author_id <> n.player_id)`,
-		} {
-			batch.Queue(sql, pgx.StrictNamedArgs{"who": who})
-		}
-		return told(tx.q.SendBatch(ctx, batch).Close())
-	})
-}
+// forGood holds for what was removed so long ago that it cannot be brought back;
+// the daily sweep deletes it.
+const forGood = `removed_at <= now() - interval '` + removalSpan + `'`
 
 // RemoveRound removes a round of the player's own.
 func (s *Store) RemoveRound(ctx context.Context, who golf.PlayerID, id golf.RoundID) error {
-	return s.remove(ctx, who, `update rounds set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
+	return changeOne(ctx, s.q, `update rounds set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
 		pgx.StrictNamedArgs{"who": who, "id": id})
 }
 
@@ -108,7 +90,7 @@ func (s *Store) RestoreRound(ctx context.Context, who golf.PlayerID, id golf.Rou
 
 // RemoveNote removes a note of the asker's own, with its conversation.
 func (s *Store) RemoveNote(ctx context.Context, asker, who golf.PlayerID, id int64) error {
-	return s.remove(ctx, who, `update notes set removed_at = now() where removed_at is null and `+own,
+	return changeOne(ctx, s.q, `update notes set removed_at = now() where removed_at is null and `+own,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
@@ -123,7 +105,7 @@ const ownReply = `player_id = @who and id = @id and author_id = @asker and leave
 
 // RemoveReply removes an answer of the asker's own.
 func (s *Store) RemoveReply(ctx context.Context, asker, who golf.PlayerID, id int64) error {
-	return s.remove(ctx, who, `update note_replies set removed_at = now() where removed_at is null and `+ownReply,
+	return changeOne(ctx, s.q, `update note_replies set removed_at = now() where removed_at is null and `+ownReply,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
@@ -139,7 +121,7 @@ const givenOrOwn = `player_id = @who and id = @id and @asker in (author_id, play
 // RemoveAssignment removes an assignment with its results, by its giver or the
 // player.
 func (s *Store) RemoveAssignment(ctx context.Context, asker, who golf.PlayerID, id int64) error {
-	return s.remove(ctx, who, `update assignments set removed_at = now() where removed_at is null and `+givenOrOwn,
+	return changeOne(ctx, s.q, `update assignments set removed_at = now() where removed_at is null and `+givenOrOwn,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
@@ -151,7 +133,7 @@ func (s *Store) RestoreAssignment(ctx context.Context, asker, who golf.PlayerID,
 
 // RemoveResult removes a recorded practice of the player's own.
 func (s *Store) RemoveResult(ctx context.Context, who golf.PlayerID, id int64) error {
-	return s.remove(ctx, who, `update assignment_results set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
+	return changeOne(ctx, s.q, `update assignment_results set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
 		pgx.StrictNamedArgs{"who": who, "id": id})
 }
 

@@ -84,8 +84,7 @@ func TestWhatIsRemovedComesBack(t *testing.T) {
 	p.refused(map[string]error{"what is there is brought back": p.RestoreNote(p.ctx, p.coach, p.pupil, note)})
 }
 
-// After thirty days nothing comes back, and the next removal deletes it for
-// good; a round that a coach wrote about stays, out of sight, for the coach's
+// After thirty days nothing comes back, and the daily sweep deletes it for good; a round that a coach wrote about stays, out of sight, for the coach's
 // private note.
 func TestWhatWasRemovedLongAgo(t *testing.T) {
 	p := newPair(t)
@@ -108,6 +107,8 @@ func TestWhatWasRemovedLongAgo(t *testing.T) {
 		t.Errorf("listed after 31 days: %v", got)
 	}
 	p.must(p.RemoveRound(p.ctx, p.pupil, third))
+	_, err = p.Sweep(p.ctx)
+	p.must(err)
 	if got := p.removed(p.pupil); !slices.Equal(got, []string{"round"}) {
 		t.Errorf("%v", got)
 	}

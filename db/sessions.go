@@ -17,12 +17,17 @@ type Session struct {
 	SeenAt    time.Time
 }
 
-// sessionLife is how long a session lasts after it was last used, and
-// failureSpan how long a failed sign-in counts.
+// sessionLife is how long a session lasts after it was last used, sessionMost how
+// long after it began however often it is used, and failureSpan how long a failed
+// sign-in counts.
 const (
 	sessionLife = "60 days"
+	sessionMost = "180 days"
 	failureSpan = "15 minutes"
 )
+
+// liveSession is the condition of a session that has not ended.
+const liveSession = `seen_at > now() - interval '` + sessionLife + `' and created_at > now() - interval '` + sessionMost + `'`
 
 // NewSession signs a device in.
 func (s *Store) NewSession(ctx context.Context, who golf.PlayerID, tokenHash []byte, device string) error {
@@ -40,12 +45,12 @@ func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byt
 	}], `
 		with noted as (
 			update sessions set seen_at = now()
-			where player_id = @who and token_hash = @token and seen_at > now() - interval '`+sessionLife+`' and seen_at < now() - interval '1 minute'
+			where player_id = @who and token_hash = @token and `+liveSession+` and seen_at < now() - interval '1 minute'
 			returning player_id
 		)
 		select `+playerColumns+`, exists (select 1 from noted) as noted from players
 		where id = @who and exists (
-			select 1 from sessions where player_id = @who and token_hash = @token and seen_at > now() - interval '`+sessionLife+`')`,
+			select 1 from sessions where player_id = @who and token_hash = @token and `+liveSession+`)`,
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
 	return row.Player, row.Noted, err
 }
@@ -54,7 +59,7 @@ func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byt
 func (s *Store) Sessions(ctx context.Context, who golf.PlayerID) ([]Session, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Session], `
 		select token_hash, device, created_at, seen_at from sessions
-		where player_id = @who and seen_at > now() - interval '`+sessionLife+`'
+		where player_id = @who and `+liveSession+`
 		order by seen_at desc`, pgx.StrictNamedArgs{"who": who})
 }
 

@@ -2,9 +2,7 @@ package handlers
 
 import (
 	"fmt"
-	"log/slog"
 	"net/http"
-	"net/http/httptest"
 	"slices"
 	"strings"
 	"testing"
@@ -172,29 +170,5 @@ func TestAddressesThatAreNone(t *testing.T) {
 		if a := v.get(path); a.status != http.StatusNotFound || !strings.Contains(a.body, "Not found") {
 			t.Errorf("%s: %d", path, a.status)
 		}
-	}
-}
-
-// A database that is gone is a page that says what to do.
-func TestADatabaseThatIsGone(t *testing.T) {
-	s := newSite(t, Options{SignUp: SignUpOpen})
-	v := s.member("a")
-	s.store.Close()
-	for _, path := range []string{"/", "/rounds", "/readyz"} {
-		if a := v.get(path); a.status != http.StatusServiceUnavailable || !strings.Contains(a.body, "try again in a minute") || strings.Contains(a.body, "closed pool") {
-			t.Errorf("%s: %d %s", path, a.status, a.body)
-		}
-	}
-	if a := v.get("/healthz"); a.status != http.StatusOK {
-		t.Errorf("the process itself is well, and says %d", a.status)
-	}
-}
-
-func TestAPanicBecomesAPage(t *testing.T) {
-	s := &server{options: Options{Log: slog.New(slog.DiscardHandler)}}
-	w := httptest.NewRecorder()
-	s.identify(s.recovered(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { panic("a bug") }))).ServeHTTP(w, httptest.NewRequest(http.MethodGet, "/", nil))
-	if body := w.Body.String(); w.Code != http.StatusInternalServerError || !strings.Contains(body, "Something went wrong here") || !strings.Contains(body, "Request ") || strings.Contains(body, "a bug") {
-		t.Errorf("%d %s", w.Code, body)
 	}
 }

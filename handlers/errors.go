@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"net/http"
+	"net/url"
 
 	"github.com/go-chi/chi/v5"
 
@@ -32,6 +33,7 @@ func (r *refusal) Error() string { return r.heading }
 // answerError turns an error into a status, a page and a line of the log.
 func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) {
 	status, heading, text := explain(r, err)
+	r = r.WithContext(context.WithoutCancel(r.Context())) // a page that tells of a deadline is made after it
 	request := requestID(r)
 	if status >= http.StatusInternalServerError {
 		s.options.Log.ErrorContext(r.Context(), "failed", "request", request, "method", r.Method, "path", r.URL.Path, "error", err.Error())
@@ -48,7 +50,12 @@ func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) 
 		}
 		return
 	}
-	if failed := show(w, r, status, pages.NewProblem(shell(r), heading, text, request).View()); failed != nil {
+	problem := pages.NewProblem(shell(r), heading, text, request)
+	if status == http.StatusServiceUnavailable {
+		w.Header().Set("Retry-After", "5")
+		problem = problem.Again(r.URL.RequestURI(), r.Method == http.MethodGet, sent(r))
+	}
+	if failed := show(w, r, status, problem.View()); failed != nil {
 		s.options.Log.ErrorContext(r.Context(), "no page for an error", "request", requestID(r), "error", failed.Error())
 	}
 }
@@ -69,10 +76,21 @@ func explain(r *http.Request, err error) (status int, heading, text string) {
 	case r.Context().Err() == context.Canceled:
 		return statusClientGone, "", ""
 	case errors.Is(err, db.ErrUnavailable):
-		return http.StatusServiceUnavailable, "Not now", "The database does not answer. Nothing you typed was saved; go back and try again in a minute."
+		return http.StatusServiceUnavailable, "Not now", "The database is busy or starting again."
+	case errors.Is(err, context.DeadlineExceeded):
+		return http.StatusServiceUnavailable, "Not now", "This took too long, so it was given up."
 	default:
 		return http.StatusInternalServerError, "Something went wrong here", "It is our fault, not yours. Nothing was changed; go back and try again."
 	}
+}
+
+// sent is the form of a request, so that a page can offer to send it again; nil
+// when there is none, or a file in it.
+func sent(r *http.Request) url.Values {
+	if r.ParseForm() != nil || r.MultipartForm != nil || len(r.PostForm) == 0 {
+		return nil
+	}
+	return r.PostForm
 }
 
 func (s *server) notFound(http.ResponseWriter, *http.Request) error { return golf.ErrNotFound }

@@ -3,6 +3,7 @@ package handlers
 import (
 	"context"
 	"crypto/rand"
+	"errors"
 	"fmt"
 	"net/http"
 	"runtime/debug"
@@ -54,15 +55,48 @@ func (s *server) logged(next http.Handler) http.Handler {
 	})
 }
 
-// recovered turns a panic into a failed page.
+// recovered turns a panic into a failed page. A panic that means to cut the
+// answer off goes on to the server, which does.
 func (s *server) recovered(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		defer func() {
-			if v := recover(); v != nil && v != http.ErrAbortHandler {
+			switch v := recover(); v {
+			case nil:
+			case http.ErrAbortHandler:
+				panic(v)
+			default:
 				s.answerError(w, r, fmt.Errorf("panic: %v\n%s", v, debug.Stack()))
 			}
 		}()
 		next.ServeHTTP(w, r)
+	})
+}
+
+// How long a page may take, and a file that is sent or asked for: it may be
+// large, and the line slow.
+const (
+	pageTime = 20 * time.Second
+	fileTime = 5 * time.Minute
+	lateTime = 10 * time.Second // for an answer that says it took too long
+)
+
+// timed ends the work for a request that takes too long; what it was waiting for
+// fails, and the visitor gets a page that says so.
+func (s *server) timed(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		limit := s.options.PageTime
+		switch r.URL.Path {
+		case paths.Import, paths.ImportConfirm, paths.Export, paths.Everything:
+			limit = fileTime
+			connection, end := http.NewResponseController(w), time.Now().Add(fileTime+lateTime)
+			if err := errors.Join(connection.SetReadDeadline(end), connection.SetWriteDeadline(end)); err != nil {
+				s.answerError(w, r, err)
+				return
+			}
+		}
+		ctx, cancel := context.WithTimeout(r.Context(), limit)
+		defer cancel()
+		next.ServeHTTP(w, r.WithContext(ctx))
 	})
 }
 

@@ -8,6 +8,7 @@ import (
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
@@ -36,7 +37,7 @@ func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 		return q, err
 	}
 	q.Pupils = make([]pages.RosterPupil, len(pupils))
-	compare.InParallel(len(pupils), func(i int) {
+	parallel.Do(len(pupils), func(i int) {
 		p := pupils[i]
 		to := &q.Pupils[i]
 		*to = pages.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results}

@@ -8,6 +8,7 @@ package handlers
 import (
 	"log/slog"
 	"net/http"
+	"time"
 
 	"strokeledger/db"
 )
@@ -21,6 +22,8 @@ type Options struct {
 	Proxies    []string // address ranges of proxies in front, whose word on the client's address counts
 	Address    string   // of the site, as ParseAddress returns it; empty for any
 	HashesMost int      // passwords hashed at once; 0 means 2
+
+	PageTime time.Duration // that a page may take; 0 means 20 s
 }
 
 // SignUp is who may make an account.
@@ -46,6 +49,9 @@ func New(store *db.Store, options Options) http.Handler {
 	}
 	if options.HashesMost == 0 {
 		options.HashesMost = 2
+	}
+	if options.PageTime == 0 {
+		options.PageTime = pageTime
 	}
 	s := &server{store: store, options: options, hashes: make(chan struct{}, options.HashesMost)}
 	return s.routes()

@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
@@ -45,7 +46,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	}
 	chosen := r.URL.Query()["pupil"]
 	q.Members = make([]pages.SquadMember, len(pupils))
-	compare.InParallel(len(pupils), func(i int) {
+	parallel.Do(len(pupils), func(i int) {
 		p := pupils[i]
 		m := pages.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
 		var rounds []compare.Summary

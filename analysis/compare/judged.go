@@ -1,12 +1,10 @@
 package compare
 
 import (
-	"runtime"
-	"sync"
-
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 )
 
 // Kept is a round to compare, with the target it was played for.
@@ -49,7 +47,7 @@ func Judge(rounds []Kept, lens *expect.Baseline, boundary golf.Distance) ([]*Jud
 		}
 	}
 	all := make([]*Judged, len(rounds))
-	InParallel(len(rounds), func(i int) {
+	parallel.Do(len(rounds), func(i int) {
 		j := &Judged{Kept: rounds[i], lost: make([]float64, len(rows)), shots: make([]int, len(rows))}
 		j.Account = account.Of(j.Round, account.Terms{Lens: lens, Fixed: fixed[j.Target], Boundary: boundary})
 		j.Holes = float64(j.Account.Counts.Holes)
@@ -69,18 +67,4 @@ func (j *Judged) sum(place map[account.Band]int) {
 			}
 		}
 	}
-}
-
-// InParallel does n independent pieces of work on all cores.
-func InParallel(n int, work func(int)) {
-	workers := min(n, runtime.GOMAXPROCS(0))
-	var wait sync.WaitGroup
-	for w := range workers {
-		wait.Go(func() {
-			for i := w; i < n; i += workers {
-				work(i)
-			}
-		})
-	}
-	wait.Wait()
 }

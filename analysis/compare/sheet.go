@@ -3,6 +3,7 @@ package compare
 import (
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 	"strokeledger/analysis/stat"
 )
 
@@ -59,7 +60,7 @@ type Cell struct {
 // ladder tells what each part plays to. The same seed gives the same intervals.
 func NewSheet(rounds []*Judged, spans []Span, boundary golf.Distance, ladder Ladder, seed uint64) Sheet {
 	s := Sheet{Rows: rowsOf(boundary), Columns: make([]Column, len(spans))}
-	InParallel(len(spans), func(i int) {
+	parallel.Do(len(spans), func(i int) {
 		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed)
 	})
 	first := -1
@@ -130,7 +131,7 @@ func (c *Column) playsTo(boundary golf.Distance, ladder Ladder, seed uint64) {
 		return
 	}
 	profiles := make([]Profile, len(c.Rounds))
-	InParallel(len(c.Rounds), func(i int) { profiles[i] = ladder.Profile(c.Rounds[i].Round, boundary) })
+	parallel.Do(len(c.Rounds), func(i int) { profiles[i] = ladder.Profile(c.Rounds[i].Round, boundary) })
 	for _, part := range golf.Categories {
 		c.PlaysTo[part], c.Plays[part] = ladder.PlaysTo(profiles, part, seed)
 	}

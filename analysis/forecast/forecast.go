@@ -4,12 +4,12 @@ import (
 	"fmt"
 	"math"
 	"runtime"
-	"sync"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
+	"strokeledger/analysis/parallel"
 )
 
 // Plan is what to simulate.
@@ -74,18 +74,14 @@ func (t *tally) add(other *tally) {
 func playAll(player *golfer.Player, terms account.Terms, plan Plan) *tally {
 	workers := min(runtime.GOMAXPROCS(0), plan.Rounds)
 	tallies := make([]*tally, workers)
-	var wait sync.WaitGroup
-	for w := range workers {
+	parallel.Do(workers, func(w int) {
 		tallies[w] = &tally{scores: map[int]int{}}
-		wait.Go(func() {
-			for i := w; i < plan.Rounds; i += workers {
-				a := account.Of(golf.Round{Holes: player.Play(plan.Seed, uint64(i))}, terms)
-				tallies[w].scores[int(a.Score)]++
-				tallies[w].counts.Add(a.Counts)
-			}
-		})
-	}
-	wait.Wait()
+		for i := w; i < plan.Rounds; i += workers {
+			a := account.Of(golf.Round{Holes: player.Play(plan.Seed, uint64(i))}, terms)
+			tallies[w].scores[int(a.Score)]++
+			tallies[w].counts.Add(a.Counts)
+		}
+	})
 	for _, t := range tallies[1:] {
 		tallies[0].add(t)
 	}

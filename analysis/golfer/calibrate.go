@@ -6,6 +6,8 @@ import (
 
 	"gonum.org/v1/gonum/mat"
 	"gonum.org/v1/gonum/optimize"
+
+	"strokeledger/analysis/parallel"
 )
 
 // free is one number that a calibration moves.
@@ -136,19 +138,15 @@ func (q *problem) linearise(x []float64) {
 	q.jacobian = mat.NewDense(len(q.misfit), len(x), nil)
 	q.steps++
 	said := Progress{Step: q.steps, Of: len(x), Objective: sumOfSquares(q.misfit)}
-	done := make(chan struct{}, len(x))
-	go inParallel(len(x), func(i int) {
+	parallel.DoTelling(len(x), func(i int) {
 		moved := p.moved(q.free[i], derivativeStep)
 		for row, m := range moved.misfits(q.targets) {
 			q.jacobian.Set(row, i, (m-q.misfit[row])/derivativeStep)
 		}
-		done <- struct{}{}
-	})
-	for range x {
-		<-done
-		said.Done++
+	}, func(done int) {
+		said.Done = done
 		q.notify(said)
-	}
+	})
 }
 
 func equal(a, b []float64) bool {

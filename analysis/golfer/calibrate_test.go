@@ -5,6 +5,8 @@ import (
 	"math"
 	"os"
 	"testing"
+
+	"strokeledger/analysis/parallel"
 )
 
 // No step of 1 % of any free number, up or down, lowers the objective.
@@ -13,7 +15,7 @@ func TestCommittedParametersAreTheOptimum(t *testing.T) {
 	best := p.Objective()
 	all := freeNumbers()
 	lower := make([]float64, len(all))
-	inParallel(len(all), func(i int) {
+	parallel.Do(len(all), func(i int) {
 		lower[i] = math.Min(p.moved(all[i], .01).Objective(), p.moved(all[i], -.01).Objective())
 	})
 	for i, f := range all {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"strokeledger/analysis/expect"
+	"strokeledger/analysis/parallel"
 )
 
 // The stored levels: skill coordinates from firstLevel/levelsPerSkill on, dense
@@ -30,16 +31,10 @@ func (p Parameters) SolveLevels(notify func(done, of int)) ([]expect.Stored, err
 	skills := LevelSkills()
 	levels := make([]expect.Stored, len(skills))
 	sums := make([]float64, len(skills))
-	done := make(chan struct{}, len(skills))
-	go inParallel(len(skills), func(i int) {
+	parallel.DoTelling(len(skills), func(i int) {
 		g := p.Solve(skills[i])
 		levels[i], sums[i] = g.Stored(), g.course(expect.ReferenceCourse())
-		done <- struct{}{}
-	})
-	for i := range skills {
-		<-done
-		notify(i+1, len(skills))
-	}
+	}, func(done int) { notify(done, len(skills)) })
 	if low, high := sums[0], sums[len(sums)-1]; low > expect.MinLevel || high < expect.MaxLevel {
 		return nil, fmt.Errorf("the stored levels reach from %.2f to %.2f; they must hold %g to %g", low, high, expect.MinLevel, expect.MaxLevel)
 	}

@@ -2,11 +2,10 @@ package golfer
 
 import (
 	"math"
-	"runtime"
-	"sync"
 
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 )
 
 // lineup is the family at a few skill coordinates, solved, with what the
@@ -30,7 +29,7 @@ func newLineup(p *Parameters) *lineup {
 	n := len(lineupSkills)
 	l := &lineup{make([]*Golfer, n), make([]float64, n), make([]*Visits, n)}
 	card := expect.ReferenceCourse()
-	inParallel(n, func(i int) {
+	parallel.Do(n, func(i int) {
 		l.golfers[i] = p.Solve(lineupSkills[i])
 		l.sums[i] = l.golfers[i].course(card)
 		l.seen[i] = l.golfers[i].Visits(card)
@@ -105,21 +104,3 @@ func (g *Golfer) driveDirection() float64 {
 }
 
 const longHole = 450 // yd
-
-// inParallel runs n independent pieces of work on all cores.
-func inParallel(n int, work func(int)) {
-	var wait sync.WaitGroup
-	next := make(chan int)
-	for range min(n, runtime.GOMAXPROCS(0)) {
-		wait.Go(func() {
-			for i := range next {
-				work(i)
-			}
-		})
-	}
-	for i := range n {
-		next <- i
-	}
-	close(next)
-	wait.Wait()
-}

@@ -9,6 +9,7 @@ import (
 
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 )
 
 func player(t testing.TB, levels Levels) *Player {
@@ -24,7 +25,7 @@ func player(t testing.TB, levels Levels) *Player {
 func scores(p *Player, seed uint64, rounds int) []float64 {
 	all := make([]float64, rounds)
 	const batch = 250
-	inParallel((rounds+batch-1)/batch, func(b int) {
+	parallel.Do((rounds+batch-1)/batch, func(b int) {
 		for i := b * batch; i < min((b+1)*batch, rounds); i++ {
 			for _, h := range p.Play(seed, uint64(i)) {
 				all[i] += float64(h.Strokes())

@@ -4,6 +4,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"strings"
@@ -12,15 +13,28 @@ import (
 // task is one subcommand.
 type task struct {
 	name, summary string
-	run           func() error
+	run           func(args []string) error
 }
 
+// alone makes a task of one that takes no arguments.
+func alone(run func() error) func([]string) error {
+	return func(args []string) error {
+		if len(args) > 0 {
+			return errUsage
+		}
+		return run()
+	}
+}
+
+var errUsage = errors.New("unexpected arguments")
+
 var tasks = []task{
-	{"prepare", "install what the check needs and is missing", prepare},
-	{"run", "the web app with a made-up club, built and ready", runApp},
-	{"check", "the whole check: formatting, templates, vet, staticcheck, all tests", check},
-	{"screenshots", "a picture of every page, in screenshots/", screenshots},
-	{"season", "write testdata/shots/season.csv anew", writeSeason},
+	{"prepare", "install what the check needs and is missing", alone(prepare)},
+	{"run", "the web app with a made-up club, built and ready", alone(runApp)},
+	{"check", "the whole check: formatting, templates, vet, staticcheck, all tests", alone(check)},
+	{"screenshots", "a picture of every page, in screenshots/", alone(screenshots)},
+	{"kills", "kill the app and its Postgres again and again while holes are saved; --app 1000 --postgres 50 --seed 1", killAll},
+	{"season", "write testdata/shots/season.csv anew", alone(writeSeason)},
 }
 
 func main() {
@@ -33,8 +47,10 @@ func main() {
 func run(args []string) error {
 	var names []string
 	for _, t := range tasks {
-		if len(args) == 1 && args[0] == t.name {
-			return t.run()
+		if len(args) > 0 && args[0] == t.name {
+			if err := t.run(args[1:]); err != errUsage {
+				return err
+			}
 		}
 		names = append(names, fmt.Sprintf("  %-12s %s", t.name, t.summary))
 	}

@@ -14,6 +14,7 @@ import (
 	"os/signal"
 	"path/filepath"
 	"strings"
+	"sync"
 	"syscall"
 	"time"
 
@@ -42,6 +43,7 @@ func serve(args []string, s streams) error {
 	}
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
+	log := slog.New(slog.NewTextHandler(s.err, nil))
 	if config.database == "" {
 		locked, running, err := lockData(config.data)
 		if err != nil {
@@ -52,18 +54,22 @@ func serve(args []string, s streams) error {
 			return nil
 		}
 		defer locked.Close()
+		if err := os.WriteFile(addressFile(config.data), nil, 0o600); err != nil { // a killed run's is of no use
+			return err
+		}
 		postgres, err := local.Start(filepath.Join(config.data, "postgres"))
 		if err != nil {
 			return err
 		}
 		defer postgres.Stop()
+		postgres.Watch(log)
 		config.database = postgres.URL
 		defer os.WriteFile(addressFile(config.data), nil, 0o600)
 	}
-	return runServer(ctx, config, s)
+	return runServer(ctx, config, s, log)
 }
 
-func runServer(ctx context.Context, config serveConfig, s streams) error {
+func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Logger) error {
 	store, err := db.Open(ctx, config.database)
 	if err != nil {
 		return err
@@ -74,8 +80,7 @@ func runServer(ctx context.Context, config serveConfig, s streams) error {
 			return err
 		}
 	}
-	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, Address: config.address, SetupToken: rand.Text(),
-		Log: slog.New(slog.NewTextHandler(s.err, nil))}
+	options := handlers.Options{SignUp: handlers.SignUp(config.signUp), Secure: config.tls, Proxies: config.proxies, Address: config.address, SetupToken: rand.Text(), Log: log}
 	any, err := store.AnyPlayer(ctx)
 	if err != nil {
 		return err
@@ -100,6 +105,10 @@ func runServer(ctx context.Context, config serveConfig, s streams) error {
 	if !any {
 		fmt.Fprintf(s.out, "Make the first account with the setup token %s\n", options.SetupToken)
 	}
+	sweeping, stopSweeping := context.WithCancel(ctx)
+	var sweeper sync.WaitGroup
+	sweeper.Go(func() { store.KeepSwept(sweeping, log) })
+	defer func() { stopSweeping(); sweeper.Wait() }()
 	return serveUntil(ctx, listener, handlers.New(store, options))
 }
 

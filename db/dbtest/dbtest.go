@@ -35,7 +35,7 @@ func Run(m *testing.M) int {
 	if err := os.Chmod(folder, 0o755); err != nil {
 		return fail(err)
 	}
-	if server, err = local.Start(folder + "/pg"); err != nil {
+	if server, err = local.StartThrowaway(folder + "/pg"); err != nil {
 		return fail(err)
 	}
 	defer server.Stop()

@@ -23,7 +23,7 @@ func folder(t *testing.T) string {
 }
 
 // socketOf is where the server of a URL listens.
-func socketOf(s *Server) string { return filepath.Join(s.socket, ".s.PGSQL.5432") }
+func socketOf(s *Server) string { return filepath.Join(s.place.socket, socketFile) }
 
 func TestStartStopAndStartAgain(t *testing.T) {
 	where := folder(t)
@@ -37,7 +37,7 @@ func TestStartStopAndStartAgain(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if u, err := url.Parse(s.URL); err != nil || u.Query().Get("host") != s.socket || u.Query().Get("user") != "ledger" {
+		if u, err := url.Parse(s.URL); err != nil || u.Query().Get("host") != s.place.socket || u.Query().Get("user") != "ledger" {
 			t.Errorf("%s, %v", s.URL, err)
 		}
 		c, err := net.Dial("unix", socketOf(s))
@@ -45,11 +45,11 @@ func TestStartStopAndStartAgain(t *testing.T) {
 			t.Fatal(err)
 		}
 		c.Close()
-		if info, err := os.Stat(s.socket); err != nil || info.Mode().Perm() != 0o700 {
+		if info, err := os.Stat(s.place.socket); err != nil || info.Mode().Perm() != 0o700 {
 			t.Errorf("the socket's folder: %v, %v", info.Mode(), err)
 		}
 		s.Stop()
-		if _, err := os.Stat(s.socket); !errors.Is(err, os.ErrNotExist) {
+		if _, err := os.Stat(s.place.socket); !errors.Is(err, os.ErrNotExist) {
 			t.Errorf("the socket's folder is left: %v", err)
 		}
 	}

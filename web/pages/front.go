@@ -1,6 +1,11 @@
 package pages
 
 import (
+	"maps"
+	"net/url"
+	"slices"
+	"strings"
+
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
@@ -107,11 +112,45 @@ type Problem struct {
 	layout.Page
 	Heading string
 	Text    string
-	Request string // id of the request, for the log; empty when of no use
+	Request string  // id of the request, for the log; empty when of no use
+	Reload  string  // address of the page that may come if it is asked for again; empty for none
+	Resend  *Resend // the form that may be sent again; nil for none
 }
+
+// Resend is a form that failed for no fault of its own and may be sent again.
+type Resend struct {
+	Action string
+	Fields []Sent
+}
+
+// Sent is a field of a form as it was sent.
+type Sent struct{ Name, Value string }
 
 // NewProblem makes the page.
 func NewProblem(page layout.Page, heading, text, request string) Problem {
 	page.Title = heading
-	return Problem{page, heading, text, request}
+	return Problem{Page: page, Heading: heading, Text: text, Request: request}
+}
+
+// Again says that the same may work in a moment, and offers it: the page of an
+// address, or the form that was sent to it. A form with a password is not
+// repeated in a page.
+func (p Problem) Again(address string, get bool, sent url.Values) Problem {
+	secret := sent.Has("password") || sent.Has("new")
+	switch ours := strings.HasPrefix(address, "/") && !strings.HasPrefix(address, "//"); {
+	case get && ours:
+		p.Reload = address
+		p.Text += " Try again in a moment."
+	case len(sent) > 0 && !secret && ours:
+		p.Resend = &Resend{Action: address}
+		for _, name := range slices.Sorted(maps.Keys(sent)) {
+			for _, value := range sent[name] {
+				p.Resend.Fields = append(p.Resend.Fields, Sent{name, value})
+			}
+		}
+		p.Text += " Nothing you typed is lost: try again in a moment."
+	default:
+		p.Text += " Go back, and try again in a moment."
+	}
+	return p
 }

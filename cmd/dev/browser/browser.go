@@ -138,7 +138,7 @@ func Start(root string) (*App, error) {
 	return a, nil
 }
 
-// begin starts the program on the folder, anew or again.
+// begin starts the program on the folder.
 func (a *App) begin() error {
 	a.command = exec.Command(filepath.Join(a.folder, "strokeledger"), "serve", "--demo", "--sign-up", "open", "--listen", "127.0.0.1:0", "--data", filepath.Join(a.folder, "data"))
 	out, err := a.command.StdoutPipe()
@@ -155,13 +155,6 @@ func (a *App) begin() error {
 		return err
 	}
 	return a.read(out)
-}
-
-// Kill ends the program at once, as a power cut does, and starts it again.
-func (a *App) Kill() error {
-	a.command.Process.Kill()
-	a.command.Wait()
-	return a.begin()
 }
 
 // read waits until the program has said where it is and who may sign in.

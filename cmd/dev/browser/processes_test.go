@@ -54,6 +54,19 @@ func process(t *testing.T, program, database string) (url, token string) {
 	return "", ""
 }
 
+// client posts forms to the app, wherever it is at the time.
+type client struct{ http.Client }
+
+func (c *client) post(app *App, path string, form url.Values) (*http.Response, error) {
+	got, err := c.PostForm(app.URL+path, form)
+	if err != nil {
+		return nil, err
+	}
+	defer got.Body.Close()
+	_, err = io.Copy(io.Discard, got.Body)
+	return got, err
+}
+
 // Two processes on one Postgres serve the same sessions and edits.
 func TestTwoProcessesOnOneDatabase(t *testing.T) {
 	folder, err := os.MkdirTemp("", "ledger-two-")
@@ -64,7 +77,7 @@ func TestTwoProcessesOnOneDatabase(t *testing.T) {
 	if err := os.Chmod(folder, 0o755); err != nil {
 		t.Fatal(err)
 	}
-	postgres, err := local.Start(filepath.Join(folder, "pg"))
+	postgres, err := local.StartThrowaway(filepath.Join(folder, "pg"))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -102,4 +115,19 @@ func TestTwoProcessesOnOneDatabase(t *testing.T) {
 	if err != nil || !strings.Contains(string(body), `value="f140 g20 2"`) {
 		t.Errorf("%d, %v", got.StatusCode, err)
 	}
+}
+
+// A second start on a data folder in use says where the first is, and leaves it
+// and its Postgres alone.
+func TestASecondStartSaysWhereTheFirstIs(t *testing.T) {
+	second := exec.Command(filepath.Join(app.folder, "strokeledger"), "serve", "--listen", "127.0.0.1:0", "--data", filepath.Join(app.folder, "data"))
+	second.Env = append(os.Environ(), "DATABASE_URL=")
+	if said, err := second.CombinedOutput(); err != nil || string(said) != "already running on "+app.URL+"\n" {
+		t.Errorf("%s, %v", said, err)
+	}
+	got, err := http.Get(app.URL + "/readyz")
+	if err != nil || got.StatusCode != http.StatusOK {
+		t.Fatalf("the first: %v, %v", got, err)
+	}
+	got.Body.Close()
 }

@@ -1,0 +1,154 @@
+package db_test
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"log/slog"
+	"maps"
+	"strings"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// sweepRows are, of each kind, rows that a sweep takes and rows that it leaves.
+// A name says which.
+const sweepRows = `
+	insert into players (email, name, password_hash) values ('a@example.org', 'A', 'hash'), ('b@example.org', 'B', 'hash');
+	insert into sessions (player_id, token_hash, device, created_at, seen_at) values
+		(1, 'used', 'kept', now() - interval '179 days', now()),
+		(1, 'idle', 'gone', now() - interval '61 days', now() - interval '61 days'),
+		(1, 'resting', 'kept', now() - interval '59 days', now() - interval '59 days'),
+		(1, 'used for half a year', 'gone', now() - interval '181 days', now());
+	insert into sign_in_failures (email_hash, at) values ('gone', now() - interval '16 minutes'), ('kept', now());
+	insert into invitations (token_hash, made_by, expires_at) values ('gone', 1, now() - interval '1 minute'), ('kept', 1, now() + interval '1 day');
+	insert into coach_invitations (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '1 minute'), (1, 'kept', now() + interval '1 day');
+	insert into resets (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '1 minute'), (2, 'kept', now() + interval '1 day');
+	insert into imports (player_id, file, created_at) values (1, 'gone', now() - interval '61 minutes'), (2, 'kept', now() - interval '59 minutes');
+	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, removed_at) values
+		(1, 'gone', '2026-05-02', 'Fen', '', 79, 50, 72, now() - interval '31 days'),
+		(1, 'kept', '2026-05-02', 'Fen', '', 79, 50, 72, now() - interval '29 days'),
+		(1, 'kept too', '2026-05-02', 'Fen', '', 79, 50, 72, null)`
+
+var sweptRows = db.Swept{"sessions": 2, "failed sign-ins": 1, "invitations": 1, "coach invitations": 1, "resets": 1, "imports": 1, "removed rounds": 1}
+
+// leftAfter counts rows that should be gone, and rows that should be there.
+const leftAfter = `
+	with all_rows as (
+		select device as name from sessions union all select convert_from(email_hash, 'UTF8') from sign_in_failures
+		union all select convert_from(token_hash, 'UTF8') from invitations union all select convert_from(token_hash, 'UTF8') from coach_invitations
+		union all select convert_from(token_hash, 'UTF8') from resets union all select convert_from(file, 'UTF8') from imports union all select name from rounds)
+	select count(*) filter (where name = 'gone') || ' gone, ' || count(*) filter (where name like 'kept%') || ' kept' from all_rows`
+
+// taken is what a sweep took any of.
+func taken(swept db.Swept) db.Swept {
+	some := maps.Clone(swept)
+	maps.DeleteFunc(some, func(_ string, n int64) bool { return n == 0 })
+	return some
+}
+
+func TestTheSweepTakesWhatIsOver(t *testing.T) {
+	url := dbtest.Clone(t)
+	s, err := db.Open(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.Close()
+	for statement := range strings.SplitSeq(sweepRows, ";") {
+		dbtest.Exec(t, url, statement)
+	}
+	swept, err := s.Sweep(t.Context())
+	if err != nil || !maps.Equal(taken(swept), sweptRows) {
+		t.Errorf("%v, %v", swept, err)
+	}
+	if left, err := db.Text(t.Context(), s, leftAfter); err != nil || left != "0 gone, 9 kept" {
+		t.Errorf("%s, %v", left, err)
+	}
+	if swept, err = s.Sweep(t.Context()); err != nil || swept == nil || len(taken(swept)) != 0 {
+		t.Errorf("again: %v, %v", swept, err)
+	}
+}
+
+// A session ends after half a year however often it is used, before any sweep.
+func TestASessionEndsAfterHalfAYear(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	who := newPlayer(t, s, "a@example.org")
+	if err := errors.Join(s.NewSession(ctx, who, []byte("old"), "phone"), s.NewSession(ctx, who, []byte("new"), "laptop")); err != nil {
+		t.Fatal(err)
+	}
+	for name, days := range map[string]string{"old": "181", "new": "179"} {
+		if err := db.Change(ctx, s, `update sessions set created_at = now() - interval '`+days+` days' where token_hash = '`+name+`'`, nil); err != nil {
+			t.Fatal(err)
+		}
+	}
+	if _, _, err := s.SignedIn(ctx, who, []byte("old")); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("signed in: %v", err)
+	}
+	if p, _, err := s.SignedIn(ctx, who, []byte("new")); err != nil || p.ID != who {
+		t.Errorf("%v, %v", p, err)
+	}
+	if all, err := s.Sessions(ctx, who); err != nil || len(all) != 1 || all[0].Device != "laptop" {
+		t.Errorf("%v, %v", all, err)
+	}
+}
+
+// One process sweeps at a time; another says so and goes on.
+func TestOneProcessSweepsAtATime(t *testing.T) {
+	url := dbtest.Clone(t)
+	one, err := db.Open(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer one.Close()
+	two, err := db.Open(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer two.Close()
+	err = one.Tx(t.Context(), func(tx *db.Store) error {
+		if swept, err := tx.Sweep(t.Context()); err != nil || swept == nil {
+			t.Errorf("%v, %v", swept, err)
+		}
+		swept, err := two.Sweep(t.Context())
+		if swept != nil {
+			t.Errorf("two sweep: %v", swept)
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if swept, err := two.Sweep(t.Context()); err != nil || swept == nil {
+		t.Errorf("%v, %v", swept, err)
+	}
+}
+
+func TestTheSweepIsLogged(t *testing.T) {
+	s := dbtest.Open(t)
+	ctx, stop := context.WithCancel(t.Context())
+	said := make(lines, 10)
+	done := make(chan struct{})
+	go func() { s.KeepSwept(ctx, slog.New(slog.NewTextHandler(said, nil))); close(done) }()
+	select {
+	case line := <-said:
+		if !strings.Contains(line, "the daily sweep removed") || !strings.Contains(line, `sessions=0`) || !strings.Contains(line, `"removed rounds"=0`) {
+			t.Error(line)
+		}
+	case <-time.After(time.Minute):
+		t.Error("no line")
+	}
+	stop()
+	<-done
+}
+
+// lines is a log that is read line by line.
+type lines chan string
+
+func (l lines) Write(b []byte) (int, error) {
+	l <- string(bytes.TrimSpace(b))
+	return len(b), nil
+}
