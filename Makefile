@@ -4,6 +4,7 @@
 # none that can be written to, they keep them here, out of sight of ./...
 ifneq ($(shell test -n "$$HOME" && test -d "$$HOME" && test -w "$$HOME" && echo yes),yes)
 export HOME := $(CURDIR)/build/.home
+export GOFLAGS := $(GOFLAGS) -modcacherw
 $(shell mkdir -p build/.home)
 endif
 
