@@ -5,13 +5,13 @@ import (
 	"fmt"
 	"os"
 
-	"strokeledger/cmd/dev/kills"
+	"strokeledger/cmd/dev/trial"
 )
 
 // killAll kills the app and its Postgres many times while holes are saved, and
 // fails when a save that was acknowledged is lost.
 func killAll(args []string) error {
-	plan := kills.Plan{Root: "."}
+	plan := trial.Plan{Root: "."}
 	flags := flag.NewFlagSet("kills", flag.ContinueOnError)
 	flags.IntVar(&plan.App, "app", 1000, "kills of the app")
 	flags.IntVar(&plan.Postgres, "postgres", 50, "kills of its Postgres")
@@ -22,7 +22,7 @@ func killAll(args []string) error {
 	if flags.NArg() > 0 || plan.App < 0 || plan.Postgres < 0 {
 		return fmt.Errorf("kills [--app N] [--postgres M] [--seed S]; allowed: counts from 0 up")
 	}
-	result, err := kills.Run(plan, os.Stderr)
+	result, err := trial.Run(plan, os.Stderr)
 	fmt.Println(result)
 	if err != nil {
 		return err

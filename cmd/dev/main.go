@@ -34,6 +34,7 @@ var tasks = []task{
 	{"check", "the whole check: formatting, templates, vet, staticcheck, all tests", alone(check)},
 	{"screenshots", "a picture of every page, in screenshots/", alone(screenshots)},
 	{"kills", "kill the app and its Postgres again and again while holes are saved; --app 1000 --postgres 50 --seed 1", killAll},
+	{"load", "many players save at once; how long they wait; --players 50 --seconds 20", loadApp},
 	{"season", "write testdata/shots/season.csv anew", alone(writeSeason)},
 }
 

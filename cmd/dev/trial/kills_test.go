@@ -1,4 +1,4 @@
-package kills
+package trial
 
 import (
 	"strings"

@@ -1,4 +1,4 @@
-package kills
+package trial
 
 import (
 	"bufio"
@@ -20,6 +20,7 @@ import (
 type app struct {
 	url, token string
 	folder     string
+	flags      []string // of serve, besides address and folder
 	command    *exec.Cmd
 	server     int // the process of its Postgres that was killed last
 }
@@ -47,7 +48,7 @@ func (a *app) data() string { return filepath.Join(a.folder, "data") }
 // start runs the program and reads where it serves and, the first time, the
 // token of the first account.
 func (a *app) start() error {
-	a.command = exec.Command(filepath.Join(a.folder, "strokeledger"), "serve", "--listen", "127.0.0.1:0", "--data", a.data())
+	a.command = exec.Command(filepath.Join(a.folder, "strokeledger"), append([]string{"serve", "--listen", "127.0.0.1:0", "--data", a.data()}, a.flags...)...)
 	for _, setting := range os.Environ() { // a named database would be somebody's own
 		if !strings.HasPrefix(setting, "DATABASE_URL=") && !strings.HasPrefix(setting, "STROKELEDGER_") {
 			a.command.Env = append(a.command.Env, setting)

@@ -1,9 +1,4 @@
-// Package kills ends the app and its private Postgres by force, again and again,
-// while holes are saved, and looks whether a save that was acknowledged is lost.
-//
-// It answers "does what the app said it saved outlive a crash?" and refuses to
-// run on a data folder that anybody uses.
-package kills
+package trial
 
 import (
 	"errors"

@@ -1,4 +1,4 @@
-package kills
+package trial
 
 import (
 	"encoding/json"
@@ -42,7 +42,7 @@ func join(a *app) (*player, error) {
 	if _, err := p.must("/join", url.Values{"token": {a.token}, "name": {"Fay"}, "email": {"fay@example.org"}, "password": {"a long password"}}); err != nil {
 		return nil, err
 	}
-	_, err = p.must("/courses/new", url.Values{"name": {"Fen"}, "card": {strings.Repeat("4 380\n", holes)}})
+	_, err = p.must("/courses/new", url.Values{"name": {"Fen"}, "holes": {fmt.Sprint(holes)}, "paste": {strings.Repeat("4 380\n", holes)}})
 	return p, err
 }
 
