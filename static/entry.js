@@ -39,13 +39,19 @@ function tellState() {
   const waits = sentence();
   if (send.state === "signed-out" && waits) {
     tell(`You are signed out. ${waits} `, true);
-    const link = document.createElement("a");
-    link.href = address;
-    link.textContent = "Sign in and send";
-    state.append(link);
+    state.append(linkTo(address, "Sign in and send"));
   } else if (offline || send.state === "offline") tell(waits ? `Offline, kept on this phone: ${waits[0].toLowerCase()}${waits.slice(1)}` : "Offline: what you save is kept on this phone.");
   else tell(waits || savedState, waits !== "");
+  const asks = list().find((hole) => hole.refused && hole.address !== address);
+  if (asks) state.append(" ", linkTo(asks.address, "Open it"));
   strip();
+}
+
+function linkTo(at, text) {
+  const link = document.createElement("a");
+  link.href = at;
+  link.textContent = text;
+  return link;
 }
 
 // strip marks the holes that wait, and those saved since a kept page was made.
@@ -178,6 +184,7 @@ rows.addEventListener("click", (event) => {
 
 // edited is done whenever the line is another.
 function edited() {
+  leaving = false;
   asked = "";
   keepDraft(address, fields());
   markRow();
@@ -251,13 +258,28 @@ async function save() {
   }
 }
 
-// goOn leads to the next hole while this one waits.
-function goOn() {
+let leaving = false; // this hole was saved and waits; the page goes on once it is sent
+
+// goOn leads to the next hole while this one waits, if its page is kept.
+async function goOn() {
+  leaving = true;
   const to = next();
   tellState();
-  if (to && offline) location.assign(to);
-  else if (!to) tell(`All holes are kept on this phone: ${count(list().length)} to send when you are back online.`, true);
-  else tell("Not saved: the server cannot answer now. Your hole is kept on this phone and sent again.", true);
+  if (to && offline && (await isKept(to))) return location.assign(to);
+  if (!to) tell(`All holes are kept on this phone: ${count(list().length)} to send when you are back online.`, true);
+  else if (offline) tell("Offline: this hole is kept on this phone, and the next one opens when it is sent.", true);
+  else tell("The server cannot answer now. This hole is kept on this phone and sent again.", true);
+}
+
+// isKept tells whether a page opens without a connection; without TLS no page
+// is kept.
+async function isKept(page) {
+  return Boolean(navigator.serviceWorker?.controller && (await caches.match(page, { ignoreSearch: true, ignoreVary: true })));
+}
+
+function arrived() {
+  if (leaving && waitingOf(address)?.refused) location.reload(); // both versions, or what is wrong, are shown then
+  else if (leaving && !waitingOf(address)) location.assign(next() ?? round.replace(/\/holes\/$/, ""));
 }
 
 // refuse shows a question, a fault or another version in the place of the rows.
@@ -367,7 +389,7 @@ if (!form.querySelector(".conflict")) {
   if (said) tell(said);
 }
 for (const only of form.querySelectorAll("[data-script]")) only.hidden = false;
-addEventListener("waiting", tellState);
+addEventListener("waiting", () => { arrived(); tellState(); });
 addEventListener("online", () => { offline = false; read(); });
 addEventListener("offline", () => { offline = true; tellState(); });
 if (document.readyState === "complete") keep();

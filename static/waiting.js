@@ -63,13 +63,17 @@ export function forgetAll() {
   }
 }
 
+// patience is how long an answer is waited for, in ms: a save that comes twice
+// is taken once, so that giving up too early loses nothing.
+const patience = 10000;
+
 // post saves a hole. It returns the answer of the server, { status, next,
 // html … }, or null without a connection.
 export async function post(address, { line, version, asked, par, length, index }) {
   const fields = { press: asked ? "anyway" : "save", line, version };
   for (const [name, value] of Object.entries({ asked, par, length, index })) if (value !== undefined && value !== "") fields[name] = value;
   try {
-    const answer = await fetch(address, { method: "POST", headers: { Accept: "application/json" }, body: new URLSearchParams(fields) });
+    const answer = await fetch(address, { method: "POST", headers: { Accept: "application/json" }, body: new URLSearchParams(fields), signal: AbortSignal.timeout(patience) });
     const type = answer.headers.get("Content-Type") ?? "";
     return { status: answer.status, ...(type.startsWith("application/json") ? await answer.json() : {}) };
   } catch {
