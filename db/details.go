@@ -17,23 +17,23 @@ type Details struct {
 	CourseID *golf.CourseID // a course of the server that is taken over; nil for none
 	Target   float64        // of 18 holes
 	Par18    int            // par of the whole course
+	First    int            // hole that it began at; 0 counts as 1
 	Note     string         // weather and greens
 	Holes    []golf.CardHole
 }
 
-// SaveDetails changes a round of the player's. A tee shot as long as its hole
-// was follows the hole's new length; notes on the round move to its day. A round
+// SaveDetails changes a round of the player's, its card as UseCard does; notes on the round move to its day. A round
 // whose course gets another name belongs to no course of the server any longer,
 // unless one is taken over.
 func (s *Store) SaveDetails(ctx context.Context, who golf.PlayerID, id golf.RoundID, to Details) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		of := pgx.StrictNamedArgs{"who": who, "round": id}
 		err := changeOne(ctx, tx.q, `
-			update rounds set played_on = @day, course = @course, tee = @tee, target = @target, par18 = @par18, note = @note,
+			update rounds set played_on = @day, course = @course, tee = @tee, target = @target, par18 = @par18, note = @note, first_hole = @first,
 				course_id = case when @course_id::bigint is not null then @course_id when course = @course and tee = @tee then course_id end
 			where player_id = @who and id = @round and removed_at is null`,
 			pgx.StrictNamedArgs{"who": who, "round": id, "day": to.PlayedOn, "course": to.Course, "tee": to.Tee, "target": to.Target,
-				"par18": to.Par18, "note": to.Note, "course_id": to.CourseID})
+				"par18": to.Par18, "note": to.Note, "course_id": to.CourseID, "first": max(to.First, 1)})
 		if err != nil {
 			return err
 		}
@@ -41,15 +41,7 @@ func (s *Store) SaveDetails(ctx context.Context, who golf.PlayerID, id golf.Roun
 		batch.Queue(`update notes set day = @day where player_id = @who and round_id = @round`,
 			pgx.StrictNamedArgs{"who": who, "round": id, "day": to.PlayedOn})
 		for _, h := range to.Holes {
-			args := pgx.StrictNamedArgs{"who": who, "round": id, "number": h.Number, "length": float64(h.Length)}
-			batch.Queue(`
-				update shots set distance_in = @length from holes h
-				where shots.player_id = @who and shots.round_id = @round and shots.hole = @number and shots.number = 1 and shots.lie = 'tee'
-					and h.player_id = shots.player_id and h.round_id = shots.round_id and h.number = shots.hole and h.length_in = shots.distance_in`, args)
-			batch.Queue(`
-				update holes set par = @par, length_in = @length, stroke_index = @index
-				where player_id = @who and round_id = @round and number = @number`,
-				pgx.StrictNamedArgs{"who": who, "round": id, "number": h.Number, "par": h.Par, "length": float64(h.Length), "index": h.Index})
+			queueCard(batch, who, id, h)
 		}
 		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, of)
 		return told(tx.q.SendBatch(ctx, batch).Close())

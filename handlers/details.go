@@ -28,7 +28,7 @@ func (s *server) details(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	f := pages.DetailsForm{Values: map[string]string{"day": golf.DateOf(kept.PlayedOn).String(), "course": kept.Course, "tee": kept.Tee,
-		"target": number(kept.Target), "par18": strconv.Itoa(kept.Par18), "note": kept.Note}}
+		"target": number(kept.Target), "par18": strconv.Itoa(kept.Par18), "note": kept.Note, "first_hole": strconv.Itoa(kept.FirstHole)}}
 	for _, h := range kept.Holes {
 		f.Values[pages.HoleField(pages.HolePar, h.Number)] = strconv.Itoa(h.Par)
 		f.Values[pages.HoleField(pages.HoleLength, h.Number)] = lengthText(h.Length, unitsOf(me(r)).Far)
@@ -74,7 +74,7 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	f := pages.DetailsForm{Values: map[string]string{}, Problems: map[string]string{}}
-	for _, field := range []string{"day", "course", "tee", "target", "par18", "note", "take"} {
+	for _, field := range []string{"day", "course", "tee", "target", "par18", "note", "first_hole", "take"} {
 		f.Values[field] = strings.TrimSpace(r.FormValue(field))
 	}
 	taken, err := s.takenOver(r, kept, f)
@@ -82,6 +82,10 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	to := readDetails(f, taken)
+	to.First = whole(f.Values["first_hole"], 1, 18, "first_hole", f.Problems)
+	if f.Problems["first_hole"] == "" && !slices.ContainsFunc(kept.Holes, func(h db.Hole) bool { return h.Number == to.First }) && to.First != kept.FirstHole {
+		f.Problems["first_hole"] = "The round has no such hole."
+	}
 	for _, h := range kept.Holes {
 		to.Holes = append(to.Holes, readHole(r, h, taken, f))
 	}

@@ -10,7 +10,7 @@ import (
 // detailsOf are the fields of the round of withRound as they are, with some
 // changed.
 func detailsOf(changed map[string]string) []string {
-	all := map[string]string{"day": "2026-05-02", "course": "Harrow Fen", "tee": "", "target": "79", "par18": "72", "note": "", "take": "",
+	all := map[string]string{"day": "2026-05-02", "course": "Harrow Fen", "tee": "", "target": "79", "par18": "72", "note": "", "take": "", "first_hole": "1",
 		"par-1": "4", "length-1": "384", "index-1": "", "par-2": "3", "length-2": "158", "index-2": "", "par-3": "5", "length-3": "498", "index-3": ""}
 	maps.Copy(all, changed)
 	var fields []string
@@ -42,6 +42,13 @@ func TestDetailsOfARound(t *testing.T) {
 	}
 	if a := v.get(round + "/holes/1"); !strings.Contains(a.body, `value="r150 g20 2"`) {
 		t.Error("the line has changed")
+	}
+	v.follows(round+"/details", detailsOf(map[string]string{"first_hole": "3"})...)
+	if a := v.get(round + "/holes/3"); !strings.Contains(a.body, `data-order="3 1 2"`) {
+		t.Error("the order of play is not the one that was put right")
+	}
+	if a := v.post(round+"/details", detailsOf(map[string]string{"first_hole": "9"})...); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The round has no such hole.") {
+		t.Errorf("a hole that was not played: %d", a.status)
 	}
 }
 

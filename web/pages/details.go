@@ -22,6 +22,7 @@ type Details struct {
 	Taken    string   // what is wrong with the one that was chosen
 	Target   components.Field
 	Par18    components.Field
+	First    components.Field
 	Note     components.Field
 	Unit     string
 	Holes    []HoleFields
@@ -73,7 +74,8 @@ func NewDetails(page layout.Page, f DetailsForm) Details {
 	}
 	d.Target = field("target", "Target score", "For 18 holes, 68 to 110.")
 	d.Par18 = field("par18", "Par of 18 holes", "Of the whole course, also when nine were played.")
-	d.Target.Mode, d.Par18.Mode = "decimal", "numeric"
+	d.First = field("first_hole", "First hole", "Where the round began; entering goes on in that order.")
+	d.Target.Mode, d.Par18.Mode, d.First.Mode = "decimal", "numeric", "numeric"
 	d.Note = field("note", "Weather and greens, in a line", "May be left out.")
 	for _, n := range f.Holes {
 		h := HoleFields{Number: fmt.Sprint(n), Par: field(HoleField(HolePar, n), fmt.Sprintf("Par of hole %d", n), ""),
