@@ -57,7 +57,7 @@ func TestTheBackNineAlone(t *testing.T) {
 	for range 9 {
 		at = v.post(at, "line", "=3", "version", "0").location
 	}
-	if at != "/rounds/1" {
+	if at != "/rounds/1?saved=round" {
 		t.Errorf("after the last: %s", at)
 	}
 	if a := v.get(at); strings.Contains(a.body, "not entered yet") || !strings.Contains(a.body, "par 27") {

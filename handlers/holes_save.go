@@ -131,5 +131,5 @@ func nextHole(kept db.Round, hole int) string {
 	if next, open := kept.NextAfter(hole); open {
 		return paths.Hole(kept.ID, next)
 	}
-	return paths.Round(kept.ID)
+	return saying(paths.Round(kept.ID), savedParam, savedRound)
 }

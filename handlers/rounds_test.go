@@ -74,8 +74,11 @@ func TestACardThatIsNoScore(t *testing.T) {
 	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
 	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
 	v.follows(round+"/note", "note", "wind")
-	if a := v.get(round); !strings.Contains(a.body, "Does the card agree?") || strings.Count(a.body, `id="out"`) != 1 {
-		t.Error("the card is not asked for first, or twice")
+	if a := v.get(round + "?saved=round"); !strings.Contains(a.body, "Does the card agree?") || strings.Count(a.body, `id="out"`) != 1 {
+		t.Error("the card is not asked for first after the last hole, or twice")
+	}
+	if a := v.get(round); strings.Contains(a.body, "Does the card agree?") || strings.Count(a.body, `id="out"`) != 1 {
+		t.Error("the card is asked for first long after the round")
 	}
 	for _, typed := range []string{"abc", "0", "-3", "999"} {
 		if a := v.post(round+"/note", "out", typed); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="out-wrong"`) || !strings.Contains(a.body, `value="`+typed+`"`) {
@@ -109,7 +112,7 @@ func TestACourseIsToldHoleByHole(t *testing.T) {
 	if a := v.post("/rounds/1/holes/1", "line", "r150 g20 2", "version", "0", "par", "4", "length", "380", "index", "7"); a.status != http.StatusSeeOther {
 		t.Fatalf("%d %s", a.status, a.body)
 	}
-	if a := v.post("/rounds/1/holes/2", "line", "g20 2", "version", "0", "par", "3", "length", "155"); a.status != http.StatusSeeOther || a.location != "/rounds/1" {
+	if a := v.post("/rounds/1/holes/2", "line", "g20 2", "version", "0", "par", "3", "length", "155"); a.status != http.StatusSeeOther || a.location != "/rounds/1?saved=round" {
 		t.Fatalf("%d %s", a.status, a.body)
 	}
 	course := readForm(v.get("/courses/1").body)

@@ -13,6 +13,9 @@ const (
 	removedParam = "removed"
 )
 
+// savedRound is the code of a round whose last hole was saved.
+const savedRound = "round"
+
 // savedTexts say on the next page what was saved.
 var savedTexts = map[string]string{
 	"settings": "The settings are saved.",
@@ -23,6 +26,7 @@ var savedTexts = map[string]string{
 	"details":  "Day, course and target are saved.",
 	"card":     "The card and the day are saved.",
 	"back":     "It is back.",
+	savedRound: "The last hole is saved.",
 	"note":     "The note is changed.",
 	"practice": "The practice is set.",
 	"result":   "The result is recorded.",

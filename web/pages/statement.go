@@ -77,23 +77,24 @@ type ShotLink struct {
 
 // Asked is what a statement is made of.
 type Asked struct {
-	Whose   paths.Whose
-	Of      string // whose it is, for who may only read it; empty for its player
-	Notes   []Note
-	Coached bool   // somebody has been let in, or who looks is a coach
-	On      string // the hole, or hole and shot, about which a note is to be written
-	Typed   Typed
-	ID      golf.RoundID
-	First   int        // hole at which the round began, 0 for the first of the card
-	Round   golf.Round // the holes entered
-	Card    []golf.CardHole
-	Account account.Account
-	Target  float64 // of 18 holes
-	Level   float64 // of the golfer that the lens found, for the foot
-	Bounds  golf.Distance
-	Units   form.Units
-	Note    string // weather and greens
-	Nines   [2]int // what the card says of each nine, 0 for not told
+	Whose       paths.Whose
+	Of          string // whose it is, for who may only read it; empty for its player
+	Notes       []Note
+	Coached     bool   // somebody has been let in, or who looks is a coach
+	On          string // the hole, or hole and shot, about which a note is to be written
+	Typed       Typed
+	ID          golf.RoundID
+	First       int        // hole at which the round began, 0 for the first of the card
+	Round       golf.Round // the holes entered
+	Card        []golf.CardHole
+	Account     account.Account
+	Target      float64 // of 18 holes
+	Level       float64 // of the golfer that the lens found, for the foot
+	Bounds      golf.Distance
+	Units       form.Units
+	Note        string // weather and greens
+	JustEntered bool   // its last hole was saved a moment ago
+	Nines       [2]int // what the card says of each nine, 0 for not told
 }
 
 // NewStatement makes the page of a round.

@@ -57,8 +57,8 @@ func nineChecks(q Asked) []NineCheck {
 	return all
 }
 
-// checks puts the questions of the card on the page: first of all once the
-// round is entered whole and the card's nines are not known, and that they
+// checks puts the questions of the card on the page: first of all when the
+// last hole was just entered and the card's nines are not known, and that they
 // agree once they do.
 func (s *Statement) checks(q Asked) {
 	values, problems := q.Typed.of(FormCard, 0)
@@ -71,7 +71,7 @@ func (s *Statement) checks(q Asked) {
 	s.Checks = nineChecks(q)
 	whole, agree := len(q.Round.Holes) == len(q.Card), []string{}
 	for _, c := range s.Checks {
-		s.CardFirst = s.CardFirst || c.Asked && whole && q.Of == ""
+		s.CardFirst = s.CardFirst || c.Asked && whole && q.JustEntered
 		if c.Right != "" {
 			agree = append(agree, c.Score)
 		}

@@ -21,23 +21,23 @@ func par3s(holes int) golf.Round {
 
 func TestTheCardIsAskedForFirst(t *testing.T) {
 	for _, c := range []struct {
-		name    string
-		entered int
-		nines   [2]int
-		of      string
-		first   bool
-		agrees  string
+		name     string
+		entered  int
+		nines    [2]int
+		entering bool
+		first    bool
+		agrees   string
 	}{
-		{"nothing told", 18, [2]int{}, "", true, ""},
-		{"one nine told", 18, [2]int{27, 0}, "", true, ""},
-		{"both agree", 18, [2]int{27, 27}, "", false, "The card agrees: 27 and 27."},
-		{"one does not", 18, [2]int{27, 28}, "", false, ""},
-		{"a hole is open", 17, [2]int{}, "", false, ""},
-		{"a coach reads", 18, [2]int{}, "Robin", false, ""},
+		{"nothing told", 18, [2]int{}, true, true, ""},
+		{"one nine told", 18, [2]int{27, 0}, true, true, ""},
+		{"both agree", 18, [2]int{27, 27}, true, false, "The card agrees: 27 and 27."},
+		{"one does not", 18, [2]int{27, 28}, true, false, ""},
+		{"a hole is open", 17, [2]int{}, true, false, ""},
+		{"read later, or by a coach", 18, [2]int{}, false, false, ""},
 	} {
 		whole := par3s(18)
 		q := asked(t, golf.Round{Holes: whole.Holes[:c.entered]}, 79, form.StandardUnits)
-		q.Card, q.Nines, q.Of = whole.Card(), c.nines, c.of
+		q.Card, q.Nines, q.JustEntered = whole.Card(), c.nines, c.entering
 		if s := NewStatement(layout.Page{}, q); s.CardFirst != c.first || s.Agrees != c.agrees {
 			t.Errorf("%s: first %v, %q", c.name, s.CardFirst, s.Agrees)
 		}
