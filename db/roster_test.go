@@ -141,6 +141,14 @@ func TestAssignments(t *testing.T) {
 	if err != nil || len(seen) != 1 || seen[0].DoneAt == nil || len(seen[0].Results) != 1 || !seen[0].Results[0].Passed {
 		t.Errorf("the coach sees %+v, %v", seen, err)
 	}
+	p.must(p.RecordResult(p.ctx, p.pupil, id, db.Result{Day: due.AddDate(-1, 0, 0), Result: "20 of 40"}))
+	p.let(p.other, golf.DateOf(due))
+	if fromADay, err := p.Assignments(p.ctx, p.other, p.pupil, 0); err != nil || len(fromADay) != 1 || len(fromADay[0].Results) != 1 || fromADay[0].Results[0].Result != "33 of 40" {
+		t.Errorf("a coach from a day on sees %+v, %v", fromADay, err)
+	}
+	if all, err := p.Roster(p.ctx, p.other, "/coaching"); err != nil || len(all) != 1 || all[0].Results != 1 {
+		t.Errorf("a coach from a day on has on the roster %+v, %v", all, err)
+	}
 	if none, err := p.Assignments(p.ctx, p.stranger, p.pupil, 0); err != nil || len(none) != 0 {
 		t.Errorf("a stranger sees %+v, %v", none, err)
 	}

@@ -80,25 +80,30 @@ func days(from, to string) (s Span, err error) {
 
 // Earlier returns the span of as long before: the month before a month, the year
 // before a year, as many days or rounds before others. A span without a first
-// day has none.
+// day has none, and one that would begin before the year 1.
 func (s Span) Earlier() (Span, bool) {
+	var earlier Span
 	switch {
 	case s.Last > 0:
 		return Span{Last: s.Last, Before: true}, !s.Before
 	case s.From.IsZero():
 		return Span{}, false
 	case s.IsYear():
-		return Year(s.From.Year - 1), true
+		earlier = Year(s.From.Year - 1)
 	case s.IsMonth():
 		t := s.From.Time().AddDate(0, -1, 0)
-		return Month(t.Year(), t.Month()), true
+		earlier = Month(t.Year(), t.Month())
 	case s.To.IsZero():
-		return Span{To: s.From.AddDays(-1)}, true
+		earlier = Span{To: s.From.AddDays(-1)}
+		return earlier, earlier.To.Year > 0
 	default:
-		n := int(s.To.Time().Sub(s.From.Time()).Hours()/24) + 1
-		return Span{From: s.From.AddDays(-n), To: s.From.AddDays(-1)}, true
+		n := int((s.To.Time().Unix()-s.From.Time().Unix())/secondsOfDay) + 1 // a time.Duration holds 292 years
+		earlier = Span{From: s.From.AddDays(-n), To: s.From.AddDays(-1)}
 	}
+	return earlier, earlier.From.Year > 0
 }
+
+const secondsOfDay = 24 * 60 * 60
 
 // IsMonth reports whether the span is one calendar month.
 func (s Span) IsMonth() bool { return s.Last == 0 && s == Month(s.From.Year, s.From.Month) }
