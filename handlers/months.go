@@ -8,6 +8,8 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/a-h/templ"
+
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
@@ -35,6 +37,9 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	}
 	q, err := s.compared(r, player, at)
 	if err != nil {
+		return err
+	}
+	if err := s.looked(r, whose, db.LookMonths, 0); err != nil {
 		return err
 	}
 	q.Problem = problem
@@ -226,6 +231,9 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if err := s.looked(r, whose, db.LookMonthsFile, 0); err != nil {
+		return err
+	}
 	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
 	w.Header().Set("Content-Disposition", `attachment; filename="months.csv"`)
 	out := csv.NewWriter(w)
@@ -249,34 +257,45 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if length := r.FormValue("putts"); length != "" {
-		return behindPutts(w, r, q, length)
+	page, err := behindPage(r, q, golf.Yards.Of(player.BoundaryYd))
+	if err != nil {
+		return err
 	}
-	boundary := golf.Yards.Of(player.BoundaryYd)
+	if err := s.looked(r, whose, db.LookBehind, 0); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, page)
+}
+
+// behindPage is the page of the figure that the address names.
+func behindPage(r *http.Request, q pages.AskedMonths, boundary golf.Distance) (templ.Component, error) {
+	if length := r.FormValue("putts"); length != "" {
+		return behindPutts(r, q, length)
+	}
 	in, err := strconv.Atoi(r.FormValue("in"))
 	if err != nil || in < 1 || in > len(q.Sheet.Columns) {
-		return golf.ErrNotFound
+		return nil, golf.ErrNotFound
 	}
 	column, measure := &q.Sheet.Columns[in-1], r.FormValue("measure")
 	if row, ok := compare.RowAt(boundary, r.FormValue("row")); ok {
-		return show(w, r, http.StatusOK, pages.NewBehindRow(shell(r), q, in-1, row).View())
+		return pages.NewBehindRow(shell(r), q, in-1, row).View(), nil
 	}
 	if measure == pages.ShortPutts {
-		return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.ShortPutts()).View())
+		return pages.NewBehindMeasure(shell(r), q, in-1, measure, column.ShortPutts()).View(), nil
 	}
 	k := compare.MeasureAt(measure)
 	if k < 0 {
-		return golf.ErrNotFound
+		return nil, golf.ErrNotFound
 	}
-	return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View())
+	return pages.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View(), nil
 }
 
 // behindPutts lists the putts of a length of the putting curve.
-func behindPutts(w http.ResponseWriter, r *http.Request, q pages.AskedMonths, length string) error {
+func behindPutts(r *http.Request, q pages.AskedMonths, length string) (templ.Component, error) {
 	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
 		if h.String() == length {
-			return show(w, r, http.StatusOK, pages.NewBehindPutts(shell(r), q, h).View())
+			return pages.NewBehindPutts(shell(r), q, h).View(), nil
 		}
 	}
-	return golf.ErrNotFound
+	return nil, golf.ErrNotFound
 }
