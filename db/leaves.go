@@ -13,6 +13,7 @@ import (
 type Coach struct {
 	ID         golf.PlayerID
 	Name       string
+	Email      string
 	SharedFrom *time.Time // nil for everything
 	Confirmed  bool
 	LookedAt   *time.Time
@@ -84,7 +85,7 @@ func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID
 // Coaches lists whom the pupil has let in, and who waits for it.
 func (s *Store) Coaches(ctx context.Context, pupil golf.PlayerID) ([]Coach, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Coach], `
-		select c.coach_id as id, p.name, c.shared_from, c.confirmed_at is not null as confirmed, c.looked_at
+		select c.coach_id as id, p.name, p.email, c.shared_from, c.confirmed_at is not null as confirmed, c.looked_at
 		from coachings c join players p on p.id = c.coach_id where c.player_id = @pupil order by lower(p.name), c.coach_id`,
 		pgx.StrictNamedArgs{"pupil": pupil})
 }

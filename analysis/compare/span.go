@@ -26,6 +26,9 @@ type Span struct {
 // mostLast is the most rounds that a span may count.
 const mostLast = 100
 
+// longestSpan is how long a span is written at the most: two days and two dots.
+const longestSpan = 22
+
 // Month returns the span of a calendar month.
 func Month(year int, month time.Month) Span {
 	first := time.Date(year, month, 1, 0, 0, 0, 0, time.UTC)
@@ -40,6 +43,9 @@ func Year(year int) Span {
 // ParseSpan reads a span as an address writes it: 2026, 2026-05,
 // 2026-05-03..2026-06-14 with either end left out, last10 or before10.
 func ParseSpan(s string) (Span, error) {
+	if len(s) > longestSpan { // it would stand in the error, and that on a page
+		return Span{}, fmt.Errorf("not a span; allowed: at most %d letters", longestSpan)
+	}
 	for _, word := range []string{"last", "before"} {
 		if count, found := strings.CutPrefix(s, word); found {
 			n, err := strconv.Atoi(count)
