@@ -57,7 +57,7 @@ func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most 
 	}
 	results, err := many(ctx, s.q, pgx.RowToStructByName[Result], `
 		select assignment_id, id, day, result, passed from assignment_results
-		where player_id = @who and assignment_id = any(@ids) and removed_at is null and leave_from(@asker, @who) is not null order by day, id`,
+		where player_id = @who and assignment_id = any(@ids) and removed_at is null and day >= leave_from(@asker, @who) order by day, id`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
 	for _, r := range results {
 		at[r.AssignmentID].Results = append(at[r.AssignmentID].Results, r)

@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"errors"
 
 	"github.com/jackc/pgx/v5"
 
@@ -101,6 +102,41 @@ func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
 	return c, err
 }
 
+// How many courses a player may add in a day, and in all: everybody chooses from
+// them.
+const (
+	CoursesOfADay = 50
+	CoursesInAll  = 300
+)
+
+// ErrCoursesOfADay and ErrCoursesInAll say that a player has added as many
+// courses as may be.
+var (
+	ErrCoursesOfADay = errors.New("no more courses today")
+	ErrCoursesInAll  = errors.New("no more courses")
+)
+
+// roomForACourse refuses another course of a player's. It lets one at a time
+// of a player's requests count.
+func (s *Store) roomForACourse(ctx context.Context, who golf.PlayerID) error {
+	of := pgx.StrictNamedArgs{"who": who}
+	if _, err := one(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where id = @who for update`, of); err != nil {
+		return err
+	}
+	n, err := one(ctx, s.q, pgx.RowToStructByName[struct{ Today, All int }], `
+		select count(*) filter (where created_at > now() - interval '24 hours') as today, count(*) filter (where removed_at is null) as all
+		from courses where owner_id = @who`, of)
+	switch {
+	case err != nil:
+		return err
+	case n.Today >= CoursesOfADay:
+		return ErrCoursesOfADay
+	case n.All >= CoursesInAll:
+		return ErrCoursesInAll
+	}
+	return nil
+}
+
 // SaveCourse makes a course when its ID is 0, and otherwise changes one that
 // the player made. It returns the ID.
 func (s *Store) SaveCourse(ctx context.Context, who golf.PlayerID, c Course) (golf.CourseID, error) {
@@ -109,6 +145,9 @@ func (s *Store) SaveCourse(ctx context.Context, who golf.PlayerID, c Course) (go
 			"front_rating": c.FrontRating, "front_slope": c.FrontSlope, "back_rating": c.BackRating, "back_slope": c.BackSlope, "planned": c.Planned}
 		var err error
 		if c.ID == 0 {
+			if err := tx.roomForACourse(ctx, who); err != nil {
+				return err
+			}
 			c.ID, err = one(ctx, tx.q, pgx.RowTo[golf.CourseID], `
 				insert into courses (owner_id, name, tee, rating, slope, front_rating, front_slope, back_rating, back_slope, holes_planned)
 				values (@who, @name, @tee, @rating, @slope, @front_rating, @front_slope, @back_rating, @back_slope, @planned) returning id`, args)

@@ -2,6 +2,7 @@ package db_test
 
 import (
 	"errors"
+	"fmt"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -47,5 +48,40 @@ func TestCourses(t *testing.T) {
 	}
 	if c, err := s.Course(ctx, id); err != nil || c.Owner != nil {
 		t.Errorf("the shared course has gone with its maker: %+v, %v", c, err)
+	}
+}
+
+// A player adds so many courses a day, and so many in all; changing one and
+// removing some is allowed for ever.
+func TestCoursesOfAPlayerAreBounded(t *testing.T) {
+	p := newPair(t)
+	add := func() (golf.CourseID, error) {
+		return p.SaveCourse(p.ctx, p.pupil, db.Course{Name: "Harrow Fen", Tee: "white"})
+	}
+	var last golf.CourseID
+	for range db.CoursesOfADay {
+		var err error
+		last, err = add()
+		p.must(err)
+	}
+	if _, err := add(); !errors.Is(err, db.ErrCoursesOfADay) {
+		t.Errorf("one more today: %v", err)
+	}
+	second(p.SaveCourse(p.ctx, p.coach, db.Course{Name: "Harrow Fen", Tee: "white"}))
+	if _, err := p.SaveCourse(p.ctx, p.pupil, db.Course{ID: last, Name: "Harrow Fen Old"}); err != nil {
+		t.Errorf("one is changed: %v", err)
+	}
+	p.must(p.RemoveCourse(p.ctx, p.pupil, last))
+	if _, err := add(); !errors.Is(err, db.ErrCoursesOfADay) {
+		t.Errorf("adding and removing goes on all day: %v", err)
+	}
+	dbtest.Exec(t, p.url, fmt.Sprintf(`insert into courses (owner_id, name, tee) select %d, 'Fen', '' from generate_series(1, %d)`, p.pupil, db.CoursesInAll-db.CoursesOfADay+1))
+	dbtest.Exec(t, p.url, `update courses set created_at = now() - interval '2 days'`)
+	if _, err := add(); !errors.Is(err, db.ErrCoursesInAll) {
+		t.Errorf("one more in all: %v", err)
+	}
+	dbtest.Exec(t, p.url, `update courses set removed_at = now() where name = 'Fen'`)
+	if _, err := add(); err != nil {
+		t.Errorf("after some were removed: %v", err)
 	}
 }

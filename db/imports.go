@@ -69,11 +69,13 @@ func (s *Store) Import(ctx context.Context, who golf.PlayerID, rounds []Round, r
 }
 
 // replace puts a round in the place of those of its name; what is noted of them
-// is noted of it.
+// is noted of it, on its day, which decides who may read it.
 func (s *Store) replace(ctx context.Context, who golf.PlayerID, id golf.RoundID, name string) error {
 	const old = `player_id = @who and name = @name and removed_at is null and id <> @id`
 	args := pgx.StrictNamedArgs{"who": who, "name": name, "id": id}
-	if _, err := change(ctx, s.q, `update notes set round_id = @id where player_id = @who and round_id in (select id from rounds where `+old+`)`, args); err != nil {
+	if _, err := change(ctx, s.q, `
+		update notes set round_id = @id, day = (select played_on from rounds where player_id = @who and id = @id)
+		where player_id = @who and round_id in (select id from rounds where `+old+`)`, args); err != nil {
 		return err
 	}
 	_, err := change(ctx, s.q, `delete from rounds where `+old, args)

@@ -13,6 +13,7 @@ import (
 type Coach struct {
 	ID         golf.PlayerID
 	Name       string
+	Email      string
 	SharedFrom *time.Time // nil for everything
 	Confirmed  bool
 	LookedAt   *time.Time
@@ -84,7 +85,7 @@ func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID
 // Coaches lists whom the pupil has let in, and who waits for it.
 func (s *Store) Coaches(ctx context.Context, pupil golf.PlayerID) ([]Coach, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Coach], `
-		select c.coach_id as id, p.name, c.shared_from, c.confirmed_at is not null as confirmed, c.looked_at
+		select c.coach_id as id, p.name, p.email, c.shared_from, c.confirmed_at is not null as confirmed, c.looked_at
 		from coachings c join players p on p.id = c.coach_id where c.player_id = @pupil order by lower(p.name), c.coach_id`,
 		pgx.StrictNamedArgs{"pupil": pupil})
 }
@@ -96,51 +97,8 @@ func (s *Store) CoachesAlone(ctx context.Context, who golf.PlayerID) (bool, erro
 			and not exists (select 1 from rounds where player_id = @who and removed_at is null)`, pgx.StrictNamedArgs{"who": who})
 }
 
-// visitGap is after how long without a look a coach's next one begins another
-// visit.
-const visitGap = "3 hours"
-
-// Seen returns a player whose pages asker may see, and notes which page of them
-// a coach opened; an empty page is noted as a look alone.
-func (s *Store) Seen(ctx context.Context, asker, player golf.PlayerID, page string) (Player, error) {
-	return one(ctx, s.q, pgx.RowToStructByName[Player], `
-		with looked as (
-			update coachings set looked_at = now(),
-				before_at = case when looked_at < now() - interval '`+visitGap+`' then looked_at else before_at end
-			where player_id = @player and coach_id = @asker and confirmed_at is not null
-			returning player_id, coach_id
-		), noted as (
-			insert into coach_looks (player_id, coach_id, day, page, name)
-			select l.player_id, l.coach_id, current_date, @page, c.name from looked l join players c on c.id = l.coach_id where @page <> ''
-			on conflict (player_id, coach_id, day, page) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
-		)
-		select `+playerColumns+` from players where id = @player and leave_from(@asker, @player) is not null`,
-		pgx.StrictNamedArgs{"asker": asker, "player": player, "page": page})
-}
-
-// VisitBefore returns when the coach's visit before the present one to a pupil
-// ended, nil when there was none.
-func (s *Store) VisitBefore(ctx context.Context, coach, pupil golf.PlayerID) (*time.Time, error) {
-	return one(ctx, s.q, pgx.RowTo[*time.Time], `select before_at from coachings where player_id = @pupil and coach_id = @coach and confirmed_at is not null`,
-		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil})
-}
-
-// Look is a page of a pupil's that a coach opened on a day.
-type Look struct {
-	CoachID golf.PlayerID
-	Name    string // the coach's
-	Page    string // its address below the player's own
-	Times   int    // that day
-	LastAt  time.Time
-}
-
-// looksMost is how many looks are listed.
-const looksMost = 500
-
-// Looks lists which of the player's pages were opened by coaches, the latest
-// first.
-func (s *Store) Looks(ctx context.Context, who golf.PlayerID) ([]Look, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Look], `
-		select coach_id, name, page, times, last_at from coach_looks where player_id = @who order by last_at desc limit @most`,
-		pgx.StrictNamedArgs{"who": who, "most": looksMost})
+// Seen returns a player whose pages asker may see.
+func (s *Store) Seen(ctx context.Context, asker, player golf.PlayerID) (Player, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Player], `select `+playerColumns+` from players where id = @player and leave_from(@asker, @player) is not null`,
+		pgx.StrictNamedArgs{"asker": asker, "player": player})
 }

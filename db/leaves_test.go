@@ -16,7 +16,7 @@ func sees(t *testing.T, s *db.Store, asker, player golf.PlayerID) int {
 	if err != nil {
 		t.Fatal(err)
 	}
-	_, err = s.Seen(t.Context(), asker, player, "/months")
+	_, err = s.Seen(t.Context(), asker, player)
 	if len(all) > 0 && err != nil || err != nil && !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("%d rounds, %v", len(all), err)
 	}
@@ -76,15 +76,23 @@ func TestACoachIsLetIn(t *testing.T) {
 	if n := sees(t, s, pupil, coach); n != 0 {
 		t.Errorf("the pupil sees %d rounds of the coach", n)
 	}
+	if err := s.NoteLook(ctx, coach, pupil, db.LookMonths, 0); err != nil {
+		t.Error(err)
+	}
+	for _, stranger := range []golf.PlayerID{other, pupil} {
+		if err := s.NoteLook(ctx, stranger, pupil, db.LookMonths, 0); !errors.Is(err, golf.ErrNotFound) {
+			t.Errorf("a look of %d, who is no coach: %v", stranger, err)
+		}
+	}
 	coaches, err := s.Coaches(ctx, pupil)
 	if err != nil || len(coaches) != 1 || !coaches[0].Confirmed || coaches[0].LookedAt == nil {
 		t.Errorf("%+v, %v", coaches, err)
 	}
-	looks, err := s.Looks(ctx, pupil)
-	if err != nil || len(looks) != 1 || looks[0].CoachID != coach || looks[0].Page != "/months" || looks[0].Times != 1 {
+	looks, err := s.Looks(ctx, pupil, 0, 9)
+	if err != nil || len(looks) != 1 || looks[0].CoachID != coach || looks[0].Kind != db.LookMonths || looks[0].Times != 1 {
 		t.Errorf("%+v, %v", looks, err)
 	}
-	if pupils, err := s.Roster(ctx, coach, "/coaching"); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
+	if pupils, err := s.Roster(ctx, coach, db.LookRoster); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
 		t.Errorf("%+v, %v", pupils, err)
 	}
 	if err := s.EndCoaching(ctx, other, pupil, coach); !errors.Is(err, golf.ErrNotFound) {

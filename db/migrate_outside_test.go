@@ -13,3 +13,5 @@ var update = flag.Bool("update", false, "write the golden files anew")
 func TestMigrationsGoUpDownUp(t *testing.T) { db.CheckMigrations(t, dbtest.Clone(t), *update) }
 
 func TestOldLinesAreInThePlayersUnits(t *testing.T) { db.CheckOldLines(t, dbtest.Clone(t)) }
+
+func TestOldLooksAreKept(t *testing.T) { db.CheckOldLooks(t, dbtest.Clone(t)) }

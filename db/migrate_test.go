@@ -61,6 +61,32 @@ func CheckMigrations(t *testing.T, url string, update bool) {
 // CheckOldLines brings a database with a line from before lines had units of
 // their own up to date: the line is in the units of its player's setting.
 func CheckOldLines(t *testing.T, url string) {
+	checkOld(t, url, 13, `
+		insert into players (email, name, password_hash, far_unit, green_unit) values ('a@example.org', 'a', '', 'm', 'm'), ('b@example.org', 'b', '', 'yd', 'ft');
+		insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18) select id, 'r', '2026-05-02', '', '', 79, 50, 72 from players;
+		insert into holes (player_id, round_id, number, par, length_in, line) select player_id, id, 1, 4, 13824, 'r150 g8' from rounds`,
+		`select p.name || ' ' || h.far_unit || ' ' || h.green_unit from holes h join players p on p.id = h.player_id order by 1`,
+		"a m m", "b yd ft")
+}
+
+// CheckOldLooks brings a database up to date whose looks are addresses: those of
+// pages and rounds that there are stay.
+func CheckOldLooks(t *testing.T, url string) {
+	checkOld(t, url, 17, `
+		insert into players (email, name, password_hash) values ('a@example.org', 'a', ''), ('b@example.org', 'b', '');
+		insert into rounds (player_id, id, name, played_on, course, tee, target, boundary_yd, par18) overriding system value
+			values (1, 7, 'r', '2026-05-02', '', '', 79, 50, 72), (2, 8, 'r', '2026-05-02', '', '', 79, 50, 72);
+		insert into coach_looks (player_id, coach_id, day, page, name) select 1, 2, '2026-05-03', page, 'b'
+			from unnest(array['/months', '/months.csv', '/months/behind', '/handicap', '/rounds', '/lessons', '/report', '/coaching', '/coaching/squad',
+				'/rounds/7', '/rounds/8', '/rounds/07', '/rounds/n1', '/rounds/You owe me', '/nothing', '/rounds/99999999999999999999']) page`,
+		`select kind || ' ' || about from coach_looks order by 1`,
+		"behind 0", "handicap 0", "lessons 0", "months 0", "months_file 0", "report 0", "roster 0", "rounds 0", "squad 0", "statement 7")
+}
+
+// checkOld fills a database of an earlier version, brings it up to date, and
+// compares the lines of a query.
+func checkOld(t *testing.T, url string, version int64, fill, query string, want ...string) {
+	t.Helper()
 	ctx := context.Background()
 	pool, err := pgxpool.New(ctx, url)
 	if err != nil {
@@ -72,26 +98,21 @@ func CheckOldLines(t *testing.T, url string) {
 		t.Fatal(err)
 	}
 	defer closeDB()
-	const before = 13
-	if _, err := provider.UpTo(ctx, before); err != nil {
+	if _, err := provider.UpTo(ctx, version); err != nil {
 		t.Fatal(err)
 	}
-	_, err = pool.Exec(ctx, `
-		insert into players (email, name, password_hash, far_unit, green_unit) values ('a@example.org', 'a', '', 'm', 'm'), ('b@example.org', 'b', '', 'yd', 'ft');
-		insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18) select id, 'r', '2026-05-02', '', '', 79, 50, 72 from players;
-		insert into holes (player_id, round_id, number, par, length_in, line) select player_id, id, 1, 4, 13824, 'r150 g8' from rounds`)
-	if err != nil {
+	if _, err := pool.Exec(ctx, fill); err != nil {
 		t.Fatal(err)
 	}
 	if _, err := provider.Up(ctx); err != nil {
 		t.Fatal(err)
 	}
-	rows, err := pool.Query(ctx, `select p.name || ' ' || h.far_unit || ' ' || h.green_unit from holes h join players p on p.id = h.player_id order by 1`)
+	rows, err := pool.Query(ctx, query)
 	if err != nil {
 		t.Fatal(err)
 	}
 	got, err := pgx.CollectRows(rows, pgx.RowTo[string])
-	if diff := cmp.Diff([]string{"a m m", "b yd ft"}, got); diff != "" || err != nil {
+	if diff := cmp.Diff(want, got); diff != "" || err != nil {
 		t.Errorf("%v %s", err, diff)
 	}
 }

@@ -242,6 +242,17 @@ func TestNotesFollowTheirRound(t *testing.T) {
 	if got[id].RoundID == nil || *got[id].RoundID == p.round {
 		t.Errorf("after its round was taken in anew: %+v", got)
 	}
+	later := aRound()
+	later.PlayedOn = later.PlayedOn.AddDate(0, 0, 1)
+	p.must(p.Import(p.ctx, p.pupil, []db.Round{later}, true))
+	if got, _ := p.reads(p.coach); got[id].Day != later.PlayedOn {
+		t.Errorf("taken in anew on a day that is shared: %+v", got)
+	}
+	p.must(p.Import(p.ctx, p.pupil, []db.Round{aRound()}, true))
+	if got, _ := p.reads(p.coach); len(got) != 0 {
+		t.Errorf("taken in anew on a day that is not shared: %+v", got)
+	}
+	got, _ = p.reads(p.pupil)
 	p.must(p.RemoveRound(p.ctx, p.pupil, *got[id].RoundID))
 	if got, _ := p.reads(p.pupil); len(got) != 0 {
 		t.Error("a note of a round that was taken away is shown")

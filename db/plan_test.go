@@ -66,7 +66,7 @@ func TestTheRosterIsFoundByIndex(t *testing.T) {
 		sql  string
 		args pgx.StrictNamedArgs
 	}{
-		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach, "page": "/coaching"}},
+		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach, "kind": db.LookRoster}},
 		"summaries": {db.SummariesStatement, pgx.StrictNamedArgs{"coach": coach, "from": nil, "to": nil, "most": 24}},
 	} {
 		plan := dbtest.Plan(t, url, of.sql, of.args)

@@ -11,7 +11,7 @@ import (
 // Rated is what is known of the course on which a round was played.
 type Rated struct {
 	RoundID golf.RoundID
-	Course  *golf.CourseID // nil when there is none of that name and tees, or it was removed
+	Course  *golf.CourseID // nil when none rates the round, or it was removed
 	Size    int            // holes of the course, 0 when there is none
 
 	Rating, Slope           *float64
@@ -22,7 +22,8 @@ type Rated struct {
 }
 
 // Ratings returns the course of each of the player's rounds that asker may see: the one it was
-// begun on, or the oldest of the same name and tees.
+// begun on, or the oldest of the player's own of the same name and tees. What a
+// stranger adds under that name rates nobody else's rounds.
 func (s *Store) Ratings(ctx context.Context, asker, who golf.PlayerID) ([]Rated, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Rated], `
 		select r.id as round_id, case when c.removed_at is null then c.id end as course, coalesce(c.size, 0) as size, c.rating, c.slope, c.front_rating, c.front_slope, c.back_rating, c.back_slope,
@@ -33,7 +34,7 @@ func (s *Store) Ratings(ctx context.Context, asker, who golf.PlayerID) ([]Rated,
 		left join lateral (
 			select c.*, greatest(c.holes_planned, (select count(*) from course_holes ch where ch.course_id = c.id)) as size
 			from courses c
-			where c.id = r.course_id or c.removed_at is null and lower(c.name) = lower(r.course) and lower(c.tee) = lower(r.tee)
+			where c.id = r.course_id or c.owner_id = r.player_id and c.removed_at is null and lower(c.name) = lower(r.course) and lower(c.tee) = lower(r.tee)
 			order by c.id = r.course_id desc nulls last, c.id limit 1
 		) c on true
 		where r.player_id = @who and r.removed_at is null and r.played_on >= leave_from(@asker, @who)`, pgx.StrictNamedArgs{"asker": asker, "who": who})

@@ -8,7 +8,7 @@ import (
 )
 
 // A round's ratings are those of the course it was begun on, else of one of the
-// same name and tees; and a stranger reads none.
+// player's own of the same name and tees; and a stranger reads none.
 func TestRatingsAreFound(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
@@ -64,5 +64,29 @@ func TestRatingsAreFound(t *testing.T) {
 	}
 	if all, err := s.Ratings(ctx, b, b); err != nil || len(all) != 0 {
 		t.Errorf("a stranger reads %+v, %v", all, err)
+	}
+}
+
+// A course of a stranger's, of whatever name, changes nobody else's handicap.
+func TestAStrangersCourseRatesNobody(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	victim, stranger := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
+	if _, err := s.NewRound(ctx, victim, aRound()); err != nil {
+		t.Fatal(err)
+	}
+	rating, slope := 20.0, 155.0
+	if _, err := s.SaveCourse(ctx, stranger, db.Course{Name: aRound().Course, Tee: aRound().Tee, Rating: &rating, Slope: &slope, Holes: threeHoles()}); err != nil {
+		t.Fatal(err)
+	}
+	all, err := s.Ratings(ctx, victim, victim)
+	if err != nil || len(all) != 1 || all[0].Rating != nil || all[0].Slope != nil || all[0].Course != nil || all[0].Size != 0 {
+		t.Errorf("%+v, %v", all, err)
+	}
+	own := 71.2
+	if _, err := s.SaveCourse(ctx, victim, db.Course{Name: aRound().Course, Tee: aRound().Tee, Rating: &own}); err != nil {
+		t.Fatal(err)
+	}
+	if all, err = s.Ratings(ctx, victim, victim); err != nil || len(all) != 1 || all[0].Rating == nil || *all[0].Rating != own {
+		t.Errorf("the player's own: %+v, %v", all, err)
 	}
 }

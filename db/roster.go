@@ -33,9 +33,9 @@ var roster = `
 		select player_id, coalesce(shared_from, '-infinity') as from_day, shared_from, looked_at
 		from coachings where coach_id = @coach and confirmed_at is not null
 	), noted as (
-		insert into coach_looks (player_id, coach_id, day, page, name)
-		select m.player_id, c.id, current_date, @page, c.name from mine m, players c where c.id = @coach
-		on conflict (player_id, coach_id, day, page) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
+		insert into coach_looks (player_id, coach_id, day, kind, name)
+		select m.player_id, c.id, current_date, @kind, c.name from mine m, players c where c.id = @coach
+		on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
 	)
 	select p.id, p.name, p.target, p.boundary_yd, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
 		(select count(*) from assignment_results a where a.player_id = p.id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= m.from_day
@@ -63,9 +63,9 @@ var roster = `
 	order by lower(p.name), p.id`
 
 // Roster lists the players who have let the coach in, and notes for each that
-// the coach opened the page.
-func (s *Store) Roster(ctx context.Context, coach golf.PlayerID, page string) ([]Pupil, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Pupil], roster, pgx.StrictNamedArgs{"coach": coach, "page": page})
+// the coach opened the page: the roster, or pupils side by side.
+func (s *Store) Roster(ctx context.Context, coach golf.PlayerID, kind LookKind) ([]Pupil, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Pupil], roster, pgx.StrictNamedArgs{"coach": coach, "kind": kind})
 }
 
 // SummaryRow is a pupil's round with the summary that is kept of it.

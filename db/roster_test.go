@@ -12,7 +12,7 @@ import (
 // roster is the pupil's line of the coach's roster.
 func (p pair) roster() db.Pupil {
 	p.t.Helper()
-	all, err := p.Roster(p.ctx, p.coach, "/coaching")
+	all, err := p.Roster(p.ctx, p.coach, db.LookRoster)
 	p.must(err)
 	if len(all) != 1 || all[0].ID != p.pupil {
 		p.t.Fatalf("%+v", all)
@@ -26,7 +26,7 @@ func TestRosterTellsWhatIsNew(t *testing.T) {
 	if r := p.roster(); r.NewRounds != 1 || r.LookedAt != nil || r.Questions+r.Unread+r.Results+r.Month != 0 || r.Due != nil {
 		t.Errorf("before the first look: %+v", r)
 	}
-	second(p.Seen(p.ctx, p.coach, p.pupil, "/months"))
+	p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
 	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
 		t.Errorf("after it: %+v", r)
 	}
@@ -53,14 +53,14 @@ func TestRosterTellsWhatIsNew(t *testing.T) {
 		t.Errorf("%+v", r)
 	}
 	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
-	if all, err := p.Roster(p.ctx, p.coach, "/coaching"); err != nil || len(all) != 0 {
+	if all, err := p.Roster(p.ctx, p.coach, db.LookRoster); err != nil || len(all) != 0 {
 		t.Errorf("after the end: %+v, %v", all, err)
 	}
-	looks, err := p.Looks(p.ctx, p.pupil)
-	if err != nil || len(looks) != 2 || looks[0].Page != "/coaching" || looks[0].Times != 3 {
+	looks, err := p.Looks(p.ctx, p.pupil, 0, 9)
+	if err != nil || len(looks) != 2 || looks[0].Kind != db.LookRoster || looks[0].Times != 3 {
 		t.Errorf("%+v, %v", looks, err)
 	}
-	if looks, err := p.Looks(p.ctx, p.stranger); err != nil || len(looks) != 0 {
+	if looks, err := p.Looks(p.ctx, p.stranger, 0, 9); err != nil || len(looks) != 0 {
 		t.Errorf("a stranger's: %+v, %v", looks, err)
 	}
 }
@@ -141,6 +141,14 @@ func TestAssignments(t *testing.T) {
 	if err != nil || len(seen) != 1 || seen[0].DoneAt == nil || len(seen[0].Results) != 1 || !seen[0].Results[0].Passed {
 		t.Errorf("the coach sees %+v, %v", seen, err)
 	}
+	p.must(p.RecordResult(p.ctx, p.pupil, id, db.Result{Day: due.AddDate(-1, 0, 0), Result: "20 of 40"}))
+	p.let(p.other, golf.DateOf(due))
+	if fromADay, err := p.Assignments(p.ctx, p.other, p.pupil, 0); err != nil || len(fromADay) != 1 || len(fromADay[0].Results) != 1 || fromADay[0].Results[0].Result != "33 of 40" {
+		t.Errorf("a coach from a day on sees %+v, %v", fromADay, err)
+	}
+	if all, err := p.Roster(p.ctx, p.other, db.LookRoster); err != nil || len(all) != 1 || all[0].Results != 1 {
+		t.Errorf("a coach from a day on has on the roster %+v, %v", all, err)
+	}
 	if none, err := p.Assignments(p.ctx, p.stranger, p.pupil, 0); err != nil || len(none) != 0 {
 		t.Errorf("a stranger sees %+v, %v", none, err)
 	}
@@ -167,7 +175,7 @@ func TestAssignments(t *testing.T) {
 func TestProposedTargets(t *testing.T) {
 	p := newPair(t)
 	target := func() float64 {
-		seen, err := p.Seen(p.ctx, p.pupil, p.pupil, "")
+		seen, err := p.Seen(p.ctx, p.pupil, p.pupil)
 		p.must(err)
 		return seen.Target
 	}

@@ -3,7 +3,6 @@ package handlers
 import (
 	"net/http"
 	"slices"
-	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -12,20 +11,24 @@ import (
 
 // whose is the player of the address, when who is signed in may look at the
 // player's pages; otherwise there is no such page. It is the one place that
-// decides, and that notes for the pupil what a coach opens; every read asks the
-// database again.
+// decides; every read asks the database again.
 func (s *server) whose(r *http.Request) (db.Player, paths.Whose, error) {
 	n, err := id(r, "player")
 	if err != nil {
 		return db.Player{}, paths.Whose{}, err
 	}
-	page := ""
-	if r.Method == http.MethodGet {
-		_, page, _ = strings.Cut(strings.TrimPrefix(r.URL.Path, paths.Players+"/"), "/")
-		page = "/" + page
-	}
-	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n), page)
+	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n))
 	return p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}, err
+}
+
+// looked notes for the pupil what a coach opens. It is called once the page is
+// found, since one that is refused shows nothing, and before it is shown, since
+// what cannot be noted is not shown either.
+func (s *server) looked(r *http.Request, whose paths.Whose, kind db.LookKind, about golf.RoundID) error {
+	if whose.Own {
+		return nil
+	}
+	return s.store.NoteLook(r.Context(), me(r).ID, whose.Player, kind, about)
 }
 
 // mine are the pages of who is signed in.

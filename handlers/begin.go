@@ -71,7 +71,12 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
 	}
 	if f.New {
-		if c.ID, err = s.store.SaveCourse(r.Context(), p.ID, c); err != nil {
+		c.ID, err = s.store.SaveCourse(r.Context(), p.ID, c)
+		if full := noRoom(err); full != "" {
+			f.Problems["new_course"] = full
+			return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
+		}
+		if err != nil {
 			return err
 		}
 	}

@@ -31,7 +31,7 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	}
 	var in []pages.CoachLine
 	for _, c := range coaches {
-		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.SharedFrom, c.Confirmed, c.LookedAt))
+		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.Email, c.SharedFrom, c.Confirmed, c.LookedAt))
 	}
 	return show(w, r, status, pages.NewCoaching(shell(r), mine(r), in, roster, ask).View())
 }

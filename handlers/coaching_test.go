@@ -32,7 +32,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 			}
 		}
 	}
-	sees(coach, "the coach without leave", http.StatusNotFound)
+	sees(coach, "the coach without access", http.StatusNotFound)
 	if a := coach.get(link); a.status != http.StatusOK || !strings.Contains(a.body, "robin asks you to be the coach") {
 		t.Fatalf("%d", a.status)
 	}
@@ -48,8 +48,8 @@ func TestACoachComesAndGoes(t *testing.T) {
 	if a := pupil.get("/rounds"); !strings.Contains(a.body, "ines waits for your word") {
 		t.Error("the pupil's first page does not tell who waits")
 	}
-	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let ines in") {
-		t.Error("the pupil is not asked by name")
+	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let ines in") || !strings.Contains(a.body, "ines@example.org") {
+		t.Error("the pupil is not asked by name and e-mail address")
 	}
 	if a := coach.post("/coaching/confirm", "coach", "2"); a.status != http.StatusNotFound {
 		t.Errorf("the coach confirms alone: %d", a.status)

@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"errors"
+	"fmt"
 	"net/http"
 	"strconv"
 	"strings"
@@ -82,10 +83,26 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 		return s.showCourse(w, r, status, page, kept, pages.SeenCourse{Form: f})
 	}
 	id, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
+	if full := noRoom(err); full != "" {
+		f.Problems["name"] = full
+		return s.showNewCourse(w, r, http.StatusUnprocessableEntity, shell(r), f, db.Course{})
+	}
 	if err != nil {
 		return err
 	}
 	return saved(w, r, paths.Course(id), "course")
+}
+
+// noRoom says why a player may not add another course, empty for another error
+// or none.
+func noRoom(err error) string {
+	switch {
+	case errors.Is(err, db.ErrCoursesOfADay):
+		return fmt.Sprintf("You have added %d courses today, the most there may be in a day. Add this one tomorrow.", db.CoursesOfADay)
+	case errors.Is(err, db.ErrCoursesInAll):
+		return fmt.Sprintf("You have added %d courses, the most there may be. Remove one that you do not play.", db.CoursesInAll)
+	}
+	return ""
 }
 
 // typedCourse is the form as it was sent.

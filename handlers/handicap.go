@@ -42,6 +42,9 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 		scores = append(scores, score)
 		courses[h.ID] = pages.RatedCourse{Name: h.Round.Course, Course: rated[h.ID].Course}
 	}
+	if err := s.looked(r, whose, db.LookHandicap, 0); err != nil {
+		return err
+	}
 	return show(w, r, http.StatusOK, pages.NewHandicap(shell(r), whose, player.Name, handicap.Estimate(scores), courses).View())
 }
 

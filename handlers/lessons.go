@@ -26,6 +26,9 @@ func (s *server) lessons(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int, player db.Player, whose paths.Whose, typed pages.Typed) error {
+	if err := s.looked(r, whose, db.LookLessons, 0); err != nil {
+		return err
+	}
 	q := pages.AskedLessons{Whose: whose, Me: me(r).ID, Name: player.Name, Target: player.Target, Today: now(), Typed: typed}
 	var err error
 	if q.Coached, err = s.coached(r, whose); err != nil {

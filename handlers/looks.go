@@ -3,23 +3,51 @@ package handlers
 import (
 	"fmt"
 	"net/http"
+	"strconv"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
-// looks lists for the player what coaches opened.
+// looks lists for the player what coaches opened, a page at a time.
 func (s *server) looks(w http.ResponseWriter, r *http.Request) error {
-	kept, err := s.store.Looks(r.Context(), me(r).ID)
+	number := 1
+	if text := r.FormValue("page"); text != "" {
+		var err error
+		if number, err = strconv.Atoi(text); err != nil || number < 1 || number > looksPages {
+			return golf.ErrNotFound
+		}
+	}
+	kept, err := s.store.Looks(r.Context(), me(r).ID, (number-1)*pages.LooksPerPage, pages.LooksPerPage+1)
 	if err != nil {
 		return err
 	}
-	var all []pages.Look
-	for _, k := range kept {
-		all = append(all, pages.Look{Name: k.Name, Page: k.Page, Times: k.Times, Last: k.LastAt})
+	more := len(kept) > pages.LooksPerPage
+	if more {
+		kept = kept[:pages.LooksPerPage]
 	}
-	return show(w, r, http.StatusOK, pages.NewLooks(shell(r), all).View())
+	all := make([]pages.Look, len(kept))
+	for i, k := range kept {
+		all[i] = lookOf(k)
+	}
+	return show(w, r, http.StatusOK, pages.NewLooks(shell(r), all, number, more).View())
+}
+
+// looksPages bounds the number of a page of looks.
+const looksPages = 1_000_000
+
+func lookOf(k db.Look) pages.Look {
+	to := pages.Look{Name: k.Name, Kind: string(k.Kind), Times: k.Times, Last: k.LastAt}
+	for _, r := range k.Rounds {
+		at := pages.LookedRound{ID: r.ID, Times: r.Times, Removed: r.Removed}
+		if r.PlayedOn != nil {
+			at.Day, at.Course = golf.DateOf(*r.PlayedOn), *r.Course
+		}
+		to.Rounds = append(to.Rounds, at)
+	}
+	return to
 }
 
 // keptNotes lists a coach's private notes on pupils of the past.

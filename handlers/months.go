@@ -1,7 +1,6 @@
 package handlers
 
 import (
-	"encoding/csv"
 	"fmt"
 	"net/http"
 	"slices"
@@ -20,6 +19,9 @@ import (
 // monthsSeed makes the same page of the same rounds.
 const monthsSeed = 18
 
+// withoutMost is how many rounds may be left out of a comparison.
+const withoutMost = 200
+
 func (s *server) myMonths(w http.ResponseWriter, r *http.Request) error {
 	return then(w, r, paths.Comparison{Whose: mine(r)}.Months())
 }
@@ -37,6 +39,9 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if err := s.looked(r, whose, db.LookMonths, 0); err != nil {
+		return err
+	}
 	q.Problem = problem
 	status := http.StatusOK
 	if problem != "" {
@@ -50,12 +55,17 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, changed bool, problem string) {
 	q := r.URL.Query()
 	at = paths.Comparison{Whose: whose, Course: q.Get("course")}
+	at.Versus, changed, problem = readVersus(q.Get("versus"), q.Get("level"))
 	for _, text := range q["without"] {
-		if n, err := strconv.ParseInt(text, 10, 64); err == nil {
+		if n, err := strconv.ParseInt(text, 10, 64); err == nil && !slices.Contains(at.Without, golf.RoundID(n)) {
 			at.Without = append(at.Without, golf.RoundID(n))
 		}
+		if len(at.Without) > withoutMost {
+			at.Without = at.Without[:withoutMost]
+			problem = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", withoutMost)
+			break
+		}
 	}
-	at.Versus, changed, problem = readVersus(q.Get("versus"), q.Get("level"))
 	for _, text := range slices.Concat(q["span"], pairs(q["from"], q["to"])) {
 		span, err := compare.ParseSpan(text)
 		if err != nil {
@@ -134,6 +144,9 @@ func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (pa
 
 // judge works out the rounds that the choice leaves, and sets them side by side.
 func (s *server) judge(q *pages.AskedMonths, history []db.PlayedRound, lens *expect.Baseline, boundary golf.Distance) error {
+	if !slices.ContainsFunc(history, func(h db.PlayedRound) bool { return h.Round.Course == q.At.Course }) {
+		q.At.Course = "" // a course that no round was played on chooses none
+	}
 	var kept []compare.Kept
 	for _, h := range history {
 		if q.First.IsZero() {
@@ -148,6 +161,9 @@ func (s *server) judge(q *pages.AskedMonths, history []db.PlayedRound, lens *exp
 		}
 	}
 	slices.Sort(q.Courses)
+	q.At.Without = slices.DeleteFunc(slices.Clone(q.At.Without), func(id golf.RoundID) bool {
+		return !slices.ContainsFunc(history, func(h db.PlayedRound) bool { return h.ID == id })
+	})
 	rounds, err := compare.Judge(kept, lens, boundary)
 	if err != nil {
 		return err
@@ -210,73 +226,4 @@ func putters(target float64) (own, tour golfer.Putter, err error) {
 	}
 	p := golfer.Committed()
 	return p.Putter(skill), p.Putter(0), nil
-}
-
-// monthsCSV sends the table of a comparison as a file.
-func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
-	if err != nil {
-		return err
-	}
-	at, _, problem := readComparison(r, whose)
-	if problem != "" {
-		return golf.ErrNotFound
-	}
-	q, err := s.compared(r, player, at)
-	if err != nil {
-		return err
-	}
-	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
-	w.Header().Set("Content-Disposition", `attachment; filename="months.csv"`)
-	out := csv.NewWriter(w)
-	if err := out.WriteAll(pages.MonthsTable(q)); err != nil {
-		return err
-	}
-	return out.Error()
-}
-
-// behind lists the shots or holes that a figure is made of.
-func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
-	if err != nil {
-		return err
-	}
-	at, _, problem := readComparison(r, whose)
-	if problem != "" {
-		return golf.ErrNotFound
-	}
-	q, err := s.compared(r, player, at)
-	if err != nil {
-		return err
-	}
-	if length := r.FormValue("putts"); length != "" {
-		return behindPutts(w, r, q, length)
-	}
-	boundary := golf.Yards.Of(player.BoundaryYd)
-	in, err := strconv.Atoi(r.FormValue("in"))
-	if err != nil || in < 1 || in > len(q.Sheet.Columns) {
-		return golf.ErrNotFound
-	}
-	column, measure := &q.Sheet.Columns[in-1], r.FormValue("measure")
-	if row, ok := compare.RowAt(boundary, r.FormValue("row")); ok {
-		return show(w, r, http.StatusOK, pages.NewBehindRow(shell(r), q, in-1, row).View())
-	}
-	if measure == pages.ShortPutts {
-		return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.ShortPutts()).View())
-	}
-	k := compare.MeasureAt(measure)
-	if k < 0 {
-		return golf.ErrNotFound
-	}
-	return show(w, r, http.StatusOK, pages.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View())
-}
-
-// behindPutts lists the putts of a length of the putting curve.
-func behindPutts(w http.ResponseWriter, r *http.Request, q pages.AskedMonths, length string) error {
-	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
-		if h.String() == length {
-			return show(w, r, http.StatusOK, pages.NewBehindPutts(shell(r), q, h).View())
-		}
-	}
-	return golf.ErrNotFound
 }

@@ -71,7 +71,8 @@ func TestMonthsFromNothingToMany(t *testing.T) {
 	says("/players/1/months?span=last5&span=before5", http.StatusOK, "The five before against the last five: ")
 	says("/players/1/months?span=2026-06&span=2026-07&versus=tour&course=Harrow+Fen&without=3", http.StatusOK, "against a tour player")
 	says("/players/1/months?span=2026-06&span=2026-07&versus=84", http.StatusOK, "against a 84 golfer")
-	says("/players/1/months?course=Nowhere", http.StatusOK, "No round is left to compare")
+	says("/players/1/months?course=Nowhere", http.StatusOK, "July against June: ")
+	says("/players/1/months?without=1&without=2&without=3&without=4&without=5&without=6&without=7&without=8&without=9&without=10&without=11&without=12&without=13&without=14&without=15", http.StatusOK, "No round is left to compare")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=1&row=approach+100-150", http.StatusOK, "Approach: 100 to 150 yd, June", "/rounds/2#h")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=greens", http.StatusOK, "Greens hit, July", " chances.")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=six+feet", http.StatusOK, "Holed from six feet and in, July")
@@ -96,6 +97,39 @@ func TestAComparisonHasOneAddress(t *testing.T) {
 	a = v.get("/players/1/months?span=last10&span=before10&versus=level&level=84")
 	if want := "/players/1/months?span=last10&span=before10&versus=84"; a.status != http.StatusSeeOther || a.location != want {
 		t.Errorf("%d %s", a.status, a.location)
+	}
+}
+
+// What an address says of rounds and courses that the player does not have is
+// dropped, and of others no more is taken than a page can repeat.
+func TestAComparisonIsBounded(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("robin")
+	v.withRound()
+	a := v.get("/players/1/months?course=Nowhere&without=1&without=1&without=77&without=88")
+	if a.status != http.StatusOK || strings.Contains(a.body, "Nowhere") || strings.Contains(a.body, "without=77") || strings.Contains(a.body, "without=1&amp;without=1") {
+		t.Errorf("%d %s", a.status, a.body)
+	}
+	if !strings.Contains(a.body, "without=1") {
+		t.Error("the round is not left out")
+	}
+	many := strings.Builder{}
+	for n := range withoutMost + 1 {
+		fmt.Fprintf(&many, "&without=%d", n+1)
+	}
+	if a := v.get("/players/1/months?" + many.String()[1:]); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "More than 200 rounds are left out") {
+		t.Errorf("%d", a.status)
+	}
+	if a := v.get("/players/1/months?span=" + strings.Repeat("2026-05&span=", 6) + "2026-05"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "7 spans were chosen") {
+		t.Errorf("%d", a.status)
+	}
+	if a := v.get("/players/1/months?span=" + strings.Repeat("x", 5000)); a.status != http.StatusUnprocessableEntity || strings.Contains(a.body, "xxxxx") {
+		t.Errorf("%d", a.status)
+	}
+	for _, path := range []string{"/players/1/months", "/rounds", "/coaching", "/"} {
+		if a := v.get(path + "?course=" + strings.Repeat("x", largestQuery)); a.status != http.StatusRequestURITooLong || !strings.Contains(a.body, "<h1") || strings.Contains(a.body, "xxxxx") {
+			t.Errorf("%s: %d", path, a.status)
+		}
 	}
 }
 

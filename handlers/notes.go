@@ -62,6 +62,12 @@ func typedText(r *http.Request) (text string, problems map[string]string) {
 	return text, map[string]string{}
 }
 
+// The last hole and the last shot that a note may be about.
+const (
+	mostHole = 18
+	mostShot = 99
+)
+
 // place reads what a note on a round is about: nothing for the round, a hole, or
 // a hole and a shot.
 func place(on string) (hole, shot *int, err error) {
@@ -70,14 +76,14 @@ func place(on string) (hole, shot *int, err error) {
 	}
 	h, s, both := strings.Cut(on, ".")
 	n, err := strconv.Atoi(h)
-	if err != nil {
+	if err != nil || n < 1 || n > mostHole {
 		return nil, nil, golf.ErrNotFound
 	}
 	if !both {
 		return &n, nil, nil
 	}
 	k, err := strconv.Atoi(s)
-	if err != nil {
+	if err != nil || k < 1 || k > mostShot {
 		return nil, nil, golf.ErrNotFound
 	}
 	return &n, &k, nil

@@ -175,29 +175,6 @@ func TestPracticeIsSetAndRecorded(t *testing.T) {
 	}
 }
 
-// What a coach opened stands in the pupil's list, and nobody else's.
-func TestLooksAreListed(t *testing.T) {
-	s := newSite(t, Options{SignUp: SignUpOpen})
-	pupil, coach := s.coached()
-	for range 2 {
-		coach.get("/players/1/rounds/1")
-	}
-	coach.get("/coaching")
-	pupil.get("/players/1/months")
-	list := pupil.get("/coaching/looks").body
-	for _, want := range []string{`<a href="/rounds/1">A statement</a>`, "2 times", "The roster of pupils", "ines"} {
-		if !strings.Contains(list, want) {
-			t.Errorf("no %q", want)
-		}
-	}
-	if strings.Contains(list, "Months side by side") {
-		t.Error("the pupil's own looks are listed")
-	}
-	if a := coach.get("/coaching/looks"); !strings.Contains(a.body, "No coach has opened") {
-		t.Error("the coach sees looks")
-	}
-}
-
 func TestSquadAndReport(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.member("robin"), s.member("ines")

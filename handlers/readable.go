@@ -26,12 +26,21 @@ func (s *server) readable(next http.Handler) http.Handler {
 	})
 }
 
+// largestQuery is how many bytes an address may have after its question mark:
+// a page repeats much of it in each of its links.
+const largestQuery = 8 << 10
+
 var (
+	errLongAddress = &refusal{http.StatusRequestURITooLong, "Too long an address", "The address of this page is longer than it can be. Choose less, and try again."}
+
 	errAddress = &refusal{http.StatusBadRequest, "Not understood", "The address of this page has something in it that cannot be read."}
 	errForm    = &refusal{http.StatusBadRequest, "Not understood", "What was sent cannot be read. Nothing was changed; go back and try again."}
 )
 
 func read(r *http.Request) error {
+	if len(r.URL.RawQuery) > largestQuery {
+		return errLongAddress
+	}
 	query, err := url.ParseQuery(r.URL.RawQuery)
 	if err != nil || !legible(r.URL.Path) || !allLegible(query) {
 		return errAddress

@@ -113,9 +113,9 @@ func (s *server) bringBack(w http.ResponseWriter, r *http.Request) error {
 }
 
 // keptOr is where a coach reads a note: an address among the pupil's pages, or
-// once the pupil's leave has ended the coach's own list.
+// once the coach's access has ended the coach's own list.
 func (s *server) keptOr(r *http.Request, whose paths.Whose, at string) (string, error) {
-	_, err := s.store.Seen(r.Context(), me(r).ID, whose.Player, "")
+	_, err := s.store.Seen(r.Context(), me(r).ID, whose.Player)
 	if errors.Is(err, golf.ErrNotFound) {
 		return paths.CoachKept, nil
 	}

@@ -49,5 +49,8 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if q.Assignments, err = s.assignments(r, whose, lessonAssignments); err != nil {
 		return err
 	}
+	if err := s.looked(r, whose, db.LookReport, 0); err != nil {
+		return err
+	}
 	return show(w, r, status, pages.NewReport(shell(r), q).View())
 }

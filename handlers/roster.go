@@ -28,7 +28,7 @@ func readRoster(r *http.Request) paths.Roster {
 // roster works out the coach's list of pupils.
 func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 	q := pages.AskedRoster{At: readRoster(r), Today: now()}
-	pupils, err := s.store.Roster(r.Context(), me(r).ID, paths.Coaching)
+	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookRoster)
 	if err != nil || len(pupils) == 0 {
 		return q, err
 	}

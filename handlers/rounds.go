@@ -65,6 +65,9 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 
 // showStatement shows a round of a player's: to the player, or to a coach.
 func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, typed pages.Typed) (err error) {
+	if err := s.looked(r, whose, db.LookStatement, kept.ID); err != nil {
+		return err
+	}
 	q := pages.Asked{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
 		Nines: [2]int{kept.CardOut, kept.CardIn}, Typed: typed, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
 	if !whose.Own {

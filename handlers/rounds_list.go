@@ -67,6 +67,9 @@ func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
 	if whose.Own {
 		return then(w, r, whose.Rounds())
 	}
+	if err := s.looked(r, whose, db.LookRounds, 0); err != nil {
+		return err
+	}
 	return s.showRounds(w, r, shell(r), pages.RoundsOf{Whose: whose, Name: player.Name})
 }
 

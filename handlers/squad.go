@@ -10,7 +10,6 @@ import (
 	"strokeledger/analysis/parallel"
 	"strokeledger/db"
 	"strokeledger/web/pages"
-	"strokeledger/web/paths"
 )
 
 // squadDays is over how many days pupils are set side by side unless others are
@@ -36,7 +35,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	if len(q.Problems) > 0 {
 		status = http.StatusUnprocessableEntity
 	}
-	pupils, err := s.store.Roster(r.Context(), me(r).ID, paths.Squad)
+	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookSquad)
 	if err != nil {
 		return err
 	}

@@ -26,6 +26,9 @@ type Span struct {
 // mostLast is the most rounds that a span may count.
 const mostLast = 100
 
+// longestSpan is how long a span is written at the most: two days and two dots.
+const longestSpan = 22
+
 // Month returns the span of a calendar month.
 func Month(year int, month time.Month) Span {
 	first := time.Date(year, month, 1, 0, 0, 0, 0, time.UTC)
@@ -40,6 +43,9 @@ func Year(year int) Span {
 // ParseSpan reads a span as an address writes it: 2026, 2026-05,
 // 2026-05-03..2026-06-14 with either end left out, last10 or before10.
 func ParseSpan(s string) (Span, error) {
+	if len(s) > longestSpan { // it would stand in the error, and that on a page
+		return Span{}, fmt.Errorf("not a span; allowed: at most %d letters", longestSpan)
+	}
 	for _, word := range []string{"last", "before"} {
 		if count, found := strings.CutPrefix(s, word); found {
 			n, err := strconv.Atoi(count)
@@ -80,25 +86,30 @@ func days(from, to string) (s Span, err error) {
 
 // Earlier returns the span of as long before: the month before a month, the year
 // before a year, as many days or rounds before others. A span without a first
-// day has none.
+// day has none, and one that would begin before the year 1.
 func (s Span) Earlier() (Span, bool) {
+	var earlier Span
 	switch {
 	case s.Last > 0:
 		return Span{Last: s.Last, Before: true}, !s.Before
 	case s.From.IsZero():
 		return Span{}, false
 	case s.IsYear():
-		return Year(s.From.Year - 1), true
+		earlier = Year(s.From.Year - 1)
 	case s.IsMonth():
 		t := s.From.Time().AddDate(0, -1, 0)
-		return Month(t.Year(), t.Month()), true
+		earlier = Month(t.Year(), t.Month())
 	case s.To.IsZero():
-		return Span{To: s.From.AddDays(-1)}, true
+		earlier = Span{To: s.From.AddDays(-1)}
+		return earlier, earlier.To.Year > 0
 	default:
-		n := int(s.To.Time().Sub(s.From.Time()).Hours()/24) + 1
-		return Span{From: s.From.AddDays(-n), To: s.From.AddDays(-1)}, true
+		n := int((s.To.Time().Unix()-s.From.Time().Unix())/secondsOfDay) + 1 // a time.Duration holds 292 years
+		earlier = Span{From: s.From.AddDays(-n), To: s.From.AddDays(-1)}
 	}
+	return earlier, earlier.From.Year > 0
 }
+
+const secondsOfDay = 24 * 60 * 60
 
 // IsMonth reports whether the span is one calendar month.
 func (s Span) IsMonth() bool { return s.Last == 0 && s == Month(s.From.Year, s.From.Month) }

@@ -89,7 +89,14 @@ func TestEarlier(t *testing.T) {
 			t.Errorf("before %s: %s, want %s", of, got, want)
 		}
 	}
-	for _, of := range []string{"before10", "..2026-05-02"} {
+	long, err := ParseSpan("1601-01-01..2000-12-31")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, ok := long.Earlier(); !ok || got.String() != "1201-01-01..1600-12-31" {
+		t.Errorf("four hundred years before: %s", got)
+	}
+	for _, of := range []string{"before10", "..2026-05-02", "0001", "0001-01", "0001-01-01..", "0001-01-01..0001-01-01", "0001-01-01..9999-12-31", "0001-01-02..0001-02-01"} {
 		span, err := ParseSpan(of)
 		if err != nil {
 			t.Fatal(err)

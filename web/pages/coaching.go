@@ -37,13 +37,13 @@ type CoachAsk struct {
 
 // CoachLine is an account that is let in, or waits for it.
 type CoachLine struct {
-	Player, Coach, Name, What string
-	Waits                     bool
+	Player, Coach, Name, Email, What string // a name may be anybody's, an e-mail address is one account's
+	Waits                            bool
 }
 
 // NewCoachLine says what a coach sees and when the coach last looked.
-func NewCoachLine(player, coach golf.PlayerID, name string, from *time.Time, confirmed bool, looked *time.Time) CoachLine {
-	l := CoachLine{Player: fmt.Sprint(player), Coach: fmt.Sprint(coach), Name: name, Waits: !confirmed, What: "sees everything"}
+func NewCoachLine(player, coach golf.PlayerID, name, email string, from *time.Time, confirmed bool, looked *time.Time) CoachLine {
+	l := CoachLine{Player: fmt.Sprint(player), Coach: fmt.Sprint(coach), Name: name, Email: email, Waits: !confirmed, What: "sees everything"}
 	if from != nil {
 		l.What = "sees what was played from " + shortDay(golf.DateOf(*from)) + " on"
 	}
@@ -91,5 +91,5 @@ type CoachLink struct {
 // NewCoachLink makes the page.
 func NewCoachLink(page layout.Page, name, player, token string) CoachLink {
 	page.Title, page.Here = "An invitation", paths.Coaching
-	return CoachLink{page, fmt.Sprintf("%s asks you to be the coach: to read rounds and months, once %s has confirmed you by name.", name, name), player, token}
+	return CoachLink{page, fmt.Sprintf("%s asks you to be the coach: to read rounds and months, once %s has confirmed you. Your name and your e-mail address are shown for that.", name, name), player, token}
 }

@@ -84,7 +84,7 @@ type Proposal struct {
 // NewLessons makes the page.
 func NewLessons(page layout.Page, q AskedLessons) Lessons {
 	page.Title, page.Here = "Lessons and practice", paths.Coaching
-	page.Foot = "Notes are shared between the player and every coach who is let in, unless they say private. When a coach's leave ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop where it hurts."
+	page.Foot = "Notes are shared between the player and every coach who is let in, unless they say private. When a coach's access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop where it hurts."
 	l := Lessons{Page: page, Own: q.Whose.Own, Heading: "Lessons and practice", AllRounds: q.Whose.Rounds(), Player: fmt.Sprint(q.Whose.Player), Coach: fmt.Sprint(q.Me)}
 	l.Acts = []Preset{{Name: "Months side by side", At: paths.Comparison{Whose: q.Whose}.Months()}, {Name: "All rounds", At: q.Whose.Rounds()},
 		{Name: "A report to take away", At: q.Whose.Report("")}, {Name: "Handicap estimate", At: q.Whose.Handicap()}}

@@ -1,58 +1,106 @@
 package pages
 
 import (
-	"strings"
+	"fmt"
 	"time"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
 
+// LooksPerPage is how many lines a page of looks has.
+const LooksPerPage = 50
+
 // Looks lists for a player which of the pages coaches opened.
 type Looks struct {
 	layout.Page
-	Lede string
-	Rows []LookRow
+	Lede           string
+	Rows           []LookRow
+	Newer, Earlier string // addresses of the pages before and after, empty for none
 }
 
-// LookRow is a page that a coach opened on a day.
-type LookRow struct{ Who, What, At, When, Times string }
+// LookRow is what a coach opened on a day of one kind of page.
+type LookRow struct {
+	Who, What, When, Times string
+	Statements             []LookedAt // when there are several, What counts them
+	At                     string     // address of the only one
+}
+
+// LookedAt is a statement that was opened.
+type LookedAt struct{ What, At, Times string }
 
 // Look is what a row is made of.
 type Look struct {
-	Name, Page string
+	Name, Kind string
 	Times      int
 	Last       time.Time
+	Rounds     []LookedRound // of statements
 }
 
-// lookNames says what the pages are, by their address below the player's.
-var lookNames = map[string]string{"/months": "months side by side", "/months.csv": "the table of months, as a file", "/months/behind": "shots behind a figure", "/handicap": "the handicap estimate",
-	"/rounds": "the list of rounds", "/lessons": "lessons and practice", "/report": "a report", paths.Coaching: "the roster of pupils", paths.Squad: "the pupils side by side"}
+// LookedRound is a round whose statement was opened.
+type LookedRound struct {
+	ID      golf.RoundID
+	Day     golf.Date // zero when the round is gone for good
+	Course  string
+	Times   int
+	Removed bool
+}
 
-// NewLooks makes the page.
-func NewLooks(page layout.Page, looks []Look) Looks {
+// lookNames says what the kinds of pages are.
+var lookNames = map[string]string{"months": "months side by side", "months_file": "the table of months, as a file", "behind": "shots behind a figure", "handicap": "the handicap estimate",
+	"rounds": "the list of rounds", "lessons": "lessons and practice", "report": "a report", "roster": "the roster of pupils", "squad": "the pupils side by side"}
+
+// NewLooks makes a page of the list; more says that there are earlier lines.
+func NewLooks(page layout.Page, looks []Look, number int, more bool) Looks {
 	page.Title, page.Here = "Who opened what", paths.Coaching
-	page.Foot = "A page that a coach opened more than once on a day has one line. The lines stay when a coach's leave ends; the latest 500 are shown."
+	page.Foot = "A kind of page that a coach opened more than once on a day has one line. The lines stay when a coach's access ends."
 	l := Looks{Page: page, Lede: "No coach has opened any of your pages."}
-	if len(looks) > 0 {
+	switch {
+	case number > 1:
+		l.Newer = paths.Looks(number - 1)
+		l.Lede = fmt.Sprintf("Page %d of what your coaches opened.", number)
+	case len(looks) > 0:
 		l.Lede = "The last look was " + looks[0].Name + "’s, on " + looks[0].Last.Format("Monday 2 January 2006, 15:04") + "."
 	}
+	if more {
+		l.Earlier = paths.Looks(number + 1)
+	}
 	for _, k := range looks {
-		row := LookRow{Who: k.Name, What: lookNames[k.Page], When: moment(k.Last), Times: plural(k.Times, "time", "times")}
-		switch {
-		case row.What != "":
-			row.What = capital(row.What)
-		case strings.HasPrefix(k.Page, paths.Rounds+"/"):
-			row.What, row.At = "A statement", k.Page
-		default:
-			row.What = k.Page
-		}
-		l.Rows = append(l.Rows, row)
+		l.Rows = append(l.Rows, newLookRow(k))
 	}
 	return l
 }
 
-// KeptNotes lists a coach's private notes on pupils whose leave has ended.
+func newLookRow(k Look) LookRow {
+	row := LookRow{Who: k.Name, What: capital(lookNames[k.Kind]), When: moment(k.Last), Times: plural(k.Times, "time", "times")}
+	var all []LookedAt
+	for _, r := range k.Rounds {
+		at := LookedAt{What: "a round that is gone", Times: plural(r.Times, "time", "times")}
+		if !r.Day.IsZero() {
+			at.What = shortDay(r.Day)
+			if r.Course != "" {
+				at.What += ", " + r.Course
+			}
+			if r.Removed {
+				at.What += " (removed)"
+			} else {
+				at.At = paths.Round(r.ID)
+			}
+		}
+		all = append(all, at)
+	}
+	switch len(all) {
+	case 0:
+	case 1:
+		row.What, row.At = "Statement of "+all[0].What, all[0].At
+	default:
+		row.What, row.Statements = plural(len(all), "statement", "statements"), all
+	}
+	return row
+}
+
+// KeptNotes lists a coach's private notes on pupils to whom access has ended.
 type KeptNotes struct {
 	layout.Page
 	Lede  string
@@ -70,9 +118,9 @@ type KeptNote struct {
 // NewKeptNotes makes the page.
 func NewKeptNotes(page layout.Page, notes []KeptNote) KeptNotes {
 	page.Title, page.Here = "Private notes on pupils of the past", paths.Coaching
-	k := KeptNotes{Page: page, Notes: notes, Lede: "None. Private notes on a pupil stay here when the leave ends."}
+	k := KeptNotes{Page: page, Notes: notes, Lede: "None. Private notes on a pupil stay here when your access ends."}
 	if n := len(notes); n > 0 {
-		k.Lede = capital(spelled(n)) + word(n, " private note on a pupil", " private notes on pupils") + " whose leave has ended. Nobody but you reads them."
+		k.Lede = capital(spelled(n)) + word(n, " private note on a pupil", " private notes on pupils") + " whose pages you see no longer. Nobody but you reads them."
 	}
 	return k
 }

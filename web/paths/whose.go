@@ -27,6 +27,14 @@ const (
 	Squad        = "/coaching/squad"
 )
 
+// Looks is a page of what coaches opened, counted from 1.
+func Looks(page int) string {
+	if page < 2 {
+		return CoachLooks
+	}
+	return CoachLooks + "?page=" + strconv.Itoa(page)
+}
+
 // Roster is how a coach's list of pupils is sorted and narrowed.
 type Roster struct {
 	Sort string // by what; empty for what needs a look

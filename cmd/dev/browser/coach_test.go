@@ -86,7 +86,7 @@ func TestPupilAndCoach(t *testing.T) {
 	wants(t, coach, "15 of 20", "1 of 1 passed", "ticked off")
 
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching/looks"), chromedp.WaitReady("table"))
-	wants(t, pupil, "Steward of Harrow Fen", "A statement")
+	wants(t, pupil, "Steward of Harrow Fen", "Statement of")
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/end"]:has(input[name="coach"][value="1"]) button`), chromedp.WaitReady(`main:not(:has(input[name="coach"][value="1"]))`))
 	for _, path := range []string{statement, strings.Split(statement, "/rounds/")[0] + "/lessons", strings.Split(statement, "/rounds/")[0] + "/months"} {
 		do(t, coach, chromedp.Navigate(app.URL+path))

@@ -1,0 +1,54 @@
+package db_test
+
+import (
+	"fmt"
+	"testing"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+)
+
+// Looks are one line a day, coach and kind of page. However many statements a
+// coach opens, they are one line, and every round is named in it.
+func TestLooksAreRolledUp(t *testing.T) {
+	p := newPair(t)
+	p.must(p.NoteLook(p.ctx, p.other, p.pupil, db.LookLessons, 0))
+	p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	var rounds []golf.RoundID
+	for n := range 12 {
+		r := aRound()
+		r.Name = fmt.Sprintf("round %d", n)
+		id, err := p.NewRound(p.ctx, p.pupil, r)
+		p.must(err)
+		rounds = append(rounds, id)
+	}
+	for range 2 {
+		for _, id := range rounds {
+			p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookStatement, id))
+		}
+	}
+	p.must(p.RemoveRound(p.ctx, p.pupil, rounds[10]))
+	looks, err := p.Looks(p.ctx, p.pupil, 0, 9)
+	if err != nil || len(looks) != 3 {
+		t.Fatalf("%+v, %v", looks, err)
+	}
+	first := looks[0]
+	if first.Kind != db.LookStatement || first.Times != 24 || len(first.Rounds) != 12 || first.Rounds[0].ID != rounds[11] || first.Rounds[0].Times != 2 || *first.Rounds[0].Course != aRound().Course {
+		t.Errorf("%+v", first)
+	}
+	if first.Rounds[0].Removed || !first.Rounds[1].Removed {
+		t.Errorf("what is removed: %+v", first.Rounds)
+	}
+	if looks[1].Kind != db.LookMonths || looks[2].Kind != db.LookLessons || looks[1].Rounds != nil {
+		t.Errorf("%+v", looks)
+	}
+	if rest, err := p.Looks(p.ctx, p.pupil, 1, 1); err != nil || len(rest) != 1 || rest[0].Kind != db.LookMonths {
+		t.Errorf("the second line: %+v, %v", rest, err)
+	}
+	if err := p.NoteLook(p.ctx, p.coach, p.pupil, db.LookStatement, 0); err == nil {
+		t.Error("a statement of no round is noted")
+	}
+	if err := p.NoteLook(p.ctx, p.coach, p.pupil, "You owe me", 0); err == nil {
+		t.Error("a text of the coach's is noted")
+	}
+}
