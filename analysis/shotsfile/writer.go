@@ -107,3 +107,16 @@ func measured(u golf.Unit, d golf.Distance) string {
 	}
 	return strconv.FormatFloat(x, 'f', -1, 64)
 }
+
+// Same reports whether two rounds are the same in a file, whoever played them.
+func Same(a, b golf.Round) bool {
+	write := func(r golf.Round) string {
+		var text strings.Builder
+		r.Player = ""
+		w := NewWriter(&text)
+		w.Write(r) // a builder never fails
+		w.Flush()
+		return text.String()
+	}
+	return write(a) == write(b)
+}
