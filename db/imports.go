@@ -21,63 +21,110 @@ func (s *Store) SavePending(ctx context.Context, who golf.PlayerID, file []byte)
 	return err
 }
 
-// Pending returns the player's file that waits, for an hour.
-func (s *Store) Pending(ctx context.Context, who golf.PlayerID) ([]byte, error) {
-	return one(ctx, s.q, pgx.RowTo[[]byte],
-		`select file from imports where player_id = @who and created_at > now() - interval '`+pendingLife+`'`, pgx.StrictNamedArgs{"who": who})
+// TakePending takes the player's file that waits, so that it is taken in once.
+// Two transactions that want it wait for each other; the second finds none,
+// unless the first failed.
+func (s *Store) TakePending(ctx context.Context, who golf.PlayerID) ([]byte, error) {
+	return one(ctx, s.q, pgx.RowTo[[]byte], `
+		delete from imports where player_id = @who and created_at > now() - interval '`+pendingLife+`' returning file`,
+		pgx.StrictNamedArgs{"who": who})
 }
 
-// DropPending forgets the player's file.
-func (s *Store) DropPending(ctx context.Context, who golf.PlayerID) error {
-	_, err := change(ctx, s.q, `delete from imports where player_id = @who`, pgx.StrictNamedArgs{"who": who})
-	return err
-}
-
-// RoundNames returns the names of the player's rounds.
-func (s *Store) RoundNames(ctx context.Context, who golf.PlayerID) (map[string]bool, error) {
-	all, err := many(ctx, s.q, pgx.RowTo[string], `select name from rounds where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
-	names := make(map[string]bool, len(all))
-	for _, name := range all {
-		names[name] = true
+// RoundsNamed returns the player's rounds of some names, with all their holes.
+func (s *Store) RoundsNamed(ctx context.Context, who golf.PlayerID, names []string) ([]Round, error) {
+	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
+		select `+roundColumns+` from rounds
+		where player_id = @who and removed_at is null and name = any(@names) order by played_on, id`,
+		pgx.StrictNamedArgs{"who": who, "names": names})
+	if err != nil || len(rounds) == 0 {
+		return nil, err
 	}
-	return names, err
+	return rounds, s.fill(ctx, who, rounds)
 }
 
-// Import adds rounds to the player's, all or none, and forgets the file that
-// waited. A round of a name that is there already takes its place, or is passed
-// over.
-func (s *Store) Import(ctx context.Context, who golf.PlayerID, rounds []Round, replace bool) error {
+// RoundIDs returns the numbers of all the player's rounds, the earliest first.
+func (s *Store) RoundIDs(ctx context.Context, who golf.PlayerID) ([]golf.RoundID, error) {
+	return many(ctx, s.q, pgx.RowTo[golf.RoundID], `
+		select id from rounds where player_id = @who and removed_at is null order by played_on, id`, pgx.StrictNamedArgs{"who": who})
+}
+
+// AddRounds adds rounds with their holes to the player's, all or none.
+func (s *Store) AddRounds(ctx context.Context, who golf.PlayerID, rounds []Round) ([]golf.RoundID, error) {
+	if len(rounds) == 0 {
+		return nil, nil
+	}
+	var ids []golf.RoundID
+	err := s.Tx(ctx, func(tx *Store) error {
+		batch := &pgx.Batch{}
+		for _, r := range rounds {
+			batch.Queue(insertRound, r.args(who))
+		}
+		answers := tx.q.SendBatch(ctx, batch)
+		for range rounds {
+			id, err := next(answers, pgx.RowTo[golf.RoundID])
+			if err != nil {
+				answers.Close()
+				return err
+			}
+			ids = append(ids, id...)
+		}
+		if err := answers.Close(); err != nil {
+			return told(err)
+		}
+		return tx.copyHoles(ctx, who, ids, rounds)
+	})
+	return ids, err
+}
+
+// copyHoles writes the holes and shots of new rounds in one go each.
+func (s *Store) copyHoles(ctx context.Context, who golf.PlayerID, ids []golf.RoundID, rounds []Round) error {
+	var holes, shots [][]any
+	for i, r := range rounds {
+		for _, h := range r.Holes {
+			far, green := h.Units.columns()
+			version := 0
+			if h.Line != "" {
+				version = 1
+				for k, shot := range h.Shots {
+					row := rowOf(shot)
+					shots = append(shots, []any{who, ids[i], h.Number, k + 1, row.Lie, row.DistanceIn, row.Unit, row.About, row.Penalty, row.ShortSided, row.GreenIn, row.Club, row.Miss, row.Word})
+				}
+			}
+			holes = append(holes, []any{who, ids[i], h.Number, h.Par, float64(h.Length), h.Index, h.Line, far, green, h.PickedUp, h.ScoreOnly, version})
+		}
+	}
+	_, err := s.q.CopyFrom(ctx, pgx.Identifier{"holes"}, []string{"player_id", "round_id", "number", "par", "length_in", "stroke_index", "line", "far_unit", "green_unit", "picked_up", "score_only", "version"}, pgx.CopyFromRows(holes))
+	if err != nil {
+		return told(err)
+	}
+	_, err = s.q.CopyFrom(ctx, pgx.Identifier{"shots"}, []string{"player_id", "round_id", "hole", "number", "lie", "distance_in", "unit", "about", "penalty", "short_sided", "green_in", "club", "miss", "word"}, pgx.CopyFromRows(shots))
+	return told(err)
+}
+
+// ReplaceRounds adds rounds in the place of all of the player's of their names,
+// which are removed and can be brought back. What is noted of those is noted of
+// the new ones.
+func (s *Store) ReplaceRounds(ctx context.Context, who golf.PlayerID, rounds []Round) error {
 	return s.Tx(ctx, func(tx *Store) error {
-		there, err := tx.RoundNames(ctx, who)
+		ids, err := tx.AddRounds(ctx, who, rounds)
 		if err != nil {
 			return err
 		}
-		for _, r := range rounds {
-			if there[r.Name] && !replace {
-				continue
-			}
-			id, err := tx.NewRound(ctx, who, r)
-			if err != nil {
-				return err
-			}
-			if err := tx.replace(ctx, who, id, r.Name); err != nil {
-				return err
-			}
+		names := make([]string, len(rounds))
+		for i, r := range rounds {
+			names[i] = r.Name
 		}
-		return tx.DropPending(ctx, who)
-	})
-}
-
-// replace puts a round in the place of those of its name; what is noted of them
-// is noted of it, on its day, which decides who may read it.
-func (s *Store) replace(ctx context.Context, who golf.PlayerID, id golf.RoundID, name string) error {
-	const old = `player_id = @who and name = @name and removed_at is null and id <> @id`
-	args := pgx.StrictNamedArgs{"who": who, "name": name, "id": id}
-	if _, err := change(ctx, s.q, `
-		update notes set round_id = @id, day = (select played_on from rounds where player_id = @who and id = @id)
-		where player_id = @who and round_id in (select id from rounds where `+old+`)`, args); err != nil {
+		args := pgx.StrictNamedArgs{"who": who, "ids": ids, "names": names}
+		if _, err := change(ctx, tx.q, `
+			update notes set round_id = new.id, day = new.played_on
+			from rounds old join rounds new on new.player_id = old.player_id and new.name = old.name
+			where notes.player_id = @who and old.player_id = @who and notes.round_id = old.id and old.removed_at is null
+			  and old.name = any(@names) and not old.id = any(@ids) and new.id = any(@ids)`, args); err != nil {
+			return err
+		}
+		_, err = change(ctx, tx.q, `
+			update rounds set removed_at = now()
+			where player_id = @who and removed_at is null and name = any(@names) and not id = any(@ids)`, args)
 		return err
-	}
-	_, err := change(ctx, s.q, `delete from rounds where `+old, args)
-	return err
+	})
 }

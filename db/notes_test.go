@@ -237,7 +237,7 @@ func TestNotesFollowTheirRound(t *testing.T) {
 		"on the round before": second(p.WriteNote(p.ctx, p.coach, p.pupil, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "x"})),
 		"on the day before":   second(p.WriteNote(p.ctx, p.coach, p.pupil, db.Note{Kind: db.KindLesson, Day: time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC), Body: "x"})),
 	})
-	p.must(p.Import(p.ctx, p.pupil, []db.Round{aRound()}, true))
+	p.must(p.ReplaceRounds(p.ctx, p.pupil, []db.Round{aRound()}))
 	got, _ := p.reads(p.pupil)
 	if got[id].RoundID == nil || *got[id].RoundID == p.round {
 		t.Errorf("after its round was taken in anew: %+v", got)

@@ -98,6 +98,15 @@ func (p patient) SendBatch(ctx context.Context, b *pgx.Batch) pgx.BatchResults {
 	return &heldBatch{c.SendBatch(ctx, b), c}
 }
 
+func (p patient) CopyFrom(ctx context.Context, table pgx.Identifier, columns []string, rows pgx.CopyFromSource) (int64, error) {
+	c, err := p.acquire(ctx)
+	if err != nil {
+		return 0, err
+	}
+	defer c.Release()
+	return c.CopyFrom(ctx, table, columns, rows)
+}
+
 func (p patient) Begin(ctx context.Context) (pgx.Tx, error) {
 	c, err := p.acquire(ctx)
 	if err != nil {

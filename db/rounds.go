@@ -96,16 +96,22 @@ func (r Round) NextAfter(hole int) (int, bool) {
 
 const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole, changed_at`
 
+const insertRound = `
+	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole)
+	values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note, @out, @in, @course_id, @first_hole) returning id`
+
+// args are the arguments of insertRound.
+func (r Round) args(who golf.PlayerID) pgx.StrictNamedArgs {
+	return pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee, "target": r.Target,
+		"boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "first_hole": max(r.FirstHole, 1)}
+}
+
 // NewRound begins a round of the player on a card, with no hole entered yet.
 func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.RoundID, error) {
 	var id golf.RoundID
 	err := s.Tx(ctx, func(tx *Store) error {
 		var err error
-		id, err = one(ctx, tx.q, pgx.RowTo[golf.RoundID], `
-			insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole)
-			values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note, @out, @in, @course_id, @first_hole) returning id`,
-			pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee,
-				"target": r.Target, "boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "first_hole": max(r.FirstHole, 1)})
+		id, err = one(ctx, tx.q, pgx.RowTo[golf.RoundID], insertRound, r.args(who))
 		if err != nil {
 			return err
 		}

@@ -4,12 +4,13 @@ import (
 	"net/http"
 	"strings"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
 // scoreMost is the most that a card can say of a nine.
-const scoreMost = 200
+const scoreMost = golf.MaxNine
 
 // saveNote keeps the note of a round and what its card says of each nine. A form
 // that asks for the nines alone leaves the note as it is.

@@ -18,8 +18,8 @@ import (
 
 // Limits of par of a whole course.
 const (
-	par18Least = 27
-	par18Most  = 108
+	par18Least = golf.MinPar18
+	par18Most  = golf.MaxPar18
 )
 
 func (s *server) details(w http.ResponseWriter, r *http.Request) error {

@@ -1,8 +1,6 @@
 package handlers
 
 import (
-	"bytes"
-	"mime/multipart"
 	"net/http"
 	"os"
 	"strings"
@@ -16,29 +14,6 @@ func TestWhatIsExportedHoldsTheRound(t *testing.T) {
 	if a := v.get("/export/shots.csv"); a.status != http.StatusOK || strings.Count(a.body, "\n") != 5 || !strings.Contains(a.body, "Harrow Fen") {
 		t.Errorf("%d %s", a.status, a.body)
 	}
-}
-
-// upload sends a file as the import form does.
-func (v visitor) upload(text string) answer {
-	v.t.Helper()
-	var body bytes.Buffer
-	w := multipart.NewWriter(&body)
-	part, err := w.CreateFormFile("file", "shots.csv")
-	if err != nil {
-		v.t.Fatal(err)
-	}
-	if _, err := part.Write([]byte(text)); err != nil {
-		v.t.Fatal(err)
-	}
-	if err := w.Close(); err != nil {
-		v.t.Fatal(err)
-	}
-	r, err := http.NewRequest(http.MethodPost, v.URL+"/import", &body)
-	if err != nil {
-		v.t.Fatal(err)
-	}
-	r.Header.Set("Content-Type", w.FormDataContentType())
-	return v.ask(r)
 }
 
 // What was taken away comes back when it is taken in by another account.
@@ -68,8 +43,8 @@ func TestExportAndImport(t *testing.T) {
 	if second := two.get("/export/shots.csv").body; second != first || strings.Count(first, "\n") < 3000 {
 		t.Errorf("%d bytes went out, %d came back", len(first), len(second))
 	}
-	if a := two.upload(first); !strings.Contains(a.body, "36 rounds are there already") {
-		t.Error("rounds that are there already are not told")
+	if a := two.upload(first); !strings.Contains(a.body, "36 rounds are there already and the same") || strings.Contains(a.body, "replace") {
+		t.Errorf("rounds that are there already are not told: %s", a.body)
 	}
 	for _, there := range []string{"skip", "replace"} {
 		if two.upload(first).status != http.StatusOK || two.post("/import/confirm", "there", there).status != http.StatusSeeOther {
@@ -108,7 +83,13 @@ func TestEverythingComesBack(t *testing.T) {
 	if !strings.Contains(first, "pulled") || !strings.Contains(first, "wind from the west") || !strings.Contains(first, "d 3w 7i") {
 		t.Fatal(first)
 	}
-	if a := two.upload(first); a.status != http.StatusSeeOther {
+	if a := two.upload(first); a.status != http.StatusOK || !strings.Contains(a.body, "Take over its settings too: the name Robin, target 84.5, metres and metres on the green, clubs d 3w 7i") {
+		t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := two.get("/rounds"); strings.Contains(a.body, "Harrow Fen") {
+		t.Error("kept before it was confirmed")
+	}
+	if a := two.post("/import/confirm", "there", "skip", "settings", "yes"); a.status != http.StatusSeeOther {
 		t.Fatalf("%d %s", a.status, a.body)
 	}
 	if second := two.get("/export/everything.json").body; second != first {

@@ -1,11 +1,16 @@
 package handlers
 
 import (
+	"bufio"
 	"bytes"
+	"compress/gzip"
+	"context"
 	"errors"
 	"io"
+	"iter"
 	"net/http"
 
+	"strokeledger/analysis/accountfile"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
 	"strokeledger/db"
@@ -14,84 +19,56 @@ import (
 	"strokeledger/web/paths"
 )
 
-// importLimits are the most that a file may have.
-var importLimits = shotsfile.Limits{Bytes: 64 << 20, Rows: 200_000}
+// importLimits are the most that a shots file may have.
+var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * 100, Rounds: accountfile.MaxRounds}
 
-func (s *server) importForm(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, pages.NewImport(shell(r), "", nil).View())
+// aFile is a file of rounds of either kind. What follows the rounds is known
+// once they were ranged over.
+type aFile struct {
+	rounds   iter.Seq2[db.Round, error]
+	same     func(a, b db.Round) bool // whether two rounds say the same in it
+	settings func() *accountfile.Settings
+	unknown  func() []string
 }
 
-// importFile reads a file, and keeps it until it is confirmed.
-func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
-	refuse := func(problem string, faults *shotsfile.Faults) error {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewImport(shell(r), problem, faults).View())
-	}
-	file, _, err := r.FormFile("file")
-	if errors.Is(err, http.ErrMissingFile) || errors.Is(err, http.ErrNotMultipart) {
-		return refuse("No file was given. Allowed: a shots file.", nil)
-	}
-	if err != nil {
-		return err
-	}
-	defer file.Close()
-	data, err := io.ReadAll(file)
-	if err != nil {
-		return err
-	}
-	if bytes.HasPrefix(bytes.TrimSpace(data), []byte("{")) {
-		return s.importEverything(w, r, data)
-	}
-	rounds, unknown, err := readRounds(data)
-	var faults *shotsfile.Faults
-	var limit *shotsfile.LimitError
-	switch {
-	case errors.As(err, &faults):
-		return refuse("", faults)
-	case errors.As(err, &limit):
-		return refuse(limit.Error(), nil)
-	case err != nil:
-		return err
-	}
-	if err := s.store.SavePending(r.Context(), me(r).ID, data); err != nil {
-		return err
-	}
-	there, err := s.store.RoundNames(r.Context(), me(r).ID)
-	if err != nil {
-		return err
-	}
-	return show(w, r, http.StatusOK, pages.NewPreview(shell(r), rounds, there, unknown).View())
-}
-
-func readRounds(data []byte) (rounds []golf.Round, unknown []string, err error) {
-	reader := shotsfile.NewReader(bytes.NewReader(data), importLimits)
-	for round, err := range reader.Rounds() {
-		if err != nil {
-			return nil, nil, err
+// openFile finds out what kind of file it is, and reads its rounds as the player
+// would keep them.
+func openFile(from io.Reader, p db.Player) aFile {
+	in := bufio.NewReader(from)
+	head, _ := in.Peek(512) // an error comes again
+	if bytes.HasPrefix(bytes.TrimSpace(head), []byte("{")) {
+		file := accountfile.NewReader(in)
+		return aFile{
+			rounds: mapped(file.Rounds(), keptOf),
+			same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },
+			settings: func() *accountfile.Settings {
+				c := file.Settings()
+				return &c
+			},
+			unknown: func() []string { return nil },
 		}
-		rounds = append(rounds, round)
 	}
-	return rounds, reader.Unknown(), nil
+	file := shotsfile.NewReader(in, importLimits)
+	return aFile{
+		rounds:   mapped(file.Rounds(), func(round golf.Round) db.Round { return imported(round, p) }),
+		same:     func(a, b db.Round) bool { return shotsfile.Same(a.Played(), b.Played()) },
+		settings: func() *accountfile.Settings { return nil },
+		unknown:  file.Unknown,
+	}
 }
 
-// importConfirm takes in the file that waits.
-func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	data, err := s.store.Pending(r.Context(), p.ID)
-	if err != nil {
-		return err
+func mapped[T any](rounds iter.Seq2[T, error], kept func(T) db.Round) iter.Seq2[db.Round, error] {
+	return func(yield func(db.Round, error) bool) {
+		for round, err := range rounds {
+			if err != nil {
+				yield(db.Round{}, err)
+				return
+			}
+			if !yield(kept(round), nil) {
+				return
+			}
+		}
 	}
-	rounds, _, err := readRounds(data)
-	if err != nil {
-		return err
-	}
-	var kept []db.Round
-	for _, round := range rounds {
-		kept = append(kept, imported(round, p))
-	}
-	if err := s.store.Import(r.Context(), p.ID, kept, r.FormValue("there") == "replace"); err != nil {
-		return err
-	}
-	return then(w, r, paths.Rounds)
 }
 
 // imported is a round of a file as it is kept: played for the player's target,
@@ -106,4 +83,171 @@ func imported(round golf.Round, p db.Player) db.Round {
 		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card.Length, Line: form.WriteLine(h, card, unitsOf(p)), Units: db.Units(unitsOf(p))})
 	}
 	return kept
+}
+
+// compared goes through the rounds of a file, some at a time, and says of each
+// what the player has of its name.
+func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []pages.There) error) error {
+	var some []db.Round
+	compare := func() error {
+		names := make([]string, len(some))
+		for i, r := range some {
+			names[i] = r.Name
+		}
+		kept, err := store.RoundsNamed(ctx, who, names)
+		if err != nil {
+			return err
+		}
+		there := make([]pages.There, len(some))
+		for i, r := range some {
+			for _, k := range kept {
+				if k.Name == r.Name && there[i] != pages.ThereSame {
+					there[i] = pages.ThereOther
+					if f.same(k, r) {
+						there[i] = pages.ThereSame
+					}
+				}
+			}
+		}
+		err = take(some, there)
+		some = some[:0]
+		return err
+	}
+	for round, err := range f.rounds {
+		if err != nil {
+			return err
+		}
+		if some = append(some, round); len(some) == atOnce {
+			if err := compare(); err != nil {
+				return err
+			}
+		}
+	}
+	return compare()
+}
+
+func (s *server) importForm(w http.ResponseWriter, r *http.Request) error {
+	return show(w, r, http.StatusOK, pages.NewImport(shell(r), "", nil).View())
+}
+
+// importFile reads a file, and keeps it until it is confirmed.
+func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
+	var found pages.FileOf
+	err := s.importing(w, r, func() (err error) {
+		found, err = s.lookAt(r)
+		return err
+	})
+	if err == nil {
+		return show(w, r, http.StatusOK, pages.NewPreview(shell(r), found).View())
+	}
+	if _, err := io.Copy(io.Discard, r.Body); err != nil {
+		return unreadable(err)
+	}
+	var faults *shotsfile.Faults
+	var limit *shotsfile.LimitError
+	var fault *accountfile.Fault
+	problem := ""
+	switch {
+	case errors.As(err, &faults):
+	case errors.As(err, &limit):
+		problem = limit.Error()
+	case errors.As(err, &fault):
+		problem = fault.Error()
+	default:
+		return err
+	}
+	return show(w, r, http.StatusUnprocessableEntity, pages.NewImport(shell(r), problem, faults).View())
+}
+
+// lookAt reads a file while it arrives, compares it with what is there, and
+// keeps it.
+func (s *server) lookAt(r *http.Request) (found pages.FileOf, err error) {
+	sent, err := s.upload(r)
+	if err != nil {
+		return found, err
+	}
+	var kept bytes.Buffer
+	packed := gzip.NewWriter(&kept)
+	file := openFile(io.TeeReader(sent, packed), me(r))
+	err = file.compared(r.Context(), s.store, me(r).ID, func(some []db.Round, there []pages.There) error {
+		for i, round := range some {
+			found.Add(round.Name, round.Played(), there[i])
+		}
+		return nil
+	})
+	if sent.err != nil {
+		return found, unreadable(sent.err)
+	}
+	if err != nil {
+		return found, err
+	}
+	if found.Unknown = file.unknown(); file.settings() != nil {
+		c := file.settings()
+		found.Settings = &pages.SettingsOf{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
+	}
+	if err := packed.Close(); err != nil {
+		return found, err
+	}
+	return found, s.store.SavePending(r.Context(), me(r).ID, kept.Bytes())
+}
+
+// errNothingWaits answers a file that is confirmed twice, or too late.
+var errNothingWaits = &refusal{http.StatusNotFound, "No file is waiting", "It was imported already, or it waited for more than an hour. Your rounds show which; if they are not there, send the file again."}
+
+// importConfirm takes in the file that waits, once and whole. It goes on when the
+// browser has gone, since somebody who taps twice gives the first tap up.
+func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
+	ctx, cancel := context.WithTimeout(context.WithoutCancel(r.Context()), fileTime)
+	defer cancel()
+	replaced := 0
+	err := s.importing(w, r, func() error {
+		return s.store.Tx(ctx, func(tx *db.Store) (err error) {
+			replaced, err = takeIn(ctx, tx, me(r), r.FormValue("there") == "replace", r.FormValue("settings") == "yes")
+			return err
+		})
+	})
+	switch {
+	case err != nil:
+		return err
+	case replaced > 0:
+		return saved(w, r, paths.Removed, "replaced")
+	}
+	return saved(w, r, paths.Rounds, "imported")
+}
+
+// takeIn takes in the player's file that waits: the rounds that are new and,
+// where they replace what is there, those that are other than that.
+func takeIn(ctx context.Context, tx *db.Store, p db.Player, replace, settings bool) (replaced int, err error) {
+	packed, err := tx.TakePending(ctx, p.ID)
+	if errors.Is(err, golf.ErrNotFound) {
+		return 0, errNothingWaits
+	}
+	if err != nil {
+		return 0, err
+	}
+	unpacked, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		return 0, errNothingWaits // kept by an earlier version of this program
+	}
+	file := openFile(unpacked, p)
+	err = file.compared(ctx, tx, p.ID, func(some []db.Round, there []pages.There) error {
+		var fresh, other []db.Round
+		for i, round := range some {
+			switch {
+			case there[i] == pages.ThereNot:
+				fresh = append(fresh, round)
+			case there[i] == pages.ThereOther && replace:
+				other = append(other, round)
+			}
+		}
+		replaced += len(other)
+		if _, err := tx.AddRounds(ctx, p.ID, fresh); err != nil {
+			return err
+		}
+		return tx.ReplaceRounds(ctx, p.ID, other)
+	})
+	if c := file.settings(); err == nil && c != nil && settings {
+		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, FarUnit: c.Far, GreenUnit: c.Green, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
+	}
+	return replaced, err
 }

@@ -19,9 +19,3 @@ func typed(h db.Hole, l form.Line, p db.Player) db.Hole {
 	h.Hole, h.Line, h.Units = l.Hole, l.Text, db.Units(unitsOf(p))
 	return h
 }
-
-// lineUnits reads the units of a line by their names.
-func lineUnits(far, green string) (units db.Units, known bool) {
-	known = (far == "yd" || far == "m") && (green == "ft" || green == "m")
-	return db.Units(unitsOf(db.Player{FarUnit: far, GreenUnit: green})), known
-}

@@ -77,6 +77,7 @@ func (s *server) recovered(next http.Handler) http.Handler {
 const (
 	pageTime = 20 * time.Second
 	fileTime = 5 * time.Minute
+	sendTime = 2 * time.Minute  // for a file to arrive, which keeps others waiting
 	lateTime = 10 * time.Second // for an answer that says it took too long
 )
 
@@ -89,7 +90,7 @@ func (s *server) timed(next http.Handler) http.Handler {
 		case paths.Import, paths.ImportConfirm, paths.Export, paths.Everything:
 			limit = fileTime
 			connection, end := http.NewResponseController(w), time.Now().Add(fileTime+lateTime)
-			if err := errors.Join(connection.SetReadDeadline(end), connection.SetWriteDeadline(end)); err != nil {
+			if err := errors.Join(connection.SetReadDeadline(time.Now().Add(sendTime)), connection.SetWriteDeadline(end)); err != nil {
 				s.answerError(w, r, err)
 				return
 			}

@@ -6,7 +6,6 @@ import (
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/shotsfile"
 	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
@@ -111,23 +110,4 @@ func (s *server) removeRound(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return gone(w, r, paths.Rounds, db.RemovedRound, me(r).ID, n)
-}
-
-// export sends the player's rounds as a shots file.
-func (s *server) export(w http.ResponseWriter, r *http.Request) error {
-	all, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{})
-	if err != nil {
-		return err
-	}
-	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
-	w.Header().Set("Content-Disposition", `attachment; filename="shots.csv"`)
-	out := shotsfile.NewWriter(w)
-	for i := len(all) - 1; i >= 0; i-- {
-		if played := all[i].Played(); len(played.Holes) > 0 {
-			if err := out.Write(played); err != nil {
-				return err
-			}
-		}
-	}
-	return out.Flush()
 }

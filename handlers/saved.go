@@ -37,6 +37,8 @@ var savedTexts = map[string]string{
 	"used":     "The chosen rounds have this card now.",
 	"proposed": "The target is proposed. Your pupil accepts or declines it.",
 	"accepted": "The target is yours now. Rounds keep the one they were played for.",
+	"imported": "The rounds are imported.",
+	"replaced": "The rounds are imported. What they replaced is listed here, and can be brought back for 30 days.",
 	"declined": "The proposed target is declined.",
 }
 

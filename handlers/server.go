@@ -40,6 +40,7 @@ type server struct {
 	store   *db.Store
 	options Options
 	hashes  chan struct{} // a place for each password that may be hashed at once
+	uploads *uploads
 }
 
 // New returns the handler of a whole site.
@@ -53,6 +54,6 @@ func New(store *db.Store, options Options) http.Handler {
 	if options.PageTime == 0 {
 		options.PageTime = pageTime
 	}
-	s := &server{store: store, options: options, hashes: make(chan struct{}, options.HashesMost)}
+	s := &server{store: store, options: options, hashes: make(chan struct{}, options.HashesMost), uploads: newUploads()}
 	return s.routes()
 }

@@ -15,7 +15,7 @@ import (
 // Limits of what may be said of a shot, in bytes.
 const (
 	clubMost = 40
-	wordMost = 200
+	wordMost = golf.MaxWord
 )
 
 func (s *server) shots(w http.ResponseWriter, r *http.Request) error {

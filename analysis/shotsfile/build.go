@@ -2,7 +2,6 @@ package shotsfile
 
 import (
 	"strconv"
-	"strings"
 
 	"strokeledger/analysis/golf"
 )
@@ -134,6 +133,3 @@ func (b *build) end(faults *Faults) golf.Round {
 	}
 	return b.Round
 }
-
-// trimmed says whether a text would come back as it was written.
-func trimmed(s string) bool { return strings.TrimSpace(s) == s && !strings.ContainsFunc(s, isControl) }

@@ -1,23 +1,48 @@
 package shotsfile
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
-// risky are the first characters at which a spreadsheet takes a cell for a
-// formula, and the apostrophe that keeps it from doing so.
-const risky = "=+-@'"
+// risky are the first letters at which a spreadsheet takes a cell for a formula
+// or a command, narrow and wide, and the apostrophe that keeps it from doing so.
+const risky = "=+-@|\uff1d\uff0b\uff0d\uff20'"
 
-// harmless puts an apostrophe before a text that a spreadsheet would run.
-func harmless(text string) string {
-	if text != "" && strings.IndexByte(risky, text[0]) >= 0 {
-		return "'" + text
-	}
-	return text
+func isRisky(text string) bool {
+	letter, _ := utf8.DecodeRuneInString(text)
+	return text != "" && strings.ContainsRune(risky, letter)
 }
 
-// bare takes that apostrophe off again.
+// harmless puts an apostrophe before a text that a spreadsheet would run, and
+// before each part of it that would begin a cell where a spreadsheet takes the
+// semicolon for the separator.
+func harmless(text string) string {
+	return parts(text, func(part string) string {
+		if isRisky(part) {
+			return "'" + part
+		}
+		return part
+	})
+}
+
+// bare takes those apostrophes off again.
 func bare(text string) string {
-	if len(text) > 1 && text[0] == '\'' && strings.IndexByte(risky, text[1]) >= 0 {
-		return text[1:]
+	return parts(text, func(part string) string {
+		if rest, quoted := strings.CutPrefix(part, "'"); quoted && isRisky(rest) {
+			return rest
+		}
+		return part
+	})
+}
+
+// parts changes what stands between the semicolons of a text, the spaces and
+// quotes before it apart.
+func parts(text string, change func(string) string) string {
+	all := strings.Split(text, ";")
+	for i, part := range all {
+		words := strings.TrimLeft(part, ` "`)
+		all[i] = part[:len(part)-len(words)] + change(words)
 	}
-	return text
+	return strings.Join(all, ";")
 }

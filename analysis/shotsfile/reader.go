@@ -14,8 +14,9 @@ import (
 
 // Limits are the most that a caller takes; 0 sets no limit.
 type Limits struct {
-	Bytes int64
-	Rows  int
+	Bytes  int64
+	Rows   int
+	Rounds int
 }
 
 // Reader reads the rounds of one shots file.
@@ -31,7 +32,7 @@ type Reader struct {
 // NewReader returns a reader of r.
 func NewReader(r io.Reader, limits Limits) *Reader {
 	if limits.Bytes > 0 {
-		r = &limitedReader{r, limits.Bytes, limits.Bytes}
+		r = &limitedReader{in: r, most: limits.Bytes, left: limits.Bytes}
 	}
 	return &Reader{limits: limits, in: r, seen: map[string]bool{}}
 }
@@ -101,6 +102,9 @@ func (r *Reader) readRows(rows *csv.Reader, cells *rowReader, width int, send fu
 			}
 			if !r.take(cells.read(line, record), send) {
 				return nil
+			}
+			if r.limits.Rounds > 0 && len(r.seen) > r.limits.Rounds {
+				return &LimitError{int64(r.limits.Rounds), "rounds"}
 			}
 		}
 	}
@@ -183,10 +187,15 @@ func (r *Reader) open() (*csv.Reader, rune, error) {
 	return rows, rows.Comma, nil
 }
 
-// limitedReader fails once more than most bytes were read.
+// longestLine is how many bytes a line may have where bytes are limited, so that
+// a cell without an end does not fill the memory.
+const longestLine = 1 << 16
+
+// limitedReader fails once more than most bytes were read, or a line is too long.
 type limitedReader struct {
 	in         io.Reader
 	most, left int64
+	line       int // bytes of the line at hand
 }
 
 func (l *limitedReader) Read(p []byte) (int, error) {
@@ -194,5 +203,17 @@ func (l *limitedReader) Read(p []byte) (int, error) {
 	if l.left -= int64(n); l.left < 0 {
 		return 0, &LimitError{l.most, "bytes"}
 	}
-	return n, err
+	for rest := p[:n]; ; l.line = 0 {
+		end := bytes.IndexByte(rest, '\n')
+		if l.line += max(end, 0); end < 0 {
+			l.line += len(rest)
+		}
+		if l.line > longestLine {
+			return 0, &LimitError{longestLine, "bytes in a line"}
+		}
+		if end < 0 {
+			return n, err
+		}
+		rest = rest[end+1:]
+	}
 }

@@ -179,31 +179,27 @@ func (r *rowReader) number(c column, allowed string) float64 {
 	return x
 }
 
-// longestText is how many bytes a text may have.
-const longestText = 1000
-
-// text reads a text, taking off the apostrophe that keeps a spreadsheet from
+// text reads a text, taking off the apostrophes that keep a spreadsheet from
 // running it.
 func (r *rowReader) text(c column) string {
 	text := r.cell(c)
 	if known, ok := r.known[text]; ok {
 		return known
 	}
+	meant := bare(text)
 	switch {
-	case len(text) > longestText:
-		r.fault(c, "text is too long", "at most 1000 bytes")
+	case len(meant) > golf.MaxText:
+		r.fault(c, "text is too long", "at most "+strconv.Itoa(golf.MaxText)+" bytes")
 		return ""
 	case !utf8.ValidString(text):
 		r.fault(c, "not UTF-8", "text in UTF-8")
 		return ""
-	case strings.ContainsFunc(text, isControl):
+	case !golf.Sayable(meant, golf.MaxText):
 		r.fault(c, "control character", "text in one line")
 		return ""
 	}
-	return r.remember(text, bare(text))
+	return r.remember(text, meant)
 }
-
-func isControl(c rune) bool { return c < ' ' || c == 0x7f || c == '\ufeff' }
 
 // manyTexts is how many texts are remembered at a time.
 const manyTexts = 4096

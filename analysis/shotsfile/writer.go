@@ -1,67 +1,76 @@
 package shotsfile
 
 import (
-	"encoding/csv"
-	"fmt"
+	"bufio"
 	"io"
 	"strconv"
+	"strings"
 
 	"strokeledger/analysis/golf"
 )
 
-// Writer writes rounds as a shots file with every column.
+// Writer writes rounds as a shots file with every column. Texts are cleaned, and
+// the names of rounds made distinct, so that whatever it is given can be read
+// again; texts that are sayable, without spaces at their ends, come back as they
+// are.
 type Writer struct {
-	csv   *csv.Writer
+	out   *bufio.Writer
 	began bool
+	names golf.Names
 	cells [columnCount]string
 }
 
 // NewWriter returns a writer to w. Call Flush at the end.
-func NewWriter(w io.Writer) *Writer { return &Writer{csv: csv.NewWriter(w)} }
+func NewWriter(w io.Writer) *Writer { return &Writer{out: bufio.NewWriter(w)} }
 
-// Write writes one round. It refuses one without a name and one whose texts
-// would not come back as they are: with spaces at an end or a control
-// character.
+// Write writes one round.
 func (w *Writer) Write(r golf.Round) error {
-	if r.ID == "" {
-		return fmt.Errorf("a round of %s has no name", r.Date)
-	}
-	for _, text := range []string{r.ID, r.Player, r.Course, r.Tee} {
-		if !trimmed(text) {
-			return fmt.Errorf("round %q: the text %q has a space at an end or a control character", r.ID, text)
-		}
-	}
+	r.ID = w.names.Distinct(golf.RoundName(r.ID, r.Date))
 	w.header()
 	for _, h := range r.Holes {
 		for i := range h.Shots {
-			if !trimmed(h.Shots[i].Club) {
-				return fmt.Errorf("round %q, hole %d: the club %q has a space at an end or a control character", r.ID, h.Number, h.Shots[i].Club)
-			}
 			w.row(r, h, i)
 		}
 	}
-	return w.csv.Error()
+	_, err := w.out.Write(nil) // the first error of all
+	return err
 }
 
 // Flush writes what is left, the header at least, and returns the first error.
 func (w *Writer) Flush() error {
 	w.header()
-	w.csv.Flush()
-	return w.csv.Error()
+	return w.out.Flush()
 }
 
 func (w *Writer) header() {
 	if !w.began {
-		w.csv.Write(columnNames[:])
+		w.line(columnNames[:])
 		w.began = true
 	}
 }
+
+// line writes cells. One that some spreadsheet would cut in two is quoted.
+func (w *Writer) line(cells []string) {
+	for i, cell := range cells {
+		if i > 0 {
+			w.out.WriteByte(',')
+		}
+		if strings.ContainsAny(cell, `",;`) {
+			cell = `"` + strings.ReplaceAll(cell, `"`, `""`) + `"`
+		}
+		w.out.WriteString(cell)
+	}
+	w.out.WriteByte('\n')
+}
+
+// text is a cell of a text.
+func text(s string) string { return harmless(golf.Cleaned(s, golf.MaxText)) }
 
 func (w *Writer) row(r golf.Round, h golf.Hole, i int) {
 	s, c := h.Shots[i], &w.cells
 	clear(c[:])
 	c[colRound], c[colDate] = harmless(r.ID), r.Date.String()
-	c[colPlayer], c[colCourse], c[colTee] = harmless(r.Player), harmless(r.Course), harmless(r.Tee)
+	c[colPlayer], c[colCourse], c[colTee] = text(r.Player), text(r.Course), text(r.Tee)
 	c[colHole], c[colPar], c[colShot] = strconv.Itoa(h.Number), strconv.Itoa(h.Par), strconv.Itoa(i+1)
 	c[colLie], c[colDistance] = s.Lie.String(), measured(s.WrittenUnit(), s.Distance)
 	if s.Unit != 0 && s.Unit != s.Lie.Unit() {
@@ -82,8 +91,8 @@ func (w *Writer) row(r golf.Round, h golf.Hole, i int) {
 	if h.ScoreOnly != 0 {
 		c[colScoreOnly] = strconv.Itoa(h.ScoreOnly)
 	}
-	c[colClub], c[colMiss] = harmless(s.Club), s.Miss.String()
-	w.csv.Write(c[:])
+	c[colClub], c[colMiss] = text(s.Club), s.Miss.String()
+	w.line(c[:])
 }
 
 // measured writes a distance in a unit with as few digits as bring the same
@@ -97,4 +106,17 @@ func measured(u golf.Unit, d golf.Distance) string {
 		}
 	}
 	return strconv.FormatFloat(x, 'f', -1, 64)
+}
+
+// Same reports whether two rounds are the same in a file, whoever played them.
+func Same(a, b golf.Round) bool {
+	write := func(r golf.Round) string {
+		var text strings.Builder
+		r.Player = ""
+		w := NewWriter(&text)
+		w.Write(r) // a builder never fails
+		w.Flush()
+		return text.String()
+	}
+	return write(a) == write(b)
 }

@@ -2,6 +2,7 @@ package shotsfile
 
 import (
 	"bytes"
+	"encoding/csv"
 	"errors"
 	"strings"
 	"testing"
@@ -53,14 +54,65 @@ func TestFormulasAreMadeHarmless(t *testing.T) {
 	}
 }
 
-func TestWriterRefuses(t *testing.T) {
-	for name, r := range map[string]golf.Round{
-		"no name":    {},
-		"a space":    {ID: "r "},
-		"a line end": {ID: "r", Course: "a\nb"},
-	} {
-		if err := NewWriter(&bytes.Buffer{}).Write(r); err == nil {
-			t.Errorf("%s was written", name)
+// What an account holds from before a rule is written all the same, and can be
+// read again.
+func TestWhateverIsGivenIsWrittenAndRead(t *testing.T) {
+	shot := golf.Shot{Lie: golf.Tee, Distance: 150 * golf.Yard, Club: " 7i\ufeff"}
+	day := golf.Date{Year: 2026, Month: 5, Day: 2}
+	var b strings.Builder
+	w := NewWriter(&b)
+	for _, id := range []string{"r ", "r", "", "\u200b", "r (2)", strings.Repeat("=;", golf.MaxText)} {
+		r := golf.Round{ID: id, Date: day, Course: "a\nb\x00\xff", Tee: " white\t", Holes: []golf.Hole{{Number: 1, Par: 3, Shots: []golf.Shot{shot}}}}
+		if err := w.Write(r); err != nil {
+			t.Fatal(err)
 		}
 	}
+	if err := w.Flush(); err != nil {
+		t.Fatal(err)
+	}
+	got, _, err := readAll(b.String(), Limits{})
+	if err != nil {
+		t.Fatalf("%v\n%s", err, b.String())
+	}
+	var names []string
+	for _, r := range got {
+		names = append(names, r.ID)
+		if r.Course != "a b?" || r.Tee != "white" || r.Holes[0].Shots[0].Club != "7i" {
+			t.Errorf("%+v", r)
+		}
+	}
+	want := []string{"r", "r (2)", "2026-05-02", "2026-05-02 (2)", "r (2) (2)", strings.Repeat("=;", golf.MaxText/2)}
+	if diff := cmp.Diff(want, names); diff != "" {
+		t.Error(diff)
+	}
+}
+
+// A spreadsheet runs nothing in a file, whichever separator it takes.
+func TestNoCellIsRun(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		text := golf.Cleaned(rapid.StringMatching(`[ab"';,=+|＝＋－＠@ -]{0,12}`).Draw(t, "text"), golf.MaxText)
+		r := golf.Round{ID: "r", Date: golf.Date{Year: 2026, Month: 5, Day: 2}, Course: text, Holes: []golf.Hole{{Number: 1, Par: 3, Shots: []golf.Shot{{Lie: golf.Tee, Distance: 150 * golf.Yard, Club: text}}}}}
+		var b strings.Builder
+		w := NewWriter(&b)
+		if err := errors.Join(w.Write(r), w.Flush()); err != nil {
+			t.Fatal(err)
+		}
+		got, _, err := readAll(b.String(), Limits{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if diff := cmp.Diff([]golf.Round{r}, got); diff != "" {
+			t.Fatal(diff)
+		}
+		_, row, _ := strings.Cut(strings.TrimSpace(b.String()), "\n")
+		cells, err := csv.NewReader(strings.NewReader(row)).Read()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, cell := range append(cells, strings.Split(row, ";")...) {
+			if cell = strings.TrimLeft(cell, ` "`); cell != "" && strings.ContainsAny(cell[:1], "=+-@|") || strings.HasPrefix(cell, "＝") {
+				t.Fatalf("%q is run, of %s", cell, row)
+			}
+		}
+	})
 }

@@ -2,6 +2,7 @@ package pages
 
 import (
 	"fmt"
+	"strconv"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
@@ -9,7 +10,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// Import is where a shots file is given, looked at and taken in.
+// Import is where a file is given, looked at and taken in.
 type Import struct {
 	layout.Page
 	Lede     string
@@ -17,21 +18,69 @@ type Import struct {
 	More     string
 	Rows     []ImportRow
 	Unknown  string
-	There    string // how many rounds are there already, empty when none
+	There    []string // how many rounds are there already, and what becomes of them
+	Skip     string   // the button that takes in what is new, empty for none
+	Replace  string   // the button that replaces too, empty for none
+	Settings string   // what the settings of the file are, empty for none
 	Confirm  string
-	Download string
 }
 
 // ImportRow is one round of the file.
-type ImportRow struct{ Date, Course, Holes, Score, There string }
+type ImportRow struct{ Date, Name, Course, Holes, Score, There string }
+
+// There says what a player has of the name of a file's round.
+type There uint8
+
+// The zero value is that there is none.
+const (
+	ThereNot   There = iota
+	ThereSame        // the same round
+	ThereOther       // another one, which it can replace
+)
+
+func (t There) word() string {
+	return [...]string{"new", "there already, the same", "there already, another"}[t]
+}
+
+// FileOf is what a file holds.
+type FileOf struct {
+	Rows     []ImportRow
+	Settings *SettingsOf // nil for none
+	Unknown  []string    // columns that are passed over
+	count    [ThereOther + 1]int
+}
+
+// SettingsOf are the settings in a file.
+type SettingsOf struct {
+	Name, Far, Green string
+	Target           float64
+	Clubs            string
+}
+
+// Add adds a round with the holes that were played.
+func (f *FileOf) Add(name string, r golf.Round, there There) {
+	row := ImportRow{Date: r.Date.Time().Format("2 Jan 2006"), Name: excerpt(name), Course: joined(r.Course, r.Tee), Holes: fmt.Sprint(len(r.Holes)), There: there.word()}
+	score := 0
+	for _, h := range r.Holes {
+		score += h.Strokes()
+		if h.PickedUp {
+			row.Score = " and a ball picked up"
+		}
+	}
+	row.Score = fmt.Sprint(score) + row.Score
+	f.Rows = append(f.Rows, row)
+	f.count[there]++
+}
+
+const importTitle = "Import rounds"
 
 // NewImport makes the page that asks for a file, with what was wrong with the
 // last one.
 func NewImport(page layout.Page, problem string, faults *shotsfile.Faults) Import {
-	page.Title, page.Here, page.Script = "Take in a shots file", paths.Rounds, "sending.js"
-	p := Import{Page: page, Lede: "Take in rounds from a shots file. You see what it holds before anything is kept."}
+	page.Title, page.Here, page.Script = importTitle, paths.Rounds, "sending.js"
+	p := Import{Page: page, Lede: "Import rounds from a shots file, or from the file of an account. You see what it holds before anything is kept."}
 	if problem != "" {
-		p.Faults = []string{problem}
+		p.Faults = []string{capital(problem)}
 	}
 	if faults != nil {
 		for _, f := range faults.List {
@@ -42,37 +91,40 @@ func NewImport(page layout.Page, problem string, faults *shotsfile.Faults) Impor
 		}
 	}
 	if len(p.Faults) > 0 {
-		p.Lede = "The file was refused whole, and nothing of it was kept. Mend what stands below, and give it again."
+		p.Lede = "The file was refused whole, and nothing of it was kept. Correct what is listed below, and send it again."
 	}
 	return p
 }
 
 // NewPreview makes the page that shows what a file holds.
-func NewPreview(page layout.Page, rounds []golf.Round, there map[string]bool, unknown []string) Import {
-	page.Title, page.Here = "Take in a shots file", paths.Rounds
-	p := Import{Page: page, Confirm: paths.ImportConfirm, Lede: fmt.Sprintf("The file holds %s. Nothing is kept yet.", plural(len(rounds), "round", "rounds"))}
-	known := 0
-	for _, r := range rounds {
-		row := ImportRow{Date: r.Date.Time().Format("2 Jan 2006"), Course: joined(r.Course, r.Tee), Holes: fmt.Sprint(len(r.Holes))}
-		score := 0
-		for _, h := range r.Holes {
-			score += h.Strokes()
-			if h.PickedUp {
-				row.Score = " and a ball picked up"
-			}
-		}
-		row.Score = fmt.Sprint(score) + row.Score
-		if there[r.ID] {
-			row.There = "there already"
-			known++
-		}
-		p.Rows = append(p.Rows, row)
+func NewPreview(page layout.Page, f FileOf) Import {
+	page.Title, page.Here = importTitle, paths.Rounds
+	p := Import{Page: page, Confirm: paths.ImportConfirm, Rows: f.Rows, Lede: fmt.Sprintf("The file holds %s. Nothing is kept yet.", plural(len(f.Rows), "round", "rounds"))}
+	fresh, same, other := f.count[ThereNot], f.count[ThereSame], f.count[ThereOther]
+	if same > 0 {
+		p.There = append(p.There, capital(plural(same, "round is", "rounds are"))+" there already and the same. They stay as they are.")
 	}
-	if known > 0 {
-		p.There = capital(plural(known, "round is", "rounds are")) + " there already."
+	if other > 0 {
+		p.There = append(p.There, capital(plural(other, "round of that name is", "rounds of those names are"))+" there already and not the same. What you replace can be brought back for 30 days.")
+		p.Replace = fmt.Sprintf("Import all, and replace %d", other)
 	}
-	if len(unknown) > 0 {
-		p.Unknown = "Left out, since the columns are not known: " + joined(unknown...) + "."
+	switch {
+	case fresh > 0 && fresh < len(f.Rows):
+		p.Skip = fmt.Sprintf("Import the %d new", fresh)
+	case fresh > 0:
+		p.Skip = "Import them"
+	case f.Settings != nil && other == 0:
+		p.Skip = "Import the settings, if ticked"
+	}
+	if c := f.Settings; c != nil {
+		units := map[string]string{"yd": "yards", "m": "metres", "ft": "feet"}
+		p.Settings = fmt.Sprintf("Take over its settings too: the name %s, target %s, %s and %s on the green", c.Name, strconv.FormatFloat(c.Target, 'f', -1, 64), units[c.Far], units[c.Green])
+		if c.Clubs != "" {
+			p.Settings += ", clubs " + c.Clubs
+		}
+	}
+	if len(f.Unknown) > 0 {
+		p.Unknown = "Left out, since the columns are not known: " + joined(f.Unknown...) + "."
 	}
 	return p
 }

@@ -1,0 +1,96 @@
+package accountfile
+
+import (
+	"io"
+	"unicode/utf8"
+)
+
+// guard passes a file on as long as it is UTF-8, not too large, not nested too
+// deeply, and without a text or number so long that it would fill the memory.
+type guard struct {
+	in     io.Reader
+	read   int
+	depth  int
+	piece  int // bytes of the text, number or white space at hand; the decoder reads each anew with every bit of it
+	quoted bool
+	escape bool
+	half   []byte // the beginning of a letter whose end is still to come
+}
+
+func (g *guard) Read(p []byte) (int, error) {
+	n, err := g.in.Read(p)
+	if g.read += n; g.read > MaxBytes {
+		return 0, faulty("the file has more than %d MiB, the most that is taken", MaxBytes>>20)
+	}
+	if fault := g.look(p[:n]); fault != nil {
+		return 0, fault
+	}
+	if err == io.EOF && len(g.half) > 0 {
+		return 0, errNotUTF8
+	}
+	return n, err
+}
+
+var errNotUTF8 = faulty("the file is not text in UTF-8")
+
+func (g *guard) look(data []byte) error {
+	if !g.whole(data) {
+		return errNotUTF8
+	}
+	for _, c := range data {
+		g.take(c)
+		switch {
+		case c == 0:
+			return faulty("the file has a NUL in it")
+		case g.depth > deepest:
+			return faulty("the file is nested more than %d deep", deepest)
+		case g.piece > longestPiece:
+			return faulty("a text, number or space is longer than %d bytes", longestPiece)
+		}
+	}
+	return nil
+}
+
+// take counts a byte.
+func (g *guard) take(c byte) {
+	g.piece++
+	switch {
+	case g.escape:
+		g.escape = false
+	case g.quoted && c == '\\':
+		g.escape = true
+	case c == '"':
+		g.quoted, g.piece = !g.quoted, 0
+	case g.quoted:
+	case c == '{' || c == '[':
+		g.depth, g.piece = g.depth+1, 0
+	case c == '}' || c == ']':
+		g.depth, g.piece = g.depth-1, 0
+	case c == ',' || c == ':':
+		g.piece = 0
+	}
+}
+
+// whole reports whether data goes on in UTF-8.
+func (g *guard) whole(data []byte) bool {
+	for len(g.half) > 0 && len(data) > 0 {
+		g.half, data = append(g.half, data[0]), data[1:]
+		if utf8.FullRune(g.half) {
+			if !utf8.Valid(g.half) {
+				return false
+			}
+			g.half = g.half[:0]
+		}
+	}
+	end := len(data)
+	for back := 1; back < utf8.UTFMax && back <= len(data); back++ {
+		if at := len(data) - back; utf8.RuneStart(data[at]) {
+			if !utf8.FullRune(data[at:]) {
+				end = at
+			}
+			break
+		}
+	}
+	g.half = append(g.half, data[end:]...)
+	return utf8.Valid(data[:end])
+}

@@ -1,0 +1,145 @@
+package accountfile
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+
+	"strokeledger/analysis/golf"
+)
+
+type roundFile struct {
+	Name       string     `json:"name"`
+	Day        string     `json:"day"`
+	Course     string     `json:"course"`
+	Tee        string     `json:"tee"`
+	Target     float64    `json:"target"`
+	BoundaryYd float64    `json:"boundary_yd"`
+	Par18      int        `json:"par18"`
+	Note       string     `json:"note"`
+	CardOut    int        `json:"card_out"`
+	CardIn     int        `json:"card_in"`
+	FirstHole  int        `json:"first_hole,omitempty"`
+	Holes      []holeFile `json:"holes"`
+}
+
+type holeFile struct {
+	Number    int        `json:"number"`
+	Par       int        `json:"par"`
+	LengthIn  float64    `json:"length_in"`
+	Index     int        `json:"stroke_index"`
+	Line      string     `json:"line"`
+	Far       string     `json:"far_unit,omitempty"`
+	Green     string     `json:"green_unit,omitempty"`
+	PickedUp  bool       `json:"picked_up"`
+	ScoreOnly int        `json:"score_only"`
+	Shots     []shotFile `json:"shots"`
+}
+
+type shotFile struct {
+	Lie        string   `json:"lie"`
+	DistanceIn float64  `json:"distance_in"`
+	Unit       string   `json:"unit,omitempty"`
+	About      bool     `json:"about,omitempty"`
+	Penalty    int      `json:"penalty,omitempty"`
+	ShortSided bool     `json:"short_sided,omitempty"`
+	GreenIn    *float64 `json:"green_in,omitempty"`
+	Club       string   `json:"club,omitempty"`
+	Miss       string   `json:"miss,omitempty"`
+	Word       string   `json:"word,omitempty"`
+}
+
+// Writer writes an account as a file, a round at a time. Texts are cleaned, and
+// names made distinct, so that whatever an account holds can be read again.
+type Writer struct {
+	out    io.Writer
+	err    error
+	rounds int
+	names  golf.Names
+}
+
+// NewWriter begins a file with the settings. Call Close at the end.
+func NewWriter(out io.Writer, c Settings) *Writer {
+	w := &Writer{out: out}
+	c.Name, c.Clubs = golf.Cleaned(c.Name, golf.MaxName), golf.Cleaned(c.Clubs, golf.MaxClubs)
+	if c.Name == "" {
+		c.Name = "?"
+	}
+	w.text(fmt.Sprintf(`{"version":%d,"settings":`, version))
+	w.value(c)
+	w.text(`,"rounds":[`)
+	return w
+}
+
+// Write writes one round.
+func (w *Writer) Write(r Round) {
+	if w.rounds > 0 {
+		w.text(",")
+	}
+	w.rounds++
+	f := fileOf(r)
+	f.Name = w.names.Distinct(f.Name)
+	w.value(f)
+}
+
+// Close ends the file with what was written about the account, and returns the
+// first error.
+func (w *Writer) Close(written Written) error {
+	w.text("]")
+	rest, err := json.Marshal(written)
+	if w.err == nil {
+		w.err = err
+	}
+	if len(rest) > len("{}") {
+		w.text("," + string(rest[1:len(rest)-1]))
+	}
+	w.text("}\n")
+	return w.err
+}
+
+func (w *Writer) text(text string) {
+	if w.err == nil {
+		_, w.err = io.WriteString(w.out, text)
+	}
+}
+
+func (w *Writer) value(v any) {
+	text, err := json.Marshal(v)
+	if w.err == nil {
+		w.err = err
+	}
+	w.text(string(text))
+}
+
+// Same reports whether two rounds are the same in a file.
+func Same(a, b Round) bool {
+	one, err := json.Marshal(fileOf(a))
+	other, failed := json.Marshal(fileOf(b))
+	return err == nil && failed == nil && string(one) == string(other)
+}
+
+func fileOf(r Round) roundFile {
+	f := roundFile{Name: golf.RoundName(r.Name, r.Day), Day: r.Day.String(), Course: golf.Cleaned(r.Course, golf.MaxText), Tee: golf.Cleaned(r.Tee, golf.MaxText),
+		Target: r.Target, BoundaryYd: r.BoundaryYd, Par18: r.Par18, Note: golf.Cleaned(r.Note, golf.MaxText), CardOut: r.CardOut, CardIn: r.CardIn, FirstHole: r.FirstHole}
+	for _, h := range r.Holes {
+		hole := holeFile{Number: h.Number, Par: h.Par, LengthIn: float64(h.Length), Index: h.Index, Line: golf.Cleaned(h.Line, golf.MaxLine), PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly}
+		if h.Line != "" {
+			hole.Far, hole.Green = h.Far.String(), h.Green.String()
+		}
+		for _, s := range h.Shots {
+			hole.Shots = append(hole.Shots, fileOfShot(s))
+		}
+		f.Holes = append(f.Holes, hole)
+	}
+	return f
+}
+
+func fileOfShot(s golf.Shot) shotFile {
+	f := shotFile{s.Lie.String(), float64(s.Distance), s.Unit.String(), s.About, s.Penalty, s.ShortSided, nil,
+		golf.Cleaned(s.Club, golf.MaxText), s.Miss.String(), golf.Cleaned(s.Word, golf.MaxWord)}
+	if s.GreenKnown {
+		green := float64(s.GreenToWork)
+		f.GreenIn = &green
+	}
+	return f
+}

@@ -1,0 +1,15 @@
+package golf
+
+// The ends of what a player or a card may say of a round.
+// Common practice: wide enough for every course and every golfer.
+const (
+	MinTarget, MaxTarget = 68, 110 // score of 18 holes that a player is after
+	MinPar18, MaxPar18   = 27, 108 // par of a whole course
+	MaxNine              = 200     // a card's score of nine holes
+	MaxIndex             = 18      // stroke index
+
+	MinPar, MaxPar = minPar, maxPar
+	MaxHole        = maxHoleNumber
+	MaxPenalty     = maxPenalty
+	MaxScoreOnly   = maxScoreOnly
+)

@@ -1,0 +1,160 @@
+package handlers
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"net/http"
+	"sync"
+	"time"
+
+	"strokeledger/analysis/accountfile"
+	"strokeledger/analysis/golf"
+)
+
+// quotaDay is how many bytes of files an account may send a day. It is counted
+// in the process, so that a start begins anew.
+const quotaDay = 256 << 20
+
+// uploads lets one import at a time work, of each account and of all, since a
+// file is the most that a request may ask of the memory and the database.
+type uploads struct {
+	all  chan struct{} // the one place
+	wait time.Duration // for another account's import
+
+	mu    sync.Mutex
+	busy  map[golf.PlayerID]bool
+	day   golf.Date
+	taken map[golf.PlayerID]int64 // bytes that day
+}
+
+func newUploads() *uploads {
+	return &uploads{all: make(chan struct{}, 1), wait: 5 * time.Second, busy: map[golf.PlayerID]bool{}, taken: map[golf.PlayerID]int64{}}
+}
+
+var (
+	errOwnImport = &refusal{http.StatusConflict, "Still at work", "Another import of yours is being worked on. Nothing was changed by this one. Wait until that one is done, and try again."}
+	errImports   = &refusal{http.StatusServiceUnavailable, "Not now", "Another file is being imported, and one is taken at a time. Nothing was changed."}
+	errQuota     = &refusal{http.StatusTooManyRequests, "Enough for today", fmt.Sprintf("An account may send %d MiB of files a day, and this is more. Nothing was changed; try again tomorrow.", quotaDay>>20)}
+	errSlow      = &refusal{http.StatusRequestTimeout, "Too slow", "The file did not arrive in time. Nothing was changed; try again with a faster connection or a smaller file."}
+)
+
+// begin takes the places for an import of an account; the answer gives them
+// back.
+func (u *uploads) begin(ctx context.Context, who golf.PlayerID) (end func(), err error) {
+	u.mu.Lock()
+	own := u.busy[who]
+	u.busy[who] = true
+	u.mu.Unlock()
+	if own {
+		return nil, errOwnImport
+	}
+	free := func() {
+		u.mu.Lock()
+		defer u.mu.Unlock()
+		delete(u.busy, who)
+	}
+	late := time.NewTimer(u.wait)
+	defer late.Stop()
+	select {
+	case u.all <- struct{}{}:
+		return func() { <-u.all; free() }, nil
+	case <-late.C:
+		err = errImports
+	case <-ctx.Done():
+		err = ctx.Err()
+	}
+	free()
+	return nil, err
+}
+
+// count adds bytes to those of an account's day, and reports whether it may send
+// that many.
+func (u *uploads) count(who golf.PlayerID, bytes int64) bool {
+	u.mu.Lock()
+	defer u.mu.Unlock()
+	if today := now(); today != u.day {
+		u.day = today
+		clear(u.taken)
+	}
+	if bytes > quotaDay-u.taken[who] {
+		return false
+	}
+	u.taken[who] += bytes
+	return true
+}
+
+// importing runs work with the places of an import taken.
+func (s *server) importing(w http.ResponseWriter, r *http.Request, work func() error) error {
+	end, err := s.uploads.begin(r.Context(), me(r).ID)
+	if err == nil {
+		err = work()
+		end()
+	}
+	if errors.Is(err, errOwnImport) || errors.Is(err, errImports) {
+		w.Header().Set("Retry-After", "10")
+	}
+	if errors.Is(err, errQuota) {
+		w.Header().Set("Retry-After", fmt.Sprint(24*60*60))
+	}
+	return err
+}
+
+// counted reads what an account sends, as long as it may.
+type counted struct {
+	io.Reader
+	read func(bytes int64) bool
+	err  error
+}
+
+func (c *counted) Read(p []byte) (int, error) {
+	if c.err != nil {
+		return 0, c.err
+	}
+	n, err := c.Reader.Read(p)
+	if err != nil && err != io.EOF {
+		c.err = err
+	}
+	if !c.read(int64(n)) {
+		c.err = errQuota
+		return 0, errQuota
+	}
+	return n, err
+}
+
+// upload is the file of a form as it arrives; it is never on the disk, and never
+// in memory whole. The rest of a request that is refused is read and thrown away,
+// so that the browser reads the answer.
+func (s *server) upload(r *http.Request) (file *counted, err error) {
+	form, err := r.MultipartReader()
+	if errors.Is(err, http.ErrNotMultipart) {
+		return nil, errNoFile
+	}
+	for err == nil {
+		part, failed := form.NextPart()
+		if failed == io.EOF {
+			return nil, errNoFile
+		}
+		if err = failed; err == nil && part.FormName() == "file" && part.FileName() != "" {
+			who := me(r).ID
+			return &counted{Reader: part, read: func(n int64) bool { return s.uploads.count(who, n) }}, nil
+		}
+	}
+	return nil, unreadable(err)
+}
+
+var errNoFile = &accountfile.Fault{What: "No file was given. Allowed: a shots file, or the file of an account."}
+
+// unreadable says what an error of a request's body means.
+func unreadable(err error) error {
+	var tooLarge *http.MaxBytesError
+	var timeout interface{ Timeout() bool }
+	switch {
+	case errors.As(err, &tooLarge), errors.Is(err, errQuota), errors.Is(err, context.Canceled):
+		return err
+	case errors.As(err, &timeout) && timeout.Timeout():
+		return errSlow
+	}
+	return errForm
+}
