@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -45,6 +46,15 @@ func (s *Store) NewReset(ctx context.Context, steward, player golf.PlayerID, tok
 	})
 }
 
+// Resetting returns the player of a token that sets a new password.
+func (s *Store) Resetting(ctx context.Context, player golf.PlayerID, tokenHash []byte) (Player, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Player], `
+		select `+playerColumns+` from players
+		where id = @player and exists (
+			select 1 from resets where player_id = @player and token_hash = @token and expires_at > now())`,
+		pgx.StrictNamedArgs{"player": player, "token": tokenHash})
+}
+
 // UseReset sets a new password by a token, once, and ends every session.
 func (s *Store) UseReset(ctx context.Context, player golf.PlayerID, tokenHash []byte, passwordHash string) error {
 	return s.Tx(ctx, func(tx *Store) error {
@@ -52,7 +62,7 @@ func (s *Store) UseReset(ctx context.Context, player golf.PlayerID, tokenHash []
 			pgx.StrictNamedArgs{"player": player, "token": tokenHash}); err != nil {
 			return err
 		}
-		return tx.SavePassword(ctx, player, passwordHash, nil)
+		return tx.SavePassword(ctx, player, passwordHash)
 	})
 }
 
@@ -62,4 +72,42 @@ func (s *Store) TakeNotice(ctx context.Context, who golf.PlayerID) (string, erro
 		with told as (select id, notice from players where id = @who for update),
 		     cleared as (update players set notice = '' where id = @who)
 		select notice from told`, pgx.StrictNamedArgs{"who": who})
+}
+
+// ErrLastSteward says that a server with accounts would be left without a
+// steward.
+var ErrLastSteward = errors.New("the last steward")
+
+// keepASteward fails when a player is the only steward and there are other
+// accounts. Inside a transaction it holds every steward until the end, so that
+// two cannot leave at once.
+func (s *Store) keepASteward(ctx context.Context, who golf.PlayerID) error {
+	stewards, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where steward order by id for update`, pgx.StrictNamedArgs{})
+	if err != nil || len(stewards) != 1 || stewards[0] != who {
+		return err
+	}
+	others, err := one(ctx, s.q, pgx.RowTo[bool], `select exists (select 1 from players where id <> @who)`, pgx.StrictNamedArgs{"who": who})
+	if err == nil && others {
+		return ErrLastSteward
+	}
+	return err
+}
+
+// MakeSteward makes another account a steward of the server.
+func (s *Store) MakeSteward(ctx context.Context, steward, player golf.PlayerID) error {
+	return changeOne(ctx, s.q, `
+		update players set steward = true
+		where id = @player and not steward and exists (select 1 from players where id = @steward and steward)`,
+		pgx.StrictNamedArgs{"player": player, "steward": steward})
+}
+
+// LeaveStewards makes a steward a plain account; ErrLastSteward says that there
+// is no other.
+func (s *Store) LeaveStewards(ctx context.Context, steward golf.PlayerID) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := tx.keepASteward(ctx, steward); err != nil {
+			return err
+		}
+		return changeOne(ctx, tx.q, `update players set steward = false where id = @steward and steward`, pgx.StrictNamedArgs{"steward": steward})
+	})
 }

@@ -86,7 +86,7 @@ func TestAccess(t *testing.T) {
 			t.Fatalf("%d %s", made.status, made.body)
 		}
 	}
-	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashes: make(chan struct{}, 1)}
+	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashing: newHashing(testCost, 1)}
 	routes := []string{}
 	err := chi.Walk(server.routes().(chi.Routes), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
 		name := method + " " + route

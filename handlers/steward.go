@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"crypto/rand"
+	"errors"
 	"net/http"
 	"strconv"
 
@@ -57,21 +58,35 @@ func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, pages.NewReset(shell(r), r.FormValue("player"), r.FormValue("token"), "").View())
 }
 
+// reset sets the new password. It ends what strangers did to the account, and this
+// browser is one that the account knows.
 func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	player, token, problems := r.FormValue("player"), r.FormValue("token"), map[string]string{}
-	checkPassword("password", r.FormValue("password"), problems)
+	n, _ := strconv.ParseInt(player, 10, 64) // 0, which is nobody's, for what is no number
+	p, err := s.store.Resetting(r.Context(), golf.PlayerID(n), hashed(token))
+	if err != nil && !errors.Is(err, golf.ErrNotFound) {
+		return err
+	}
+	checkPassword("password", r.FormValue("password"), problems, s.aboutPassword(r, p.Email, p.Name)...)
 	if len(problems) > 0 {
 		return show(w, r, http.StatusUnprocessableEntity, pages.NewReset(shell(r), player, token, problems["password"]).View())
 	}
-	n, err := strconv.ParseInt(player, 10, 64)
-	if err != nil {
+	if p.ID == 0 {
 		return golf.ErrNotFound
 	}
-	hash, err := s.hash(r.Context(), r.FormValue("password"))
+	hash, err := s.hashing.hash(r.Context(), network(r), r.FormValue("password"))
 	if err != nil {
 		return err
 	}
-	if err := s.store.UseReset(r.Context(), golf.PlayerID(n), hashed(token), hash); err != nil {
+	if err := s.store.UseReset(r.Context(), p.ID, hashed(token), hash); err != nil {
+		return err
+	}
+	for _, account := range [][]byte{signInAccount(p.Email), ownAccount(p.ID)} {
+		if err := s.store.ForgetTries(r.Context(), account); err != nil {
+			return err
+		}
+	}
+	if err := s.rememberDevice(w, r, p.ID); err != nil {
 		return err
 	}
 	return then(w, r, paths.Front)

@@ -51,5 +51,5 @@ type Reset struct {
 func NewReset(page layout.Page, player, token, problem string) Reset {
 	page.Title = "A new password"
 	return Reset{page, player, token, components.Field{Name: "password", Label: "New password", Type: "password", Complete: "new-password",
-		Hint: "10 letters or more. Every device is signed out.", Problem: problem}}
+		Hint: "10 characters or more. Every device is signed out.", Problem: problem}}
 }
