@@ -17,14 +17,16 @@ type AccountLine struct {
 	Name      string
 	Steward   bool
 	CreatedAt time.Time
+	ResetEnds *time.Time // of a link for a new password that was not used; nil for none
 }
 
 // Accounts lists the accounts of the server, for its steward only.
 func (s *Store) Accounts(ctx context.Context, steward golf.PlayerID) ([]AccountLine, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[AccountLine], `
-		select id, email, name, steward, created_at from players
+		select p.id, p.email, p.name, p.steward, p.created_at, r.expires_at as reset_ends
+		from players p left join resets r on r.player_id = p.id and r.expires_at > now()
 		where exists (select 1 from players where id = @steward and steward)
-		order by lower(name), id`, pgx.StrictNamedArgs{"steward": steward})
+		order by lower(p.name), p.id`, pgx.StrictNamedArgs{"steward": steward})
 }
 
 // NewReset keeps the hash of a token with which a player may set a new
@@ -44,6 +46,38 @@ func (s *Store) NewReset(ctx context.Context, steward, player golf.PlayerID, tok
 			pgx.StrictNamedArgs{"player": player, "token": tokenHash, "hours": hours})
 		return err
 	})
+}
+
+// EndReset takes back a link for a new password.
+func (s *Store) EndReset(ctx context.Context, steward, player golf.PlayerID) error {
+	return changeOne(ctx, s.q, `
+		delete from resets
+		where player_id = @player and exists (select 1 from players where id = @steward and steward)`,
+		pgx.StrictNamedArgs{"player": player, "steward": steward})
+}
+
+// Invitation is one that was not used yet.
+type Invitation struct {
+	TokenHash []byte
+	MadeBy    string // name of the steward who made it
+	ExpiresAt time.Time
+}
+
+// Invitations lists those that are open, for a steward only.
+func (s *Store) Invitations(ctx context.Context, steward golf.PlayerID) ([]Invitation, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Invitation], `
+		select i.token_hash, p.name as made_by, i.expires_at
+		from invitations i join players p on p.id = i.made_by
+		where i.expires_at > now() and exists (select 1 from players where id = @steward and steward)
+		order by i.expires_at, i.token_hash`, pgx.StrictNamedArgs{"steward": steward})
+}
+
+// EndInvitation takes back an invitation.
+func (s *Store) EndInvitation(ctx context.Context, steward golf.PlayerID, tokenHash []byte) error {
+	return changeOne(ctx, s.q, `
+		delete from invitations
+		where token_hash = @token and exists (select 1 from players where id = @steward and steward)`,
+		pgx.StrictNamedArgs{"token": tokenHash, "steward": steward})
 }
 
 // Resetting returns the player of a token that sets a new password.
@@ -82,7 +116,7 @@ var ErrLastSteward = errors.New("the last steward")
 // accounts. Inside a transaction it holds every steward until the end, so that
 // two cannot leave at once.
 func (s *Store) keepASteward(ctx context.Context, who golf.PlayerID) error {
-	stewards, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where steward order by id for update`, pgx.StrictNamedArgs{})
+	stewards, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where steward order by id for no key update`, pgx.StrictNamedArgs{})
 	if err != nil || len(stewards) != 1 || stewards[0] != who {
 		return err
 	}

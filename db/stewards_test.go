@@ -67,3 +67,55 @@ func TestStewardsWhoLeaveAtTheSameMoment(t *testing.T) {
 		}
 	}
 }
+
+// Only a steward sees and takes back what was handed out.
+func TestWhatWasHandedOutIsTakenBack(t *testing.T) {
+	s, ctx := dbtest.Open(t), t.Context()
+	first, err := s.FirstPlayer(ctx, "s@example.org", "Steward", "hash")
+	if err != nil {
+		t.Fatal(err)
+	}
+	a := newPlayer(t, s, "a@example.org")
+	if err := errors.Join(s.NewInvitation(ctx, first.ID, []byte("i"), 7), s.NewInvitation(ctx, first.ID, []byte("late"), -1), s.NewReset(ctx, first.ID, a, []byte("r"), 24)); err != nil {
+		t.Fatal(err)
+	}
+	open, err := s.Invitations(ctx, first.ID)
+	if err != nil || len(open) != 1 || open[0].MadeBy != "Steward" || string(open[0].TokenHash) != "i" {
+		t.Errorf("%v, %v", open, err)
+	}
+	if open, err := s.Invitations(ctx, a); err != nil || len(open) != 0 {
+		t.Errorf("a player sees %v, %v", open, err)
+	}
+	for _, err := range []error{s.EndInvitation(ctx, a, []byte("i")), s.EndReset(ctx, a, a), s.EndReset(ctx, first.ID, first.ID), s.EndInvitation(ctx, first.ID, []byte("none"))} {
+		if !errors.Is(err, golf.ErrNotFound) {
+			t.Errorf("%v", err)
+		}
+	}
+	pending := func() (links int) {
+		all, err := s.Accounts(ctx, first.ID)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, l := range all {
+			if l.ResetEnds != nil {
+				links++
+			}
+		}
+		return links
+	}
+	if n := pending(); n != 1 {
+		t.Errorf("%d links", n)
+	}
+	if err := errors.Join(s.EndInvitation(ctx, first.ID, []byte("i")), s.EndReset(ctx, first.ID, a)); err != nil {
+		t.Fatal(err)
+	}
+	if n := pending(); n != 0 {
+		t.Errorf("%d links", n)
+	}
+	if err := s.UseInvitation(ctx, []byte("i")); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("%v", err)
+	}
+	if err := s.UseReset(ctx, a, []byte("r"), "new"); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("%v", err)
+	}
+}
