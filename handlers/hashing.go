@@ -154,6 +154,7 @@ func (k keptHash) text() string {
 	return fmt.Sprintf("$argon2id$v=%d$%s$%s$%s", argon2.Version, k.HashCost, b64.EncodeToString(k.salt), b64.EncodeToString(k.sum))
 }
 
+// String writes a cost as it stands in a hash.
 func (c HashCost) String() string { return fmt.Sprintf("m=%d,t=%d,p=%d", c.Memory, c.Passes, c.Lanes) }
 
 // The most that a kept hash may cost: one that asks for more is none of ours, and
