@@ -143,7 +143,11 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	}
 	if len(f.Problems) == 0 {
 		p, err := s.newPlayer(r, door, f, password)
+		var slow *errSlowDown
 		switch {
+		case errors.As(err, &slow):
+			slow.after(w)
+			return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
 		case errors.Is(err, db.ErrTaken):
 			f.Problems["email"] = takenText(door)
 		case err != nil:
@@ -158,8 +162,28 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusUnprocessableEntity, pages.NewJoin(shell(r), f, door).View())
 }
 
-// newPlayer makes an account through the door that is open.
+// newPlayer makes an account through the door that is open. Where no invitation is
+// asked for, a network that keeps giving addresses which have accounts is refused
+// for a while, so that nobody reads off who has one.
 func (s *server) newPlayer(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
+	if door != pages.DoorOpen {
+		return s.throughDoor(r, door, f, password)
+	}
+	try := db.Try{Account: hashed("join"), Client: hashed("join " + network(r)), Known: true}
+	n, err := s.store.NoteTry(r.Context(), try, joinsMost)
+	if err != nil {
+		return p, err
+	}
+	if n.Own > joinsMost {
+		return p, &errSlowDown{n.Wait}
+	}
+	if p, err = s.throughDoor(r, door, f, password); err != nil {
+		return p, err
+	}
+	return p, s.store.TryPassed(r.Context(), try)
+}
+
+func (s *server) throughDoor(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
 	hash, err := s.hashing.hash(r.Context(), network(r), password)
 	if err != nil {
 		return p, err

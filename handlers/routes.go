@@ -18,8 +18,6 @@ import (
 const (
 	triesMost = 20
 	triesSpan = time.Minute
-
-	joinsMost = 5 // accounts that a stranger may try to make
 )
 
 func (s *server) routes() http.Handler {
@@ -39,13 +37,10 @@ func (s *server) routes() http.Handler {
 		r.Get(paths.Join, s.page(s.joinForm))
 		r.Get(paths.Reset, s.page(s.resetForm))
 		r.Group(func(r chi.Router) {
-			r.Use(s.limited(triesMost))
+			r.Use(s.limited())
 			r.Post(paths.SignIn, s.page(s.signIn))
-			r.Post(paths.Reset, s.page(s.reset))
-		})
-		r.Group(func(r chi.Router) {
-			r.Use(s.limited(s.joins()))
 			r.Post(paths.Join, s.page(s.join))
+			r.Post(paths.Reset, s.page(s.reset))
 		})
 		r.Group(s.signedIn)
 	})
@@ -90,7 +85,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Get(paths.MyMonths, s.page(s.myMonths))
 	r.Get(paths.Coaching, s.page(s.coaching))
 	r.Group(func(r chi.Router) {
-		r.Use(s.limited(triesMost))
+		r.Use(s.limited())
 		r.Post(paths.CoachInvite, s.page(s.inviteCoach))
 		r.Get(paths.CoachAccept, s.page(s.coachLink))
 		r.Post(paths.CoachAccept, s.page(s.acceptCoaching))
@@ -156,18 +151,9 @@ func (s *server) clientAddress() func(http.Handler) http.Handler {
 	return middleware.ClientIPFromRemoteAddr
 }
 
-// joins is how often a client may try to make an account: where no invitation is
-// asked for, a try may be one to find out who has an account.
-func (s *server) joins() int {
-	if s.options.SignUp == SignUpOpen {
-		return joinsMost
-	}
-	return triesMost
-}
-
-// limited lets a client try only so often in a minute.
-func (s *server) limited(most int) func(http.Handler) http.Handler {
-	return httprate.LimitBy(most, triesSpan, byClient, httprate.WithLimitHandler(s.page(s.tooOften)))
+// limited lets a client try only so often.
+func (s *server) limited() func(http.Handler) http.Handler {
+	return httprate.LimitBy(triesMost, triesSpan, byClient, httprate.WithLimitHandler(s.page(s.tooOften)))
 }
 
 // byClient counts tries by client address; a whole /64 of IPv6 is one.

@@ -19,6 +19,10 @@ import (
 // quarter of an hour, and a signed-in player for the own.
 const triesOfPassword = 10
 
+// joinsMost is how many tries to make an account a network has in a quarter of an
+// hour that make none; one that does starts anew.
+const joinsMost = 5
+
 // Beyond as many tries for an account from everywhere, each from a client that it
 // does not know is slower than the one before, up to a most.
 const (
