@@ -244,11 +244,11 @@ func TestNotesFollowTheirRound(t *testing.T) {
 	}
 	later := aRound()
 	later.PlayedOn = later.PlayedOn.AddDate(0, 0, 1)
-	p.must(p.Import(p.ctx, p.pupil, []db.Round{later}, true))
+	p.must(p.ReplaceRounds(p.ctx, p.pupil, []db.Round{later}))
 	if got, _ := p.reads(p.coach); got[id].Day != later.PlayedOn {
 		t.Errorf("taken in anew on a day that is shared: %+v", got)
 	}
-	p.must(p.Import(p.ctx, p.pupil, []db.Round{aRound()}, true))
+	p.must(p.ReplaceRounds(p.ctx, p.pupil, []db.Round{aRound()}))
 	if got, _ := p.reads(p.coach); len(got) != 0 {
 		t.Errorf("taken in anew on a day that is not shared: %+v", got)
 	}

@@ -100,21 +100,33 @@ func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, fa
 		pgx.StrictNamedArgs{"who": who, "target": target, "far": far, "green": green})
 }
 
-// SavePassword changes the player's password and ends every other session.
-func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHash string, keep []byte) error {
-	return s.Tx(ctx, func(tx *Store) error {
-		if err := changeOne(ctx, tx.q, `update players set password_hash = @hash where id = @who`,
-			pgx.StrictNamedArgs{"who": who, "hash": passwordHash}); err != nil {
-			return err
-		}
-		_, err := change(ctx, tx.q, `delete from sessions where player_id = @who and token_hash <> coalesce(@keep, ''::bytea)`,
-			pgx.StrictNamedArgs{"who": who, "keep": keep})
-		return err
-	})
+// SavePassword changes the player's password, ends every session and pending
+// reset, and forgets every device.
+func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHash string) error {
+	return changeOne(ctx, s.q, `
+		with ended as (delete from sessions where player_id = @who),
+		     pending as (delete from resets where player_id = @who),
+		     forgotten as (delete from devices where player_id = @who)
+		update players set password_hash = @hash where id = @who`,
+		pgx.StrictNamedArgs{"who": who, "hash": passwordHash})
+}
+
+// RenewHash keeps another hash of the same password, unless the password was
+// changed in the meantime.
+func (s *Store) RenewHash(ctx context.Context, who golf.PlayerID, old, renewed string) error {
+	_, err := change(ctx, s.q, `update players set password_hash = @renewed where id = @who and password_hash = @old`,
+		pgx.StrictNamedArgs{"who": who, "old": old, "renewed": renewed})
+	return err
 }
 
 // DeletePlayer deletes the account with everything it owns. Courses it shared
-// stay, without an owner.
+// stay, without an owner. ErrLastSteward says that the others would be left
+// without a steward.
 func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
-	return changeOne(ctx, s.q, `delete from players where id = @who`, pgx.StrictNamedArgs{"who": who})
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := tx.keepASteward(ctx, who); err != nil {
+			return err
+		}
+		return changeOne(ctx, tx.q, `delete from players where id = @who`, pgx.StrictNamedArgs{"who": who})
+	})
 }

@@ -111,11 +111,11 @@ func TestSessions(t *testing.T) {
 	if err := s.EndSession(ctx, a, []byte("one")); err != nil {
 		t.Fatal(err)
 	}
-	if err := s.SavePassword(ctx, a, "other", []byte("two")); err != nil {
+	if err := s.SavePassword(ctx, a, "other"); err != nil {
 		t.Fatal(err)
 	}
 	devices, err := s.Sessions(ctx, a)
-	if err != nil || len(devices) != 1 || string(devices[0].TokenHash) != "two" {
+	if err != nil || len(devices) != 0 {
 		t.Errorf("%d devices, %v", len(devices), err)
 	}
 }
@@ -136,21 +136,6 @@ func TestInvitationsWorkOnce(t *testing.T) {
 		if err := s.UseInvitation(ctx, []byte(token)); !errors.Is(err, golf.ErrNotFound) {
 			t.Errorf("%s: %v", token, err)
 		}
-	}
-}
-
-func TestFailures(t *testing.T) {
-	s, ctx := dbtest.Tx(t), t.Context()
-	for range 3 {
-		if err := s.NoteFailure(ctx, []byte("a")); err != nil {
-			t.Fatal(err)
-		}
-	}
-	if n, err := s.Failures(ctx, []byte("a")); err != nil || n != 3 {
-		t.Errorf("%d, %v", n, err)
-	}
-	if n, err := s.Failures(ctx, []byte("b")); err != nil || n != 0 {
-		t.Errorf("%d, %v", n, err)
 	}
 }
 

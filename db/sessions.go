@@ -17,13 +17,11 @@ type Session struct {
 	SeenAt    time.Time
 }
 
-// sessionLife is how long a session lasts after it was last used, sessionMost how
-// long after it began however often it is used, and failureSpan how long a failed
-// sign-in counts.
+// sessionLife is how long a session lasts after it was last used, and sessionMost
+// how long after it began however often it is used.
 const (
 	sessionLife = "60 days"
 	sessionMost = "180 days"
-	failureSpan = "15 minutes"
 )
 
 // liveSession is the condition of a session that has not ended.
@@ -67,23 +65,6 @@ func (s *Store) Sessions(ctx context.Context, who golf.PlayerID) ([]Session, err
 func (s *Store) EndSession(ctx context.Context, who golf.PlayerID, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `delete from sessions where player_id = @who and token_hash = @token`,
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
-}
-
-// NoteFailure remembers a failed sign-in for an address, given as a hash, and
-// forgets old ones.
-func (s *Store) NoteFailure(ctx context.Context, emailHash []byte) error {
-	_, err := change(ctx, s.q, `
-		with old as (delete from sign_in_failures where at < now() - interval '`+failureSpan+`')
-		insert into sign_in_failures (email_hash) values (@email)`, pgx.StrictNamedArgs{"email": emailHash})
-	return err
-}
-
-// Failures counts the failed sign-ins for an address in the last quarter of an
-// hour.
-func (s *Store) Failures(ctx context.Context, emailHash []byte) (int, error) {
-	return one(ctx, s.q, pgx.RowTo[int], `
-		select count(*) from sign_in_failures where email_hash = @email and at > now() - interval '`+failureSpan+`'`,
-		pgx.StrictNamedArgs{"email": emailHash})
 }
 
 // NewInvitation keeps the hash of an invitation's token for some days.

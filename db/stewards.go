@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -16,14 +17,16 @@ type AccountLine struct {
 	Name      string
 	Steward   bool
 	CreatedAt time.Time
+	ResetEnds *time.Time // of a link for a new password that was not used; nil for none
 }
 
 // Accounts lists the accounts of the server, for its steward only.
 func (s *Store) Accounts(ctx context.Context, steward golf.PlayerID) ([]AccountLine, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[AccountLine], `
-		select id, email, name, steward, created_at from players
+		select p.id, p.email, p.name, p.steward, p.created_at, r.expires_at as reset_ends
+		from players p left join resets r on r.player_id = p.id and r.expires_at > now()
 		where exists (select 1 from players where id = @steward and steward)
-		order by lower(name), id`, pgx.StrictNamedArgs{"steward": steward})
+		order by lower(p.name), p.id`, pgx.StrictNamedArgs{"steward": steward})
 }
 
 // NewReset keeps the hash of a token with which a player may set a new
@@ -45,6 +48,47 @@ func (s *Store) NewReset(ctx context.Context, steward, player golf.PlayerID, tok
 	})
 }
 
+// EndReset takes back a link for a new password.
+func (s *Store) EndReset(ctx context.Context, steward, player golf.PlayerID) error {
+	return changeOne(ctx, s.q, `
+		delete from resets
+		where player_id = @player and exists (select 1 from players where id = @steward and steward)`,
+		pgx.StrictNamedArgs{"player": player, "steward": steward})
+}
+
+// Invitation is one that was not used yet.
+type Invitation struct {
+	TokenHash []byte
+	MadeBy    string // name of the steward who made it
+	ExpiresAt time.Time
+}
+
+// Invitations lists those that are open, for a steward only.
+func (s *Store) Invitations(ctx context.Context, steward golf.PlayerID) ([]Invitation, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Invitation], `
+		select i.token_hash, p.name as made_by, i.expires_at
+		from invitations i join players p on p.id = i.made_by
+		where i.expires_at > now() and exists (select 1 from players where id = @steward and steward)
+		order by i.expires_at, i.token_hash`, pgx.StrictNamedArgs{"steward": steward})
+}
+
+// EndInvitation takes back an invitation.
+func (s *Store) EndInvitation(ctx context.Context, steward golf.PlayerID, tokenHash []byte) error {
+	return changeOne(ctx, s.q, `
+		delete from invitations
+		where token_hash = @token and exists (select 1 from players where id = @steward and steward)`,
+		pgx.StrictNamedArgs{"token": tokenHash, "steward": steward})
+}
+
+// Resetting returns the player of a token that sets a new password.
+func (s *Store) Resetting(ctx context.Context, player golf.PlayerID, tokenHash []byte) (Player, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Player], `
+		select `+playerColumns+` from players
+		where id = @player and exists (
+			select 1 from resets where player_id = @player and token_hash = @token and expires_at > now())`,
+		pgx.StrictNamedArgs{"player": player, "token": tokenHash})
+}
+
 // UseReset sets a new password by a token, once, and ends every session.
 func (s *Store) UseReset(ctx context.Context, player golf.PlayerID, tokenHash []byte, passwordHash string) error {
 	return s.Tx(ctx, func(tx *Store) error {
@@ -52,7 +96,7 @@ func (s *Store) UseReset(ctx context.Context, player golf.PlayerID, tokenHash []
 			pgx.StrictNamedArgs{"player": player, "token": tokenHash}); err != nil {
 			return err
 		}
-		return tx.SavePassword(ctx, player, passwordHash, nil)
+		return tx.SavePassword(ctx, player, passwordHash)
 	})
 }
 
@@ -62,4 +106,42 @@ func (s *Store) TakeNotice(ctx context.Context, who golf.PlayerID) (string, erro
 		with told as (select id, notice from players where id = @who for update),
 		     cleared as (update players set notice = '' where id = @who)
 		select notice from told`, pgx.StrictNamedArgs{"who": who})
+}
+
+// ErrLastSteward says that a server with accounts would be left without a
+// steward.
+var ErrLastSteward = errors.New("the last steward")
+
+// keepASteward fails when a player is the only steward and there are other
+// accounts. Inside a transaction it holds every steward until the end, so that
+// two cannot leave at once.
+func (s *Store) keepASteward(ctx context.Context, who golf.PlayerID) error {
+	stewards, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where steward order by id for no key update`, pgx.StrictNamedArgs{})
+	if err != nil || len(stewards) != 1 || stewards[0] != who {
+		return err
+	}
+	others, err := one(ctx, s.q, pgx.RowTo[bool], `select exists (select 1 from players where id <> @who)`, pgx.StrictNamedArgs{"who": who})
+	if err == nil && others {
+		return ErrLastSteward
+	}
+	return err
+}
+
+// MakeSteward makes another account a steward of the server.
+func (s *Store) MakeSteward(ctx context.Context, steward, player golf.PlayerID) error {
+	return changeOne(ctx, s.q, `
+		update players set steward = true
+		where id = @player and not steward and exists (select 1 from players where id = @steward and steward)`,
+		pgx.StrictNamedArgs{"player": player, "steward": steward})
+}
+
+// LeaveStewards makes a steward a plain account; ErrLastSteward says that there
+// is no other.
+func (s *Store) LeaveStewards(ctx context.Context, steward golf.PlayerID) error {
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := tx.keepASteward(ctx, steward); err != nil {
+			return err
+		}
+		return changeOne(ctx, tx.q, `update players set steward = false where id = @steward and steward`, pgx.StrictNamedArgs{"steward": steward})
+	})
 }

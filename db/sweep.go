@@ -12,7 +12,8 @@ import (
 // sweptKinds are what is swept: what nobody can use any more.
 var sweptKinds = []struct{ name, statement string }{
 	{"sessions", `delete from sessions where not (` + liveSession + `)`},
-	{"failed sign-ins", `delete from sign_in_failures where at < now() - interval '` + failureSpan + `'`},
+	{"tries", `delete from tries where began_at < now() - interval '` + trySpan + `'`},
+	{"devices", `delete from devices where seen_at <= now() - interval '` + deviceLife + `'`},
 	{"invitations", `delete from invitations where expires_at <= now()`},
 	{"coach invitations", `delete from coach_invitations where expires_at <= now()`},
 	{"resets", `delete from resets where expires_at <= now()`},

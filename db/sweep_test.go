@@ -24,7 +24,8 @@ const sweepRows = `
 		(1, 'idle', 'gone', now() - interval '61 days', now() - interval '61 days'),
 		(1, 'resting', 'kept', now() - interval '59 days', now() - interval '59 days'),
 		(1, 'used for half a year', 'gone', now() - interval '181 days', now());
-	insert into sign_in_failures (email_hash, at) values ('gone', now() - interval '16 minutes'), ('kept', now());
+	insert into tries (account, client, n, began_at) values ('gone', '', 1, now() - interval '16 minutes'), ('kept', '', 1, now());
+	insert into devices (player_id, token_hash, seen_at) values (1, 'gone', now() - interval '367 days'), (1, 'kept', now() - interval '364 days');
 	insert into invitations (token_hash, made_by, expires_at) values ('gone', 1, now() - interval '1 minute'), ('kept', 1, now() + interval '1 day');
 	insert into coach_invitations (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '1 minute'), (1, 'kept', now() + interval '1 day');
 	insert into resets (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '1 minute'), (2, 'kept', now() + interval '1 day');
@@ -34,12 +35,12 @@ const sweepRows = `
 		(1, 'kept', '2026-05-02', 'Fen', '', 79, 50, 72, now() - interval '29 days'),
 		(1, 'kept too', '2026-05-02', 'Fen', '', 79, 50, 72, null)`
 
-var sweptRows = db.Swept{"sessions": 2, "failed sign-ins": 1, "invitations": 1, "coach invitations": 1, "resets": 1, "imports": 1, "removed rounds": 1}
+var sweptRows = db.Swept{"sessions": 2, "tries": 1, "devices": 1, "invitations": 1, "coach invitations": 1, "resets": 1, "imports": 1, "removed rounds": 1}
 
 // leftAfter counts rows that should be gone, and rows that should be there.
 const leftAfter = `
 	with all_rows as (
-		select device as name from sessions union all select convert_from(email_hash, 'UTF8') from sign_in_failures
+		select device as name from sessions union all select convert_from(account, 'UTF8') from tries union all select convert_from(token_hash, 'UTF8') from devices
 		union all select convert_from(token_hash, 'UTF8') from invitations union all select convert_from(token_hash, 'UTF8') from coach_invitations
 		union all select convert_from(token_hash, 'UTF8') from resets union all select convert_from(file, 'UTF8') from imports union all select name from rounds)
 	select count(*) filter (where name = 'gone') || ' gone, ' || count(*) filter (where name like 'kept%') || ' kept' from all_rows`
@@ -65,7 +66,7 @@ func TestTheSweepTakesWhatIsOver(t *testing.T) {
 	if err != nil || !maps.Equal(taken(swept), sweptRows) {
 		t.Errorf("%v, %v", swept, err)
 	}
-	if left, err := db.Text(t.Context(), s, leftAfter); err != nil || left != "0 gone, 9 kept" {
+	if left, err := db.Text(t.Context(), s, leftAfter); err != nil || left != "0 gone, 10 kept" {
 		t.Errorf("%s, %v", left, err)
 	}
 	if swept, err = s.Sweep(t.Context()); err != nil || swept == nil || len(taken(swept)) != 0 {

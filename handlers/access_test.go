@@ -36,7 +36,9 @@ var access = map[string]may{
 	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
 	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
 	"POST /account/devices": absent, "POST /account/delete": typo, "POST /account/invite": absent,
-	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "GET /reset": open, "POST /reset": {422, 422, 422, 422},
+	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "POST /accounts/{player}/reset/remove": absent,
+	"POST /accounts/{player}/steward": absent, "POST /accounts/invitations/remove": absent, "POST /accounts/leave": absent,
+	"GET /reset": open, "POST /reset": {422, 422, 422, 422},
 	"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": typo, "POST /import/confirm": absent,
 	"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {400, 404, 404, 303},
 	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
@@ -63,7 +65,8 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /rounds/{round}/remove", "POST /courses/{course}/remove", "POST /sign-out",
+	"POST /rounds/{round}/remove", "POST /courses/{course}/remove",
+	"POST /accounts/{player}/reset/remove", "POST /accounts/leave", "POST /accounts/{player}/steward", "POST /sign-out",
 }
 
 // Every route that the router knows, for everybody. A route that is not in the
@@ -86,7 +89,7 @@ func TestAccess(t *testing.T) {
 			t.Fatalf("%d %s", made.status, made.body)
 		}
 	}
-	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashes: make(chan struct{}, 1), uploads: newUploads()}
+	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashing: newHashing(testCost, 1), uploads: newUploads()}
 	routes := []string{}
 	err := chi.Walk(server.routes().(chi.Routes), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
 		name := method + " " + route
@@ -110,6 +113,12 @@ func TestAccess(t *testing.T) {
 		steered := row.others
 		if name == "GET /accounts" || name == "POST /accounts/{player}/reset" {
 			steered = http.StatusOK // the steward's own
+		}
+		if name == "POST /accounts/{player}/reset/remove" || name == "POST /accounts/{player}/steward" {
+			steered = http.StatusSeeOther // the steward's own too
+		}
+		if name == "POST /accounts/leave" {
+			steered = http.StatusUnprocessableEntity // the only one
 		}
 		if name == "POST /courses/{course}/merge" {
 			steered = http.StatusUnprocessableEntity // the steward's too, and no other course is named

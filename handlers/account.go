@@ -3,6 +3,7 @@ package handlers
 import (
 	"crypto/rand"
 	"encoding/hex"
+	"errors"
 	"net/http"
 	"strconv"
 	"strings"
@@ -70,29 +71,48 @@ func between(text string, low, high float64, field string, problems map[string]s
 
 func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
+// savePassword changes the password and signs every device out; this one goes on
+// with another token.
 func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	f := pages.AccountForm{Problems: map[string]string{}}
-	checkPassword("new", r.FormValue("new"), f.Problems)
-	ok, err := s.matches(r.Context(), r.FormValue("password"), p.PasswordHash)
-	if err != nil {
-		return err
-	}
-	if !ok {
-		f.Problems["password"] = "Not the password of this account."
+	old, password := r.FormValue("password"), r.FormValue("new")
+	checkPassword("new", password, f.Problems, s.aboutPassword(r, p.Email, p.Name)...)
+	if password != "" && password == old {
+		f.Problems["new"] = "This is the password that you have now."
 	}
 	if len(f.Problems) > 0 {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
-	hash, err := s.hash(r.Context(), r.FormValue("new"))
+	if ok, err := s.confirmed(r, old); !ok {
+		return s.showUnconfirmed(w, r, "password", err)
+	}
+	hash, err := s.hashing.hash(r.Context(), string(ownAccount(p.ID)), password)
 	if err != nil {
 		return err
 	}
-	_, keep, _ := s.sessionOf(r)
-	if err := s.store.SavePassword(r.Context(), p.ID, hash, keep); err != nil {
+	if err := s.store.SavePassword(r.Context(), p.ID, hash); err != nil {
+		return err
+	}
+	if err := s.begin(w, r, p); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Account, "password")
+}
+
+// showUnconfirmed shows the account again to who gave another password than its
+// own, or gave it too often.
+func (s *server) showUnconfirmed(w http.ResponseWriter, r *http.Request, field string, err error) error {
+	status, problem := http.StatusUnprocessableEntity, "Not the password of this account."
+	var slow *errSlowDown
+	switch {
+	case errors.As(err, &slow):
+		slow.after(w)
+		status, problem = http.StatusTooManyRequests, slow.text()
+	case err != nil:
+		return err
+	}
+	return s.showAccount(w, r, status, pages.AccountForm{Problems: map[string]string{field: problem}})
 }
 
 func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
@@ -107,15 +127,15 @@ func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	ok, err := s.matches(r.Context(), r.FormValue("confirm"), p.PasswordHash)
+	if ok, err := s.confirmed(r, r.FormValue("confirm")); !ok {
+		return s.showUnconfirmed(w, r, "confirm", err)
+	}
+	err := s.store.DeletePlayer(r.Context(), me(r).ID)
+	if errors.Is(err, db.ErrLastSteward) {
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, pages.AccountForm{Problems: map[string]string{
+			"confirm": "You are the only steward. Make another account a steward first, on the page of accounts."}})
+	}
 	if err != nil {
-		return err
-	}
-	if !ok {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, pages.AccountForm{Problems: map[string]string{"confirm": "Not the password of this account."}})
-	}
-	if err := s.store.DeletePlayer(r.Context(), p.ID); err != nil {
 		return err
 	}
 	http.SetCookie(w, s.cookie(cookieName, "", -1))

@@ -42,22 +42,6 @@ func TestFirstAccountNeedsTheSetupToken(t *testing.T) {
 	}
 }
 
-func TestSignInIsSlowedDown(t *testing.T) {
-	s := newSite(t, Options{SignUp: SignUpOpen})
-	s.member("a")
-	v := s.visitor()
-	last := 0
-	for range failuresMost + 1 {
-		last = v.post("/sign-in", "email", "a@example.org", "password", "wrong").status
-	}
-	if last != http.StatusTooManyRequests {
-		t.Errorf("%d", last)
-	}
-	if a := v.post("/sign-in", "email", "A@example.org", "password", password); a.status != http.StatusTooManyRequests {
-		t.Errorf("the right password after too many: %d", a.status)
-	}
-}
-
 func TestDeletingTheAccount(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("a")

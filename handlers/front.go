@@ -12,10 +12,6 @@ import (
 	"strokeledger/web/paths"
 )
 
-// failuresMost is how many failed sign-ins an address may have in a quarter of
-// an hour.
-const failuresMost = 10
-
 func (s *server) front(w http.ResponseWriter, r *http.Request) error {
 	if p, ok := playerOf(r); ok {
 		return s.home(w, r, p)
@@ -54,26 +50,23 @@ func (s *server) door(r *http.Request) (pages.Door, error) {
 
 func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	email, password := strings.TrimSpace(r.FormValue("email")), r.FormValue("password")
-	address := hashed(strings.ToLower(email))
-	failures, err := s.store.Failures(r.Context(), address)
-	if err != nil {
-		return err
-	}
-	if failures >= failuresMost {
-		return s.showFront(w, r, http.StatusTooManyRequests, email, "Too many tries for this address. Wait a quarter of an hour.")
-	}
 	p, err := s.store.PlayerByEmail(r.Context(), email)
 	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
 	}
-	ok, err := s.matches(r.Context(), password, p.PasswordHash)
+	try, err := s.signInTry(r, email, p)
 	if err != nil {
 		return err
 	}
-	if !ok {
-		if err := s.store.NoteFailure(r.Context(), address); err != nil {
-			return err
-		}
+	ok, err := s.tried(r.Context(), try, p, password)
+	var slow *errSlowDown
+	switch {
+	case errors.As(err, &slow):
+		slow.after(w)
+		return s.showFront(w, r, http.StatusTooManyRequests, email, slow.text())
+	case err != nil:
+		return err
+	case !ok:
 		return s.showFront(w, r, http.StatusUnprocessableEntity, email, "Address and password do not belong together.")
 	}
 	if err := s.begin(w, r, p); err != nil {
@@ -144,15 +137,19 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	if at, err := mail.ParseAddress(f.Email); err != nil || at.Address != f.Email || len(f.Email) > 200 {
 		f.Problems["email"] = "Not an address. Allowed: one as in name@example.org."
 	}
-	checkPassword("password", password, f.Problems)
+	checkPassword("password", password, f.Problems, s.aboutPassword(r, f.Email, f.Name)...)
 	if door == pages.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
 		f.Problems["token"] = "Not the setup token. The server printed it when it started."
 	}
 	if len(f.Problems) == 0 {
 		p, err := s.newPlayer(r, door, f, password)
+		var slow *errSlowDown
 		switch {
+		case errors.As(err, &slow):
+			slow.after(w)
+			return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
 		case errors.Is(err, db.ErrTaken):
-			f.Problems["email"] = "There is an account with this address."
+			f.Problems["email"] = takenText(door)
 		case err != nil:
 			return err
 		default:
@@ -165,9 +162,29 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusUnprocessableEntity, pages.NewJoin(shell(r), f, door).View())
 }
 
-// newPlayer makes an account through the door that is open.
+// newPlayer makes an account through the door that is open. Where no invitation is
+// asked for, a network that keeps giving addresses which have accounts is refused
+// for a while, so that nobody reads off who has one.
 func (s *server) newPlayer(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
-	hash, err := s.hash(r.Context(), password)
+	if door != pages.DoorOpen {
+		return s.throughDoor(r, door, f, password)
+	}
+	try := db.Try{Account: hashed("join"), Client: hashed("join " + network(r)), Known: true}
+	n, err := s.store.NoteTry(r.Context(), try, joinsMost)
+	if err != nil {
+		return p, err
+	}
+	if n.Own > joinsMost {
+		return p, &errSlowDown{n.Wait}
+	}
+	if p, err = s.throughDoor(r, door, f, password); err != nil {
+		return p, err
+	}
+	return p, s.store.TryPassed(r.Context(), try)
+}
+
+func (s *server) throughDoor(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
+	hash, err := s.hashing.hash(r.Context(), network(r), password)
 	if err != nil {
 		return p, err
 	}
@@ -192,8 +209,11 @@ func checkName(name string, problems map[string]string) {
 	}
 }
 
-func checkPassword(field, password string, problems map[string]string) {
-	if len(password) < PasswordMin || len(password) > PasswordMax {
-		problems[field] = "Allowed: 10 to 200 letters."
+// takenText says that an address has an account: plainly to who was invited, and
+// to a stranger no more than needed.
+func takenText(door pages.Door) string {
+	if door == pages.DoorOpen {
+		return "That address cannot be used here. If it is yours, sign in."
 	}
+	return "There is an account with this address."
 }

@@ -152,7 +152,7 @@ func TestBehindTLSCookiesBelongToThisHost(t *testing.T) {
 		}
 		_, headers = v.send(http.MethodPost, "/sign-in", urlencoded, url.Values{"email": {"robin@example.org"}, "password": {password}}.Encode())
 		all = append(all, headers.Values("Set-Cookie")...)
-		want := map[bool][]string{false: {"ledger-then=", "ledger="}, true: {"__Host-ledger-then=", "__Host-ledger="}}[secure]
+		want := map[bool][]string{false: {"ledger-then=", "ledger=", "ledger-device="}, true: {"__Host-ledger-then=", "__Host-ledger=", "__Host-ledger-device="}}[secure]
 		for _, name := range want {
 			found := false
 			for _, c := range all {

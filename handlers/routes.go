@@ -58,9 +58,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Password, s.page(s.savePassword))
 	r.Post(paths.Devices, s.page(s.endDevice))
 	r.Post(paths.Delete, s.page(s.deleteAccount))
-	r.Post(paths.Invite, s.page(s.invite))
-	r.Get(paths.Accounts, s.page(s.accounts))
-	r.Post(paths.Accounts+"/{player}/reset", s.page(s.makeReset))
+	r.Group(s.stewardsPages)
 	r.Get(paths.Courses, s.page(s.courses))
 	r.Get(paths.NewCourse, s.page(s.newCourse))
 	r.Post(paths.NewCourse, s.page(s.saveCourse))
@@ -107,6 +105,17 @@ func (s *server) signedIn(r chi.Router) {
 	r.Get(paths.Import, s.page(s.importForm))
 	r.Post(paths.Import, s.page(s.importFile))
 	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
+}
+
+// stewardsPages are pages of a steward of the server.
+func (s *server) stewardsPages(r chi.Router) {
+	r.Post(paths.Invite, s.page(s.invite))
+	r.Get(paths.Accounts, s.page(s.accounts))
+	r.Post(paths.Accounts+"/{player}/reset", s.page(s.makeReset))
+	r.Post(paths.Accounts+"/{player}/reset/remove", s.page(s.endReset))
+	r.Post(paths.Accounts+"/{player}/steward", s.page(s.makeSteward))
+	r.Post(paths.EndInvite, s.page(s.endInvitation))
+	r.Post(paths.LeaveOffice, s.page(s.leaveOffice))
 }
 
 // playersPages are pages that name the player they are about.

@@ -22,8 +22,10 @@ type Options struct {
 	Proxies    []string // address ranges of proxies in front, whose word on the client's address counts
 	Address    string   // of the site, as ParseAddress returns it; empty for any
 	HashesMost int      // passwords hashed at once; 0 means 2
+	Hash       HashCost // of passwords; nothing means 64 MiB, three passes, four lanes
 
 	PageTime time.Duration // that a page may take; 0 means 20 s
+	SlowStep time.Duration // by which a stranger's try is slower than the last, beyond ten; 0 means 100 ms
 }
 
 // SignUp is who may make an account.
@@ -39,12 +41,14 @@ const (
 type server struct {
 	store   *db.Store
 	options Options
-	hashes  chan struct{} // a place for each password that may be hashed at once
+	hashing *hashing
 	uploads *uploads
 }
 
 // New returns the handler of a whole site.
-func New(store *db.Store, options Options) http.Handler {
+func New(store *db.Store, options Options) http.Handler { return newServer(store, options).routes() }
+
+func newServer(store *db.Store, options Options) *server {
 	if options.Log == nil {
 		options.Log = slog.New(slog.DiscardHandler)
 	}
@@ -54,6 +58,8 @@ func New(store *db.Store, options Options) http.Handler {
 	if options.PageTime == 0 {
 		options.PageTime = pageTime
 	}
-	s := &server{store: store, options: options, hashes: make(chan struct{}, options.HashesMost), uploads: newUploads()}
-	return s.routes()
+	if options.SlowStep == 0 {
+		options.SlowStep = slowStep
+	}
+	return &server{store: store, options: options, hashing: newHashing(options.Hash, options.HashesMost), uploads: newUploads()}
 }

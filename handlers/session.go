@@ -32,8 +32,17 @@ func hashed(token string) []byte {
 	return sum[:]
 }
 
-// begin signs this device in as a player.
+// begin signs this device in as a player, which ends the session that it had, and
+// remembers it.
 func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) error {
+	if who, old, ok := s.sessionOf(r); ok {
+		if err := s.store.EndSession(r.Context(), who, old); err != nil && !errors.Is(err, golf.ErrNotFound) {
+			return err
+		}
+	}
+	if err := s.rememberDevice(w, r, p.ID); err != nil {
+		return err
+	}
 	token := rand.Text() + rand.Text()
 	if err := s.store.NewSession(r.Context(), p.ID, hashed(token), device(r)); err != nil {
 		return err

@@ -17,12 +17,17 @@ import (
 
 func TestMain(m *testing.M) { os.Exit(dbtest.Run(m)) }
 
+// testCost makes hashes that cost next to nothing, since nobody tries to break
+// those of tests.
+var testCost = HashCost{Memory: 64, Passes: 1, Lanes: 1}
+
 // site is a server with a database of its own.
 type site struct {
 	*httptest.Server
-	store *db.Store
-	url   string // of the database
-	t     *testing.T
+	server *server
+	store  *db.Store
+	url    string // of the database
+	t      *testing.T
 }
 
 func newSite(t *testing.T, options Options) site {
@@ -33,9 +38,13 @@ func newSite(t *testing.T, options Options) site {
 		t.Fatal(err)
 	}
 	t.Cleanup(store.Close)
-	s := httptest.NewServer(New(store, options))
+	if options.Hash == (HashCost{}) {
+		options.Hash = testCost
+	}
+	server := newServer(store, options)
+	s := httptest.NewServer(server.routes())
 	t.Cleanup(s.Close)
-	return site{s, store, url, t}
+	return site{s, server, store, url, t}
 }
 
 // visitor is a browser that follows no redirect by itself.
@@ -103,7 +112,7 @@ const password = "a long password"
 // member is a visitor with an account, signed in.
 func (s site) member(name string) visitor {
 	s.t.Helper()
-	hash, err := HashPassword(context.Background(), password)
+	hash, err := newHashing(testCost, 1).hash(context.Background(), "", password)
 	if err != nil {
 		s.t.Fatal(err)
 	}

@@ -2,10 +2,13 @@ package handlers
 
 import (
 	"crypto/rand"
+	"encoding/hex"
+	"errors"
 	"net/http"
 	"strconv"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/db"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
@@ -13,13 +16,15 @@ import (
 // resetHours is how long a link for a new password works.
 const resetHours = 24
 
+// untilFormat is how the page says until when something is open.
+const untilFormat = "2 Jan, 15:04 MST"
+
 func (s *server) accounts(w http.ResponseWriter, r *http.Request) error {
-	return s.showAccounts(w, r, 0, "")
+	return s.showAccounts(w, r, http.StatusOK, pages.AccountsAsked{})
 }
 
-// showAccounts shows the accounts to the steward; link is one that was just
-// made for a player.
-func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, player golf.PlayerID, link string) error {
+// showAccounts shows the accounts to the steward.
+func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int, q pages.AccountsAsked) error {
 	all, err := s.store.Accounts(r.Context(), me(r).ID)
 	if err != nil {
 		return err
@@ -27,15 +32,21 @@ func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, player gol
 	if len(all) == 0 {
 		return golf.ErrNotFound
 	}
-	var listed []pages.ListedAccount
-	name := ""
 	for _, a := range all {
-		listed = append(listed, pages.ListedAccount{ID: a.ID, Name: a.Name, Email: a.Email, Since: a.CreatedAt.Format("2 Jan 2006"), Steward: a.Steward})
-		if a.ID == player {
-			name = a.Name
+		l := pages.ListedAccount{ID: a.ID, Name: a.Name, Email: a.Email, Since: a.CreatedAt.Format("2 Jan 2006"), Steward: a.Steward}
+		if a.ResetEnds != nil {
+			l.ResetUntil = a.ResetEnds.Format(untilFormat)
 		}
+		q.All = append(q.All, l)
 	}
-	return show(w, r, http.StatusOK, pages.NewAccounts(shell(r), listed, link, name).View())
+	invitations, err := s.store.Invitations(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	for _, i := range invitations {
+		q.Invitations = append(q.Invitations, pages.OpenInvitation{MadeBy: i.MadeBy, Until: i.ExpiresAt.Format(untilFormat), Token: hex.EncodeToString(i.TokenHash)})
+	}
+	return show(w, r, status, pages.NewAccounts(shell(r), q).View())
 }
 
 // makeReset makes a link with which a player who forgot the password sets
@@ -49,7 +60,55 @@ func (s *server) makeReset(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewReset(r.Context(), me(r).ID, golf.PlayerID(n), hashed(token), resetHours); err != nil {
 		return err
 	}
-	return s.showAccounts(w, r, golf.PlayerID(n), s.absolute(r, paths.ResetLink(golf.PlayerID(n), token)))
+	return s.showAccounts(w, r, http.StatusOK, pages.AccountsAsked{For: golf.PlayerID(n), Link: s.absolute(r, paths.ResetLink(golf.PlayerID(n), token))})
+}
+
+// endReset takes such a link back.
+func (s *server) endReset(w http.ResponseWriter, r *http.Request) error {
+	n, err := id(r, "player")
+	if err != nil {
+		return err
+	}
+	if err := s.store.EndReset(r.Context(), me(r).ID, golf.PlayerID(n)); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Accounts, "link")
+}
+
+// endInvitation takes an invitation back.
+func (s *server) endInvitation(w http.ResponseWriter, r *http.Request) error {
+	token, err := hex.DecodeString(r.FormValue("invitation"))
+	if err != nil {
+		return golf.ErrNotFound
+	}
+	if err := s.store.EndInvitation(r.Context(), me(r).ID, token); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Accounts, "invitation")
+}
+
+// makeSteward makes another account a steward.
+func (s *server) makeSteward(w http.ResponseWriter, r *http.Request) error {
+	n, err := id(r, "player")
+	if err != nil {
+		return err
+	}
+	if err := s.store.MakeSteward(r.Context(), me(r).ID, golf.PlayerID(n)); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Accounts, "steward")
+}
+
+// leaveOffice makes a steward a plain account, while another remains.
+func (s *server) leaveOffice(w http.ResponseWriter, r *http.Request) error {
+	err := s.store.LeaveStewards(r.Context(), me(r).ID)
+	if errors.Is(err, db.ErrLastSteward) {
+		return s.showAccounts(w, r, http.StatusUnprocessableEntity, pages.AccountsAsked{Problem: "You are the only steward. Make another account a steward first."})
+	}
+	if err != nil {
+		return err
+	}
+	return saved(w, r, paths.Account, "left")
 }
 
 // resetForm asks for the new password; opening a link changes nothing.
@@ -57,21 +116,35 @@ func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, pages.NewReset(shell(r), r.FormValue("player"), r.FormValue("token"), "").View())
 }
 
+// reset sets the new password. It ends what strangers did to the account, and this
+// browser is one that the account knows.
 func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	player, token, problems := r.FormValue("player"), r.FormValue("token"), map[string]string{}
-	checkPassword("password", r.FormValue("password"), problems)
+	n, _ := strconv.ParseInt(player, 10, 64) // 0, which is nobody's, for what is no number
+	p, err := s.store.Resetting(r.Context(), golf.PlayerID(n), hashed(token))
+	if err != nil && !errors.Is(err, golf.ErrNotFound) {
+		return err
+	}
+	checkPassword("password", r.FormValue("password"), problems, s.aboutPassword(r, p.Email, p.Name)...)
 	if len(problems) > 0 {
 		return show(w, r, http.StatusUnprocessableEntity, pages.NewReset(shell(r), player, token, problems["password"]).View())
 	}
-	n, err := strconv.ParseInt(player, 10, 64)
-	if err != nil {
+	if p.ID == 0 {
 		return golf.ErrNotFound
 	}
-	hash, err := s.hash(r.Context(), r.FormValue("password"))
+	hash, err := s.hashing.hash(r.Context(), network(r), r.FormValue("password"))
 	if err != nil {
 		return err
 	}
-	if err := s.store.UseReset(r.Context(), golf.PlayerID(n), hashed(token), hash); err != nil {
+	if err := s.store.UseReset(r.Context(), p.ID, hashed(token), hash); err != nil {
+		return err
+	}
+	for _, account := range [][]byte{signInAccount(p.Email), ownAccount(p.ID)} {
+		if err := s.store.ForgetTries(r.Context(), account); err != nil {
+			return err
+		}
+	}
+	if err := s.rememberDevice(w, r, p.ID); err != nil {
 		return err
 	}
 	return then(w, r, paths.Front)

@@ -46,6 +46,11 @@ func (c counted) SendBatch(ctx context.Context, b *pgx.Batch) pgx.BatchResults {
 	return c.Tx.SendBatch(ctx, b)
 }
 
+func (c counted) CopyFrom(ctx context.Context, table pgx.Identifier, columns []string, rows pgx.CopyFromSource) (int64, error) {
+	c.trips.Add(1)
+	return c.Tx.CopyFrom(ctx, table, columns, rows)
+}
+
 func (c counted) Begin(ctx context.Context) (pgx.Tx, error) {
 	c.trips.Add(1)
 	tx, err := c.Tx.Begin(ctx)

@@ -56,7 +56,7 @@ func NewAccount(page layout.Page, f AccountForm) Account {
 		Green: greenChoices(f.Green, f.Problems["green"]),
 		Passwords: []components.Field{
 			{Name: "password", Label: "Password now", Type: "password", Complete: "current-password", Problem: f.Problems["password"]},
-			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 letters or more. Other devices are signed out.", Problem: f.Problems["new"]},
+			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 characters or more. Other devices are signed out.", Problem: f.Problems["new"]},
 		},
 		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: f.Problems["confirm"]},
 	}

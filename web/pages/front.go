@@ -102,7 +102,7 @@ func NewJoin(page layout.Page, f JoinForm, door Door) Join {
 	j.Fields = []components.Field{
 		{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
 		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "To sign in with; nothing is sent to it.", Problem: f.Problems["email"]},
-		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 letters or more.", Problem: f.Problems["password"]},
+		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more.", Problem: f.Problems["password"]},
 	}
 	return j
 }
@@ -136,7 +136,7 @@ func NewProblem(page layout.Page, heading, text, request string) Problem {
 // address, or the form that was sent to it. A form with a password is not
 // repeated in a page.
 func (p Problem) Again(address string, get bool, sent url.Values) Problem {
-	secret := sent.Has("password") || sent.Has("new")
+	secret := sent.Has("password") || sent.Has("new") || sent.Has("confirm")
 	switch ours := strings.HasPrefix(address, "/") && !strings.HasPrefix(address, "//"); {
 	case get && ours:
 		p.Reload = address

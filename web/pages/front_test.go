@@ -22,6 +22,7 @@ func TestAProblemThatMayPassOffersToTryAgain(t *testing.T) {
 		{"a form", "/rounds/1", false, form, "Busy. Nothing you typed is lost: try again in a moment.", "", []Sent{{"club", "driver"}, {"club", "wedge"}, {"line", "f150 g20 2"}}},
 		{"a password", "/sign-in", false, url.Values{"email": {"a"}, "password": {"b"}}, "Busy. Go back, and try again in a moment.", "", nil},
 		{"a new password", "/reset", false, url.Values{"new": {"b"}}, "Busy. Go back, and try again in a moment.", "", nil},
+		{"a password that confirms", "/account/delete", false, url.Values{"confirm": {"b"}}, "Busy. Go back, and try again in a moment.", "", nil},
 		{"a file", "/import", false, nil, "Busy. Go back, and try again in a moment.", "", nil},
 		{"another site's address", "//elsewhere.example", false, form, "Busy. Go back, and try again in a moment.", "", nil},
 		{"a page of another site", "//elsewhere.example", true, nil, "Busy. Go back, and try again in a moment.", "", nil},

@@ -10,13 +10,25 @@ import (
 // Accounts is the steward's list of accounts; it knows no round.
 type Accounts struct {
 	layout.Page
-	Rows []AccountRow
-	Link string // a link for a new password that was just made
-	For  string // whom it is for
+	Problem     string
+	Rows        []AccountRow
+	Link        string // a link for a new password that was just made
+	For         string // whom it is for
+	Invitations []OpenInvitation
+	Leave       string // address of being a steward no more; empty while there is no other
 }
 
-// AccountRow is one account.
-type AccountRow struct{ Name, Email, Since, Reset, What string }
+// AccountRow is one account: what it is, and the addresses of what may be done.
+type AccountRow struct {
+	Name, Email, Since, What string
+	Reset                    string
+	Open                     string // until when a link for a new password is open; empty for none
+	EndReset                 string
+	MakeSteward              string // empty for who is one
+}
+
+// OpenInvitation is one that was not used yet.
+type OpenInvitation struct{ MadeBy, Until, Token string }
 
 // ListedAccount is what a row is made of.
 type ListedAccount struct {
@@ -24,18 +36,41 @@ type ListedAccount struct {
 	Name, Email string
 	Since       string
 	Steward     bool
+	ResetUntil  string // of a link for a new password that is open; empty for none
+}
+
+// AccountsAsked is what the page of accounts shows.
+type AccountsAsked struct {
+	All         []ListedAccount
+	Invitations []OpenInvitation
+	Link        string        // that was just made
+	For         golf.PlayerID // whom it is for
+	Problem     string
 }
 
 // NewAccounts makes the page.
-func NewAccounts(page layout.Page, all []ListedAccount, link, name string) Accounts {
+func NewAccounts(page layout.Page, q AccountsAsked) Accounts {
 	page.Title = "Accounts"
-	a := Accounts{Page: page, Link: link, For: name}
-	for _, l := range all {
-		row := AccountRow{Name: l.Name, Email: l.Email, Since: l.Since, Reset: paths.ResetOf(l.ID)}
+	a := Accounts{Page: page, Link: q.Link, Invitations: q.Invitations, Problem: q.Problem}
+	stewards := 0
+	for _, l := range q.All {
+		row := AccountRow{Name: l.Name, Email: l.Email, Since: l.Since, Reset: paths.ResetOf(l.ID), Open: l.ResetUntil}
+		if l.ResetUntil != "" {
+			row.EndReset = paths.EndResetOf(l.ID)
+		}
 		if l.Steward {
 			row.What = "steward"
+			stewards++
+		} else {
+			row.MakeSteward = paths.StewardOf(l.ID)
+		}
+		if l.ID == q.For {
+			a.For = l.Name
 		}
 		a.Rows = append(a.Rows, row)
+	}
+	if stewards > 1 {
+		a.Leave = paths.LeaveOffice
 	}
 	return a
 }
@@ -51,5 +86,5 @@ type Reset struct {
 func NewReset(page layout.Page, player, token, problem string) Reset {
 	page.Title = "A new password"
 	return Reset{page, player, token, components.Field{Name: "password", Label: "New password", Type: "password", Complete: "new-password",
-		Hint: "10 letters or more. Every device is signed out.", Problem: problem}}
+		Hint: "10 characters or more. Every device is signed out.", Problem: problem}}
 }

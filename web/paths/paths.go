@@ -22,6 +22,8 @@ const (
 	Courses     = "/courses"
 	NewCourse   = "/courses/new"
 	Accounts    = "/accounts"
+	EndInvite   = "/accounts/invitations/remove"
+	LeaveOffice = "/accounts/leave"
 	Reset       = "/reset"
 	Account     = "/account"
 	Password    = "/account/password"
@@ -94,6 +96,12 @@ func Shot(hole, shot int) string {
 
 // ResetOf is where the steward makes a link for a player's new password.
 func ResetOf(id golf.PlayerID) string { return Accounts + "/" + number(int64(id)) + "/reset" }
+
+// EndResetOf is where the steward takes such a link back.
+func EndResetOf(id golf.PlayerID) string { return ResetOf(id) + "/remove" }
+
+// StewardOf is where the steward makes another account a steward.
+func StewardOf(id golf.PlayerID) string { return Accounts + "/" + number(int64(id)) + "/steward" }
 
 // ResetLink is where a player sets a new password by a token.
 func ResetLink(id golf.PlayerID, token string) string {
