@@ -107,9 +107,7 @@ func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHas
 			pgx.StrictNamedArgs{"who": who, "hash": passwordHash}); err != nil {
 			return err
 		}
-		_, err := change(ctx, tx.q, `delete from sessions where player_id = @who and token_hash <> coalesce(@keep, ''::bytea)`,
-			pgx.StrictNamedArgs{"who": who, "keep": keep})
-		return err
+		return tx.EndOtherSessions(ctx, who, keep)
 	})
 }
 

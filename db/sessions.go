@@ -69,6 +69,13 @@ func (s *Store) EndSession(ctx context.Context, who golf.PlayerID, tokenHash []b
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
 }
 
+// EndOtherSessions signs every device of the player out but that of a token.
+func (s *Store) EndOtherSessions(ctx context.Context, who golf.PlayerID, keep []byte) error {
+	_, err := change(ctx, s.q, `delete from sessions where player_id = @who and token_hash <> coalesce(@keep, ''::bytea)`,
+		pgx.StrictNamedArgs{"who": who, "keep": keep})
+	return err
+}
+
 // NoteFailure remembers a failed sign-in for an address, given as a hash, and
 // forgets old ones.
 func (s *Store) NoteFailure(ctx context.Context, emailHash []byte) error {

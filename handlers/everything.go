@@ -148,7 +148,7 @@ func (s *server) importEverything(w http.ResponseWriter, r *http.Request, data [
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Rounds)
+	return saved(w, r, paths.Rounds, "all")
 }
 
 func (c settingsFile) check() error {

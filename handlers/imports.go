@@ -91,7 +91,7 @@ func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.Import(r.Context(), p.ID, kept, r.FormValue("there") == "replace"); err != nil {
 		return err
 	}
-	return then(w, r, paths.Rounds)
+	return saved(w, r, paths.Rounds, "imported")
 }
 
 // imported is a round of a file as it is kept: played for the player's target,

@@ -74,5 +74,5 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.UseReset(r.Context(), golf.PlayerID(n), hashed(token), hash); err != nil {
 		return err
 	}
-	return then(w, r, paths.Front)
+	return saved(w, r, paths.Front, "reset")
 }
