@@ -3,12 +3,15 @@ package browser
 import (
 	"context"
 	"fmt"
+	"html"
+	"io"
 	"net/http"
 	"net/http/cookiejar"
 	"net/url"
 	"regexp"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/chromedp/chromedp"
 )
@@ -22,7 +25,7 @@ var (
 // awkwardRound is legal and hard to show: a tee shot twice out of bounds and on
 // into penalty areas, a hole of 12 strokes, one picked up, two known by score.
 var awkwardRound = []string{
-	"xx f205w r180u2 v150+3 r80 g40 12 3", "f330 b300 b290 r280 v270 v260 f120 b20 b18 g60 12 4", "f195x b20s4 g30 3-",
+	"xx f205w b180u2 v150+3 r80 g40 12 3", "f330 b300 b290 r280 v270 v260 f120 b20 b18 g60 12 4", "f195x b20s4 g30 3-",
 	"=15", "r165 g24 3", "=7", "f1.5 g60 30 10 2", "t385/driver-of-my-grandfather r150/7-iron-of-my-grandfather g20 2", "f230 f90 g10",
 }
 
@@ -60,36 +63,102 @@ func (p person) send(path string, fields ...string) string {
 	return got.Header.Get("Location")
 }
 
-var inviteLink = regexp.MustCompile(`/coaching/accept\?player=(\d+)&(?:amp;)?token=(\w+)`)
+// body posts a form, or gets a page when there is none, and returns the page.
+func (p person) body(path string, form url.Values) string {
+	p.t.Helper()
+	var got *http.Response
+	var err error
+	if form == nil {
+		got, err = p.Get(app.URL + path)
+	} else {
+		got, err = p.PostForm(app.URL+path, form)
+	}
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	defer got.Body.Close()
+	text, err := io.ReadAll(got.Body)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	return html.UnescapeString(string(text))
+}
+
+// part is what a pattern holds of a text.
+func (p person) part(pattern, text string) string {
+	p.t.Helper()
+	m := regexp.MustCompile(pattern).FindStringSubmatch(text)
+	if m == nil {
+		p.t.Fatalf("no %s in %s", pattern, text)
+	}
+	return m[1]
+}
 
 // awkward makes a pupil in metres and a coach, with rounds, notes and practice
-// that are hard to show, and returns the pupil's number and the path of a round.
-func awkward(t *testing.T) (pupil, coach person, number, round string) {
+// that are hard to show, and returns the pupil's pages and the path of a round.
+func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	t.Helper()
 	pupil, coach = somebody(t, "awkward"), somebody(t, "coach")
 	pupil.send("/welcome", "target", "79", "far", "yd", "green", "ft")
 	coach.send("/welcome", "skip", "yes")
-	course := strings.Split(strings.TrimPrefix(pupil.send("/courses/new", "name", longName, "tee", longName, "holes", "9", "rating", "36.5", "slope", "155", "paste", awkwardCard, "anyway", "length-2:598"), "/courses/"), "?")[0]
-	at := ""
+	at := pupil.send("/courses/new", "name", longName, "tee", longName, "holes", "9", "rating", "36.5", "slope", "155", "paste", awkwardCard)
+	course := pupil.part(`^/courses/(\d+)`, at)
 	for range 2 {
-		at = pupil.send("/rounds/new", "course", course, "date", "2026-10-02", "note", longName+" "+longName)
+		at := pupil.send("/rounds/new", "course", course, "date", "2026-10-02", "note", longName+" "+longName)
 		round = at[:strings.Index(at, "/holes/")]
 		for i, line := range awkwardRound {
-			pupil.send(fmt.Sprintf("%s/holes/%d", round, i+1), "line", line, "version", "0", "press", "save", "anyway", "yes")
+			pupil.send(fmt.Sprintf("%s/holes/%d", round, i+1), "line", line, "version", "0", "press", "anyway", "asked", line)
 		}
 	}
 	pupil.send("/rounds/new", "course", course, "date", "2026-10-03")
 	pupil.send("/account", "name", longName, "target", "79", "boundary", "50", "far", "m", "green", "m", "clubs", strings.Repeat("driver-of-my-grandfather ", 6))
-	got, err := pupil.post(app, "/coaching/invite", nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	_ = got
-	return pupil, coach, number, round
+	pages = "/players/" + pupil.part(`/players/(\d+)/`, pupil.body("/coaching", nil))
+	number := strings.TrimPrefix(pages, "/players/")
+	token := pupil.part(`token=(\w+)`, pupil.body("/coaching/invite", url.Values{}))
+	coach.send("/coaching/accept", "player", number, "token", token)
+	pupil.send("/coaching/confirm", "coach", pupil.part(`name="coach" value="(\d+)"`, pupil.body("/coaching", nil)))
+	seen := strings.TrimPrefix(round, "/rounds/")
+	coach.send(pages+"/notes", "round", seen, "on", "1.2", "body", "See "+longLink+"\n- "+longName)
+	coach.send(pages+"/notes", "round", seen, "private", "yes", "body", longLink)
+	coach.send(pages+"/notes", "day", "2026-10-01", "body", longLink)
+	pupil.send(pages+"/notes", "round", seen, "on", "2", "body", longLink)
+	coach.send(pages+"/assignments", "what", longName, "amount", longLink[:190], "pass_mark", longName, "due", "2026-09-01")
+	task := coach.part(`/assignments/(\d+)/`, coach.body(pages+"/lessons", nil))
+	pupil.send(pages+"/assignments/"+task+"/results", "day", "2026-08-01", "result", longLink[:190])
+	coach.send(pages+"/target", "target", "82.5")
+	pupil.send("/marks", "day", "2026-10-02", "what", longName)
+	return pupil, coach, pages, round
 }
 
 // signedIn opens a browser as somebody who has signed in without one.
 func (p person) signedIn(ctx context.Context) {
 	p.t.Helper()
 	do(p.t, ctx, chromedp.Navigate(app.URL+"/"), chromedp.SendKeys("#email", p.name+"@example.org"), chromedp.SendKeys("#password", "a long password"), Press("section.in button"), chromedp.WaitReady(".who"))
+}
+
+// No page is wider than the screen with a legal round, names and notes that are
+// hard to show.
+func TestAwkwardPagesFit(t *testing.T) {
+	pupil, coach, pages, round := awkward(t)
+	ctx := tab(t, 360, true)
+	fit := func(paths ...string) {
+		for _, path := range paths {
+			began := time.Now()
+			do(t, ctx, chromedp.Navigate(app.URL+path))
+			evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
+			for _, width := range []int64{320, 360, 640, 1280} {
+				fits(t, ctx, path, width)
+			}
+			t.Log(path, time.Since(began))
+		}
+	}
+	pupil.signedIn(ctx)
+	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report",
+		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach")
+	coach.signedIn(ctx)
+	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", "/coaching/looks")
+	if err := SignInAs(ctx, app, Steward); err != nil {
+		t.Fatal(err)
+	}
+	fit("/accounts", "/account")
 }
