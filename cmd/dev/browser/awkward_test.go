@@ -11,8 +11,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
-	"time"
 
+	"github.com/chromedp/cdproto/network"
 	"github.com/chromedp/chromedp"
 )
 
@@ -130,10 +130,21 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	return pupil, coach, pages, round
 }
 
-// signedIn opens a browser as somebody who has signed in without one.
+// signedIn makes a browser that of somebody who has signed in without one.
 func (p person) signedIn(ctx context.Context) {
 	p.t.Helper()
-	do(p.t, ctx, chromedp.Navigate(app.URL+"/"), chromedp.SendKeys("#email", p.name+"@example.org"), chromedp.SendKeys("#password", "a long password"), Press("section.in button"), chromedp.WaitReady(".who"))
+	at, err := url.Parse(app.URL)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	var cookies []*network.CookieParam
+	for _, c := range p.Jar.Cookies(at) {
+		cookies = append(cookies, &network.CookieParam{Name: c.Name, Value: c.Value, URL: app.URL, HTTPOnly: true})
+	}
+	do(p.t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, network.SetCookies, network.SetCookiesParams{Cookies: cookies})
+		return err
+	}))
 }
 
 // No page is wider than the screen with a legal round, names and notes that are
@@ -143,13 +154,11 @@ func TestAwkwardPagesFit(t *testing.T) {
 	ctx := tab(t, 360, true)
 	fit := func(paths ...string) {
 		for _, path := range paths {
-			began := time.Now()
 			do(t, ctx, chromedp.Navigate(app.URL+path))
 			evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
 			for _, width := range []int64{320, 360, 640, 1280} {
 				fits(t, ctx, path, width)
 			}
-			t.Log(path, time.Since(began))
 		}
 	}
 	pupil.signedIn(ctx)
@@ -161,4 +170,29 @@ func TestAwkwardPagesFit(t *testing.T) {
 		t.Fatal(err)
 	}
 	fit("/accounts", "/account")
+}
+
+// On the phone the first round stands on the first screen, with its score first
+// and a line that a thumb can hit; a form that comes back deep in a page is in
+// sight.
+func TestTheFirstScreenOfThePhone(t *testing.T) {
+	ctx := tab(t, 360, false)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, Screen(360, 740, false), chromedp.Navigate(app.URL+"/rounds"))
+	row := evaluates(t, ctx, `(() => {
+		const row = document.querySelector(".rounds tbody tr"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
+		const hit = document.elementFromPoint(box.left + 8, box.bottom - 8).closest("a");
+		return [box.bottom <= innerHeight, box.height >= 44, of(".score").left < of(".day").left, of(".day").left < of(".over").left, !!hit].join();
+	})()`)
+	if row != "true,true,true,true,true" {
+		t.Errorf("in sight, high enough, score first, then the day, all of it a link: %s", row)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/lessons"))
+	evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
+	do(t, ctx, Press(`form[action$="/assignments"] button`), chromedp.WaitReady(".summary"))
+	if got := evaluates(t, ctx, `(() => { const s = document.activeElement, box = s.getBoundingClientRect(); return s.className + " " + (box.top >= 0 && box.bottom <= innerHeight); })()`); got != "flash bad summary true" {
+		t.Errorf("the page begins at %q", got)
+	}
 }
