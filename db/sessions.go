@@ -67,6 +67,13 @@ func (s *Store) EndSession(ctx context.Context, who golf.PlayerID, tokenHash []b
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
 }
 
+// EndOtherSessions signs every device of the player out but that of a token.
+func (s *Store) EndOtherSessions(ctx context.Context, who golf.PlayerID, keep []byte) error {
+	_, err := change(ctx, s.q, `delete from sessions where player_id = @who and token_hash <> coalesce(@keep, ''::bytea)`,
+		pgx.StrictNamedArgs{"who": who, "keep": keep})
+	return err
+}
+
 // NewInvitation keeps the hash of an invitation's token for some days.
 func (s *Store) NewInvitation(ctx context.Context, who golf.PlayerID, tokenHash []byte, days int) error {
 	_, err := change(ctx, s.q, `

@@ -28,14 +28,14 @@ var (
 // somebody may send comes back, or changes nothing that a later row needs.
 var access = map[string]may{
 	"GET /healthz": open, "GET /readyz": open, "GET /static/{file}": {404, 404, 404, 404},
-	"GET /worker.js": open, "GET /manifest.webmanifest": open, "GET /offline": open,
+	"GET /worker.js": open, "GET /manifest.webmanifest": open, "GET /offline": open, "GET /help": open,
 	"GET /": {303, 303, 303, 200}, "GET /join": open, "POST /join": {422, 422, 422, 422}, "POST /sign-in": {422, 422, 422, 422},
 	"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": typo,
 	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,
 	"GET /courses/{course}": private, "POST /courses/{course}": {422, 404, 404, 303}, "POST /courses/{course}/use-card": {303, 303, 303, 303},
 	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
 	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
-	"POST /account/devices": absent, "POST /account/delete": typo, "POST /account/invite": absent,
+	"POST /account/devices": absent, "POST /account/devices/others": {303, 303, 303, 303}, "POST /account/delete": typo, "POST /account/invite": absent,
 	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "POST /accounts/{player}/reset/remove": absent,
 	"POST /accounts/{player}/steward": absent, "POST /accounts/invitations/remove": absent, "POST /accounts/leave": absent,
 	"GET /reset": open, "POST /reset": {422, 422, 422, 422},

@@ -7,6 +7,7 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -34,7 +35,7 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 	}
 	_, this, _ := s.sessionOf(r)
 	for _, d := range devices {
-		f.Devices = append(f.Devices, pages.Device{Name: d.Device, Seen: d.SeenAt.Format("2 Jan 2006, 15:04 MST"),
+		f.Devices = append(f.Devices, pages.Device{Name: pages.DeviceName(d.Device), Seen: pages.DeviceSeen(d.SeenAt, time.Now()),
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
 	}
 	f.Steward, f.Invites = p.Steward, p.Steward && s.options.SignUp == SignUpInvitation
@@ -124,6 +125,15 @@ func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return saved(w, r, paths.Account, "device")
+}
+
+// endOtherDevices signs every device out but this one.
+func (s *server) endOtherDevices(w http.ResponseWriter, r *http.Request) error {
+	_, keep, _ := s.sessionOf(r)
+	if err := s.store.EndOtherSessions(r.Context(), me(r).ID, keep); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Account, "devices")
 }
 
 func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {

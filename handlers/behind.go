@@ -19,8 +19,8 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	at, _, problem := readComparison(r, whose)
-	if problem != "" {
+	at, _, problems := readComparison(r, whose)
+	if len(problems) > 0 {
 		return golf.ErrNotFound
 	}
 	q, err := s.compared(r, player, at)
@@ -45,8 +45,8 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	at, _, problem := readComparison(r, whose)
-	if problem != "" {
+	at, _, problems := readComparison(r, whose)
+	if len(problems) > 0 {
 		return golf.ErrNotFound
 	}
 	q, err := s.compared(r, player, at)

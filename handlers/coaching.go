@@ -55,7 +55,7 @@ func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error 
 	if err := s.store.RevokeCoachInvitations(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	return then(w, r, paths.Coaching)
+	return saved(w, r, paths.Coaching, "links")
 }
 
 // coachLink shows what a link asks, and changes nothing.
@@ -71,21 +71,21 @@ func (s *server) acceptCoaching(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.AcceptCoaching(r.Context(), me(r).ID, formID(r, "player"), hashed(r.FormValue("token"))); err != nil {
 		return err
 	}
-	return then(w, r, paths.Coaching)
+	return saved(w, r, paths.Coaching, "coach")
 }
 
 func (s *server) confirmCoach(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ConfirmCoach(r.Context(), me(r).ID, formID(r, "coach")); err != nil {
 		return err
 	}
-	return then(w, r, paths.Coaching)
+	return saved(w, r, paths.Coaching, "let-in")
 }
 
 func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.EndCoaching(r.Context(), me(r).ID, formID(r, "player"), formID(r, "coach")); err != nil {
 		return err
 	}
-	return then(w, r, paths.Coaching)
+	return saved(w, r, paths.Coaching, "ended")
 }
 
 // formID reads the number of a player or a round of a form; one that is none is

@@ -31,6 +31,10 @@ func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, e
 	return show(w, r, status, pages.NewFront(page, email, problem, door).View())
 }
 
+func (s *server) help(w http.ResponseWriter, r *http.Request) error {
+	return show(w, r, http.StatusOK, pages.NewHelp(shell(r)).View())
+}
+
 // door is who may make an account now.
 func (s *server) door(r *http.Request) (pages.Door, error) {
 	any, err := s.store.AnyPlayer(r.Context())

@@ -4,7 +4,6 @@ import (
 	"net/http"
 	"strings"
 
-	"strokeledger/analysis/golf"
 	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
@@ -14,20 +13,25 @@ const markMost = 80
 
 // mark marks a day of the player's own, to compare before and after.
 func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
-	day, err := golf.ParseDate(r.FormValue("day"))
-	what := strings.TrimSpace(r.FormValue("what"))
-	if err != nil || what == "" || !sayable(what, markMost) {
+	problems := map[string]string{}
+	typed := [2]string{r.FormValue("day"), strings.TrimSpace(r.FormValue("what"))}
+	day := dayOf(map[string]string{pages.FieldDay: typed[0]}, pages.FieldDay, problems)
+	what := typed[1]
+	if what == "" || !sayable(what, markMost) {
+		problems[pages.FieldWhat] = "Needed: what happened, in at most 80 letters."
+	}
+	if len(problems) > 0 {
 		q, err := s.compared(r, me(r), paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}})
 		if err != nil {
 			return err
 		}
-		q.Problem = "The day was not marked. Needed: a day, and what happened in at most 80 letters."
+		q.Problems, q.Marking = problems, typed
 		return show(w, r, http.StatusUnprocessableEntity, pages.NewMonths(shell(r), q).View())
 	}
 	if _, err := s.store.NewMark(r.Context(), me(r).ID, day, what); err != nil {
 		return err
 	}
-	return then(w, r, paths.MyMonths)
+	return saved(w, r, paths.Comparison{Whose: mine(r)}.Months(), "mark")
 }
 
 func (s *server) removeMark(w http.ResponseWriter, r *http.Request) error {
@@ -38,5 +42,5 @@ func (s *server) removeMark(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveMark(r.Context(), me(r).ID, n); err != nil {
 		return err
 	}
-	return then(w, r, paths.MyMonths)
+	return saved(w, r, paths.Comparison{Whose: mine(r)}.Months(), "unmarked")
 }

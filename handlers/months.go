@@ -31,8 +31,8 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	at, changed, problem := readComparison(r, whose)
-	if changed && problem == "" {
+	at, changed, problems := readComparison(r, whose)
+	if changed && len(problems) == 0 {
 		return then(w, r, at.Months())
 	}
 	q, err := s.compared(r, player, at)
@@ -42,43 +42,44 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err := s.looked(r, whose, db.LookMonths, 0); err != nil {
 		return err
 	}
-	q.Problem = problem
+	q.Problems = problems
 	status := http.StatusOK
-	if problem != "" {
+	if len(problems) > 0 {
 		status = http.StatusUnprocessableEntity
 	}
 	return show(w, r, status, pages.NewMonths(shell(r), q).View())
 }
 
 // readComparison reads the choice of an address. changed says that it came from
-// a form and has a plainer address; problem says what is not allowed.
-func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, changed bool, problem string) {
+// a form and has a plainer address; problems say what is not allowed.
+func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, changed bool, problems map[string]string) {
+	problems = map[string]string{}
 	q := r.URL.Query()
 	at = paths.Comparison{Whose: whose, Course: q.Get("course")}
-	at.Versus, changed, problem = readVersus(q.Get("versus"), q.Get("level"))
+	at.Versus, changed = readVersus(q.Get("versus"), q.Get("level"), problems)
 	for _, text := range q["without"] {
 		if n, err := strconv.ParseInt(text, 10, 64); err == nil && !slices.Contains(at.Without, golf.RoundID(n)) {
 			at.Without = append(at.Without, golf.RoundID(n))
 		}
 		if len(at.Without) > withoutMost {
 			at.Without = at.Without[:withoutMost]
-			problem = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", withoutMost)
+			problems[pages.FieldSpans] = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", withoutMost)
 			break
 		}
 	}
 	for _, text := range slices.Concat(q["span"], pairs(q["from"], q["to"])) {
 		span, err := compare.ParseSpan(text)
 		if err != nil {
-			problem = capitalized(err.Error()) + "."
+			problems[pages.FieldSpans] = capitalized(err.Error()) + "."
 			continue
 		}
 		at.Spans = append(at.Spans, span.String())
 	}
 	if n := len(at.Spans); n == 1 || n > compare.MaxSpans {
-		problem = fmt.Sprintf("%d spans were chosen; allowed: %d to %d.", n, compare.MinSpans, compare.MaxSpans)
+		problems[pages.FieldSpans] = fmt.Sprintf("%d spans were chosen; allowed: %d to %d.", n, compare.MinSpans, compare.MaxSpans)
 		at.Spans = nil
 	}
-	return at, changed || len(q["from"]) > 0, problem
+	return at, changed || len(q["from"]) > 0, problems
 }
 
 // pairs writes the days of a form as spans; a row left empty is none.
@@ -93,21 +94,20 @@ func pairs(from, to []string) []string {
 }
 
 // readVersus reads whom to compare with, as a form or an address tells it.
-func readVersus(versus, level string) (plain string, changed bool, problem string) {
+func readVersus(versus, level string, problems map[string]string) (plain string, changed bool) {
 	switch versus {
 	case "", "tour":
-		return versus, false, ""
+		return versus, false
 	case "target":
-		return "", true, ""
+		return "", true
 	case "level":
 		versus, changed = level, true
 	}
-	problems := map[string]string{}
-	x := between(versus, expect.MinLevel, expect.MaxLevel, "level", problems)
-	if len(problems) > 0 {
-		return "", changed, "Level. " + problems["level"]
+	x := between(versus, expect.MinLevel, expect.MaxLevel, pages.FieldLevel, problems)
+	if problems[pages.FieldLevel] != "" {
+		return "", changed
 	}
-	return number(x), changed, ""
+	return number(x), changed
 }
 
 func capitalized(s string) string {

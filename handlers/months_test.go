@@ -143,7 +143,7 @@ func TestMarkedDays(t *testing.T) {
 	if a := v.get("/players/1/months"); !strings.Contains(a.body, "before and after a new driver") {
 		t.Error("the marked day is not offered")
 	}
-	if a := v.post("/marks", "day", "June", "what", "a new driver"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The day was not marked") {
+	if a := v.post("/marks", "day", "June", "what", "a new driver"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The day is not marked.") {
 		t.Errorf("%d", a.status)
 	}
 	if a := other.post("/marks/1/remove"); a.status != http.StatusNotFound {

@@ -127,7 +127,11 @@ func (s *server) keepNote(w http.ResponseWriter, r *http.Request, whose paths.Wh
 		return err
 	}
 	n.ID = id
-	return then(w, r, noteAt(whose, n))
+	what := "written"
+	if n.Kind == db.KindQuestion {
+		what = "asked"
+	}
+	return saved(w, r, noteAt(whose, n), what)
 }
 
 // noteAt is where a note is read.
@@ -211,7 +215,7 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, body); err != nil {
 		return err
 	}
-	return then(w, r, noteAt(whose, n))
+	return saved(w, r, noteAt(whose, n), "answered")
 }
 
 func (s *server) removeReply(w http.ResponseWriter, r *http.Request) error {

@@ -34,6 +34,7 @@ func (s *server) routes() http.Handler {
 	r.Group(func(r chi.Router) {
 		r.Use(s.withPlayer)
 		r.Get(paths.Front, s.page(s.front))
+		r.Get(paths.Help, s.page(s.help))
 		r.Get(paths.Join, s.page(s.joinForm))
 		r.Get(paths.Reset, s.page(s.resetForm))
 		r.Group(func(r chi.Router) {
@@ -57,6 +58,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Account, s.page(s.saveSettings))
 	r.Post(paths.Password, s.page(s.savePassword))
 	r.Post(paths.Devices, s.page(s.endDevice))
+	r.Post(paths.OtherDevices, s.page(s.endOtherDevices))
 	r.Post(paths.Delete, s.page(s.deleteAccount))
 	r.Group(s.stewardsPages)
 	r.Get(paths.Courses, s.page(s.courses))

@@ -70,6 +70,10 @@ func (s *server) cookie(name, value string, age int) *http.Cookie {
 	return &http.Cookie{Name: s.named(name), Value: value, Path: "/", MaxAge: age, HttpOnly: true, Secure: s.options.Secure, SameSite: http.SameSiteLaxMode}
 }
 
+// deviceMost is how many bytes of what a browser calls itself are kept: the
+// last word may be the one that tells it from others.
+const deviceMost = 250
+
 // device describes the browser that signs in, short enough for a list.
 func device(r *http.Request) string {
 	agent := strings.ToValidUTF8(strings.Map(func(c rune) rune {
@@ -78,8 +82,8 @@ func device(r *http.Request) string {
 		}
 		return c
 	}, r.UserAgent()), "")
-	if len(agent) > 120 {
-		agent = strings.ToValidUTF8(agent[:120], "")
+	if len(agent) > deviceMost {
+		agent = strings.ToValidUTF8(agent[:deviceMost], "")
 	}
 	if agent == "" {
 		return "a device without a name"

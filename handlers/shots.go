@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"fmt"
 	"net/http"
 	"strconv"
 	"strings"
@@ -23,7 +24,7 @@ func (s *server) shots(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), "").View())
+	return show(w, r, http.StatusOK, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), nil).View())
 }
 
 // saveShots keeps what was said of the shots of a hole.
@@ -35,8 +36,8 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 	if err := r.ParseForm(); err != nil {
 		return err
 	}
-	if problem := say(&h, r.Form["club"], r.Form["miss"], r.Form["word"]); problem != "" {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problem).View())
+	if problems := say(&h, r.Form["club"], r.Form["miss"], r.Form["word"]); len(problems) > 0 {
+		return show(w, r, http.StatusUnprocessableEntity, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problems).View())
 	}
 	if version, err := strconv.Atoi(r.FormValue("version")); err == nil {
 		h.Version = version
@@ -45,29 +46,31 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h); err != nil {
 		return err
 	}
-	return then(w, r, paths.Round(kept.ID))
+	return saved(w, r, paths.Round(kept.ID)+fmt.Sprintf("#h%d", h.Number), "shots")
 }
 
-// say puts what was said into the shots, and returns what is not allowed.
-func say(h *db.Hole, clubs, misses, words []string) (problem string) {
+// say puts what was said into the shots, and returns what is not allowed by the
+// id of its field.
+func say(h *db.Hole, clubs, misses, words []string) map[string]string {
+	problems := map[string]string{}
 	n := len(h.Played())
 	if n == 0 || len(clubs) != n || len(misses) != n || len(words) != n {
-		return "The hole has other shots than these. Load the page again."
+		return map[string]string{pages.ShotField("club", 1): "The hole has other shots by now than the page had. Look at them, and say it again."}
 	}
 	for i := range n {
 		shot := &h.Shots[i]
 		club, word := strings.TrimSpace(clubs[i]), strings.TrimSpace(words[i])
 		miss, err := golf.ParseMiss(misses[i])
 		if shot.Miss = miss; err != nil {
-			problem = "Shot " + strconv.Itoa(i+1) + ": " + err.Error() + "."
+			problems[pages.ShotField("miss", i+1)] = capitalized(err.Error()) + "."
 		}
 		if !sayable(club, clubMost) || strings.ContainsAny(club, " /") {
-			problem = "Shot " + strconv.Itoa(i+1) + ": a club is at most 40 letters, without a space or a slash."
+			problems[pages.ShotField("club", i+1)] = "Allowed: at most 40 letters, without a space or a slash."
 		}
 		if !sayable(word, wordMost) {
-			problem = "Shot " + strconv.Itoa(i+1) + ": a word is at most 200 letters in one line."
+			problems[pages.ShotField("word", i+1)] = "Allowed: at most 200 letters, in one line."
 		}
 		shot.Club, shot.Word = club, word
 	}
-	return problem
+	return problems
 }

@@ -147,5 +147,5 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	if err := s.rememberDevice(w, r, p.ID); err != nil {
 		return err
 	}
-	return then(w, r, paths.Front)
+	return saved(w, r, paths.Front, "reset")
 }

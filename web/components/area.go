@@ -8,7 +8,12 @@ type Area struct {
 	Problem                string // what was wrong, empty when nothing
 }
 
-// described names what describes the input.
-func (a Area) described() string {
-	return Field{Name: a.Name, ID: a.ID, Hint: a.Hint, Problem: a.Problem}.described()
+// Field is the input as a line of a summary needs it.
+func (a Area) Field() Field {
+	return Field{Name: a.Name, ID: a.ID, Label: a.Label, Hint: a.Hint, Problem: a.Problem}
+}
+
+// Described names what describes the input.
+func (a Area) Described() string {
+	return a.Field().Described()
 }

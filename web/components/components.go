@@ -14,6 +14,7 @@ type Field struct {
 	Problem  string // what was wrong, empty when nothing
 	Complete string // autocomplete
 	Mode     string // inputmode
+	List     string // id of a list of what may be meant
 }
 
 // kind is the input's type.
@@ -24,21 +25,21 @@ func (f Field) kind() string {
 	return f.Type
 }
 
-// id tells the input from others on the page.
-func (f Field) id() string {
+// Key tells the input from others on the page.
+func (f Field) Key() string {
 	if f.ID == "" {
 		return f.Name
 	}
 	return f.ID
 }
 
-// described lists the ids of what describes the input.
-func (f Field) described() string {
+// Described lists the ids of what describes the input.
+func (f Field) Described() string {
 	switch {
 	case f.Problem != "":
-		return f.id() + "-wrong"
+		return f.Key() + "-wrong"
 	case f.Hint != "":
-		return f.id() + "-hint"
+		return f.Key() + "-hint"
 	default:
 		return ""
 	}

@@ -270,20 +270,20 @@ func Shell(p Page) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, "\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, "\"><bdi>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var15 string
 			templ_7745c5c3_Var15, templ_7745c5c3_Err = templ.JoinStringErrs(p.Player)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 49, Col: 67}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 49, Col: 72}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var15))
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "</a></p>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "</bdi></a></p>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -402,7 +402,20 @@ func Shell(p Page) templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 38, "<p>Strokeledger, run by your club or yourself. Your rounds stay on this machine.</p></footer></body></html>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 38, "<p>Strokeledger, run by your club or yourself. Your rounds stay on this machine. <a href=\"")
+		if templ_7745c5c3_Err != nil {
+			return templ_7745c5c3_Err
+		}
+		var templ_7745c5c3_Var22 string
+		templ_7745c5c3_Var22, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Help)).ResolveURL(ctx)
+		if templ_7745c5c3_Err != nil {
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 74, Col: 116}
+		}
+		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var22)
+		if templ_7745c5c3_Err != nil {
+			return templ_7745c5c3_Err
+		}
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 39, "\">How to read this</a></p></footer></body></html>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -427,74 +440,74 @@ func entry(p Page, to, name string) templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 39, "<li>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 40, "<li>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
 		if p.Here == to {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 40, "<a href=\"")
-			if templ_7745c5c3_Err != nil {
-				return templ_7745c5c3_Err
-			}
-			var templ_7745c5c3_Var23 string
-			templ_7745c5c3_Var23, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(to)).ResolveURL(ctx)
-			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 83, Col: 26}
-			}
-			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var23)
-			if templ_7745c5c3_Err != nil {
-				return templ_7745c5c3_Err
-			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 41, "\" aria-current=\"page\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 41, "<a href=\"")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var24 string
-			templ_7745c5c3_Var24, templ_7745c5c3_Err = templ.JoinStringErrs(name)
+			templ_7745c5c3_Var24, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(to)).ResolveURL(ctx)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 83, Col: 55}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 83, Col: 26}
 			}
-			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var24))
-			if templ_7745c5c3_Err != nil {
-				return templ_7745c5c3_Err
-			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 42, "</a>")
+			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var24)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-		} else {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 43, "<a href=\"")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 42, "\" aria-current=\"page\">")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var25 string
-			templ_7745c5c3_Var25, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(to)).ResolveURL(ctx)
+			templ_7745c5c3_Var25, templ_7745c5c3_Err = templ.JoinStringErrs(name)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 85, Col: 26}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 83, Col: 55}
 			}
-			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var25)
+			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var25))
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 44, "\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 43, "</a>")
+			if templ_7745c5c3_Err != nil {
+				return templ_7745c5c3_Err
+			}
+		} else {
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 44, "<a href=\"")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var26 string
-			templ_7745c5c3_Var26, templ_7745c5c3_Err = templ.JoinStringErrs(name)
+			templ_7745c5c3_Var26, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(to)).ResolveURL(ctx)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 85, Col: 35}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 85, Col: 26}
 			}
-			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var26))
+			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var26)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 45, "</a>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 45, "\">")
+			if templ_7745c5c3_Err != nil {
+				return templ_7745c5c3_Err
+			}
+			var templ_7745c5c3_Var27 string
+			templ_7745c5c3_Var27, templ_7745c5c3_Err = templ.JoinStringErrs(name)
+			if templ_7745c5c3_Err != nil {
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 85, Col: 35}
+			}
+			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var27))
+			if templ_7745c5c3_Err != nil {
+				return templ_7745c5c3_Err
+			}
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 46, "</a>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 46, "</li>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 47, "</li>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -520,7 +533,7 @@ func symbols() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 47, "<svg class=\"defs\" aria-hidden=\"true\" focusable=\"false\"><defs><pattern id=\"hatch-l\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"pl\" d=\"M1 0V5\"></path></pattern> <pattern id=\"hatch-w\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"pw\" d=\"M1 0V5\"></path></pattern> <pattern id=\"dots-l\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"dl\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <pattern id=\"dots-w\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"dw\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <symbol id=\"l-tee\" viewBox=\"0 0 24 24\"><path d=\"M7 6h10M12 6v13M9.5 6l2.5 5 2.5-5\"></path></symbol> <symbol id=\"l-fairway\" viewBox=\"0 0 24 24\"><circle cx=\"12\" cy=\"12.500\" r=\"3\"></circle><path d=\"M2 19h20M4 19v-2.500M8 19v-2.500M12 19v-2M16 19v-2.500M20 19v-2.500\"></path></symbol> <symbol id=\"l-rough\" viewBox=\"0 0 24 24\"><path d=\"M4 19c0-4-1-6-2-8M8 19c0-6 1-9 3-12M13 19c0-4 0-6-1-8M17 19c0-6 1-9 3-11M21 19c0-2 0-4 1-6M2 19h20\"></path></symbol> <symbol id=\"l-bunker\" viewBox=\"0 0 24 24\"><path d=\"M4 13c-1-5 4-7 8-5 3 1 8-1 9 4 1 6-6 6-9 6-4 0-7 0-8-5z\"></path><path d=\"M8 13h.1M12 15h.1M16 13h.1M12 11.500h.1\"></path></symbol> <symbol id=\"l-recovery\" viewBox=\"0 0 24 24\"><path d=\"M12 21v-8M12 16l-3-2M12 15l3-2\"></path><path d=\"M12 3c2 0 3 1 3.500 2.500C18 6 19 8 18 10c0 2-2 3.500-4 3h-4c-2 .5-4-1-4-3-1-2 0-4 2.500-4.500C9 4 10 3 12 3z\"></path></symbol> <symbol id=\"l-green\" viewBox=\"0 0 24 24\"><path d=\"M11 17V3l7 3-7 3\"></path><path d=\"M17 14c3 .6 5 1.600 5 3 0 2.200-4.500 4-10 4s-10-1.800-10-4c0-1.500 2-2.600 5.500-3.200\"></path></symbol></defs></svg>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 48, "<svg class=\"defs\" aria-hidden=\"true\" focusable=\"false\"><defs><pattern id=\"hatch-l\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"pl\" d=\"M1 0V5\"></path></pattern> <pattern id=\"hatch-w\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"pw\" d=\"M1 0V5\"></path></pattern> <pattern id=\"dots-l\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"dl\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <pattern id=\"dots-w\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"dw\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <symbol id=\"l-tee\" viewBox=\"0 0 24 24\"><path d=\"M7 6h10M12 6v13M9.5 6l2.5 5 2.5-5\"></path></symbol> <symbol id=\"l-fairway\" viewBox=\"0 0 24 24\"><circle cx=\"12\" cy=\"12.500\" r=\"3\"></circle><path d=\"M2 19h20M4 19v-2.500M8 19v-2.500M12 19v-2M16 19v-2.500M20 19v-2.500\"></path></symbol> <symbol id=\"l-rough\" viewBox=\"0 0 24 24\"><path d=\"M4 19c0-4-1-6-2-8M8 19c0-6 1-9 3-12M13 19c0-4 0-6-1-8M17 19c0-6 1-9 3-11M21 19c0-2 0-4 1-6M2 19h20\"></path></symbol> <symbol id=\"l-bunker\" viewBox=\"0 0 24 24\"><path d=\"M4 13c-1-5 4-7 8-5 3 1 8-1 9 4 1 6-6 6-9 6-4 0-7 0-8-5z\"></path><path d=\"M8 13h.1M12 15h.1M16 13h.1M12 11.500h.1\"></path></symbol> <symbol id=\"l-recovery\" viewBox=\"0 0 24 24\"><path d=\"M12 21v-8M12 16l-3-2M12 15l3-2\"></path><path d=\"M12 3c2 0 3 1 3.500 2.500C18 6 19 8 18 10c0 2-2 3.500-4 3h-4c-2 .5-4-1-4-3-1-2 0-4 2.500-4.500C9 4 10 3 12 3z\"></path></symbol> <symbol id=\"l-green\" viewBox=\"0 0 24 24\"><path d=\"M11 17V3l7 3-7 3\"></path><path d=\"M17 14c3 .6 5 1.600 5 3 0 2.200-4.500 4-10 4s-10-1.800-10-4c0-1.500 2-2.600 5.500-3.200\"></path></symbol></defs></svg>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

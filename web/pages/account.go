@@ -15,11 +15,15 @@ type Account struct {
 	Passwords []components.Field
 	Devices   []Device
 	Delete    components.Field
+	Wrong     AccountWrong
 	Steward   bool
 	Accounts  string // address of the steward's list
 	Invites   bool   // the steward may invite
 	Invited   string // an invitation that was just made
 }
+
+// AccountWrong is what was wrong with each form of the page.
+type AccountWrong struct{ Settings, Password, Delete components.Summary }
 
 // Choice is one of a few.
 type Choice struct {
@@ -45,7 +49,7 @@ type AccountForm struct {
 // NewAccount makes the page.
 func NewAccount(page layout.Page, f AccountForm) Account {
 	page.Title, page.Here = "Account", paths.Account
-	return Account{Page: page, Devices: f.Devices, Steward: f.Steward, Accounts: paths.Accounts, Invites: f.Invites, Invited: f.Invited,
+	a := Account{Page: page, Devices: f.Devices, Steward: f.Steward, Accounts: paths.Accounts, Invites: f.Invites, Invited: f.Invited,
 		Settings: []components.Field{
 			{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
 			{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was played for.", Problem: f.Problems["target"]},
@@ -60,4 +64,10 @@ func NewAccount(page layout.Page, f AccountForm) Account {
 		},
 		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: f.Problems["confirm"]},
 	}
+	a.Wrong.Settings = components.Summed(a.Settings...)
+	a.Far.sum(&a.Wrong.Settings)
+	a.Green.sum(&a.Wrong.Settings)
+	a.Wrong.Password = components.Summed(a.Passwords...).Saying("The password is not changed.")
+	a.Wrong.Delete = components.Summed(a.Delete).Saying("The account is not deleted.")
+	return a
 }

@@ -33,6 +33,7 @@ type AssignForm struct {
 	At     string
 	Fields []components.Field
 	Open   bool
+	Wrong  components.Summary
 }
 
 // AssignmentCard is something to practise, with what came of it.
@@ -60,6 +61,7 @@ type RecordForm struct {
 	Result components.Field
 	Passed string // id of the box
 	Open   bool
+	Wrong  components.Summary
 }
 
 func assignmentCard(a Assignment, q AskedLessons) AssignmentCard {
@@ -113,4 +115,5 @@ func (c *AssignmentCard) record(a Assignment, q AskedLessons) {
 	c.Record = &RecordForm{At: q.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: len(problems) > 0,
 		Day:    components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date", Value: on, Problem: problems["day"]},
 		Result: components.Field{Name: "result", ID: "result-" + c.ID, Label: "What came of it", Value: values["result"], Problem: problems["result"], Hint: "As 33 of 40."}}
+	c.Record.Wrong = components.Summed(c.Record.Day, c.Record.Result)
 }

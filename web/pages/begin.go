@@ -14,11 +14,13 @@ type NewRound struct {
 	layout.Page
 	Open    []OpenRound // begun and not entered to the end
 	Courses []Choice
-	Problem string // with the course
-	Course  string // address of making one
+	Which   components.Field // of those courses
+	Course  string           // address of making one
 	Begin   BeginFields
 	New     []components.Field // of a course that is told hole by hole
 	Fresh   BeginFields        // the same as Begin, for that
+
+	BeginWrong, FreshWrong components.Summary
 }
 
 // BeginFields are what is asked of a round on any course.
@@ -53,13 +55,28 @@ func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int
 // NewNewRound makes the page that begins a round.
 func NewNewRound(page layout.Page, f BeginForm, open []OpenRound) NewRound {
 	page.Title, page.Here = "Enter a round", paths.NewRound
-	return NewRound{Page: page, Open: open, Courses: f.Courses, Problem: f.Problems["course"], Course: paths.NewCourse,
+	n := NewRound{Page: page, Open: open, Courses: f.Courses, Which: components.Field{Name: "course", Label: "Course", Problem: f.Problems["course"]}, Course: paths.NewCourse,
 		Begin: beginFields(f, !f.New, ""), Fresh: beginFields(f, f.New, "new_"),
 		New: []components.Field{
 			{Name: "new_course", Label: "Course", Value: f.Values["new_course"], Hint: "Its par and lengths are asked for as you enter each hole.", Problem: f.Problems["new_course"]},
 			{Name: "new_tee", Label: "Tees", Value: f.Values["new_tee"], Problem: f.Problems["new_tee"]},
 			{Name: "new_holes", Label: "Holes", Value: f.Values["new_holes"], Mode: "numeric", Hint: "Of the course: 1 to 18.", Problem: f.Problems["new_holes"]},
 		}}
+	n.BeginWrong, n.FreshWrong = components.Summed(n.Which), components.Summed(n.New...)
+	n.Begin.sum(&n.BeginWrong)
+	n.Fresh.sum(&n.FreshWrong)
+	n.BeginWrong, n.FreshWrong = n.BeginWrong.Saying(notBegun), n.FreshWrong.Saying(notBegun)
+	return n
+}
+
+const notBegun = "The round is not begun yet."
+
+// sum adds what is wrong with the fields, in their order.
+func (b BeginFields) sum(s *components.Summary) {
+	s.Add(b.Date.ID, b.Date.Label, b.Date.Problem)
+	b.Part.sum(s)
+	s.Add(b.First.ID, b.First.Label, b.First.Problem)
+	s.Add(b.Note.ID, b.Note.Label, b.Note.Problem)
 }
 
 // beginFields fills the fields of one of the two forms; problems belong to the
@@ -75,6 +92,7 @@ func beginFields(f BeginForm, sent bool, prefix string) BeginFields {
 		First: components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric", Value: f.Values["first_hole"], Problem: problems["first_hole"],
 			Hint: "Where you began; the holes follow from there. Left at 1, a back nine begins at 10."},
 		Note: components.Field{Name: "note", ID: prefix + "note", Label: "Weather and greens, in a line", Value: f.Values["note"], Hint: "May be left out.", Problem: problems["note"]},
-		Part: Choices{"part", "Holes", []Choice{{PartAll, "all", part == PartAll}, {PartFront, "front nine", part == PartFront}, {PartBack, "back nine", part == PartBack}}, problems["part"]},
+		Part: Choices{Name: "part", ID: prefix + "part", Label: "Holes", Problem: problems["part"],
+			All: []Choice{{PartAll, "all", part == PartAll}, {PartFront, "front nine", part == PartFront}, {PartBack, "back nine", part == PartBack}}},
 	}
 }

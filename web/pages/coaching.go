@@ -25,6 +25,7 @@ type Coaching struct {
 	Link    string // one that was just made
 	Unused  string // how many links can still be used, empty for none
 	From    components.Field
+	Wrong   components.Summary
 }
 
 // CoachAsk is what was asked of the form that makes a link, and what came of it.
@@ -64,6 +65,7 @@ func NewCoaching(page layout.Page, mine paths.Whose, coaches []CoachLine, roster
 	page.Foot = "A coach reads your rounds, months and practice and changes no round. You can end it at any time; the coach's next click then finds no page."
 	c := Coaching{Page: page, Heading: "Coach", Coaches: coaches, Link: ask.Link, Mine: mine.Lessons(), Looks: paths.CoachLooks, Kept: paths.CoachKept,
 		From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Value: ask.From, Problem: ask.Problem, Hint: "Leave it empty to share everything."}}
+	c.Wrong = components.Summed(c.From).Saying("No link was made.")
 	if ask.Unused > 0 {
 		c.Unused = plural(ask.Unused, "link is out and not used yet.", "links are out and not used yet.")
 	}

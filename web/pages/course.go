@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -22,7 +23,8 @@ type CoursePage struct {
 	Remove        string // address, empty for those who may not
 	Merge         string // address, empty for all but the steward
 	Others        []Choice
-	MergeWrong    string
+	Same          components.Field // the course that it is merged into
+	MergeWrong    components.Summary
 }
 
 // CourseHole is a hole of the card.
@@ -84,7 +86,10 @@ func NewCoursePage(page layout.Page, c SeenCourse, units form.Units) CoursePage 
 		p.Remove = paths.RemoveCourse(c.ID)
 	}
 	if c.Steward && len(c.Others) > 0 {
-		p.Merge, p.Others, p.MergeWrong = paths.MergeCourse(c.ID), append([]Choice{{Name: "Choose a course"}}, c.Others...), c.MergeSaid
+		p.Merge, p.Others = paths.MergeCourse(c.ID), append([]Choice{{Name: "Choose a course"}}, c.Others...)
+		p.Same = components.Field{Name: "same", Label: "This is the same course as", Problem: c.MergeSaid,
+			Hint: "The rounds on this one move there, with their cards as they are, and this one is removed."}
+		p.MergeWrong = components.Summed(p.Same).Saying("The courses are not merged.")
 	}
 	return p
 }

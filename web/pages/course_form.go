@@ -38,7 +38,7 @@ func (f CourseForm) Sound() bool {
 // CourseEditor is the form of a course.
 type CourseEditor struct {
 	Save      string
-	Summary   ProblemSummary
+	Summary   components.Summary
 	Fields    []components.Field
 	Nines     []components.Field // ratings of each nine alone
 	NinesOpen bool
@@ -51,12 +51,6 @@ type CourseEditor struct {
 	Paste     components.Area
 	PasteOpen bool
 	PasteSaid []string
-}
-
-// ProblemSummary heads a form that was not saved.
-type ProblemSummary struct {
-	Heading string // empty for none
-	Links   []Preset
 }
 
 // CardSet is up to nine holes of the form.
@@ -160,12 +154,12 @@ func (f CourseForm) said(field string) []CardSaid {
 
 // summary lists everything that keeps the course from being saved, in the order
 // of the fields, and the answers to all of it where it is questions only.
-func (f CourseForm) summary() (s ProblemSummary, answers []string) {
+func (f CourseForm) summary() (s components.Summary, answers []string) {
 	refused, asked := 0, 0
 	for _, field := range []string{"name", "tee", "rating", "slope", "front_rating", "front_slope", "back_rating", "back_slope"} {
 		if text := f.Problems[field]; text != "" {
 			refused++
-			s.Links = append(s.Links, Preset{Name: courseLabels[field] + ": " + text, At: "#" + field})
+			s.Add(field, courseLabels[field], text)
 		}
 	}
 	for _, p := range f.CardSaid {
@@ -177,12 +171,12 @@ func (f CourseForm) summary() (s ProblemSummary, answers []string) {
 		default:
 			asked++
 		}
-		s.Links = append(s.Links, Preset{Name: p.Text, At: "#" + p.Field})
+		s.Add(p.Field, "", p.Text)
 		answers = append(answers, p.Answer)
 	}
 	for _, text := range f.PasteProblems {
 		refused++
-		s.Links = append(s.Links, Preset{Name: text, At: "#paste"})
+		s.Add("paste", "", text)
 	}
 	switch {
 	case refused > 0 && asked > 0:

@@ -12,20 +12,20 @@ import (
 // Details is where day, course, target and card of a round are put right.
 type Details struct {
 	layout.Page
-	At       string // address that saves
-	Back     string // the statement
-	Problems []Preset
-	Day      components.Field
-	Course   components.Field
-	Tee      components.Field
-	Take     []Choice // courses of the server to take over
-	Taken    string   // what is wrong with the one that was chosen
-	Target   components.Field
-	Par18    components.Field
-	First    components.Field
-	Note     components.Field
-	Unit     string
-	Holes    []HoleFields
+	At     string // address that saves
+	Back   string // the statement
+	Wrong  components.Summary
+	Day    components.Field
+	Course components.Field
+	Tee    components.Field
+	Take   []Choice // courses of the server to take over
+	Taken  components.Field
+	Target components.Field
+	Par18  components.Field
+	First  components.Field
+	Note   components.Field
+	Unit   string
+	Holes  []HoleFields
 }
 
 // HoleFields are the card of one hole.
@@ -58,25 +58,21 @@ func HoleField(field string, hole int) string { return fmt.Sprintf("%s-%d", fiel
 // NewDetails makes the page.
 func NewDetails(page layout.Page, f DetailsForm) Details {
 	page.Title, page.Here = "Day, course and target", paths.Rounds
-	d := Details{Page: page, At: paths.Details(f.ID), Back: paths.Round(f.ID), Unit: f.Unit.String(), Taken: f.Problems["take"],
+	d := Details{Page: page, At: paths.Details(f.ID), Back: paths.Round(f.ID), Unit: f.Unit.String(),
 		Take: append([]Choice{{"", "none: as typed here", f.Values["take"] == ""}}, f.Courses...)}
 	field := func(name, label, hint string) components.Field {
-		if problem := f.Problems[name]; problem != "" {
-			d.Problems = append(d.Problems, Preset{Name: label + ": " + problem, At: "#" + name})
-		}
+		d.Wrong.Add(name, label, f.Problems[name])
 		return components.Field{Name: name, Label: label, Value: f.Values[name], Hint: hint, Problem: f.Problems[name]}
 	}
 	d.Day = field("day", "Day of play", "")
 	d.Day.Type = "date"
 	d.Course, d.Tee = field("course", "Course", ""), field("tee", "Tees", "May be left out.")
-	if d.Taken != "" {
-		d.Problems = append(d.Problems, Preset{Name: "Take over a course: " + d.Taken, At: "#take"})
-	}
 	d.Target = field("target", "Target score", "For 18 holes, 68 to 110.")
 	d.Par18 = field("par18", "Par of 18 holes", "Of the whole course, also when nine were played.")
 	d.First = field("first_hole", "First hole", "Where the round began; entering goes on in that order.")
 	d.Target.Mode, d.Par18.Mode, d.First.Mode = "decimal", "numeric", "numeric"
 	d.Note = field("note", "Weather and greens, in a line", "May be left out.")
+	d.Taken = field("take", "Take over another course", "Its name, tees and card then replace what stands here, on the holes that it has.")
 	for _, n := range f.Holes {
 		h := HoleFields{Number: fmt.Sprint(n), Par: field(HoleField(HolePar, n), fmt.Sprintf("Par of hole %d", n), ""),
 			Length: field(HoleField(HoleLength, n), fmt.Sprintf("Length of hole %d", n), ""),

@@ -20,7 +20,7 @@ type Front struct {
 	layout.Page
 	Email    components.Field
 	Password components.Field
-	Problem  string
+	Wrong    components.Summary
 	Join     string // address of joining, empty when it is closed
 	JoinText string
 	Example  DoubleStory
@@ -48,9 +48,10 @@ func example() DoubleStory {
 // NewFront makes the page. email is what was typed, problem what was wrong.
 func NewFront(page layout.Page, email, problem string, door Door) Front {
 	page.Title = "What your strokes were lost to"
-	f := Front{Page: page, Problem: problem, Example: example(),
-		Email:    components.Field{Name: "email", Label: "E-mail", Type: "email", Value: email, Complete: "username"},
+	f := Front{Page: page, Example: example(),
+		Email:    components.Field{Name: "email", Label: "E-mail", Type: "email", Value: email, Complete: "username", Problem: problem},
 		Password: components.Field{Name: "password", Label: "Password", Type: "password", Complete: "current-password"}}
+	f.Wrong = components.Summed(f.Email).Saying("Not signed in.")
 	switch door {
 	case DoorFirst:
 		f.Join, f.JoinText = paths.Join, "with the setup token that the server printed when it started."
@@ -83,6 +84,7 @@ type Join struct {
 	AskToken components.Field // on an empty server
 	First    bool
 	Fields   []components.Field
+	Wrong    components.Summary
 }
 
 // JoinForm is what was typed, and what was wrong by field.
@@ -104,6 +106,7 @@ func NewJoin(page layout.Page, f JoinForm, door Door) Join {
 		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "To sign in with; nothing is sent to it.", Problem: f.Problems["email"]},
 		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more.", Problem: f.Problems["password"]},
 	}
+	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account is not made yet.")
 	return j
 }
 

@@ -6,6 +6,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
+	"strokeledger/web/components"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
@@ -15,6 +16,7 @@ type Import struct {
 	layout.Page
 	Lede     string
 	Faults   []string
+	Wrong    components.Summary
 	More     string
 	Rows     []ImportRow
 	Unknown  string
@@ -91,6 +93,8 @@ func NewImport(page layout.Page, problem string, faults *shotsfile.Faults) Impor
 		}
 	}
 	if len(p.Faults) > 0 {
+		p.Wrong.Add("file", "", plural(len(p.Faults), "thing", "things")+" to put right, listed below")
+		p.Wrong = p.Wrong.Saying("The file was not imported.")
 		p.Lede = "The file was refused whole, and nothing of it was kept. Correct what is listed below, and send it again."
 	}
 	return p

@@ -43,6 +43,7 @@ type LessonForm struct {
 	CanHide bool
 	Private bool
 	Open    bool
+	Wrong   components.Summary
 }
 
 // TargetPart is the player's target, and targets that are proposed.
@@ -51,6 +52,7 @@ type TargetPart struct {
 	Proposed []ProposedTarget
 	At       string // where a coach proposes one
 	Field    components.Field
+	Wrong    components.Summary
 	AnswerAt string
 }
 
@@ -134,9 +136,11 @@ func (l *Lessons) forms(q AskedLessons) {
 	l.Lesson = LessonForm{At: q.Whose.Notes(), CanHide: !q.Whose.Own, Private: values["private"] != "", Open: len(problems) > 0,
 		Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: onDay, Problem: problems["day"]},
 		Body: components.Area{Name: "body", ID: "lesson", Label: "A lesson", Value: values["body"], Problem: problems["body"], Hint: "Lines that begin with a hyphen become a list."}}
+	l.Lesson.Wrong = components.Summed(l.Lesson.Day, l.Lesson.Body.Field())
 	values, problems = q.Typed.of(FormTarget, 0)
 	l.Target = TargetPart{Now: plain(q.Target), AnswerAt: q.Whose.AnswerTarget(),
 		Field: components.Field{Name: "target", Label: "Propose a target", Value: values["target"], Problem: problems["target"], Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}}
+	l.Target.Wrong = components.Summed(l.Target.Field).Saying("The target is not proposed.")
 	if !q.Whose.Own {
 		l.Target.At = q.Whose.Target()
 	}
@@ -154,6 +158,7 @@ func (l *Lessons) forms(q AskedLessons) {
 		{Name: "pass_mark", Label: "Pass mark", Value: values["pass_mark"], Problem: problems["pass_mark"], Hint: "As 32 of 40."},
 		{Name: "due", Label: "By when", Type: "date", Value: due, Problem: problems["due"]},
 	}}
+	l.Give.Wrong = components.Summed(l.Give.Fields...)
 }
 
 // ownLede says what waits for the player.

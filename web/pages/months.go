@@ -54,7 +54,8 @@ type AskedMonths struct {
 	Units    form.Units
 	First    golf.Date // of all rounds
 	Last     golf.Date
-	Problem  string // what was wrong with the choice
+	Problems map[string]string // what was wrong with a form, by field
+	Marking  [2]string         // the day and what happened, as they were typed
 }
 
 // NewMonths makes the page.

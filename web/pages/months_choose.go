@@ -20,7 +20,8 @@ type ChooseSpans struct {
 	KeepLens string // versus as it is now
 	KeepAt   string // course as it is now
 	Rounds   []RoundChoice
-	Problem  string
+	Wrong    components.Summary // with the days
+	LensSaid components.Summary // with the golfer
 	Open     bool
 	Mark     MarkForm
 }
@@ -41,15 +42,28 @@ type RoundChoice struct {
 type MarkForm struct {
 	Own   bool
 	At    string
+	Day   components.Field
+	What  components.Field
+	Wrong components.Summary
 	Marks []MarkLine
 }
 
 // MarkLine is a marked day.
 type MarkLine struct{ Day, What, Remove string }
 
+// The fields of the forms that choose, by which what is wrong is named.
+const (
+	FieldSpans = "span" // all of them
+	FieldLevel = "level"
+	FieldDay   = "day"
+	FieldWhat  = "what"
+)
+
+const notCompared = "This cannot be compared."
+
 func chooseSpans(q AskedMonths) ChooseSpans {
 	at, _, _ := strings.Cut(q.At.Months(), "?")
-	c := ChooseSpans{At: at, Spans: q.At.Spans, KeepLens: q.At.Versus, KeepAt: q.At.Course, Problem: q.Problem, Open: q.Problem != ""}
+	c := ChooseSpans{At: at, Spans: q.At.Spans, KeepLens: q.At.Versus, KeepAt: q.At.Course, Open: len(q.Problems) > 0}
 	for i := range compare.MaxSpans {
 		p := SpanPair{Number: fmt.Sprint(i + 1)}
 		var from, to string
@@ -58,6 +72,10 @@ func chooseSpans(q AskedMonths) ChooseSpans {
 		}
 		p.From = components.Field{Name: "from", ID: "from" + p.Number, Label: "Span " + p.Number + ", from", Type: "date", Value: from}
 		p.To = components.Field{Name: "to", ID: "to" + p.Number, Label: "Span " + p.Number + ", to", Type: "date", Value: to}
+		if i == 0 {
+			p.From.Problem = q.Problems[FieldSpans]
+			c.Wrong = components.Summed(p.From).Saying(notCompared)
+		}
 		c.Pairs = append(c.Pairs, p)
 	}
 	level := ""
@@ -65,13 +83,17 @@ func chooseSpans(q AskedMonths) ChooseSpans {
 		level = q.At.Versus
 	}
 	c.Versus = []Choice{{"target", "the target, " + plain(q.Target), q.At.Versus == ""}, {"level", "a golfer of level", level != ""}, {"tour", "a tour player", q.At.Versus == "tour"}}
-	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110."}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110.", Problem: q.Problems[FieldLevel]}
+	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
 	c.Course = []Choice{{"", "every course", q.At.Course == ""}}
 	for _, name := range q.Courses {
 		c.Course = append(c.Course, Choice{name, name, name == q.At.Course})
 	}
 	c.Rounds = roundChoices(q)
-	c.Mark = MarkForm{Own: q.At.Own, At: paths.Marks}
+	c.Mark = MarkForm{Own: q.At.Own, At: paths.Marks,
+		Day:  components.Field{Name: FieldDay, Label: "Day", Type: "date", Value: q.Marking[0], Problem: q.Problems[FieldDay]},
+		What: components.Field{Name: FieldWhat, Label: "What happened", Value: q.Marking[1], Hint: "At most 80 letters.", Problem: q.Problems[FieldWhat]}}
+	c.Mark.Wrong = components.Summed(c.Mark.Day, c.Mark.What).Saying("The day is not marked.")
 	for _, m := range q.Marks {
 		c.Mark.Marks = append(c.Mark.Marks, MarkLine{shortDay(m.Day), m.What, paths.RemoveMark(m.ID)})
 	}

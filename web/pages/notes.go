@@ -92,6 +92,8 @@ type NoteCard struct {
 	CanHide  bool // it may be private: nobody has answered
 	OpenEdit bool
 	OpenSay  bool
+
+	AnswerWrong, EditWrong components.Summary
 }
 
 // Paragraph is a paragraph or a list of a text.
@@ -191,6 +193,7 @@ func (c *NoteCard) forms(n Note, whose paths.Whose, typed Typed) {
 			c.AnswerTo = "Say more"
 		}
 		c.Answer = components.Area{Name: "body", ID: "reply-" + c.ID, Label: c.AnswerTo, Value: values["body"], Problem: problems["body"]}
+		c.AnswerWrong = components.Summed(c.Answer.Field())
 	}
 	if !n.Mine {
 		return
@@ -201,6 +204,7 @@ func (c *NoteCard) forms(n Note, whose paths.Whose, typed Typed) {
 	}
 	c.EditAt, c.Remove, c.OpenEdit = whose.Note(n.ID), whose.RemoveNote(n.ID), len(problems) > 0
 	c.Edit = components.Area{Name: "body", ID: "edit-" + c.ID, Label: "Change it", Value: values["body"], Problem: problems["body"]}
+	c.EditWrong = components.Summed(c.Edit.Field())
 	switch {
 	case n.Private:
 	case n.Read.IsZero():
@@ -252,6 +256,7 @@ type NoteForm struct {
 	Private bool
 	Button  string
 	Open    bool
+	Wrong   components.Summary
 }
 
 // noteForm is the form under a statement: a coach's note, or a player's question.
@@ -262,6 +267,7 @@ func noteForm(q Asked) NoteForm {
 	if q.Whose.Own {
 		f.Body.Label, f.Button = "A question to your coach", "Ask it"
 	}
+	f.Wrong = components.Summed(f.Body.Field())
 	f.Open = q.On != "" || len(problems) > 0
 	on := q.On
 	if len(problems) > 0 {

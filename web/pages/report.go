@@ -33,6 +33,7 @@ type Report struct {
 	Presets  []Preset
 	SpanAt   string // where another span is chosen
 	From, To components.Field
+	Wrong    components.Summary
 	Back     string
 }
 
@@ -72,6 +73,7 @@ func NewReport(page layout.Page, q AskedReport) Report {
 		r.Presets = append(r.Presets, Preset{p.name, whose.Report(p.span), p.span == q.Span.String()})
 	}
 	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: q.Span.From.String(), Problem: q.Problem}
+	r.Wrong = components.Summed(r.From).Saying("These days cannot be shown.")
 	r.To = components.Field{Name: "to", Label: "To", Type: "date", Value: q.Span.To.String()}
 	if !r.Empty {
 		r.Foot = monthsFoot(q.Months)

@@ -30,6 +30,7 @@ type Rounds struct {
 	From       components.Field
 	To         components.Field
 	Any        bool // the player has rounds, chosen or not
+	Narrowed   bool // the list is not of all rounds
 }
 
 // Narrow is how the list was narrowed, and by which courses it may be.
@@ -46,6 +47,7 @@ func (n Narrow) chosen() bool { return n.Course != "" || !n.From.IsZero() || !n.
 type RoundRow struct {
 	At, Date, Course, Score, Target                 string
 	Tee, Approach, ShortGame, Putting, Lost, Double string
+	Worst                                           string // the part that cost most, in words
 	Open                                            string // how many holes are missing
 	New                                             bool   // since a coach last looked
 }
@@ -97,7 +99,7 @@ func NewRounds(page layout.Page, of RoundsOf, all []ListedRound, narrow Narrow) 
 		p.Here, p.Heading = here(of.Whose, paths.Rounds), "Rounds of "+of.Name
 	}
 	p.News = of.news()
-	p.Any = len(narrow.Courses) > 0
+	p.Any, p.Narrowed = len(narrow.Courses) > 0, narrow.chosen()
 	p.Courses = []Choice{{"", "any course", narrow.Course == ""}}
 	for _, c := range narrow.Courses {
 		p.Courses = append(p.Courses, Choice{c, c, c == narrow.Course})
@@ -155,6 +157,20 @@ func lately(all []ListedRound) string {
 	return fmt.Sprintf("%s, most was lost %s: %.1f for 18 holes.", over, where(worst), per18)
 }
 
+// worstPart says which part cost most, with what it cost as printed.
+func worstPart(parts []float64) string {
+	worst := 0
+	for i := range parts {
+		if parts[i] > parts[worst] {
+			worst = i
+		}
+	}
+	if parts[worst] < .05 {
+		return "no part lost"
+	}
+	return fmt.Sprintf("%s %s", golf.Categories[worst], signed(parts[worst], 1))
+}
+
 func (l ListedRound) row(whose paths.Whose) RoundRow {
 	a := l.Account
 	r := RoundRow{At: whose.Round(l.ID), New: l.New, Date: l.Round.Date.Time().Format("2 Jan 2006"), Course: joined(l.Round.Course, l.Round.Tee), Target: plain(l.Target)}
@@ -173,5 +189,6 @@ func (l ListedRound) row(whose paths.Whose) RoundRow {
 	parts := stat.RoundedTo([]float64{a.Lost.Tee, a.Lost.Approach, a.Lost.ShortGame, a.Lost.Putting, a.Lost.Undetailed + a.Lost.Course}, .1, total)
 	r.Tee, r.Approach, r.ShortGame, r.Putting = signed(parts[0], 1), signed(parts[1], 1), signed(parts[2], 1), signed(parts[3], 1)
 	r.Lost, r.Double = signed(total, 1), fmt.Sprint(len(a.Doubles))
+	r.Worst = worstPart(parts[:len(golf.Categories)])
 	return r
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -19,16 +20,20 @@ type ShotNotes struct {
 	Version string
 	Back    string // address of the statement
 	Rows    []NoteRow
-	Problem string
+	Wrong   components.Summary
+	None    string // why there is no shot; empty when there are
 	Clubs   []string
 }
 
 // NoteRow is one shot.
 type NoteRow struct {
 	Number, Lie, From string
-	Club, Word        string
+	Club, Miss, Word  components.Field
 	Misses            []Choice
 }
+
+// ShotField is the id of a field of a shot, which names it among what is wrong.
+func ShotField(field string, shot int) string { return fmt.Sprintf("%s-%d", field, shot) }
 
 // misses are what a shot may have done, as they are offered.
 var misses = []golf.Miss{
@@ -37,12 +42,20 @@ var misses = []golf.Miss{
 }
 
 // NewShotNotes makes the page.
-func NewShotNotes(page layout.Page, id golf.RoundID, h golf.Hole, version int, units form.Units, clubs []string, problem string) ShotNotes {
+func NewShotNotes(page layout.Page, id golf.RoundID, h golf.Hole, version int, units form.Units, clubs []string, problems map[string]string) ShotNotes {
 	page.Title, page.Here = fmt.Sprintf("The shots of hole %d", h.Number), paths.Rounds
 	n := ShotNotes{Page: page, Heading: fmt.Sprintf("Hole %d, shot by shot", h.Number), Save: paths.Shots(id, h.Number), Version: strconv.Itoa(version),
-		Back: paths.Round(id) + fmt.Sprintf("#h%d", h.Number), Problem: problem, Clubs: clubs}
+		Back: paths.Round(id) + fmt.Sprintf("#h%d", h.Number), Clubs: clubs}
 	for i, s := range h.Played() {
-		row := NoteRow{Number: strconv.Itoa(i + 1), Lie: s.Lie.String(), From: capital(s.Lie.String()) + " " + far(s.Lie, s.Distance, units), Club: s.Club, Word: s.Word}
+		number := strconv.Itoa(i + 1)
+		field := func(name, label, value string) components.Field {
+			id := ShotField(name, i+1)
+			n.Wrong.Add(id, fmt.Sprintf("%s of shot %s", label, number), problems[id])
+			return components.Field{Name: name, ID: id, Label: label, Value: value, Problem: problems[id]}
+		}
+		row := NoteRow{Number: number, Lie: s.Lie.String(), From: capital(s.Lie.String()) + " " + far(s.Lie, s.Distance, units),
+			Club: field("club", "Club", s.Club), Miss: field("miss", "Finished", ""), Word: field("word", "A word", s.Word)}
+		row.Club.List = "clubs"
 		for _, m := range misses {
 			name := m.String()
 			if name == "" {
@@ -51,6 +64,9 @@ func NewShotNotes(page layout.Page, id golf.RoundID, h golf.Hole, version int, u
 			row.Misses = append(row.Misses, Choice{m.String(), name, m == s.Miss})
 		}
 		n.Rows = append(n.Rows, row)
+	}
+	if len(n.Rows) == 0 {
+		n.None = "This hole was entered by its score: there is no shot to say more of."
 	}
 	return n
 }

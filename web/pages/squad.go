@@ -27,6 +27,7 @@ type Squad struct {
 	Empty  bool
 	Alone  bool // there is no pupil at all
 	Open   bool // the choice of days is shown opened
+	Wrong  components.Summary
 }
 
 // SquadGroup is a part of the game and who loses most in it.
@@ -55,6 +56,7 @@ func NewSquad(page layout.Page, q AskedSquad) Squad {
 	s := Squad{Page: page,
 		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problems["from"]},
 		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String(), Problem: q.Problems["to"]}, Open: len(q.Problems) > 0}
+	s.Wrong = components.Summed(s.From, s.To).Saying("These days cannot be shown.")
 	var played []SquadMember
 	for _, m := range q.Members {
 		s.Pupils = append(s.Pupils, Choice{fmt.Sprint(m.ID), m.Name, m.Chosen})

@@ -40,12 +40,15 @@ type Statement struct {
 	Remove  string // address that removes it; empty for a coach
 	Details string // address that puts day, course and target right; empty for a coach
 	Note    components.Field
-	NoteAt  string // address that saves the note
-	Checks  []NineCheck
-	Counts  string // fairways, greens, putts, up and downs
-	Agrees  string // that the card's nines agree with the holes; empty when not
-	Left    string // how many holes are not entered yet, empty when none
-	Day     string // weather and greens, to a coach
+
+	NinesWrong, NoteWrong components.Summary // after a form of the card came back
+
+	NoteAt string // address that saves the note
+	Checks []NineCheck
+	Counts string // fairways, greens, putts, up and downs
+	Agrees string // that the card's nines agree with the holes; empty when not
+	Left   string // how many holes are not entered yet, empty when none
+	Day    string // weather and greens, to a coach
 
 	Notes      []NoteCard
 	CardFirst  bool // the card's nines are asked for before all else

@@ -69,6 +69,12 @@ func (s *Statement) checks(q Asked) {
 	s.Note = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: note, Problem: problems["note"]}
 	s.NoteAt = paths.Note(q.ID)
 	s.Checks = nineChecks(q)
+	if values != nil {
+		for _, c := range s.Checks {
+			s.NinesWrong.Add(c.Field.Name, c.Field.Label, c.Field.Problem)
+		}
+		s.NoteWrong = components.Summed(s.Note)
+	}
 	whole, agree := len(q.Round.Holes) == len(q.Card), []string{}
 	for _, c := range s.Checks {
 		s.CardFirst = s.CardFirst || c.Asked && whole && q.JustEntered

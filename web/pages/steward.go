@@ -80,11 +80,13 @@ type Reset struct {
 	layout.Page
 	Player, Token string
 	Field         components.Field
+	Wrong         components.Summary
 }
 
 // NewReset makes the page.
 func NewReset(page layout.Page, player, token, problem string) Reset {
 	page.Title = "A new password"
-	return Reset{page, player, token, components.Field{Name: "password", Label: "New password", Type: "password", Complete: "new-password",
-		Hint: "10 characters or more. Every device is signed out.", Problem: problem}}
+	field := components.Field{Name: "password", Label: "New password", Type: "password", Complete: "new-password",
+		Hint: "10 characters or more. Every device is signed out.", Problem: problem}
+	return Reset{page, player, token, field, components.Summed(field)}
 }

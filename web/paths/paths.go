@@ -39,6 +39,7 @@ const (
 	ImportConfirm = "/import/confirm"
 	Healthy       = "/healthz"
 	Help          = "/help"
+	OtherDevices  = "/account/devices/others"
 	Offline       = "/offline"
 	Worker        = "/worker.js"
 	Manifest      = "/manifest.webmanifest"

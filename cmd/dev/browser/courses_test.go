@@ -42,7 +42,7 @@ func TestTheFormOfACourse(t *testing.T) {
 	}
 	do(t, ctx, Press(".course-form button.main"), chromedp.WaitReady(".flash.bad"))
 	fits("what is wrong")
-	if got := evaluates(t, ctx, `document.activeElement.className + " " + (document.activeElement.getBoundingClientRect().top < innerHeight)`); got != "flash bad true" {
+	if got := evaluates(t, ctx, `document.activeElement.className + " " + (document.activeElement.getBoundingClientRect().top < innerHeight)`); got != "flash bad summary true" {
 		t.Errorf("the page begins at %q", got)
 	}
 	if got := evaluates(t, ctx, `document.querySelector("#par-2").value + document.querySelector("#length-2").value`); got != "9346m" {

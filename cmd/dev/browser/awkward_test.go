@@ -1,0 +1,198 @@
+package browser
+
+import (
+	"context"
+	"fmt"
+	"html"
+	"io"
+	"net/http"
+	"net/http/cookiejar"
+	"net/url"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/chromedp"
+)
+
+// Texts that break a page that was drawn for kind ones.
+var (
+	longName = strings.Repeat("Wolfeschlegelsteinhausen", 2)
+	longLink = "https://example.org/" + strings.Repeat("film-of-the-lesson", 10)
+)
+
+// awkwardRound is legal and hard to show: a tee shot twice out of bounds and on
+// into penalty areas, a hole of 12 strokes, one picked up, two known by score.
+var awkwardRound = []string{
+	"xx f205w b180u2 v150+3 r80 g40 12 3", "f330 b300 b290 r280 v270 v260 f120 b20 b18 g60 12 4", "f195x b20s4 g30 3-",
+	"=15", "r165 g24 3", "=7", "f1.5 g60 30 10 2", "t385/driver-of-my-grandfather r150/7-iron-of-my-grandfather g20 2", "f230 f90 g10",
+}
+
+var awkwardCard = "4 392\n5 598\n3 210\n4 420\n4 378\n5 540\n4 402\n4 388\n5 520\n"
+
+// person is somebody who sends forms without a browser.
+type person struct {
+	t *testing.T
+	client
+	name string
+}
+
+func somebody(t *testing.T, name string) person {
+	t.Helper()
+	jar, err := cookiejar.New(nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := person{t, client{http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}, name}
+	p.send("/join", "name", longName[:48-len(name)]+name, "email", name+"@example.org", "password", "a long password")
+	return p
+}
+
+// send posts a form and returns where it leads to.
+func (p person) send(path string, fields ...string) string {
+	p.t.Helper()
+	form := url.Values{}
+	for i := 0; i+1 < len(fields); i += 2 {
+		form.Add(fields[i], fields[i+1])
+	}
+	got, err := p.post(app, path, form)
+	if err != nil || got.StatusCode != http.StatusSeeOther {
+		p.t.Fatalf("%s %q: %v, %v", path, fields, got, err)
+	}
+	return got.Header.Get("Location")
+}
+
+// body posts a form, or gets a page when there is none, and returns the page.
+func (p person) body(path string, form url.Values) string {
+	p.t.Helper()
+	var got *http.Response
+	var err error
+	if form == nil {
+		got, err = p.Get(app.URL + path)
+	} else {
+		got, err = p.PostForm(app.URL+path, form)
+	}
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	defer got.Body.Close()
+	text, err := io.ReadAll(got.Body)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	return html.UnescapeString(string(text))
+}
+
+// part is what a pattern holds of a text.
+func (p person) part(pattern, text string) string {
+	p.t.Helper()
+	m := regexp.MustCompile(pattern).FindStringSubmatch(text)
+	if m == nil {
+		p.t.Fatalf("no %s in %s", pattern, text)
+	}
+	return m[1]
+}
+
+// awkward makes a pupil in metres and a coach, with rounds, notes and practice
+// that are hard to show, and returns the pupil's pages and the path of a round.
+func awkward(t *testing.T) (pupil, coach person, pages, round string) {
+	t.Helper()
+	pupil, coach = somebody(t, "awkward"), somebody(t, "coach")
+	pupil.send("/welcome", "target", "79", "far", "yd", "green", "ft")
+	coach.send("/welcome", "skip", "yes")
+	at := pupil.send("/courses/new", "name", longName, "tee", longName, "holes", "9", "rating", "36.5", "slope", "155", "paste", awkwardCard)
+	course := pupil.part(`^/courses/(\d+)`, at)
+	for range 2 {
+		at := pupil.send("/rounds/new", "course", course, "date", "2026-10-02", "note", longName+" "+longName)
+		round = at[:strings.Index(at, "/holes/")]
+		for i, line := range awkwardRound {
+			pupil.send(fmt.Sprintf("%s/holes/%d", round, i+1), "line", line, "version", "0", "press", "anyway", "asked", line)
+		}
+	}
+	pupil.send("/rounds/new", "course", course, "date", "2026-10-03")
+	pupil.send("/account", "name", longName, "target", "79", "boundary", "50", "far", "m", "green", "m", "clubs", strings.Repeat("driver-of-my-grandfather ", 6))
+	pages = "/players/" + pupil.part(`/players/(\d+)/`, pupil.body("/coaching", nil))
+	number := strings.TrimPrefix(pages, "/players/")
+	token := pupil.part(`token=(\w+)`, pupil.body("/coaching/invite", url.Values{}))
+	coach.send("/coaching/accept", "player", number, "token", token)
+	pupil.send("/coaching/confirm", "coach", pupil.part(`name="coach" value="(\d+)"`, pupil.body("/coaching", nil)))
+	seen := strings.TrimPrefix(round, "/rounds/")
+	coach.send(pages+"/notes", "round", seen, "on", "1.2", "body", "See "+longLink+"\n- "+longName)
+	coach.send(pages+"/notes", "round", seen, "private", "yes", "body", longLink)
+	coach.send(pages+"/notes", "day", "2026-10-01", "body", longLink)
+	pupil.send(pages+"/notes", "round", seen, "on", "2", "body", longLink)
+	coach.send(pages+"/assignments", "what", longName, "amount", longLink[:190], "pass_mark", longName, "due", "2026-09-01")
+	task := coach.part(`/assignments/(\d+)/`, coach.body(pages+"/lessons", nil))
+	pupil.send(pages+"/assignments/"+task+"/results", "day", "2026-08-01", "result", longLink[:190])
+	coach.send(pages+"/target", "target", "82.5")
+	pupil.send("/marks", "day", "2026-10-02", "what", longName)
+	return pupil, coach, pages, round
+}
+
+// signedIn makes a browser that of somebody who has signed in without one.
+func (p person) signedIn(ctx context.Context) {
+	p.t.Helper()
+	at, err := url.Parse(app.URL)
+	if err != nil {
+		p.t.Fatal(err)
+	}
+	var cookies []*network.CookieParam
+	for _, c := range p.Jar.Cookies(at) {
+		cookies = append(cookies, &network.CookieParam{Name: c.Name, Value: c.Value, URL: app.URL, HTTPOnly: true})
+	}
+	do(p.t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, network.SetCookies, network.SetCookiesParams{Cookies: cookies})
+		return err
+	}))
+}
+
+// No page is wider than the screen with a legal round, names and notes that are
+// hard to show.
+func TestAwkwardPagesFit(t *testing.T) {
+	pupil, coach, pages, round := awkward(t)
+	ctx := tab(t, 360, true)
+	fit := func(paths ...string) {
+		for _, path := range paths {
+			do(t, ctx, chromedp.Navigate(app.URL+path))
+			evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
+			for _, width := range []int64{320, 360, 640, 1280} {
+				fits(t, ctx, path, width)
+			}
+		}
+	}
+	pupil.signedIn(ctx)
+	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report",
+		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach")
+	coach.signedIn(ctx)
+	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", "/coaching/looks")
+	if err := SignInAs(ctx, app, Steward); err != nil {
+		t.Fatal(err)
+	}
+	fit("/accounts", "/account")
+}
+
+// On the phone the first round stands on the first screen, with its score first
+// and a line that a thumb can hit; a form that comes back deep in a page is in
+// sight.
+func TestTheFirstScreenOfThePhone(t *testing.T) {
+	ctx := tab(t, 360, false)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, Screen(360, 740, false), chromedp.Navigate(app.URL+"/rounds"))
+	row := evaluates(t, ctx, `(() => {
+		const row = document.querySelector(".rounds tbody tr"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
+		const hit = document.elementFromPoint(box.left + 8, box.bottom - 8).closest("a");
+		return [box.bottom <= innerHeight, box.height >= 44, of(".score").left < of(".day").left, of(".day").left < of(".over").left, !!hit].join();
+	})()`)
+	if row != "true,true,true,true,true" {
+		t.Errorf("in sight, high enough, score first, then the day, all of it a link: %s", row)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/lessons"))
+	evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
+	do(t, ctx, Press(`form[action$="/assignments"] button`), chromedp.WaitReady(".summary"))
+	if got := evaluates(t, ctx, `(() => { const s = document.activeElement, box = s.getBoundingClientRect(); return s.className + " " + (box.top >= 0 && box.bottom <= innerHeight); })()`); got != "flash bad summary true" {
+		t.Errorf("the page begins at %q", got)
+	}
+}
