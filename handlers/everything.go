@@ -5,6 +5,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"net/http"
+	"slices"
+	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -174,13 +176,16 @@ func (f roundFile) round(settings settingsFile) (db.Round, error) {
 	}
 	kept := db.Round{Name: f.Name, PlayedOn: day.Time(), Course: f.Course, Tee: f.Tee, Target: f.Target, BoundaryYd: f.BoundaryYd, Par18: f.Par18,
 		Note: f.Note, CardOut: f.CardOut, CardIn: f.CardIn, FirstHole: f.FirstHole}
-	if !(f.Target >= 68 && f.Target <= 110) || !(f.BoundaryYd >= 30 && f.BoundaryYd <= 100) || f.Par18 < par18Least || f.Par18 > par18Most || f.FirstHole < 0 || f.FirstHole > 18 {
-		return kept, fmt.Errorf("target, boundary, par or first hole is out of range")
+	if !(f.Target >= 68 && f.Target <= 110) || !(f.BoundaryYd >= 30 && f.BoundaryYd <= 100) || f.Par18 < par18Least || f.Par18 > par18Most || f.FirstHole < 0 || f.FirstHole > 18 || f.CardOut < 0 || f.CardOut > scoreMost || f.CardIn < 0 || f.CardIn > scoreMost {
+		return kept, fmt.Errorf("target, boundary, par, a nine of the card or first hole is out of range")
 	}
 	for _, text := range []string{f.Name, f.Course, f.Tee, f.Note} {
-		if !sayable(text, 1000) {
-			return kept, fmt.Errorf("a text is too long or not one line")
+		if !sayable(text, 1000) || strings.TrimSpace(text) != text {
+			return kept, fmt.Errorf("a text is too long, not one line, or has a space at an end")
 		}
+	}
+	if f.Name == "" {
+		return kept, fmt.Errorf("it has no name")
 	}
 	for _, h := range f.Holes {
 		hole := db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly}, Length: golf.Distance(h.LengthIn), Index: h.Index, Line: h.Line}
@@ -195,11 +200,17 @@ func (f roundFile) round(settings settingsFile) (db.Round, error) {
 			}
 			hole.Shots = append(hole.Shots, shot)
 		}
+		if hole.Line == "" && (len(h.Shots) > 0 || h.PickedUp || h.ScoreOnly != 0) {
+			return kept, fmt.Errorf("hole %d: it was played and has no line", h.Number)
+		}
 		if problems := hole.Check(); hole.Line != "" && problems != nil {
 			return kept, problems
 		}
 		if !sayable(hole.Line, 500) || !(h.LengthIn >= 0 && hole.Length <= golf.MaxDistance) || h.Index < 0 || h.Index > 18 || h.Par < 3 || h.Par > 6 || h.Number < 1 || h.Number > 18 {
 			return kept, fmt.Errorf("hole %d: its card or line is not allowed", h.Number)
+		}
+		if slices.ContainsFunc(kept.Holes, func(k db.Hole) bool { return k.Number == hole.Number }) {
+			return kept, fmt.Errorf("hole %d: it is there twice", h.Number)
 		}
 		kept.Holes = append(kept.Holes, hole)
 	}
@@ -212,8 +223,8 @@ func (sf shotFile) shot() (golf.Shot, error) {
 		return golf.Shot{}, err
 	}
 	shot := golf.Shot{Lie: lie, Distance: golf.Distance(sf.DistanceIn), About: sf.About, Penalty: sf.Penalty, ShortSided: sf.ShortSided, Club: sf.Club, Word: sf.Word}
-	if !sayable(sf.Club, 1000) || !sayable(sf.Word, wordMost) {
-		return shot, fmt.Errorf("a club or a word is too long or not one line")
+	if !sayable(sf.Club, 1000) || strings.TrimSpace(sf.Club) != sf.Club || !sayable(sf.Word, wordMost) {
+		return shot, fmt.Errorf("a club or a word is too long, not one line, or has a space at an end")
 	}
 	if sf.Unit != "" {
 		if shot.Unit, err = golf.ParseUnit(sf.Unit); err != nil {

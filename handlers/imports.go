@@ -30,8 +30,12 @@ func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
 	if errors.Is(err, http.ErrMissingFile) || errors.Is(err, http.ErrNotMultipart) {
 		return refuse("No file was given. Allowed: a shots file.", nil)
 	}
-	if err != nil {
+	var tooLarge *http.MaxBytesError
+	if errors.As(err, &tooLarge) || r.Context().Err() != nil {
 		return err
+	}
+	if err != nil { // what the parts hold cannot be told apart
+		return errForm
 	}
 	defer file.Close()
 	data, err := io.ReadAll(file)
