@@ -1,17 +1,22 @@
 package handlers
 
 import (
+	"cmp"
 	"fmt"
 	"net/http"
+	"net/url"
 	"slices"
 	"strings"
 	"testing"
 
 	"github.com/go-chi/chi/v5"
+
+	"strokeledger/db/dbtest"
+	"strokeledger/web/paths"
 )
 
 // may are the answers of a route to everybody: the player whose page 1 it is, the
-// player's coach, and who may not: a coach whose leave has ended, a coach of
+// player's coach, and who may not: a coach whose access has ended, a coach of
 // another player, another player, the steward; and nobody signed in.
 type may struct{ owner, coach, others, nobody int }
 
@@ -45,7 +50,7 @@ var access = map[string]may{
 	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303},
 	"GET /rounds/{round}/details": own, "POST /rounds/{round}/details": {422, 404, 404, 303},
 	"GET /removed": private, "POST /removed": absent, "GET /welcome": private, "POST /welcome": typo,
-	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": absent,
+	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": {303, 404, 404, 303},
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private,
@@ -65,33 +70,87 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /rounds/{round}/remove", "POST /courses/{course}/remove",
+	"POST /marks/{mark}/remove", "POST /rounds/{round}/remove", "POST /courses/{course}/remove",
 	"POST /accounts/{player}/reset/remove", "POST /accounts/leave", "POST /accounts/{player}/steward", "POST /sign-out",
 }
 
-// Every route that the router knows, for everybody. A route that is not in the
-// table fails the test.
-func TestAccess(t *testing.T) {
-	s := newSite(t, Options{SignUp: SignUpOpen, Proxies: []string{"127.0.0.0/8"}})
-	owner, coach, ended, another, player := s.member("owner"), s.member("coach"), s.member("ended"), s.member("another"), s.member("player")
-	steward := s.steward()
+// fromADay are the answers to a coach let in from a day on that is after the
+// player's round, where they are not those to any coach.
+var fromADay = map[string]int{
+	"GET /players/{player}/rounds/{round}": 404,
+	"POST /players/{player}/notes/{note}":  404, "POST /players/{player}/notes/{note}/remove": 404,
+	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
+	"POST /players/{player}/assignments/{assignment}/remove": 404,
+}
+
+// steered are the answers to the steward where they are not those to others: the
+// steward's own pages, and the courses of everybody.
+var steered = map[string]int{
+	"GET /accounts": 200, "POST /accounts/{player}/reset": 200,
+	"POST /courses/{course}/merge": 422, "POST /courses/{course}/remove": 303,
+	"POST /accounts/{player}/reset/remove": 303, "POST /accounts/{player}/steward": 303, "POST /accounts/leave": 422,
+}
+
+// role is somebody who asks every route.
+type role struct {
+	visitor
+	as       string
+	want     func(name string, row may) int
+	mayWrite func(name string, status int) bool // whether an answer may go with a change of the owner's rows
+}
+
+// furnished makes a player with a round and all that is written about it, and
+// the player's coach.
+func (s site) furnished() (owner, coach visitor) {
+	s.t.Helper()
+	owner, coach = s.member("owner"), s.member("coach")
 	owner.withRound()
 	coach.letIn(owner, 1, 2, "")
-	ended.letIn(owner, 1, 3, "")
-	another.letIn(player, 5, 4, "")
-	owner.post("/coaching/end", "player", "1", "coach", "3")
 	for _, made := range []answer{
 		coach.post("/players/1/notes", "round", "1", "body", "The safe side."), coach.post("/players/1/notes/1/replies", "body", "The left."),
 		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
 		coach.post("/players/1/target", "target", "82"),
+		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
 	} {
 		if made.status != http.StatusSeeOther {
-			t.Fatalf("%d %s", made.status, made.body)
+			s.t.Fatalf("%d %s", made.status, made.body)
 		}
 	}
-	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashing: newHashing(testCost, 1), uploads: newUploads()}
-	routes := []string{}
-	err := chi.Walk(server.routes().(chi.Routes), func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
+	return owner, coach
+}
+
+// roles are who may not first, since what is left to ask after the owner is
+// less.
+func (s site) roles(owner, coach visitor) []role {
+	ended, another, player, from, waiting := s.member("ended"), s.member("another"), s.member("player"), s.member("from"), s.member("waiting")
+	steward := s.steward()
+	ended.letIn(owner, 1, 3, "")
+	another.letIn(player, 5, 4, "")
+	from.letIn(owner, 1, 6, "2026-08-15")
+	waiting.letIn(owner, 1, 7, "")
+	dbtest.Exec(s.t, s.url, `update coachings set confirmed_at = null where coach_id = 7`)
+	owner.post("/coaching/end", "player", "1", "coach", "3")
+	others := func(_ string, row may) int { return row.others }
+	never := func(string, int) bool { return false }
+	found := func(_ string, status int) bool { return status != http.StatusNotFound }
+	return []role{
+		{s.visitor(), "nobody", func(_ string, row may) int { return row.nobody }, never},
+		{player, "another player", others, never}, {another, "a coach of another", others, never},
+		{ended, "a coach whose access has ended", others, never}, {waiting, "a coach who waits to be confirmed", others, never},
+		{steward, "the steward", func(name string, row may) int { return cmp.Or(steered[name], row.others) },
+			func(name string, status int) bool { return steered[name] == status }},
+		{from, "a coach from a day on", func(name string, row may) int { return cmp.Or(fromADay[name], row.coach) }, found},
+		{coach, "the coach", func(_ string, row may) int { return row.coach }, found},
+		{owner, "the owner", func(_ string, row may) int { return row.owner }, func(string, int) bool { return true }},
+	}
+}
+
+// routesInOrder are the names of all routes, those that take things away last.
+// One that is not in the table fails the test.
+func routesInOrder(t *testing.T, known chi.Routes) []string {
+	t.Helper()
+	var routes []string
+	err := chi.Walk(known, func(method, route string, _ http.Handler, _ ...func(http.Handler) http.Handler) error {
 		name := method + " " + route
 		if _, known := access[name]; !known {
 			t.Errorf("%s has no row", name)
@@ -107,51 +166,76 @@ func TestAccess(t *testing.T) {
 	if len(routes)+len(lastRoutes) != len(access) {
 		t.Errorf("%d routes, %d rows", len(routes)+len(lastRoutes), len(access))
 	}
-	asked := 0
-	for _, name := range append(routes, lastRoutes...) {
-		row := access[name]
-		steered := row.others
-		if name == "GET /accounts" || name == "POST /accounts/{player}/reset" {
-			steered = http.StatusOK // the steward's own
-		}
-		if name == "POST /accounts/{player}/reset/remove" || name == "POST /accounts/{player}/steward" {
-			steered = http.StatusSeeOther // the steward's own too
-		}
-		if name == "POST /accounts/leave" {
-			steered = http.StatusUnprocessableEntity // the only one
-		}
-		if name == "POST /courses/{course}/merge" {
-			steered = http.StatusUnprocessableEntity // the steward's too, and no other course is named
-		}
-		if name == "POST /courses/{course}/remove" {
-			steered = http.StatusSeeOther // of anybody's course, as may who added it
-		}
-		for _, c := range []struct {
-			as   string
-			who  visitor
-			want int
-		}{
-			{"nobody", s.visitor(), row.nobody}, {"another player", player, row.others}, {"a coach of another", another, row.others},
-			{"a coach whose leave has ended", ended, row.others}, {"the steward", steward, steered}, {"the coach", coach, row.coach}, {"the owner", owner, row.owner},
-		} {
-			asked++
-			c.who.from = fmt.Sprintf("192.0.2.%d", asked%250) // some routes count tries by address
-			if got := c.who.sent(name); got != c.want {
-				t.Errorf("%s as %s: %d, want %d", name, c.as, got, c.want)
+	return append(routes, lastRoutes...)
+}
+
+// Every route that the router knows, for everybody, with its form empty; and for
+// who may not with the form as the player or the coach would send it. No row of
+// the owner's is another after a request of who may not.
+func TestAccess(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen, Proxies: []string{"127.0.0.0/8"}})
+	owner, coach := s.furnished()
+	roles := s.roles(owner, coach)
+	server := &server{store: s.store, options: Options{SignUp: SignUpOpen}, hashing: newHashing(testCost, 1), uploads: newUploads()}
+	routes := server.routes().(chi.Routes)
+	forms := gather(t, routes, coach)
+	for name, a := range gather(t, routes, owner) {
+		for field, values := range a.fields {
+			if forms[name].fields.Get(field) == "" {
+				forms[name].fields[field] = values
 			}
 		}
 	}
+	digest := dbtest.Digest(t, s.url)
+	before, count := digest(1), 0
+	for _, name := range routesInOrder(t, routes) {
+		for _, who := range roles {
+			count++
+			who.from = fmt.Sprintf("192.0.%d.%d", count/250%250, count%250) // some routes count tries by address
+			got := who.sent(name)
+			if want := who.want(name, access[name]); got != want {
+				t.Errorf("%s as %s: %d, want %d", name, who.as, got, want)
+			}
+			after := digest(1)
+			if after != before && !who.mayWrite(name, got) {
+				t.Errorf("%s as %s changed rows of the owner's", name, who.as)
+			}
+			before = after
+			if !slices.Contains(refusedRoles, who.as) || !strings.HasPrefix(name, "POST /") || slices.Contains(costly, name) || name == "POST /sign-out" {
+				continue
+			}
+			a := who.post(forms[name].path, fieldsOf(forms[name].fields)...)
+			if access[name].others == http.StatusNotFound && a.status != http.StatusNotFound && (who.as != "nobody" || a.location != paths.Front && a.location != paths.SignInAgain) {
+				t.Errorf("%s as %s with a form: %d", name, who.as, a.status)
+			}
+			if after = digest(1); after != before {
+				t.Errorf("%s as %s with a form changed rows of the owner's", name, who.as)
+			}
+			before = after
+		}
+	}
+}
+
+// refusedRoles send whole forms too: nothing of the owner's is theirs.
+var refusedRoles = []string{"nobody", "another player", "a coach of another", "a coach whose access has ended", "a coach who waits to be confirmed"}
+
+func fieldsOf(values url.Values) (fields []string) {
+	for name, all := range values {
+		for _, value := range all {
+			fields = append(fields, name, value)
+		}
+	}
+	return fields
 }
 
 // sent asks a route for what belongs to the first player, a form sent empty, and
 // returns the status.
 func (v visitor) sent(name string) int {
 	method, route, _ := strings.Cut(name, " ")
-	path := strings.NewReplacer("{round}", "1", "{hole}", "1", "{course}", "1", "{player}", "1", "{note}", "1", "{reply}", "1", "{assignment}", "1", "{result}", "1", "{file}", "none.css").Replace(route)
 	if method == http.MethodGet {
-		return v.get(path).status
+		return v.get(filled(route)).status
 	}
-	return v.post(path).status
+	return v.post(filled(route)).status
 }
 
 func TestOtherSitesMayNotPost(t *testing.T) {

@@ -82,11 +82,15 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	if password != "" && password == old {
 		f.Problems["new"] = "This is the password that you have now."
 	}
+	ok, err := s.confirmed(r, old)
+	if err != nil {
+		return s.showUnconfirmed(w, r, "password", err)
+	}
+	if !ok {
+		f.Problems["password"] = notThePassword
+	}
 	if len(f.Problems) > 0 {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
-	}
-	if ok, err := s.confirmed(r, old); !ok {
-		return s.showUnconfirmed(w, r, "password", err)
 	}
 	hash, err := s.hashing.hash(r.Context(), string(ownAccount(p.ID)), password)
 	if err != nil {
@@ -101,10 +105,12 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Account, "password")
 }
 
+const notThePassword = "Not the password of this account."
+
 // showUnconfirmed shows the account again to who gave another password than its
 // own, or gave it too often.
 func (s *server) showUnconfirmed(w http.ResponseWriter, r *http.Request, field string, err error) error {
-	status, problem := http.StatusUnprocessableEntity, "Not the password of this account."
+	status, problem := http.StatusUnprocessableEntity, notThePassword
 	var slow *errSlowDown
 	switch {
 	case errors.As(err, &slow):

@@ -98,7 +98,9 @@ func (s *server) courseToPlay(r *http.Request, f pages.BeginForm) (db.Course, er
 		if !sayable(c.Tee, 80) {
 			f.Problems["new_tee"] = "Allowed: at most 80 letters, in one line."
 		}
-		c.Planned = whole(f.Values["new_holes"], 1, 18, "new_holes", f.Problems)
+		if holes := whole(f.Values["new_holes"], 1, 18, "new_holes", f.Problems); f.Problems["new_holes"] == "" {
+			c.Planned = holes // a card is made of as many, so it must be no other number
+		}
 		return c, nil
 	}
 	n, _ := strconv.ParseInt(f.Values["course"], 10, 64)

@@ -48,7 +48,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 	if a := pupil.get("/rounds"); !strings.Contains(a.body, "ines waits for your word") {
 		t.Error("the pupil's first page does not tell who waits")
 	}
-	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let ines in") || !strings.Contains(a.body, "ines@example.org") {
+	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let <bdi>ines</bdi> in") || !strings.Contains(a.body, "ines@example.org") {
 		t.Error("the pupil is not asked by name and e-mail address")
 	}
 	if a := coach.post("/coaching/confirm", "coach", "2"); a.status != http.StatusNotFound {

@@ -50,7 +50,7 @@ func TestExportAndImport(t *testing.T) {
 		if two.upload(first).status != http.StatusOK || two.post("/import/confirm", "there", there).status != http.StatusSeeOther {
 			t.Errorf("%s failed", there)
 		}
-		if n := strings.Count(two.get("/rounds").body, "<tr>"); n != 37 {
+		if n := strings.Count(two.get("/rounds").body, `<tr role="row">`); n != 37 {
 			t.Errorf("%s: %d rows", there, n)
 		}
 	}

@@ -82,6 +82,17 @@ func TestUnitsBelongToTheSavedLine(t *testing.T) {
 	}
 }
 
+// takes imports a file, in the place of the rounds that are there.
+func (v visitor) takes(file string) {
+	v.t.Helper()
+	if a := v.upload(file); a.status != http.StatusOK {
+		v.t.Fatalf("%d %s", a.status, a.body)
+	}
+	if a := v.post("/import/confirm", "there", "replace", "settings", "yes"); a.status != http.StatusSeeOther {
+		v.t.Fatalf("%d %s", a.status, a.body)
+	}
+}
+
 // The file of an account keeps the units of each line, and reads a line that has
 // none as the account's.
 func TestAccountFilesKeepTheUnitsOfLines(t *testing.T) {
@@ -91,9 +102,7 @@ func TestAccountFilesKeepTheUnitsOfLines(t *testing.T) {
 	before := v.kept().Holes[0]
 	v.units("m", "m")
 	file := v.get("/export/everything.json").body
-	if a := v.upload(file); a.status != http.StatusSeeOther {
-		t.Fatalf("%d %s", a.status, a.body)
-	}
+	v.takes(file)
 	before.Version = 1
 	if diff := cmp.Diff(before, v.kept().Holes[0]); diff != "" {
 		t.Error(diff)
@@ -102,9 +111,7 @@ func TestAccountFilesKeepTheUnitsOfLines(t *testing.T) {
 	if without == file {
 		t.Fatal(file)
 	}
-	if a := v.upload(without); a.status != http.StatusSeeOther {
-		t.Fatalf("%d %s", a.status, a.body)
-	}
+	v.takes(without)
 	if got := v.kept().Holes[0].Units; got != (db.Units{Far: golf.Metres, Green: golf.Metres}) {
 		t.Errorf("a line without units is in %v", got)
 	}
