@@ -28,12 +28,14 @@ func lookAt(rules string) string {
 		.then(r => r.violations.flatMap(v => v.nodes.map(n => v.id + ": " + n.html.slice(0, 160))))`
 }
 
-// wide says what reaches out of a page that scrolls sideways, empty for none.
+// wide says what reaches out of a page that scrolls sideways, the innermost last;
+// empty for none. Text that runs out of its box makes the box no wider, but what
+// can be scrolled.
 const wide = `(() => {
 	const root = document.documentElement, width = root.clientWidth;
 	if (root.scrollWidth <= width) return "";
-	const out = [...document.querySelectorAll("main *, header *, footer *")].filter(e => e.getBoundingClientRect().right > width + .5 && !e.closest(".scroll, svg, .shot-rows"));
-	return root.scrollWidth + " px: " + out.slice(0, 6).map(e => e.tagName.toLowerCase() + "." + e.className + " " + e.textContent.trim().slice(0, 30)).join(" | ");
+	const out = [...document.querySelectorAll("body *")].filter(e => e.getBoundingClientRect().right > width + .5 || e.scrollWidth > width);
+	return root.scrollWidth + " px: " + out.slice(-6).map(e => e.tagName.toLowerCase() + "." + (e.getAttribute("class") ?? "") + " " + e.textContent.trim().slice(0, 30)).join(" | ");
 })()`
 
 // fits checks that a page does not scroll sideways at a width.
