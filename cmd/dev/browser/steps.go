@@ -38,11 +38,14 @@ func SignInAs(ctx context.Context, app *App, email string) error {
 		Press("section.in button"), chromedp.WaitReady(".who"),
 		chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 			got, err := chromedp.Call(ctx, network.GetCookies, network.GetCookiesParams{})
-			if err != nil || len(got.Cookies) == 0 {
+			if err != nil {
 				return err
 			}
-			c := got.Cookies[0]
-			app.cookies[email] = &network.CookieParam{Name: c.Name, Value: c.Value, Domain: c.Domain, Path: c.Path, HTTPOnly: c.HTTPOnly}
+			for _, c := range got.Cookies {
+				if c.Name == "ledger" { // the session; another remembers the device
+					app.cookies[email] = &network.CookieParam{Name: c.Name, Value: c.Value, Domain: c.Domain, Path: c.Path, HTTPOnly: c.HTTPOnly}
+				}
+			}
 			return nil
 		}))
 }

@@ -65,7 +65,7 @@ func tab(t *testing.T, width int64, script bool) context.Context {
 	if err != nil {
 		t.Fatal(err)
 	}
-	ctx, cancelTime := context.WithTimeout(ctx, 3*time.Minute)
+	ctx, cancelTime := context.WithTimeout(ctx, 6*time.Minute)
 	t.Cleanup(func() { cancelTime(); cancel() })
 	steps := []chromedp.Action[chromedp.Void]{Screen(width, 800, false)}
 	if !script {
