@@ -64,15 +64,6 @@ func nineHoles(name string) url.Values {
 	return form
 }
 
-func (v visitor) mustSee(a answer, texts ...string) {
-	v.t.Helper()
-	for _, text := range texts {
-		if !strings.Contains(a.body, text) {
-			v.t.Errorf("no %q: %d %s", text, a.status, a.body)
-		}
-	}
-}
-
 // Every problem of a course comes back at once, beside its field and in a
 // summary whose links lead to fields of the page.
 func TestACourseWithProblems(t *testing.T) {

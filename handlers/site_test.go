@@ -154,3 +154,13 @@ func (v visitor) withRound() string {
 	}
 	return "/rounds/1"
 }
+
+// mustSee checks that an answer has texts.
+func (v visitor) mustSee(a answer, texts ...string) {
+	v.t.Helper()
+	for _, text := range texts {
+		if !strings.Contains(a.body, text) {
+			v.t.Errorf("no %q: %d %s", text, a.status, a.body)
+		}
+	}
+}
