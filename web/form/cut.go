@@ -1,6 +1,7 @@
 package form
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -117,23 +118,33 @@ func wordsOf(text string, c commas) []span {
 	return words
 }
 
-// joined reports whether a word goes on with the next: a letter with its
-// number, a number with its unit, + and = with theirs.
+// joined reports whether a word goes on with the next: a letter or a "~" with
+// its number, a number with its unit, + and = with theirs.
 func joined(word, next string) bool {
-	if strings.Contains(word, "/") {
-		return false
-	}
-	lie, rest := leadingLie(lower(word))
-	rest, about := strings.CutPrefix(rest, "~")
-	number := digit(next[0])
 	switch {
-	case rest == "" && (lie != 0 || about):
-		return number || !about && next[0] == '~'
-	case strings.HasSuffix(word, "+"), word == "=":
-		return number
+	case strings.Contains(word, clubSign):
+		return false
+	case word == scoreSign || wantsNumber(word):
+		return digit(next[0])
 	}
-	figures, behind := leadingNumber(rest)
-	return figures != "" && behind == "" && unitNames[lower(next)] != 0
+	_, rest := leadingLie(lower(word))
+	rest, about := strings.CutPrefix(rest, aboutSign)
+	if rest == "" {
+		return digit(next[0]) || !about && strings.HasPrefix(next, aboutSign)
+	}
+	_, behind := leadingNumber(rest)
+	return behind == "" && isUnit(next)
+}
+
+// wantsNumber reports whether a word ends with a mark that has a number behind
+// it.
+func wantsNumber(word string) bool {
+	return slices.ContainsFunc(marks, func(m mark) bool { return m.number == mustNumber && strings.HasSuffix(word, m.written) })
+}
+
+func isUnit(word string) bool {
+	unit, rest := leadingUnit(lower(word))
+	return unit != 0 && rest == ""
 }
 
 // askOfCommas asks about commas that may well have been meant otherwise.
@@ -160,18 +171,4 @@ func (p *lineParser) itemAt(place int) int {
 		}
 	}
 	return -1
-}
-
-func digit(c byte) bool { return c >= '0' && c <= '9' }
-
-// lower puts the letters of the grammar in lower case and leaves every other
-// byte as it is.
-func lower(s string) string {
-	b := []byte(s)
-	for i, c := range b {
-		if c >= 'A' && c <= 'Z' {
-			b[i] = c + 'a' - 'A'
-		}
-	}
-	return string(b)
 }
