@@ -24,7 +24,7 @@ func (p *lineParser) cut() {
 		word := packed{}
 		word.add(text, words[k])
 		from, to := words[k].from, words[k].to
-		for k++; k < len(words) && joined(word.text, text[words[k].from:words[k].to]); k++ {
+		for k++; k < len(words) && joined(word.text, nextWord(text, words[k:])); k++ {
 			word.add(text, words[k])
 			to = words[k].to
 		}
@@ -118,6 +118,15 @@ func wordsOf(text string, c commas) []span {
 	return words
 }
 
+// nextWord is the first of some words. A lone "~" is one with what follows it.
+func nextWord(text string, words []span) string {
+	next := text[words[0].from:words[0].to]
+	if next == aboutSign && len(words) > 1 {
+		next += text[words[1].from:words[1].to]
+	}
+	return next
+}
+
 // joined reports whether a word goes on with the next: a letter or a "~" with
 // its number, a number with its unit, + and = with theirs.
 func joined(word, next string) bool {
@@ -127,10 +136,12 @@ func joined(word, next string) bool {
 	case word == scoreSign || wantsNumber(word):
 		return digit(next[0])
 	}
-	_, rest := leadingLie(lower(word))
+	lie, rest := leadingLie(lower(word))
 	rest, about := strings.CutPrefix(rest, aboutSign)
 	if rest == "" {
-		return digit(next[0]) || !about && strings.HasPrefix(next, aboutSign)
+		goesOn := digit(next[0]) || !about && strings.HasPrefix(next, aboutSign)
+		behind, _ := cutHead(lower(next))
+		return goesOn && (lie == 0 || behind.lie == 0) // as t ~f140 and t 140f are two shots
 	}
 	_, behind := leadingNumber(rest)
 	return behind == "" && isUnit(next)
