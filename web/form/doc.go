@@ -6,9 +6,10 @@
 // said beside the place, with what is. What is allowed but unlikely, or may well
 // have been meant otherwise, is asked.
 //
-// The fields of a form are values of their own: Number, Whole, Day, Text and
-// Choice, read by functions that know their ranges. A form is a struct of fields,
-// with a function that reads it: see Settings, Round and CourseForm.
+// A field of a form is a Field: a Text, Number, Whole, Day, Length, Unit or a
+// choice. A form is a struct of fields, with a function that reads it from what
+// was sent and a method Sound, such as Settings, RoundStart or CourseForm. What a
+// field may hold is written once, in analysis/golf.
 //
 // # The line of a hole
 //
