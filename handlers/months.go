@@ -13,6 +13,7 @@ import (
 	"strokeledger/analysis/golfer"
 	"strokeledger/db"
 	"strokeledger/web/figures"
+	"strokeledger/web/form"
 	"strokeledger/web/months"
 	"strokeledger/web/paths"
 )
@@ -104,11 +105,12 @@ func readVersus(versus, level string, problems map[string]string) (plain string,
 	case "level":
 		versus, changed = level, true
 	}
-	x := between(versus, expect.MinLevel, expect.MaxLevel, months.FieldLevel, problems)
-	if problems[months.FieldLevel] != "" {
+	x := form.ParseNumber(versus, expect.MinLevel, expect.MaxLevel)
+	if !x.Sound() {
+		problems[months.FieldLevel] = x.Problem
 		return "", changed
 	}
-	return number(x), changed
+	return form.WriteNumber(x.Value), changed
 }
 
 func capitalized(s string) string {

@@ -1,12 +1,14 @@
 package entry
 
 import (
+	"net/url"
 	"slices"
 	"strings"
 	"testing"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/site"
 	"strokeledger/web/words"
@@ -14,8 +16,8 @@ import (
 
 // The problems are summed up in the order of the fields, each with a link.
 func TestProblemsOfDetails(t *testing.T) {
-	d := NewDetailsPage(layout.Page{}, DetailsInput{ID: 3, Holes: []int{10, 11}, Unit: golf.Metres, Values: map[string]string{"par-11": "9", "target": "200"},
-		Problems: map[string]string{"par-11": "Allowed: 3 to 6.", "target": "Allowed: 68 to 110."}})
+	f := form.RoundDetails{Target: form.ParseTarget("200"), Holes: []form.HoleCard{{Number: 10}, {Number: 11, Par: form.ParseWhole("9", golf.MinPar, golf.MaxPar)}}}
+	d := NewDetailsPage(layout.Page{}, 3, f, nil, golf.Metres)
 	want := []components.SummaryLink{{At: "#target", Text: "Target score: Allowed: 68 to 110."}, {At: "#par-11", Text: "Par of hole 11: Allowed: 3 to 6."}}
 	if !slices.Equal(d.Wrong.Links, want) {
 		t.Errorf("%+v", d.Wrong.Links)
@@ -56,11 +58,11 @@ func TestWhatWasRemovedIsNamed(t *testing.T) {
 
 // The first visit offers what is kept, and says beside each field what is wrong.
 func TestTheFirstVisitIsAsked(t *testing.T) {
-	w := site.NewWelcomePage(layout.Page{}, site.WelcomeInput{Target: "79", Far: "m", Green: "ft"})
+	w := site.NewWelcomePage(layout.Page{}, form.FirstSettings{Target: form.NumberOf(79), Far: form.ChoiceOf(golf.Metres), Green: form.ChoiceOf(golf.Feet)})
 	if w.Target.Value != "79" || !w.Far.All[1].Chosen || w.Far.All[0].Chosen || !w.Green.All[0].Chosen || w.Far.Problem != "" {
 		t.Errorf("%+v", w)
 	}
-	w = site.NewWelcomePage(layout.Page{}, site.WelcomeInput{Target: "60", Problems: map[string]string{"target": "Allowed: 68 to 110.", "green": "Choose feet or metres."}})
+	w = site.NewWelcomePage(layout.Page{}, form.ParseFirstSettings(url.Values{"target": {"60"}, "far": {"m"}}))
 	if w.Target.Problem == "" || w.Green.Problem == "" || w.Far.Problem != "" {
 		t.Errorf("%+v", w)
 	}

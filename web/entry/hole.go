@@ -63,13 +63,7 @@ type HoleInput struct {
 	Order   []int // numbers of the holes in the order of play
 	Target  float64
 	Units   form.Units
-	Card    CardForm // what was typed of the card, while it is not known
-}
-
-// CardForm is the card of a hole as it is typed when it is first played.
-type CardForm struct {
-	Par, Length, Index string
-	Problems           map[string]string
+	Card    form.HoleCard // what was typed of the card, while it is not known
 }
 
 // RoundHole is a hole of the round as the strip of holes shows it.
@@ -97,9 +91,9 @@ func NewHolePage(page layout.Page, q HoleInput) HolePage {
 	if q.Hole.Length == 0 {
 		e.Facts = ""
 		e.Untold = []components.Field{
-			{Name: "par", Label: "Par", Value: q.Card.Par, Mode: "numeric", Problem: q.Card.Problems["par"]},
-			{Name: "length", Label: words.Unit(q.Units.Far) + " on the card", Value: q.Card.Length, Mode: "decimal", Problem: q.Card.Problems["length"]},
-			{Name: "index", Label: "Stroke index (optional)", Value: q.Card.Index, Mode: "numeric", Problem: q.Card.Problems["index"]},
+			components.Filled(components.Field{Name: form.FieldPar, Label: "Par", Mode: "numeric"}, q.Card.Par),
+			components.Filled(components.Field{Name: form.FieldLength, Label: words.Unit(q.Units.Far) + " on the card", Mode: "decimal"}, q.Card.Length),
+			components.Filled(components.Field{Name: form.FieldIndex, Label: "Stroke index (optional)", Mode: "numeric"}, q.Card.Index),
 		}
 	}
 	e.Reading = NewReading(q.Reading)

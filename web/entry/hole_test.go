@@ -156,7 +156,7 @@ func TestThePageOfAHole(t *testing.T) {
 	}
 	q = entering(10, 11)
 	q.Hole = golf.CardHole{Number: 11, Par: 4}
-	q.Card = CardForm{Par: "7", Problems: map[string]string{"par": "Allowed: 3 to 6."}}
+	q.Card = form.HoleCard{Par: form.ParseWhole("7", golf.MinPar, golf.MaxPar)}
 	e = NewHolePage(layout.Page{}, q)
 	if len(e.Untold) != 3 || e.Untold[0].Problem == "" || e.Facts != "" || !e.Back || e.TurnName != "out" {
 		t.Errorf("%+v", e.Untold)
