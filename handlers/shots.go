@@ -55,7 +55,7 @@ func say(h *db.Hole, clubs, misses, words []string) map[string]string {
 	problems := map[string]string{}
 	n := len(h.Played())
 	if n == 0 || len(clubs) != n || len(misses) != n || len(words) != n {
-		return map[string]string{entry.ShotField("club", 1): "The hole has other shots by now than the page had. Look at them, and say it again."}
+		return map[string]string{entry.ShotField("club", 1): "The shots of this hole have changed since you opened the page. Check them and enter this again."}
 	}
 	for i := range n {
 		shot := &h.Shots[i]
@@ -65,10 +65,10 @@ func say(h *db.Hole, clubs, misses, words []string) map[string]string {
 			problems[entry.ShotField("miss", i+1)] = capitalized(err.Error()) + "."
 		}
 		if !sayable(club, clubMost) || strings.ContainsAny(club, " /") {
-			problems[entry.ShotField("club", i+1)] = "Allowed: at most 40 letters, without a space or a slash."
+			problems[entry.ShotField("club", i+1)] = "Allowed: up to 40 characters, without spaces or slashes."
 		}
 		if !sayable(word, wordMost) {
-			problems[entry.ShotField("word", i+1)] = "Allowed: at most 200 letters, in one line."
+			problems[entry.ShotField("word", i+1)] = "Allowed: up to 200 characters, in one line."
 		}
 		shot.Club, shot.Word = club, word
 	}

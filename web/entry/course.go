@@ -89,8 +89,8 @@ func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage
 	if c.Steward && len(c.Others) > 0 {
 		p.Merge, p.Others = paths.MergeCourse(c.ID), append([]components.Choice{{Name: "Choose a course"}}, c.Others...)
 		p.Same = components.Field{Name: "same", Label: "This is the same course as", Problem: c.MergeSaid,
-			Hint: "The rounds on this one move there, with their cards as they are, and this one is removed."}
-		p.MergeWrong = components.Summed(p.Same).Saying("The courses are not merged.")
+			Hint: "Rounds on this course move to that one and keep their cards. This course is then removed."}
+		p.MergeWrong = components.Summed(p.Same).Saying("The courses were not merged.")
 	}
 	return p
 }

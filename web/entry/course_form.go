@@ -85,7 +85,7 @@ func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEdi
 	e := CourseEditor{Save: save, Unit: units.Far.String(), Count: cardCount(f.Card, units)}
 	e.Fields = []components.Field{
 		f.field("name", "Course", f.Name, "", ""),
-		f.field("tee", "Tees", f.Tee, "", "As the card calls them. Optional."),
+		f.field("tee", "Tees", f.Tee, "", "As named on the card. Optional."),
 		f.field("rating", "Course rating", f.Rating, "decimal", "As on the card. Optional."),
 		f.field("slope", "Slope rating", f.Slope, "decimal", "55 to 155. Optional."),
 	}
@@ -109,7 +109,7 @@ func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEdi
 		set := &e.Sets[i/9]
 		set.Rows = append(set.Rows, f.row(i, e.Unit))
 	}
-	e.Paste = components.Area{Name: "paste", ID: "paste", Label: "The card as text, a line for each hole", Value: f.Paste}
+	e.Paste = components.Area{Name: "paste", ID: "paste", Label: "The card as text, one line per hole", Value: f.Paste}
 	e.PasteSaid, e.PasteOpen = f.PasteProblems, f.Paste != ""
 	e.Summary, e.AskedAll = f.summary()
 	return e
@@ -218,11 +218,11 @@ type LikeCourse struct {
 // NewAddCoursePage makes the page.
 func NewAddCoursePage(page layout.Page, f CourseFormInput, like LikeCourse, units form.Units) AddCoursePage {
 	page.Title, page.Here, page.Script = "Add a course", paths.Courses, "course.js"
-	p := AddCoursePage{Page: page, Lede: "One set of tees. Other tees can be copied from it."}
+	p := AddCoursePage{Page: page, Lede: "Start with one set of tees. You can copy it later to add others."}
 	save := paths.NewCourse
 	if like.ID > 0 {
 		save = paths.OtherTees(like.ID)
-		p.Lede = fmt.Sprintf("Pars and indexes are those of %s. Its lengths stand in grey.", like.Name)
+		p.Lede = fmt.Sprintf("Par and stroke index are copied from %s. Its lengths are shown in grey.", like.Name)
 	}
 	p.Editor = NewCourseEditor(f, save, units)
 	return p

@@ -39,7 +39,7 @@ type ListedCourse struct {
 // NewCoursesPage makes the page.
 func NewCoursesPage(page layout.Page, all []ListedCourse, units form.Units) CoursesPage {
 	page.Title, page.Here = "Courses", paths.Courses
-	p := CoursesPage{Page: page, New: paths.NewCourse, Lede: "No course yet. Add yours once: par and length of each hole.",
+	p := CoursesPage{Page: page, New: paths.NewCourse, Lede: "No courses yet. Add yours once: the par and length of each hole.",
 		Rule: "Everyone on this server can play these courses. Only the person who added a course can edit it. A round keeps its own copy of the card."}
 	most := ListedCourse{}
 	for _, c := range all {

@@ -53,7 +53,7 @@ func TestTheListOfCourses(t *testing.T) {
 	if diff := cmp.Diff(want, p.Rows); diff != "" {
 		t.Error(diff)
 	}
-	if p := NewCoursesPage(layout.Page{}, nil, form.StandardUnits); p.Lede != "No course yet. Add yours once: par and length of each hole." {
+	if p := NewCoursesPage(layout.Page{}, nil, form.StandardUnits); p.Lede != "No courses yet. Add yours once: the par and length of each hole." {
 		t.Error(p.Lede)
 	}
 	for i, want := range []string{"Harrow Fen, white, 18 holes, par 72", "Quarry Hill, 6 of 18 holes so far"} {

@@ -85,11 +85,11 @@ type RoundHole struct {
 func NewHolePage(page layout.Page, q HoleInput) HolePage {
 	page.Title = fmt.Sprintf("Hole %d, %s", q.Hole.Number, q.Course)
 	page.Here, page.Kind, page.Script = paths.NewRound, "entry-page", "entry.js"
-	page.Foot = fmt.Sprintf("Target here. To play is what the golfer of your target of %s on this course would still need from there.", words.Plain(q.Target))
+	page.Foot = fmt.Sprintf("To play: the strokes that a golfer who averages your target of %s would still need from there, on this course.", words.Plain(q.Target))
 	e := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Name: page.Title, Facts: cardFacts(q.Hole, q.Units),
 		Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number), Line: q.Reading.Line.Text, Stored: q.Stored, Version: strconv.Itoa(q.Version),
 		Needed: strings.Join(layout.EntryFiles(), " "),
-		Menu:   []MenuLink{{paths.Round(q.ID), "The statement so far"}, {paths.Details(q.ID), "Day, course and tees"}, {paths.NewRound, "Another round"}, {paths.Help, "How to read this"}}}
+		Menu:   []MenuLink{{paths.Round(q.ID), "The statement so far"}, {paths.Details(q.ID), "Date, course and target"}, {paths.NewRound, "Enter another round"}, {paths.Help, "How to read this"}}}
 	for _, n := range q.Order {
 		e.Order = joinedBy(" ", e.Order, strconv.Itoa(n))
 	}
@@ -134,12 +134,12 @@ func (e *HolePage) fillStrip(q HoleInput) {
 		}
 		e.Holes = append(e.Holes, l)
 	}
-	e.State = "No hole is saved yet."
+	e.State = "No holes are saved yet."
 	if len(entered) > 0 {
 		e.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), words.Plural(sum, "stroke", "strokes"))
 	}
 	if nine > 0 && nine == len(entered) {
-		e.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your %s.", words.Spelled(nine), words.OneOrMany(nine, "hole", "holes"), words.Plural(sum, "stroke", "strokes"), words.Signed(lost, 1), words.Plain(q.Target))
+		e.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your target of %s.", words.Spelled(nine), words.OneOrMany(nine, "hole", "holes"), words.Plural(sum, "stroke", "strokes"), words.Signed(lost, 1), words.Plain(q.Target))
 	}
 }
 

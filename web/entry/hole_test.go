@@ -42,15 +42,15 @@ func TestReadingsOfALine(t *testing.T) {
 		ready, holed bool
 		last         string // what the last row is played from
 	}{
-		{"", "Tee, 417 yd: to play", "no shot yet", 1, false, false, "Tee 417 yd"},
+		{"", "Tee, 417 yd: to play", "no shots yet", 1, false, false, "Tee 417 yd"},
 		{"f202 b", "Bunker: how far is it?", "so far", 3, false, false, "Bunker"},
 		{"f202 b25 g30", "Green, 30 ft: to play", "so far", 4, false, true, "Green 30 ft"},
 		{"f202 b25 g30 1h", "Holed in 5, one over par", "", 5, true, false, "Green 1 ft"},
 		{"f202 b25 g30 1", "Green, 1 ft: to play", "so far", 5, false, true, "Green 1 ft"},
 		{"x", "Tee, 417 yd: play again from there", "so far", 2, false, false, "Tee 417 yd"},
-		{"f180w", "Dropped: where does the next one lie?", "so far", 2, false, false, "Fairway 180 yd"},
+		{"f180w", "Dropped: what is the new lie?", "so far", 2, false, false, "Fairway 180 yd"},
 		{"f180 g9 2 1-", "Picked up after 4 strokes", "", 5, true, false, "Green 1 ft"},
-		{"=7", "A score of 7 alone", "", 0, true, false, ""},
+		{"=7", "Score only: 7", "", 0, true, false, ""},
 		{"r165 q", "Not understood yet", "", 2, false, false, "Rough 165 yd"},
 	} {
 		r := readingOf(t, c.line, false)
@@ -140,7 +140,7 @@ func entering(numbers ...int) HoleInput {
 func TestThePageOfAHole(t *testing.T) {
 	eighteen := []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18}
 	e := NewHolePage(layout.Page{}, entering(eighteen...))
-	if e.State != "No hole is saved yet." || e.SoFar != "" || e.Facts != "par 4, 417 yd, index 3" || e.Name != "Hole 6, Harrow Fen" || e.Back || e.TurnSaid != "Holes 10 to 18" || e.TurnName != "in" {
+	if e.State != "No holes are saved yet." || e.SoFar != "" || e.Facts != "par 4, 417 yd, index 3" || e.Name != "Hole 6, Harrow Fen" || e.Back || e.TurnSaid != "Holes 10 to 18" || e.TurnName != "in" {
 		t.Errorf("%+v", e)
 	}
 	if len(strings.Fields(e.Needed)) < 4 || len(strings.Fields(e.Order)) != 18 || e.Version != "2" || len(e.Holes) != 18 || e.Holes[5].Mark.Class != "blank-mark" || e.Holes[6].Mark.Class != "none" {
@@ -151,7 +151,7 @@ func TestThePageOfAHole(t *testing.T) {
 		q.Round[i].Score, q.Round[i].Lost, q.Round[i].Known = score, 1.1, true
 	}
 	e = NewHolePage(layout.Page{}, q)
-	if e.State != "Saved: holes 1 to 3, 14 strokes." || e.SoFar != "So far: three holes, 14 strokes, +3.3 against your 79." || e.Turn != "" || e.Holes[0].Lost != "+1.1" {
+	if e.State != "Saved: holes 1 to 3, 14 strokes." || e.SoFar != "So far: three holes, 14 strokes, +3.3 against your target of 79." || e.Turn != "" || e.Holes[0].Lost != "+1.1" {
 		t.Errorf("%q %q %q", e.State, e.SoFar, e.Turn)
 	}
 	q = entering(10, 11)

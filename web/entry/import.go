@@ -81,7 +81,7 @@ const importTitle = "Import rounds"
 // last one.
 func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) ImportPage {
 	page.Title, page.Here, page.Script = importTitle, paths.Rounds, "sending.js"
-	p := ImportPage{Page: page, Lede: "Import rounds from a shots file, or from the file of an account. You see what it holds before anything is kept."}
+	p := ImportPage{Page: page, Lede: "Import rounds from a shots file or an account file. You see what is in it before anything is saved."}
 	if problem != "" {
 		p.Faults = []string{words.Capital(problem)}
 	}
@@ -94,9 +94,9 @@ func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) I
 		}
 	}
 	if len(p.Faults) > 0 {
-		p.Wrong.Add("file", "", words.Plural(len(p.Faults), "thing", "things")+" to put right, listed below")
+		p.Wrong.Add("file", "", words.Plural(len(p.Faults), "thing", "things")+" to fix, listed below")
 		p.Wrong = p.Wrong.Saying("The file was not imported.")
-		p.Lede = "The file was refused whole, and nothing of it was kept. Correct what is listed below, and send it again."
+		p.Lede = "Fix the problems listed below and upload the file again."
 	}
 	return p
 }
@@ -104,14 +104,14 @@ func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) I
 // NewPreviewPage makes the page that shows what a file holds.
 func NewPreviewPage(page layout.Page, f PreviewInput) ImportPage {
 	page.Title, page.Here = importTitle, paths.Rounds
-	p := ImportPage{Page: page, Confirm: paths.ImportConfirm, Rows: f.Rows, Lede: fmt.Sprintf("The file holds %s. Nothing is kept yet.", words.Plural(len(f.Rows), "round", "rounds"))}
+	p := ImportPage{Page: page, Confirm: paths.ImportConfirm, Rows: f.Rows, Lede: fmt.Sprintf("The file has %s. Nothing is saved yet.", words.Plural(len(f.Rows), "round", "rounds"))}
 	fresh, same, other := f.count[ThereNot], f.count[ThereSame], f.count[ThereOther]
 	if same > 0 {
 		p.There = append(p.There, words.Capital(words.Plural(same, "round is", "rounds are"))+" there already and the same. They stay as they are.")
 	}
 	if other > 0 {
 		p.There = append(p.There, words.Capital(words.Plural(other, "round of that name is", "rounds of those names are"))+" there already and not the same. What you replace can be brought back for 30 days.")
-		p.Replace = fmt.Sprintf("Import all, and replace %d", other)
+		p.Replace = fmt.Sprintf("Import all and replace %d", other)
 	}
 	switch {
 	case fresh > 0 && fresh < len(f.Rows):
@@ -119,17 +119,17 @@ func NewPreviewPage(page layout.Page, f PreviewInput) ImportPage {
 	case fresh > 0:
 		p.Skip = "Import them"
 	case f.Settings != nil && other == 0:
-		p.Skip = "Import the settings, if ticked"
+		p.Skip = "Import the settings if ticked"
 	}
 	if c := f.Settings; c != nil {
 		units := map[string]string{"yd": "yards", "m": "metres", "ft": "feet"}
-		p.Settings = fmt.Sprintf("Take over its settings too: the name %s, target %s, %s and %s on the green", c.Name, strconv.FormatFloat(c.Target, 'f', -1, 64), units[c.Far], units[c.Green])
+		p.Settings = fmt.Sprintf("Import its settings too: name %s, target %s, %s and %s on the green", c.Name, strconv.FormatFloat(c.Target, 'f', -1, 64), units[c.Far], units[c.Green])
 		if c.Clubs != "" {
 			p.Settings += ", clubs " + c.Clubs
 		}
 	}
 	if len(f.Unknown) > 0 {
-		p.Unknown = "Left out, since the columns are not known: " + words.Joined(f.Unknown...) + "."
+		p.Unknown = "Ignored, because these columns are unknown: " + words.Joined(f.Unknown...) + "."
 	}
 	return p
 }

@@ -20,10 +20,10 @@ func TestWhatAFileHoldsIsSaid(t *testing.T) {
 	}{
 		{[]There{ThereNot, ThereNot}, nil, "Import them", "", 0},
 		{[]There{ThereNot, ThereSame}, nil, "Import the 1 new", "", 1},
-		{[]There{ThereNot, ThereSame, ThereOther}, settings, "Import the 1 new", "Import all, and replace 1", 2},
-		{[]There{ThereOther}, nil, "", "Import all, and replace 1", 1},
+		{[]There{ThereNot, ThereSame, ThereOther}, settings, "Import the 1 new", "Import all and replace 1", 2},
+		{[]There{ThereOther}, nil, "", "Import all and replace 1", 1},
 		{[]There{ThereSame}, nil, "", "", 1},
-		{[]There{ThereSame}, settings, "Import the settings, if ticked", "", 1},
+		{[]There{ThereSame}, settings, "Import the settings if ticked", "", 1},
 	} {
 		f := PreviewInput{Settings: c.settings}
 		for _, there := range c.there {
@@ -35,7 +35,7 @@ func TestWhatAFileHoldsIsSaid(t *testing.T) {
 		}
 		want := ""
 		if c.settings != nil {
-			want = "Take over its settings too: the name Robin, target 84.5, metres and feet on the green"
+			want = "Import its settings too: name Robin, target 84.5, metres and feet on the green"
 		}
 		if diff := cmp.Diff(want, p.Settings); diff != "" {
 			t.Error(diff)

@@ -61,7 +61,7 @@ func NewReading(q ReadingInput) Reading {
 	switch {
 	case q.Conflict != nil:
 		r.Conflict = newConflict(q)
-		r.Rows, r.Say = nil, "Nothing is sent until you choose"
+		r.Rows, r.Say = nil, "Nothing is saved until you choose"
 		return r
 	case refused:
 		r.Problem = problemText(*l)
@@ -95,7 +95,7 @@ func (r *Reading) sum(q ReadingInput) {
 	r.Say = openSaid(*l, q.Units)
 	settled := settledShots(*l)
 	if settled == 0 || !known {
-		r.SumNote = "no shot yet"
+		r.SumNote = "no shots yet"
 		return
 	}
 	lost := 0.0
@@ -125,7 +125,7 @@ func openSaid(l form.Line, units form.Units) string {
 	}
 	switch {
 	case l.Dropped:
-		return "Dropped: where does the next one lie?"
+		return "Dropped: what is the new lie?"
 	case lonely(l):
 		return words.Capital(lieSaid(l)) + ": how far is it?"
 	default:
@@ -212,7 +212,7 @@ func total(l form.Line) string {
 	h := l.Hole
 	switch {
 	case h.ScoreOnly > 0:
-		return fmt.Sprintf("A score of %d alone", h.ScoreOnly)
+		return fmt.Sprintf("Score only: %d", h.ScoreOnly)
 	case h.PickedUp:
 		return fmt.Sprintf("Picked up after %s", words.Plural(h.Strokes(), "stroke", "strokes"))
 	default:

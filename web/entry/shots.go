@@ -44,8 +44,8 @@ var misses = []golf.Miss{
 
 // NewShotsPage makes the page.
 func NewShotsPage(page layout.Page, id golf.RoundID, h golf.Hole, version int, units form.Units, clubs []string, problems map[string]string) ShotsPage {
-	page.Title, page.Here = fmt.Sprintf("The shots of hole %d", h.Number), paths.Rounds
-	n := ShotsPage{Page: page, Heading: fmt.Sprintf("Hole %d, shot by shot", h.Number), Save: paths.Shots(id, h.Number), Version: strconv.Itoa(version),
+	page.Title, page.Here = fmt.Sprintf("Clubs and notes for hole %d", h.Number), paths.Rounds
+	n := ShotsPage{Page: page, Heading: fmt.Sprintf("Hole %d: clubs and notes", h.Number), Save: paths.Shots(id, h.Number), Version: strconv.Itoa(version),
 		Back: paths.Round(id) + fmt.Sprintf("#h%d", h.Number), Clubs: clubs}
 	for i, s := range h.Played() {
 		number := strconv.Itoa(i + 1)
@@ -55,19 +55,19 @@ func NewShotsPage(page layout.Page, id golf.RoundID, h golf.Hole, version int, u
 			return components.Field{Name: name, ID: id, Label: label, Value: value, Problem: problems[id]}
 		}
 		row := NoteRow{Number: number, Lie: s.Lie.String(), From: words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, units),
-			Club: field("club", "Club", s.Club), Miss: field("miss", "Finished", ""), Word: field("word", "A word", s.Word)}
+			Club: field("club", "Club", s.Club), Miss: field("miss", "Finished", ""), Word: field("word", "Note", s.Word)}
 		row.Club.List = "clubs"
 		for _, m := range misses {
 			name := m.String()
 			if name == "" {
-				name = "at its target, or not noted"
+				name = "on target, or not recorded"
 			}
 			row.Misses = append(row.Misses, components.Choice{Value: m.String(), Name: name, Chosen: m == s.Miss})
 		}
 		n.Rows = append(n.Rows, row)
 	}
 	if len(n.Rows) == 0 {
-		n.None = "This hole was entered by its score: there is no shot to say more of."
+		n.None = "This hole was entered as a score only, so it has no shots."
 	}
 	return n
 }

@@ -48,7 +48,7 @@ func example() figures.DoubleStory {
 
 // NewFrontPage makes the page. email is what was typed, problem what was wrong.
 func NewFrontPage(page layout.Page, email, problem string, door Door) FrontPage {
-	page.Title = "What your strokes were lost to"
+	page.Title = "Where your strokes go"
 	f := FrontPage{Page: page, Example: example(),
 		Email:    components.Field{Name: "email", Label: "E-mail", Type: "email", Value: email, Complete: "username", Problem: problem},
 		Password: components.Field{Name: "password", Label: "Password", Type: "password", Complete: "current-password"}}
@@ -57,9 +57,9 @@ func NewFrontPage(page layout.Page, email, problem string, door Door) FrontPage 
 	case DoorFirst:
 		f.Join, f.JoinText = paths.Join, "with the setup token that the server printed when it started."
 	case DoorOpen:
-		f.Join, f.JoinText = paths.Join, "with your name, an address and a password."
+		f.Join, f.JoinText = paths.Join, "with your name, an e-mail address and a password."
 	case DoorInvited:
-		f.JoinText = "by the invitation that your club or coach gives you."
+		f.JoinText = "with an invitation from your club or coach."
 	default:
 		f.JoinText = "is closed on this server."
 	}
@@ -96,18 +96,18 @@ type JoinInput struct {
 
 // NewJoinPage makes the page.
 func NewJoinPage(page layout.Page, f JoinInput, door Door) JoinPage {
-	page.Title = "Make an account"
-	j := JoinPage{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Make an account. Your rounds are yours: the steward of this server sees accounts, never rounds."}
+	page.Title = "Create an account"
+	j := JoinPage{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Your rounds are private: the steward of this server sees accounts, never rounds."}
 	if j.First {
-		j.Lede = "The first account of a new server is its steward's."
+		j.Lede = "The first account on a new server is its steward's."
 		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: f.Token, Hint: "The server printed it when it started.", Problem: f.Problems["token"]}
 	}
 	j.Fields = []components.Field{
 		{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
-		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "To sign in with; nothing is sent to it.", Problem: f.Problems["email"]},
+		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "For signing in. Nothing is sent to it.", Problem: f.Problems["email"]},
 		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more.", Problem: f.Problems["password"]},
 	}
-	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account is not made yet.")
+	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account was not created.")
 	return j
 }
 

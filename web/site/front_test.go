@@ -27,7 +27,7 @@ func TestAProblemThatMayPassOffersToTryAgain(t *testing.T) {
 		{"another site's address", "//elsewhere.example", false, form, "Busy. Go back, and try again in a moment.", "", nil},
 		{"a page of another site", "//elsewhere.example", true, nil, "Busy. Go back, and try again in a moment.", "", nil},
 	} {
-		p := NewProblemPage(layout.Page{}, "Not now", "Busy.", "").Again(c.address, c.get, c.sent)
+		p := NewProblemPage(layout.Page{}, "Temporarily unavailable", "Busy.", "").Again(c.address, c.get, c.sent)
 		if p.Text != c.text || p.Reload != c.reload || (p.Resend == nil) != (c.fields == nil) {
 			t.Errorf("%s: %+v", c.name, p)
 		}
@@ -36,7 +36,7 @@ func TestAProblemThatMayPassOffersToTryAgain(t *testing.T) {
 		}
 	}
 	var page strings.Builder
-	if err := NewProblemPage(layout.Page{}, "Not now", "Busy.", "").Again("/rounds/1", false, form).View().Render(t.Context(), &page); err != nil {
+	if err := NewProblemPage(layout.Page{}, "Temporarily unavailable", "Busy.", "").Again("/rounds/1", false, form).View().Render(t.Context(), &page); err != nil {
 		t.Fatal(err)
 	}
 	for _, want := range []string{`method="post" action="/rounds/1"`, `<input type="hidden" name="line" value="f150 g20 2">`, "Try again</button>"} {

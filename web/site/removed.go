@@ -89,7 +89,7 @@ func NewRemovedPage(page layout.Page, all []RemovedThing) RemovedPage {
 		}
 	}
 	if len(p.Sections) > 0 {
-		p.Lede = "Each can be brought back for 30 days after its removal, as it was."
+		p.Lede = "You can restore each of these for 30 days after it was removed."
 	}
 	return p
 }

@@ -85,7 +85,7 @@ type ResetPage struct {
 
 // NewResetPage makes the page.
 func NewResetPage(page layout.Page, player, token, problem string) ResetPage {
-	page.Title = "A new password"
+	page.Title = "Set a new password"
 	field := components.Field{Name: "password", Label: "New password", Type: "password", Complete: "new-password",
 		Hint: "10 characters or more. Every device is signed out.", Problem: problem}
 	return ResetPage{page, player, token, field, components.Summed(field)}

@@ -26,7 +26,7 @@ type WelcomeInput struct {
 func NewWelcomePage(page layout.Page, f WelcomeInput) WelcomePage {
 	page.Title = "Welcome"
 	w := WelcomePage{Page: page,
-		Lede: "Every round is compared with a golfer who averages your target: the strokes between that score and yours are what the account explains.",
+		Lede: "Every round is compared with a golfer who averages your target. The statement explains the strokes between that score and yours.",
 		Target: components.Field{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Problem: f.Problems["target"],
 			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."},
 		Far:   farChoices(f.Far, f.Problems["far"]),
