@@ -27,7 +27,7 @@ func check() error {
 	if err := prepare(); err != nil {
 		return err
 	}
-	if err := static(); err != nil {
+	if err := staticChecks(); err != nil {
 		return err
 	}
 	if err := vulnerabilities(); err != nil {
@@ -36,7 +36,7 @@ func check() error {
 	return command("go", "test", "-shuffle", "on", "-timeout", "14m", "./...")
 }
 
-func static() error {
+func staticChecks() error {
 	if err := formatted(); err != nil {
 		return err
 	}
