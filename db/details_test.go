@@ -22,7 +22,7 @@ func TestDetailsArePutRight(t *testing.T) {
 	before, err := p.Round(p.ctx, p.pupil, p.round)
 	p.must(err)
 	p.must(p.SaveSummaries(p.ctx, p.pupil, p.pupil, []db.KeptSummary{{Round: before, MadeFor: "1", Summary: []byte("x")}}))
-	to := db.Details{PlayedOn: time.Date(2026, 4, 30, 0, 0, 0, 0, time.UTC), Course: "Quarry Hill", Tee: "yellow", Target: 84, Par18: 71, Note: "wind", First: 2}
+	to := db.Details{PlayedOn: time.Date(2026, 4, 30, 0, 0, 0, 0, time.UTC), Course: "Quarry Hill", Tee: "yellow", Target: 84, Par18: 71, Conditions: "wind", First: 2}
 	for _, h := range before.Holes {
 		card := h.Card()
 		card.Par, card.Length, card.Index = card.Par+1, card.Length+10*golf.Yard, h.Number
@@ -33,7 +33,7 @@ func TestDetailsArePutRight(t *testing.T) {
 	after, err := p.Round(p.ctx, p.pupil, p.round)
 	p.must(err)
 	want := before
-	want.PlayedOn, want.Course, want.Tee, want.Target, want.Par18, want.Note, want.FirstHole = to.PlayedOn, to.Course, to.Tee, to.Target, to.Par18, to.Note, 2
+	want.PlayedOn, want.Course, want.Tee, want.Target, want.Par18, want.Conditions, want.FirstHole = to.PlayedOn, to.Course, to.Tee, to.Target, to.Par18, to.Conditions, 2
 	want.Holes = nil
 	for i, h := range before.Holes {
 		h.Par, h.Length, h.Index, h.Version = h.Par+1, h.Length+10*golf.Yard, i+1, h.Version+1

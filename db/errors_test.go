@@ -60,7 +60,7 @@ func TestErrorsOfTheDriverAreToldApart(t *testing.T) {
 		{"a value that cannot be sent", errors.New("failed to encode args[0]: unable to encode"), nil},
 		{"a closed transaction", pgx.ErrTxClosed, nil},
 	} {
-		got := told(c.err)
+		got := translate(c.err)
 		if got == nil {
 			t.Errorf("%s: no error", c.name)
 			continue
@@ -74,7 +74,7 @@ func TestErrorsOfTheDriverAreToldApart(t *testing.T) {
 			t.Errorf("%s: the log would not say what happened: %v", c.name, got)
 		}
 	}
-	if told(nil) != nil {
+	if translate(nil) != nil {
 		t.Error("an error of nothing")
 	}
 }

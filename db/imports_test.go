@@ -12,22 +12,22 @@ import (
 func TestAFileIsTakenOnce(t *testing.T) {
 	p := newPair(t)
 	p.must(p.SavePending(p.ctx, p.pupil, []byte("a file")))
-	if _, err := p.TakePending(p.ctx, p.stranger); !errors.Is(err, golf.ErrNotFound) {
+	if _, err := p.PopPending(p.ctx, p.stranger); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("a stranger: %v", err)
 	}
 	failed := errors.New("failed")
 	err := p.Tx(p.ctx, func(tx *db.Store) error {
-		_, err := tx.TakePending(p.ctx, p.pupil)
+		_, err := tx.PopPending(p.ctx, p.pupil)
 		p.must(err)
 		return failed
 	})
 	if err != failed {
 		t.Fatal(err)
 	}
-	if file, err := p.TakePending(p.ctx, p.pupil); err != nil || string(file) != "a file" {
+	if file, err := p.PopPending(p.ctx, p.pupil); err != nil || string(file) != "a file" {
 		t.Errorf("after a transaction that failed: %q %v", file, err)
 	}
-	if _, err := p.TakePending(p.ctx, p.pupil); !errors.Is(err, golf.ErrNotFound) {
+	if _, err := p.PopPending(p.ctx, p.pupil); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("a second time: %v", err)
 	}
 }

@@ -74,8 +74,8 @@ func (p pair) write(who golf.PlayerID, n db.Note) int64 {
 	return id
 }
 
-// reads lists the notes that somebody reads of the pupil's, and counts those
-// that were new.
+// reads lists the pupil's notes that somebody can read, counts those that are new,
+// and marks them as read.
 func (p pair) reads(who golf.PlayerID) (ids map[int64]db.Note, unread int) {
 	p.t.Helper()
 	all, err := p.Notes(p.ctx, who, p.pupil, db.NotesOf{})
@@ -87,6 +87,7 @@ func (p pair) reads(who golf.PlayerID) (ids map[int64]db.Note, unread int) {
 			unread++
 		}
 	}
+	p.must(p.MarkRead(p.ctx, who, p.pupil, all))
 	return ids, unread
 }
 
@@ -153,8 +154,11 @@ func TestReadMarks(t *testing.T) {
 		t.Errorf("%d new, %v", n, err)
 	}
 	p.reads(p.other)
+	all, err := p.Notes(p.ctx, p.pupil, p.pupil, db.NotesOf{})
+	p.must(err)
+	p.must(p.MarkRead(p.ctx, p.stranger, p.pupil, all))
 	if got, _ := p.reads(p.coach); got[id].ReadAt != nil {
-		t.Error("not read by the pupil, and yet read")
+		t.Error("the pupil has not marked the note as read, but it is")
 	}
 	for i, want := range []int{1, 0} {
 		if _, n := p.reads(p.pupil); n != want {

@@ -26,7 +26,7 @@ func TestRosterTellsWhatIsNew(t *testing.T) {
 	if r := p.roster(); r.NewRounds != 1 || r.LookedAt != nil || r.Questions+r.Unread+r.Results+r.Month != 0 || r.Due != nil {
 		t.Errorf("before the first look: %+v", r)
 	}
-	p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
 	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
 		t.Errorf("after it: %+v", r)
 	}

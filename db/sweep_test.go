@@ -133,7 +133,7 @@ func TestTheSweepIsLogged(t *testing.T) {
 	ctx, stop := context.WithCancel(t.Context())
 	said := make(lines, 10)
 	done := make(chan struct{})
-	go func() { s.KeepSwept(ctx, slog.New(slog.NewTextHandler(said, nil))); close(done) }()
+	go func() { s.SweepDaily(ctx, slog.New(slog.NewTextHandler(said, nil))); close(done) }()
 	select {
 	case line := <-said:
 		if !strings.Contains(line, "the daily sweep removed") || !strings.Contains(line, `sessions=0`) || !strings.Contains(line, `"removed rounds"=0`) {

@@ -69,18 +69,18 @@ func TestACoachIsLetIn(t *testing.T) {
 		t.Errorf("the pupil sees %d, the coach %d, another %d", own, shared, none)
 	}
 	for who, want := range map[golf.PlayerID]bool{pupil: false, coach: true, other: false} {
-		if got, err := s.CoachesAlone(ctx, who); got != want || err != nil {
+		if got, err := s.OnlyCoaches(ctx, who); got != want || err != nil {
 			t.Errorf("%d coaches alone: %v, %v", who, got, err)
 		}
 	}
 	if n := sees(t, s, pupil, coach); n != 0 {
 		t.Errorf("the pupil sees %d rounds of the coach", n)
 	}
-	if err := s.NoteLook(ctx, coach, pupil, db.LookMonths, 0); err != nil {
+	if err := s.RecordLook(ctx, coach, pupil, db.LookMonths, 0); err != nil {
 		t.Error(err)
 	}
 	for _, stranger := range []golf.PlayerID{other, pupil} {
-		if err := s.NoteLook(ctx, stranger, pupil, db.LookMonths, 0); !errors.Is(err, golf.ErrNotFound) {
+		if err := s.RecordLook(ctx, stranger, pupil, db.LookMonths, 0); !errors.Is(err, golf.ErrNotFound) {
 			t.Errorf("a look of %d, who is no coach: %v", stranger, err)
 		}
 	}
