@@ -136,7 +136,7 @@ func TestTheSweepIsLogged(t *testing.T) {
 	go func() { s.SweepDaily(ctx, slog.New(slog.NewTextHandler(said, nil))); close(done) }()
 	select {
 	case line := <-said:
-		if !strings.Contains(line, "the daily sweep removed") || !strings.Contains(line, `sessions=0`) || !strings.Contains(line, `"removed rounds"=0`) {
+		if !strings.Contains(line, "the daily sweep deleted") || !strings.Contains(line, `sessions=0`) || !strings.Contains(line, `"removed rounds"=0`) {
 			t.Error(line)
 		}
 	case <-time.After(time.Minute):
