@@ -2,6 +2,8 @@ package db_test
 
 import (
 	"context"
+	"os"
+	"regexp"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -75,6 +77,19 @@ func broken(t *testing.T, c *pgx.Conn) map[string][]string {
 		}
 	}
 	return all
+}
+
+// The script that spreads the tables keeps the same ones whole as the rules do.
+func TestTheScriptSpreadsTheTablesOfTheRules(t *testing.T) {
+	script, err := os.ReadFile("../migrations/sharding/spread.sql")
+	if err != nil {
+		t.Fatal(err)
+	}
+	lists := regexp.MustCompile(`(?:array\[|relname in \()([^\])]*)[\])]`)
+	inScript, inRules := lists.FindSubmatch(script), lists.FindStringSubmatch(classes)
+	if inScript == nil || inRules == nil || string(inScript[1]) != inRules[1] {
+		t.Errorf("the script has %q, the rules %q", inScript, inRules)
+	}
 }
 
 // A Postgres that shards by player takes the schema.

@@ -10,9 +10,9 @@ import (
 	"strokeledger/db"
 )
 
-// Day, course, target and card of a round are put right; the tee shot that was
-// as long as the hole follows it, others keep theirs.
-func TestDetailsArePutRight(t *testing.T) {
+// Day, course, target and card of a round can be corrected. A tee shot that was as
+// long as the hole follows the hole's new length, others keep theirs.
+func TestDetailsAreCorrected(t *testing.T) {
 	p := newPair(t)
 	second := entered(0)
 	second.Number, second.Par, second.PickedUp = 2, 3, false
@@ -53,9 +53,9 @@ func TestDetailsArePutRight(t *testing.T) {
 	}
 }
 
-// A round belongs to the course that is taken over, and to none once its course
-// has another name.
-func TestTheCourseOfARoundIsPutRight(t *testing.T) {
+// A round belongs to the shared course that is chosen for it, and to none once the
+// name of its course changes.
+func TestTheCourseOfARoundIsCorrected(t *testing.T) {
 	p := newPair(t)
 	course, err := p.SaveCourse(p.ctx, p.stranger, db.Course{Name: "Quarry Hill", Holes: threeHoles()})
 	p.must(err)

@@ -8,8 +8,8 @@ import (
 	"strokeledger/db"
 )
 
-// A file that waits is its player's alone, and is taken once.
-func TestAFileIsTakenOnce(t *testing.T) {
+// A waiting file belongs to its player, and can be imported once.
+func TestAFileIsImportedOnce(t *testing.T) {
 	p := newPair(t)
 	p.must(p.SavePending(p.ctx, p.pupil, []byte("a file")))
 	if _, err := p.PopPending(p.ctx, p.stranger); !errors.Is(err, golf.ErrNotFound) {
@@ -32,8 +32,8 @@ func TestAFileIsTakenOnce(t *testing.T) {
 	}
 }
 
-// Rounds that are added are kept as those that are entered are; what they
-// replace can be brought back, and a stranger sees none of it.
+// Imported rounds are stored like rounds that were entered. Those they replace can be
+// brought back, and a stranger sees none of them.
 func TestRoundsAreReplaced(t *testing.T) {
 	p := newPair(t)
 	before, err := p.Round(p.ctx, p.pupil, p.round)

@@ -8,9 +8,9 @@ import (
 	"strokeledger/db"
 )
 
-// Looks are one line a day, coach and kind of page. However many statements a
-// coach opens, they are one line, and every round is named in it.
-func TestLooksAreRolledUp(t *testing.T) {
+// There is one Look for each day, coach and kind of page. All the statements that a
+// coach opens in a day are one Look, which names every round.
+func TestLooksAreGrouped(t *testing.T) {
 	p := newPair(t)
 	p.must(p.RecordLook(p.ctx, p.other, p.pupil, db.LookLessons, 0))
 	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
@@ -46,9 +46,9 @@ func TestLooksAreRolledUp(t *testing.T) {
 		t.Errorf("the second line: %+v, %v", rest, err)
 	}
 	if err := p.RecordLook(p.ctx, p.coach, p.pupil, db.LookStatement, 0); err == nil {
-		t.Error("a statement of no round is noted")
+		t.Error("a statement of no round is recorded")
 	}
 	if err := p.RecordLook(p.ctx, p.coach, p.pupil, "You owe me", 0); err == nil {
-		t.Error("a text of the coach's is noted")
+		t.Error("a text of the coach's is recorded")
 	}
 }

@@ -24,7 +24,7 @@ const (
 	sessionMost = "180 days"
 )
 
-// liveSession is the condition of a session that has not ended.
+// liveSession holds for sessions that have not ended.
 const liveSession = `seen_at > now() - interval '` + sessionLife + `' and created_at > now() - interval '` + sessionMost + `'`
 
 // NewSession signs a device in.

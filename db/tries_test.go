@@ -12,7 +12,7 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// counted notes a try and compares what the database says.
+// counted counts a try and compares the counts that the store returns.
 func counted(t *testing.T, s *db.Store, try db.Try, own, all int) {
 	t.Helper()
 	n, err := s.CountTry(t.Context(), try, 2)
