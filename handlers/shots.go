@@ -13,7 +13,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// Limits of what may be said of a shot, in bytes.
+// The most bytes of a club and of a note.
 const (
 	clubMost = 40
 	wordMost = golf.MaxWord
@@ -24,10 +24,16 @@ func (s *server) shots(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, entry.NewShotsPage(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), nil).View())
+	return show(w, r, http.StatusOK, entry.NewShotsPage(shell(r), shotsInput(r, kept.ID, h, nil)).View())
 }
 
-// saveShots keeps what was said of the shots of a hole.
+// shotsInput is what the page of a hole's shots is made of.
+func shotsInput(r *http.Request, id golf.RoundID, h db.Hole, problems map[string]string) entry.ShotsInput {
+	p := me(r)
+	return entry.ShotsInput{Round: id, Hole: h.Hole, Version: h.Version, Units: unitsOf(p), Clubs: strings.Fields(p.Clubs), Problems: problems}
+}
+
+// saveShots saves the clubs, misses and notes of a hole's shots.
 func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 	kept, h, err := s.ofHole(r)
 	if err != nil {
@@ -37,7 +43,7 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if problems := say(&h, r.Form["club"], r.Form["miss"], r.Form["word"]); len(problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, entry.NewShotsPage(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problems).View())
+		return show(w, r, http.StatusUnprocessableEntity, entry.NewShotsPage(shell(r), shotsInput(r, kept.ID, h, problems)).View())
 	}
 	if version, err := strconv.Atoi(r.FormValue("version")); err == nil {
 		h.Version = version

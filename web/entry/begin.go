@@ -10,24 +10,27 @@ import (
 	"strokeledger/web/words"
 )
 
-// BeginPage is where a round begins.
+// BeginPage is where a round is started, or an unfinished one continued.
 type BeginPage struct {
 	layout.Page
-	Open    []OpenRound // begun and not entered to the end
-	Courses []components.Choice
-	Which   components.Field // of those courses
-	Course  string           // address of making one
-	Begin   BeginFields
-	New     []components.Field // of a course that is told hole by hole
-	Fresh   BeginFields        // the same as Begin, for that
+	Open    []OpenRound         // unfinished rounds, the latest first; may be empty
+	Courses []components.Choice // empty if there are none on the server
+	Which   components.Field    // chooses one of Courses
+	Course  string              // address that adds a course
+	Begin   BeginFields         // for one of Courses
+	New     []components.Field  // name, tees and size of a course that is filled in as it is played
+	Fresh   BeginFields         // for that course
 
-	BeginWrong, FreshWrong components.Summary
+	BeginWrong components.Summary // what is wrong with the form for one of Courses
+	FreshWrong components.Summary // what is wrong with the form for a new course
 }
 
-// BeginFields are what is asked of a round on any course.
+// BeginFields are the fields that describe a round on any course.
 type BeginFields struct {
-	Date, First, Note components.Field
-	Part              components.Radios
+	Date  components.Field  // when it was played
+	First components.Field  // number of the first hole played
+	Note  components.Field  // conditions, optional
+	Part  components.Radios // all holes, or one nine
 }
 
 // BeginInput is what was typed, and what was wrong by field.
@@ -45,10 +48,13 @@ const (
 	PartBack  = "back"
 )
 
-// OpenRound is a round that can be gone on with.
-type OpenRound struct{ At, Text string }
+// OpenRound is an unfinished round.
+type OpenRound struct {
+	At   string // address of the hole to continue at
+	Text string // “2 May 2026, Harrow Fen: continue at hole 7, 12 holes to go”
+}
 
-// NewOpenRound says where a round goes on.
+// NewOpenRound says where a round continues: at hole, with left holes to go.
 func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int) OpenRound {
 	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: continue at hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
 }

@@ -9,29 +9,32 @@ import (
 	"strokeledger/web/paths"
 )
 
-// DetailsPage is where day, course, target and card of a round are put right.
+// DetailsPage is where a player corrects the date, course, target and card of a
+// round.
 type DetailsPage struct {
 	layout.Page
-	At     string // address that saves
-	Back   string // the statement
-	Wrong  components.Summary
-	Day    components.Field
-	Course components.Field
-	Tee    components.Field
-	Take   []components.Choice // courses of the server to take over
-	Taken  components.Field
-	Target components.Field
-	Par18  components.Field
-	First  components.Field
-	Note   components.Field
-	Unit   string
-	Holes  []HoleFields
+	At     string              // address that saves
+	Back   string              // address of the statement
+	Wrong  components.Summary  // what is wrong, in the order of the fields
+	Day    components.Field    // when it was played
+	Course components.Field    // name
+	Tee    components.Field    // may be empty
+	Take   []components.Choice // other courses to copy from, the first is none
+	Taken  components.Field    // chooses one of Take
+	Target components.Field    // score over 18 holes
+	Par18  components.Field    // par of all 18 holes
+	First  components.Field    // number of the first hole played
+	Note   components.Field    // conditions, optional
+	Unit   string              // of the lengths: yd or m
+	Holes  []HoleFields        // the card, by number
 }
 
 // HoleFields are the card of one hole.
 type HoleFields struct {
-	Number             string
-	Par, Length, Index components.Field
+	Number string
+	Par    components.Field
+	Length components.Field // in Unit; empty while unknown
+	Index  components.Field // stroke index; may be empty
 }
 
 // DetailsInput is what is kept of a round or was typed, by field, and what was

@@ -280,12 +280,12 @@ func (e HolePage) View() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if len(e.Untold) > 0 {
+			if len(e.Card) > 0 {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 22, "<div class=\"untold\">")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				for _, f := range e.Untold {
+				for _, f := range e.Card {
 					templ_7745c5c3_Err = components.Input(f).Render(ctx, templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
@@ -618,7 +618,7 @@ func (e HolePage) strip() templ.Component {
 	})
 }
 
-// pad has the keys; save comes first, so that Enter in the field saves.
+// pad shows the keys. Save comes first, so that Enter in the field saves.
 func pad(r Reading) templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context

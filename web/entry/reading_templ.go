@@ -13,8 +13,8 @@ import (
 	"strokeledger/web/components"
 )
 
-// View is what stands between the line and the pad: the shots, or what is asked
-// in their place, and the sum.
+// View goes between the line and the keys: the shots or the versions to choose
+// from, any question, and the sum.
 func (r Reading) View() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
@@ -335,7 +335,7 @@ func (r Reading) table() templ.Component {
 					return templ_7745c5c3_Err
 				}
 			} else {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 30, "<span class=\"q\">from the course</span>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 30, "<span class=\"q\">from the card</span>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -6,29 +6,32 @@ import (
 	"strokeledger/web/paths"
 )
 
-// AccountPage is where a player sets up the account.
+// AccountPage is where a player changes settings and password, sees signed-in
+// devices, and deletes the account.
 type AccountPage struct {
 	layout.Page
-	Settings  []components.Field
-	Far       components.Radios
-	Green     components.Radios
-	Passwords []components.Field
-	Devices   []Device
-	Delete    components.Field
+	Settings  []components.Field // name, target, clubs, and where the short game ends
+	Far       components.Radios  // unit off the green
+	Green     components.Radios  // unit on the green
+	Passwords []components.Field // current and new; never filled in
+	Devices   []Device           // signed in, this one included
+	Delete    components.Field   // the password that confirms; never filled in
 	Wrong     AccountWrong
-	Steward   bool
+	Steward   bool   // the player is a steward
 	Accounts  string // address of the steward's list
-	Invites   bool   // the steward may invite
-	Invited   string // an invitation that was just made
+	Invites   bool   // the player can invite others
+	Invited   string // invitation link that was just made; empty for none
 }
 
-// AccountWrong is what was wrong with each form of the page.
+// AccountWrong says what is wrong with each form of the page.
 type AccountWrong struct{ Settings, Password, Delete components.Summary }
 
 // Device is one that is signed in.
 type Device struct {
-	Name, Seen, Token string
-	This              bool
+	Name  string // “Safari on iPhone”
+	Seen  string // when it was last used: “today 06:22”
+	Token string // identifies it in the form that signs it out
+	This  bool   // the reader is using it now
 }
 
 // AccountInput is what the account is, or what was typed, and what was wrong.

@@ -5,15 +5,15 @@ import (
 	"strokeledger/web/layout"
 )
 
-// WelcomePage asks a new player for target and units, once.
+// WelcomePage asks a new player for a target and units, once.
 type WelcomePage struct {
 	layout.Page
-	Lede   string
-	Target components.Field
-	Far    components.Radios
-	Green  components.Radios
-	Skip   string // what who skips it gets
-	Wrong  components.Summary
+	Lede   string             // what a target is for
+	Target components.Field   // score over 18 holes
+	Far    components.Radios  // unit off the green
+	Green  components.Radios  // unit on the green
+	Skip   string             // button that skips, with what applies then
+	Wrong  components.Summary // what is wrong with the answers
 }
 
 // WelcomeInput is what is kept or was typed, and what was wrong.
