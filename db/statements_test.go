@@ -31,6 +31,7 @@ var (
 	writes      = regexp.MustCompile(`(?:^|\()\s*(insert|update|delete)\s`)
 	onConflict  = regexp.MustCompile(`do update set (.*?)(?: where | returning |$)`)
 	lockedFirst = regexp.MustCompile(`\bas \(\s*select [^()]*\bfor (share|update|no key update)\b`)
+	columnStep  = regexp.MustCompile(`^update .*_at [-+] interval`)
 	changesAll  = regexp.MustCompile(`\b(?:update|delete from) (\w+) `)
 	outerExists = regexp.MustCompile(`\b(?:left|right|full) join\b.*\b(?:where|and) exists \(\)`)
 	untyped     = regexp.MustCompile(`@\w+ (=|<>|<|>|<=|>=) \d`)
@@ -67,6 +68,9 @@ func faults(s statement, sharded []string) []string {
 		if set := onConflict.FindStringSubmatch(part); set != nil {
 			add("has a clock in do update set", clockOrStep.MatchString(set[1]))
 		}
+		_, returned, _ := strings.Cut(part, " returning ")
+		add("has a clock in returning", anyClock.MatchString(returned))
+		add("adds time to a column in an update", columnStep.MatchString(part))
 		add("has exists beside an outer join", outerExists.MatchString(part))
 		add("orders by number", ordersByNumber(part))
 		add("does not name the player", !several && !namesPlayer(part, sharded))
