@@ -175,7 +175,7 @@ function show() {
     if (hole.refused === "gone") {
       item.append(`${hole.name}: its round was removed; you entered ${hole.line} `);
       const button = document.createElement("button");
-      button.className = "small";
+      button.className = "small-button";
       button.textContent = "Discard";
       button.addEventListener("click", () => drop(hole.address));
       item.append(button);

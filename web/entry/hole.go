@@ -90,7 +90,7 @@ type RoundHole struct {
 // NewHolePage makes the page.
 func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	page.Title = fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Course)
-	page.Here, page.Kind, page.Script = paths.NewRound, "entry-page", "entry.js"
+	page.Here, page.BodyClass, page.Script = paths.NewRound, "entry-page", "entry.js"
 	page.Foot = fmt.Sprintf("To play: the strokes that a golfer who averages your target of %s would still need from there, on this course.", words.Plain(in.Target))
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", in.Hole.Number), Name: page.Title,
 		Save: paths.Hole(in.ID, in.Hole.Number), Echo: paths.Echo(in.ID, in.Hole.Number), Line: in.Reading.Line.Text, Stored: in.Stored, Version: strconv.Itoa(in.Version),
@@ -152,7 +152,7 @@ func (p *HolePage) fillStrip(in HoleInput) {
 // holeLink leads to a hole and shows how far it is.
 func holeLink(in HoleInput, h RoundHole) HoleLink {
 	l := HoleLink{At: paths.Hole(in.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == in.Hole.Number,
-		Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
+		Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
 	if h.Length > 0 {
 		l.Far = words.Distance(golf.Tee, h.Length, in.Units)
 	}
@@ -163,7 +163,7 @@ func holeLink(in HoleInput, h RoundHole) HoleLink {
 			l.Lost = words.Signed(h.Lost, 1)
 		}
 	case l.Here:
-		l.Mark = components.Mark{Class: "blank-mark", Text: "?", Said: "being entered"}
+		l.Mark = components.Mark{Class: "open-mark", Text: "?", Said: "being entered"}
 	}
 	return l
 }

@@ -98,10 +98,10 @@ func TestHolePageStrip(t *testing.T) {
 	in.Round[2].Score = 7
 	in.Round[3].Length = 0
 	want := []HoleLink{
-		{At: "/rounds/7/holes/5", Number: "5", Par: "par 4", Far: "380 yd", Lost: "−0.2", Mark: components.Mark{Class: "par", Text: "4", Said: "par"}},
-		{At: "/rounds/7/holes/6", Number: "6", Par: "par 4", Far: "380 yd", Here: true, Mark: components.Mark{Class: "blank-mark", Text: "?", Said: "being entered"}},
-		{At: "/rounds/7/holes/7", Number: "7", Par: "par 4", Far: "380 yd", Mark: components.Mark{Class: "double", Text: "7", Said: "double bogey or worse"}},
-		{At: "/rounds/7/holes/8", Number: "8", Par: "par 4", Mark: components.Mark{Class: "none", Said: "not entered"}},
+		{At: "/rounds/7/holes/5", Number: "5", Par: "par 4", Far: "380 yd", Lost: "−0.2", Mark: components.Mark{Text: "4", Said: "par"}},
+		{At: "/rounds/7/holes/6", Number: "6", Par: "par 4", Far: "380 yd", Here: true, Mark: components.Mark{Class: "open-mark", Text: "?", Said: "being entered"}},
+		{At: "/rounds/7/holes/7", Number: "7", Par: "par 4", Far: "380 yd", Mark: components.Mark{Class: "double-mark", Text: "7", Said: "double bogey or worse"}},
+		{At: "/rounds/7/holes/8", Number: "8", Par: "par 4", Mark: components.Mark{Class: "no-mark", Said: "not entered"}},
 	}
 	if diff := cmp.Diff(want, NewHolePage(layout.Page{}, in).Holes); diff != "" {
 		t.Error(diff)
