@@ -63,7 +63,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	old, password := r.FormValue("password"), r.FormValue("new")
 	f.NewWrong = weakness(password, s.aboutPassword(r, p.Email, p.Name))
 	if password != "" && password == old {
-		f.NewWrong = "This is the password that you have now."
+		f.NewWrong = "This is your current password."
 	}
 	ok, err := s.confirmed(r, old)
 	if err != nil {
@@ -88,7 +88,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Account, "password")
 }
 
-const notThePassword = "Not the password of this account."
+const notThePassword = "This is not the password of your account."
 
 // showUnconfirmed shows the account again when the password that confirms a
 // change was not its own, or was tried too often; wrong is where the page says so.
@@ -133,7 +133,7 @@ func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
 	}
 	err := s.store.DeletePlayer(r.Context(), me(r).ID)
 	if errors.Is(err, db.ErrLastSteward) {
-		f.DeleteWrong = "You are the only steward. Make another account a steward first, on the page of accounts."
+		f.DeleteWrong = "You are the only steward. Make another account a steward first, on the accounts page."
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
 	if err != nil {

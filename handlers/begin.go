@@ -56,7 +56,7 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	kept := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: f.Note.Value}
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Note.Value}
 	if len(c.Holes) == form.MostHoles {
 		kept.Par18 = parOf(c.Holes)
 	}

@@ -19,12 +19,12 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, me(r), mine(r), form.Returned{Card: &f})
 	}
-	if err := s.store.SaveNote(r.Context(), me(r).ID, kept.ID, f.Note.Value, f.Out.Value, f.In.Value); err != nil {
+	if err := s.store.SaveConditions(r.Context(), me(r).ID, kept.ID, f.Note.Value, f.Out.Value, f.In.Value); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Round(kept.ID), "card")
 }
 
 func keptCard(kept db.Round) form.RoundCard {
-	return form.RoundCard{Note: form.TextOf(kept.Note), Out: form.WholeOf(kept.CardOut), In: form.WholeOf(kept.CardIn)}
+	return form.RoundCard{Note: form.TextOf(kept.Conditions), Out: form.WholeOf(kept.CardOut), In: form.WholeOf(kept.CardIn)}
 }

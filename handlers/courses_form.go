@@ -95,9 +95,9 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 func noRoom(err error) string {
 	switch {
 	case errors.Is(err, db.ErrCoursesOfADay):
-		return fmt.Sprintf("You have added %d courses today, the most there may be in a day. Add this one tomorrow.", db.CoursesOfADay)
+		return fmt.Sprintf("You have added %d courses today, the most allowed in a day. Add this one tomorrow.", db.CoursesOfADay)
 	case errors.Is(err, db.ErrCoursesInAll):
-		return fmt.Sprintf("You have added %d courses, the most there may be. Remove one that you do not play.", db.CoursesInAll)
+		return fmt.Sprintf("You have added %d courses, the most allowed. Remove one you do not play.", db.CoursesInAll)
 	}
 	return ""
 }

@@ -11,32 +11,38 @@ import (
 	"strokeledger/web/words"
 )
 
-// BeginPage is where a round begins.
+// BeginPage is where a round is started, or an unfinished one continued.
 type BeginPage struct {
 	layout.Page
-	Open    []OpenRound // begun and not entered to the end
-	Courses []components.Choice
-	Which   components.Field // of those courses
-	Course  string           // address of making one
-	Begin   BeginFields
-	New     []components.Field // of a course that is told hole by hole
-	Fresh   BeginFields        // the same as Begin, for that
+	Open    []OpenRound         // unfinished rounds, the latest first; may be empty
+	Courses []components.Choice // empty if there are none on the server
+	Which   components.Field    // chooses one of Courses
+	Course  string              // address that adds a course
+	Begin   BeginFields         // for one of Courses
+	New     []components.Field  // name, tees and size of a course that is filled in as it is played
+	Fresh   BeginFields         // for that course
 
-	BeginWrong, FreshWrong components.Summary
+	BeginWrong components.Summary // what is wrong with the form for one of Courses
+	FreshWrong components.Summary // what is wrong with the form for a new course
 }
 
-// BeginFields are what is asked of a round on any course.
+// BeginFields are the fields that describe a round on any course.
 type BeginFields struct {
-	Date, First, Note components.Field
-	Part              components.Radios
+	Date  components.Field  // when it was played
+	First components.Field  // number of the first hole played
+	Note  components.Field  // conditions, optional
+	Part  components.Radios // all holes, or one nine
 }
 
-// OpenRound is a round that can be gone on with.
-type OpenRound struct{ At, Text string }
+// OpenRound is an unfinished round.
+type OpenRound struct {
+	At   string // address of the hole to continue at
+	Text string // “2 May 2026, Harrow Fen: continue at hole 7, 12 holes to go”
+}
 
-// NewOpenRound says where a round goes on.
+// NewOpenRound says where a round continues: at hole, with left holes to go.
 func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int) OpenRound {
-	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: on with hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
+	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: continue at hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
 }
 
 // NewBeginPage makes the page that begins a round; courses are those to choose
@@ -46,9 +52,9 @@ func NewBeginPage(page layout.Page, f form.RoundStart, courses []components.Choi
 	n := BeginPage{Page: page, Open: open, Courses: courses, Which: components.Filled(components.Field{Name: "course", Label: "Course"}, f.Course), Course: paths.NewCourse,
 		Begin: beginFields(f, !f.Fresh, ""), Fresh: beginFields(f, f.Fresh, "new_"),
 		New: []components.Field{
-			components.Filled(components.Field{Name: "new_course", Label: "Course", Hint: "Its par and lengths are asked for as you enter each hole."}, f.NewName),
+			components.Filled(components.Field{Name: "new_course", Label: "Course", Hint: "You fill in par and length as you enter each hole."}, f.NewName),
 			components.Filled(components.Field{Name: "new_tee", Label: "Tees"}, f.NewTee),
-			components.Filled(components.Field{Name: "new_holes", Label: "Holes", Mode: "numeric", Hint: "Of the course: 1 to 18."}, f.NewHoles),
+			components.Filled(components.Field{Name: "new_holes", Label: "Holes", Mode: "numeric", Hint: "How many the course has: 1 to 18."}, f.NewHoles),
 		}}
 	n.BeginWrong, n.FreshWrong = components.Summed(n.Which), components.Summed(n.New...)
 	n.Begin.sum(&n.BeginWrong)
@@ -57,7 +63,7 @@ func NewBeginPage(page layout.Page, f form.RoundStart, courses []components.Choi
 	return n
 }
 
-const notBegun = "The round is not begun yet."
+const notBegun = "The round was not started."
 
 // sum adds what is wrong with the fields, in their order.
 func (b BeginFields) sum(s *components.Summary) {
@@ -74,10 +80,10 @@ func beginFields(f form.RoundStart, sent bool, prefix string) BeginFields {
 		f.Date.Problem, f.First.Problem, f.Note.Problem, f.Part.Problem = "", "", "", ""
 	}
 	return BeginFields{
-		Date: components.Filled(components.Field{Name: "date", ID: prefix + "date", Label: "Day of play", Type: "date"}, f.Date),
+		Date: components.Filled(components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date"}, f.Date),
 		First: components.Filled(components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric",
-			Hint: "Where you began; the holes follow from there. Left at 1, a back nine begins at 10."}, f.First),
-		Note: components.Filled(components.Field{Name: "note", ID: prefix + "note", Label: "Weather and greens, in a line", Hint: "May be left out."}, f.Note),
+			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."}, f.First),
+		Note: components.Filled(components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, f.Note),
 		Part: components.Picked(components.Radios{Name: "part", ID: prefix + "part", Label: "Holes", All: []components.Choice{
 			{Value: form.AllHoles.String(), Name: "all"}, {Value: form.FrontNine.String(), Name: "front nine"}, {Value: form.BackNine.String(), Name: "back nine"}}}, f.Part),
 	}

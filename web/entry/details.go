@@ -10,46 +10,49 @@ import (
 	"strokeledger/web/paths"
 )
 
-// DetailsPage is where day, course, target and card of a round are put right.
+// DetailsPage is where a player corrects the date, course, target and card of a
+// round.
 type DetailsPage struct {
 	layout.Page
-	At     string // address that saves
-	Back   string // the statement
-	Wrong  components.Summary
-	Day    components.Field
-	Course components.Field
-	Tee    components.Field
-	Take   []components.Choice // courses of the server to take over
-	Taken  components.Field
-	Target components.Field
-	Par18  components.Field
-	First  components.Field
-	Note   components.Field
-	Unit   string
-	Holes  []HoleFields
+	At     string              // address that saves
+	Back   string              // address of the statement
+	Wrong  components.Summary  // what is wrong, in the order of the fields
+	Day    components.Field    // when it was played
+	Course components.Field    // name
+	Tee    components.Field    // may be empty
+	Take   []components.Choice // other courses to copy from, the first is none
+	Taken  components.Field    // chooses one of Take
+	Target components.Field    // score over 18 holes
+	Par18  components.Field    // par of all 18 holes
+	First  components.Field    // number of the first hole played
+	Note   components.Field    // conditions, optional
+	Unit   string              // of the lengths: yd or m
+	Holes  []HoleFields        // the card, by number
 }
 
 // HoleFields are the card of one hole.
 type HoleFields struct {
-	Number             string
-	Par, Length, Index components.Field
+	Number string
+	Par    components.Field
+	Length components.Field // in Unit; empty while unknown
+	Index  components.Field // stroke index; may be empty
 }
 
 // NewDetailsPage makes the page of what is kept of a round or was typed; courses
-// are those that it may take over.
+// are those that it can copy.
 func NewDetailsPage(page layout.Page, id golf.RoundID, f form.RoundDetails, courses []components.Choice, unit golf.Unit) DetailsPage {
-	page.Title, page.Here = "Day, course and target", paths.Rounds
+	page.Title, page.Here = "Date, course and target", paths.Rounds
 	d := DetailsPage{Page: page, At: paths.Details(id), Back: paths.Round(id), Unit: unit.String(),
-		Take: append([]components.Choice{{Value: "", Name: "none: as typed here", Chosen: f.Take.Text == ""}}, courses...)}
-	d.Day = components.Filled(components.Field{Name: "day", Label: "Day of play", Type: "date"}, f.Day)
+		Take: append([]components.Choice{{Value: "", Name: "keep what is entered here", Chosen: f.Take.Text == ""}}, courses...)}
+	d.Day = components.Filled(components.Field{Name: "day", Label: "Date played", Type: "date"}, f.Day)
 	d.Course = components.Filled(components.Field{Name: "course", Label: "Course"}, f.Course)
-	d.Tee = components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "May be left out."}, f.Tee)
+	d.Tee = components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "Optional."}, f.Tee)
 	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110."}, f.Target)
-	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of the whole course, also when nine were played."}, f.Par18)
-	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round began; entering goes on in that order."}, f.First)
-	d.Note = components.Filled(components.Field{Name: "note", Label: "Weather and greens, in a line", Hint: "May be left out."}, f.Note)
-	d.Taken = components.Filled(components.Field{Name: "take", Label: "Take over another course",
-		Hint: "Its name, tees and card then replace what stands here, on the holes that it has."}, f.Take)
+	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}, f.Par18)
+	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}, f.First)
+	d.Note = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, f.Note)
+	d.Taken = components.Filled(components.Field{Name: "take", Label: "Copy from another course",
+		Hint: "Its name, tees and card replace what is entered here, for the holes it has."}, f.Take)
 	fields := []components.Field{d.Day, d.Course, d.Tee, d.Target, d.Par18, d.First, d.Note, d.Taken}
 	for _, h := range f.Holes {
 		row := holeFields(h)
