@@ -70,7 +70,7 @@ func TestTheLineOfASeason(t *testing.T) {
 	for _, p := range line[4:] {
 		figures = append(figures, p.Score)
 	}
-	want := perRound(figures, []float64{18, 18, 18, 18, 18, 18, 18, 18}, draws{})
+	want := perRound(figures, []float64{18, 18, 18, 18, 18, 18, 18, 18}, resampled{})
 	interval, _ := want.Sample.Interval(.95)
 	last := line[11]
 	if math.Abs(last.Mean-want.Mean) > 1e-9 || math.Abs(last.Low-interval.Low) > 1e-9 || math.Abs(last.High-interval.High) > 1e-9 {

@@ -88,7 +88,7 @@ func TestLostToALevel(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, c := range golf.Categories {
-			want := Ladder{b}.Profile(round, golf.StandardBoundary).lost[c][0]
+			want := Ladder{rungs: []*expect.Baseline{b}}.Profile(round, golf.StandardBoundary).lost[c][0]
 			if got := ladder.Lost(s, c, level); math.Abs(got-want) > 1e-4 {
 				t.Errorf("%s to a %g: %v, want %v", c, level, got, want)
 			}

@@ -8,11 +8,7 @@ import (
 )
 
 // Kept is a round to compare, with the target it was played for.
-type Kept struct {
-	ID     golf.RoundID
-	Round  golf.Round
-	Target float64
-}
+type Kept = golf.Played
 
 // Judged is a round worked out for a comparison: its shots charged against one
 // golfer, whatever the course, and its doubles judged by the golfer of its own

@@ -1,46 +1,17 @@
 package compare
 
 import (
-	"math/rand/v2"
 	"slices"
-	"sync"
 
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 )
 
 // MinRounds is the fewest rounds from which a level is told.
 const MinRounds = 5
 
-const (
-	resamples  = 1000 // how often rounds are drawn anew for an interval
-	confidence = .95  // how sure an interval is
-)
-
-// keptDraws is up to how many rounds their draws are kept: those of the usual
-// spans.
-const keptDraws = 20
-
-type drawsKey struct {
-	rounds int
-	seed   uint64
-}
-
-var keptDrawn sync.Map // draws by drawsKey
-
-// drawn are the draws of a seed from so many rounds.
-func drawn(rounds int, seed uint64) stat.Draws {
-	key := drawsKey{rounds, seed}
-	if d, ok := keptDrawn.Load(key); ok {
-		return d.(stat.Draws)
-	}
-	d := stat.NewDraws(rand.New(rand.NewPCG(seed, uint64(rounds))), rounds, resamples)
-	if rounds <= keptDraws {
-		keptDrawn.Store(key, d)
-	}
-	return d
-}
+// confidence is how sure an interval is.
+const confidence = .95
 
 // Level is a level on the ladder, or past one of its ends; the value is then
 // that of the end.
@@ -74,7 +45,8 @@ func levelOf(value float64) Level {
 // zero on average, with its interval of 95 %.
 type PlaysTo struct {
 	Level, Low, High Level
-	Rounds           int // with a stroke in that part of the game
+	Rounds           int       // with a stroke in that part of the game
+	Thin             golf.Thin // why there is no level
 }
 
 // PlaysTo returns the level to which a part of the game was played over some
@@ -83,14 +55,14 @@ type PlaysTo struct {
 // draws for the same seed.
 func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo, ok bool) {
 	lost, n := l.byRung(profiles, c)
-	result.Rounds = n
-	if n < MinRounds {
+	result.Rounds, result.Thin = n, golf.Enough(golf.ThinLevel, n, MinRounds)
+	if result.Thin.Any() {
 		return result, false
 	}
 	level := l.zero(lost, inOrder(n))
 	result.Level = levelOf(level)
 	near := l.below(level)
-	interval := drawn(n, seed).Interval(confidence, func(drawn []int32) float64 { return l.zeroNear(lost, drawn, near) })
+	interval := l.drawn.of(n, seed).Interval(confidence, func(drawn []int32) float64 { return l.zeroNear(lost, drawn, near) })
 	result.Low, result.High = levelOf(interval.Low), levelOf(interval.High)
 	return result, true
 }
@@ -107,8 +79,8 @@ func (l Ladder) level(profiles []Profile, c golf.Category) (level Level, ok bool
 // byRung lists for every rung what each round lost there, of the n rounds that
 // have a stroke in a part of the game.
 func (l Ladder) byRung(profiles []Profile, c golf.Category) (lost [][]float64, n int) {
-	lost = make([][]float64, len(l))
-	room := make([]float64, len(l)*len(profiles))
+	lost = make([][]float64, len(l.rungs))
+	room := make([]float64, len(l.rungs)*len(profiles))
 	for rung := range lost {
 		lost[rung] = room[rung*len(profiles):][:0:len(profiles)]
 	}
@@ -135,7 +107,7 @@ func inOrder(n int) []int32 {
 // below is the rung at or under a level, never the last.
 func (l Ladder) below(level float64) int {
 	rung := 0
-	for rung < len(l)-2 && l[rung+1].Level() <= level {
+	for rung < len(l.rungs)-2 && l.rungs[rung+1].Level() <= level {
 		rung++
 	}
 	return rung
@@ -143,7 +115,7 @@ func (l Ladder) below(level float64) int {
 
 // zero is the level at which what the drawn rounds lost adds up to nothing.
 func (l Ladder) zero(lost [][]float64, drawn []int32) float64 {
-	return l.zeroNear(lost, drawn, len(l)/2)
+	return l.zeroNear(lost, drawn, len(l.rungs)/2)
 }
 
 // zeroNear is that level, looked for from a rung: the sum is linear between
@@ -158,13 +130,13 @@ func (l Ladder) zeroNear(lost [][]float64, drawn []int32, rung int) float64 {
 		low, high = sumOf(lost[rung], drawn), low
 	}
 	for high >= 0 {
-		if rung == len(l)-2 {
+		if rung == len(l.rungs)-2 {
 			return expect.MaxLevel
 		}
 		rung++
 		low, high = high, sumOf(lost[rung+1], drawn)
 	}
-	return l[rung].Level() + (l[rung+1].Level()-l[rung].Level())*low/(low-high)
+	return l.rungs[rung].Level() + (l.rungs[rung+1].Level()-l.rungs[rung].Level())*low/(low-high)
 }
 
 func sumOf(values []float64, drawn []int32) float64 {

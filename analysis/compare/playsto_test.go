@@ -185,7 +185,7 @@ func TestPlaysToIsTheZero(t *testing.T) {
 		}
 		lost := 0.0
 		for _, r := range played {
-			lost += Ladder{b}.Profile(r, golf.StandardBoundary).lost[c][0]
+			lost += Ladder{rungs: []*expect.Baseline{b}}.Profile(r, golf.StandardBoundary).lost[c][0]
 		}
 		if math.Abs(lost) > 1e-6 {
 			t.Errorf("%s plays to %.3f, where it loses %.9f", c, at.Level.Value, lost)

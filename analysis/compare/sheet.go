@@ -54,6 +54,7 @@ type Cell struct {
 	Since       Change // from the first column that has rounds, in the last column
 	HasInterval bool
 	Interval    stat.Interval // of 95 %
+	Thin        golf.Thin     // why there is no interval
 }
 
 // NewSheet compares spans of rounds that stand in the order of their days. The
@@ -91,14 +92,14 @@ func (c *Column) changes(from *Column, to func(*Cell) *Change) {
 func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladder Ladder, seed uint64) Column {
 	c := Column{Span: span}
 	for i, r := range rounds {
-		if span.holds(i, len(rounds), r.Round.Date) {
+		if span.Holds(i, len(rounds), r.Round.Date) {
 			c.Detail += r.Holes
 			if r.Holes > 0 {
 				c.Rounds = append(c.Rounds, r)
 			}
 		}
 	}
-	drawn := newDraws(len(c.Rounds), seed)
+	drawn := ladder.drawn.over(len(c.Rounds), seed)
 	holes := make([]float64, len(c.Rounds))
 	for i, r := range c.Rounds {
 		holes[i] = r.Holes
@@ -118,9 +119,9 @@ func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladd
 	return c
 }
 
-func (d draws) cell(f Figure, shots int) Cell {
-	c := Cell{Figure: f, Shots: shots, HasInterval: f.N >= 2}
-	if c.HasInterval {
+func (d resampled) cell(f Figure, shots int) Cell {
+	c := Cell{Figure: f, Shots: shots, Thin: golf.Enough(golf.ThinInterval, f.N, minForInterval)}
+	if c.HasInterval = !c.Thin.Any(); c.HasInterval {
 		c.Interval = f.Around(d.reach)
 	}
 	return c
@@ -128,6 +129,10 @@ func (d draws) cell(f Figure, shots int) Cell {
 
 func (c *Column) playsTo(boundary golf.Distance, ladder Ladder, seed uint64) {
 	if len(c.Rounds) < MinRounds {
+		for _, part := range golf.Categories {
+			c.PlaysTo[part].Rounds = c.withStroke(part)
+			c.PlaysTo[part].Thin = golf.Enough(golf.ThinLevel, c.PlaysTo[part].Rounds, MinRounds)
+		}
 		return
 	}
 	profiles := make([]Profile, len(c.Rounds))
@@ -135,4 +140,15 @@ func (c *Column) playsTo(boundary golf.Distance, ladder Ladder, seed uint64) {
 	for _, part := range golf.Categories {
 		c.PlaysTo[part], c.Plays[part] = ladder.PlaysTo(profiles, part, seed)
 	}
+}
+
+// withStroke counts the rounds that have a stroke in a part of the game.
+func (c *Column) withStroke(part golf.Category) int {
+	n := 0
+	for _, r := range c.Rounds {
+		if r.shots[part] > 0 { // the rows of a sheet begin with everything and the parts
+			n++
+		}
+	}
+	return n
 }

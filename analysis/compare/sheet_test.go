@@ -14,7 +14,7 @@ import (
 func keptOf(rounds []golf.Round) []Kept {
 	var all []Kept
 	for i, r := range rounds {
-		all = append(all, Kept{golf.RoundID(i + 1), r, 79})
+		all = append(all, Kept{ID: golf.RoundID(i + 1), Round: r, Target: 79})
 	}
 	return all
 }
@@ -118,7 +118,7 @@ func TestIntervalsHoldTheTruth(t *testing.T) {
 			for i := range rounds {
 				rounds[i].Holes = rounds[i].Holes[:c.holes(i)]
 			}
-			sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 12}}, golf.StandardBoundary, nil, seed)
+			sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 12}}, golf.StandardBoundary, Ladder{drawn: &draws{}}, seed)
 			cell := sheet.Columns[0].Cells[0]
 			truth = lossOf(t, 84, 79, card, rounds)
 			if cell.HasInterval && cell.Interval.Low <= truth && truth <= cell.Interval.High {
@@ -218,22 +218,22 @@ func TestChangesAreWelchs(t *testing.T) {
 		}
 		return all
 	}
-	from, to := perRound(a, eighteen(5), newDraws(5, 1)), perRound(b, eighteen(4), newDraws(4, 1))
+	from, to := perRound(a, eighteen(5), ladder.drawn.over(5, 1)), perRound(b, eighteen(4), ladder.drawn.over(4, 1))
 	want, _ := stat.Welch(stat.Of(a), stat.Of(b))
 	if c := changeOf(from, to); c.Mean != want.Mean || c.Word != Clear || want.P > .05 {
 		t.Errorf("%+v, want %+v", c, want)
 	}
-	if c := changeOf(from, perRound(b[:2], eighteen(2), newDraws(2, 1))); !c.Known || c.Word != 0 {
+	if c := changeOf(from, perRound(b[:2], eighteen(2), ladder.drawn.over(2, 1))); !c.Known || c.Word != 0 {
 		t.Errorf("two rounds have a word: %+v", c)
 	}
-	if c := changeOf(from, perRound(nil, nil, newDraws(0, 1))); c.Known {
+	if c := changeOf(from, perRound(nil, nil, ladder.drawn.over(0, 1))); c.Known {
 		t.Errorf("a change from nothing: %+v", c)
 	}
 }
 
 // The same rounds told with a hole less on one side weigh by their holes.
 func TestRoundsWeighByTheirHoles(t *testing.T) {
-	f := perRound([]float64{4, 1}, []float64{18, 9}, newDraws(2, 1))
+	f := perRound([]float64{4, 1}, []float64{18, 9}, ladder.drawn.over(2, 1))
 	if want := 18 * 5. / 27; math.Abs(f.Mean-want) > 1e-12 {
 		t.Errorf("%g, want %g", f.Mean, want)
 	}

@@ -85,8 +85,8 @@ func open(name string, stdin io.Reader) (io.Reader, func() error, error) {
 // any core, and an end.
 type layout interface {
 	begin(w *bufio.Writer)
-	round(to []byte, r analysis.Report) []byte
-	add(w *bufio.Writer, r analysis.Report) // in the order of the file, before its piece is written
+	round(to []byte, r analysis.Statement) []byte
+	add(w *bufio.Writer, r analysis.Statement) // in the order of the file, before its piece is written
 	end(w *bufio.Writer)
 }
 
@@ -125,7 +125,7 @@ const batch = 16
 
 // piece is what became of a batch: its reports, and their text.
 type piece struct {
-	reports []analysis.Report
+	reports []analysis.Statement
 	text    [][]byte
 }
 
@@ -176,7 +176,7 @@ func readBatches(reader *shotsfile.Reader, send func([]golf.Round)) error {
 func reportOn(analyst *analysis.Analyst, rounds []golf.Round, form layout) piece {
 	var p piece
 	for _, r := range rounds {
-		report := analyst.Report(r, 0)
+		report := analyst.Statement(r, 0)
 		p.reports = append(p.reports, report)
 		p.text = append(p.text, form.round(nil, report))
 	}
