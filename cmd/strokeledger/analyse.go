@@ -5,11 +5,12 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"iter"
 	"os"
-	"runtime"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 	"strokeledger/analysis/shotsfile"
 )
 
@@ -133,19 +134,9 @@ type piece struct {
 // in the order of the file.
 func eachReport(analyst *analysis.Analyst, reader *shotsfile.Reader, form layout, w *bufio.Writer, line *progress) error {
 	defer line.end()
-	queue := make(chan chan piece, 2*runtime.GOMAXPROCS(0))
-	failed := make(chan error, 1)
-	go func() {
-		defer close(queue)
-		failed <- readBatches(reader, func(rounds []golf.Round) {
-			made := make(chan piece, 1)
-			queue <- made
-			go func() { made <- reportOn(analyst, rounds, form) }()
-		})
-	}()
+	var failed error
 	done := 0
-	for made := range queue {
-		p := <-made
+	for p := range parallel.InOrder(batches(reader, &failed), func(rounds []golf.Round) piece { return reportOn(analyst, rounds, form) }) {
 		for i, r := range p.reports {
 			form.add(w, r)
 			w.Write(p.text[i]) // a failure shows at Flush
@@ -153,24 +144,29 @@ func eachReport(analyst *analysis.Analyst, reader *shotsfile.Reader, form layout
 		done += len(p.reports)
 		line.say("%d rounds", done)
 	}
-	return <-failed
+	return failed
 }
 
-func readBatches(reader *shotsfile.Reader, send func([]golf.Round)) error {
-	var rounds []golf.Round
-	for r, err := range reader.Rounds() {
-		if err != nil {
-			return err
+// batches yields the rounds of a file, some at a time. What ends it early is in
+// failed once it was ranged over.
+func batches(reader *shotsfile.Reader, failed *error) iter.Seq[[]golf.Round] {
+	return func(yield func([]golf.Round) bool) {
+		var rounds []golf.Round
+		for r, err := range reader.Rounds() {
+			if *failed = err; err != nil {
+				return
+			}
+			if rounds = append(rounds, r); len(rounds) == batch {
+				if !yield(rounds) {
+					return
+				}
+				rounds = nil
+			}
 		}
-		if rounds = append(rounds, r); len(rounds) == batch {
-			send(rounds)
-			rounds = nil
+		if len(rounds) > 0 {
+			yield(rounds)
 		}
 	}
-	if len(rounds) > 0 {
-		send(rounds)
-	}
-	return nil
 }
 
 func reportOn(analyst *analysis.Analyst, rounds []golf.Round, form layout) piece {
