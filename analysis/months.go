@@ -28,7 +28,7 @@ type Months struct {
 	Level   float64  // of the golfer compared with; 0 for the tour
 	Sheet   compare.Sheet
 	Line    []compare.Point // the season, on the course where the golfer compared with takes his level
-	Thin    golf.Thin       // why the line has no mean
+	Thin    golf.Thin       // why the line has no mean; no note when it has one
 	Curve   []compare.Holed // putts of the spans by length
 	Putter  golfer.Putter   // of the player's target
 	Tour    golfer.Putter
@@ -133,3 +133,13 @@ func (m *Months) listed(history []golf.Played) []Listed {
 	}
 	return all
 }
+
+// Now is the last span.
+func (m *Months) Now() *compare.Column { return &m.Sheet.Columns[len(m.Sheet.Columns)-1] }
+
+// Before is the span before the last.
+func (m *Months) Before() *compare.Column { return &m.Sheet.Columns[len(m.Sheet.Columns)-2] }
+
+// Form is what each part of the game plays to in the last span, beside the one
+// before.
+func (m *Months) Form() compare.Form { return compare.FormOf(m.Before(), m.Now()) }

@@ -39,7 +39,7 @@ func TestMonthsFromNoneToMany(t *testing.T) {
 		if len(m.Sheet.Columns) != c.columns || len(m.Line) != c.line || m.Thin != c.thin {
 			t.Errorf("%s: %d columns, %d on the line, %+v", c.name, len(m.Sheet.Columns), len(m.Line), m.Thin)
 		}
-		if got := last.PlaysTo[golf.Putting].Thin; got != c.level {
+		if got := last.PlaysTo[golf.Putting].Thin(); got != c.level {
 			t.Errorf("%s: the level of putting: %+v", c.name, got)
 		}
 		if m.Level != 79 {

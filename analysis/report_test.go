@@ -14,11 +14,11 @@ func TestReportStandsBesideTheSpanBefore(t *testing.T) {
 		now, before int
 		shown       string
 	}{
-		{"none", 0, golf.Span{}, 0, 0, "last10"},
-		{"one", 1, golf.Span{}, 1, 0, "last10"},
-		{"many", 23, golf.Span{}, 10, 10, "last10"},
+		{"none", 0, UsualReport(), 0, 0, "last10"},
+		{"one", 1, UsualReport(), 1, 0, "last10"},
+		{"many", 23, UsualReport(), 10, 10, "last10"},
 		{"a month", 23, golf.Month(2026, 5), 11, 10, "2026-05"},
-		{"everything, before which there is nothing", 23, golf.Span{From: golf.Date{Year: 1, Month: 1, Day: 1}}, 23, 0, "0001-01-01.."},
+		{"everything, before which there is nothing", 23, golf.Span{}, 23, 0, ".."},
 		{"the ten before, of which there are no earlier", 23, golf.Span{Last: 10, Before: true}, 10, 0, "before10"},
 	} {
 		r, err := engine.Report(ReportInput{History: played(t, 84, c.rounds), Span: c.span, Target: 79, Boundary: golf.StandardBoundary})

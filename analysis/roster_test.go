@@ -26,8 +26,8 @@ func TestRosterFromNoneToMany(t *testing.T) {
 		{18, many[19].Round.Date, 10, golf.Thin{}},
 	} {
 		got := rows[i]
-		if got.Holes != want.holes || got.Last != want.last || got.Form.Rounds != want.rounds || got.Form.Now[golf.Putting].Thin != want.thin {
-			t.Errorf("row %d: %d holes on %s, form of %d rounds, %+v", i, got.Holes, got.Last, got.Form.Rounds, got.Form.Now[golf.Putting].Thin)
+		if got.Holes != want.holes || got.Last != want.last || got.Form.Rounds != want.rounds || got.Form.Now[golf.Putting].Thin() != want.thin {
+			t.Errorf("row %d: %d holes on %s, form of %d rounds, %+v", i, got.Holes, got.Last, got.Form.Rounds, got.Form.Now[golf.Putting].Thin())
 		}
 	}
 	if _, err := engine.Roster([][]Summarized{{{Summary: []byte{1}}}}); err == nil {

@@ -116,9 +116,6 @@ func (a *Analyst) over(r golf.Round, card []golf.CardHole, par18 int) Statement 
 	return Statement{Round: r, Account: account.Of(r, terms), Level: terms.Lens.Level()}
 }
 
-// Report is Statement.
-func (a *Analyst) Report(r golf.Round, par18 int) Statement { return a.Statement(r, par18) }
-
 // StatementOf answers what was lost in a stored round against the golfer of its
 // own target. card is the holes over which that golfer averages the target; nil
 // for those of the round. Without a hole the statement is empty.

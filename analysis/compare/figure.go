@@ -87,11 +87,6 @@ const (
 	leaningAt = .20
 )
 
-// String writes the word as a page does.
-func (w Word) String() string {
-	return [...]string{"", "clear", "leaning", "could be chance"}[w]
-}
-
 const (
 	minForWord     = 3 // rounds on each side of a change that has a word
 	minForInterval = 2 // rounds of an average that has an interval

@@ -25,7 +25,7 @@ func TestPuttsAreCounted(t *testing.T) {
 		{Number: 3, Par: 3, Shots: green(20, 5, 2), PickedUp: true}, // the 2 footer was not played
 		{Number: 4, Par: 3, ScoreOnly: 5, Shots: green()},
 	}}
-	sheet := NewSheet(judged(t, []golf.Round{round}, 79), []Span{{Last: 1}, {Last: 1}}, golf.StandardBoundary, ladder, 1)
+	sheet := NewSheet(judged(t, []golf.Round{round}, 79), []golf.Span{{Last: 1}, {Last: 1}}, golf.StandardBoundary, ladder, 1)
 	short := sheet.Columns[0].Short
 	if short.Tried != 4 || short.Made != 2 || len(sheet.Columns[0].ShortPutts()) != 4 {
 		t.Errorf("%+v", short)

@@ -14,11 +14,14 @@ const MinRounds = 5
 const confidence = .95
 
 // Level is a level on the ladder, or past one of its ends; the value is then
-// that of the end.
+// that of the end. The zero value is not known.
 type Level struct {
 	Value float64
 	Past  Past
 }
+
+// Known reports whether there is a level.
+func (l Level) Known() bool { return l != Level{} }
 
 // Past says past which end of the ladder a level lies.
 type Past int8
@@ -45,35 +48,38 @@ func levelOf(value float64) Level {
 // zero on average, with its interval of 95 %.
 type PlaysTo struct {
 	Level, Low, High Level
-	Rounds           int       // with a stroke in that part of the game
-	Thin             golf.Thin // why there is no level
+	Rounds           int // with a stroke in that part of the game
 }
 
+// Thin is why there is no level; no note when there is one.
+func (p PlaysTo) Thin() golf.Thin { return golf.Enough(golf.ThinLevel, p.Rounds, MinRounds) }
+
+// Known reports whether there is a level.
+func (p PlaysTo) Known() bool { return p.Level.Known() }
+
 // PlaysTo returns the level to which a part of the game was played over some
-// rounds. Under five rounds with such a stroke ok is false, and nothing but
-// their number is told. The interval draws whole rounds anew, with the same
-// draws for the same seed.
-func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo, ok bool) {
+// rounds. Under five rounds with such a stroke it knows nothing but their number.
+// The interval draws whole rounds anew, with the same draws for the same seed.
+func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo) {
 	lost, n := l.byRung(profiles, c)
-	result.Rounds, result.Thin = n, golf.Enough(golf.ThinLevel, n, MinRounds)
-	if result.Thin.Any() {
-		return result, false
+	if result.Rounds = n; n < MinRounds {
+		return result
 	}
 	level := l.zero(lost, inOrder(n))
 	result.Level = levelOf(level)
 	near := l.below(level)
 	interval := l.drawn.of(n, seed).Interval(confidence, func(drawn []int32) float64 { return l.zeroNear(lost, drawn, near) })
 	result.Low, result.High = levelOf(interval.Low), levelOf(interval.High)
-	return result, true
+	return result
 }
 
-// level is that of PlaysTo alone.
-func (l Ladder) level(profiles []Profile, c golf.Category) (level Level, ok bool) {
+// level is that of PlaysTo alone; not known under five rounds.
+func (l Ladder) level(profiles []Profile, c golf.Category) Level {
 	lost, n := l.byRung(profiles, c)
 	if n < MinRounds {
-		return Level{}, false
+		return Level{}
 	}
-	return levelOf(l.zero(lost, inOrder(n))), true
+	return levelOf(l.zero(lost, inOrder(n)))
 }
 
 // byRung lists for every rung what each round lost there, of the n rounds that

@@ -11,10 +11,10 @@ import (
 	"strokeledger/analysis/stat"
 )
 
-func keptOf(rounds []golf.Round) []Kept {
-	var all []Kept
+func keptOf(rounds []golf.Round) []golf.Played {
+	var all []golf.Played
 	for i, r := range rounds {
-		all = append(all, Kept{ID: golf.RoundID(i + 1), Round: r, Target: 79})
+		all = append(all, golf.Played{ID: golf.RoundID(i + 1), Round: r, Target: 79})
 	}
 	return all
 }
@@ -38,7 +38,7 @@ func twoMonths(t testing.TB, before, after golfer.Levels, seed uint64) Sheet {
 	for i := range rounds {
 		rounds[i].Date = golf.Date{Year: 2026, Month: 5, Day: 1}.AddDays(3 * i)
 	}
-	return NewSheet(judged(t, rounds, 79), []Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, seed)
+	return NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, seed)
 }
 
 // approachWorse is an approach that loses four strokes a round more than a 79's
@@ -118,10 +118,10 @@ func TestIntervalsHoldTheTruth(t *testing.T) {
 			for i := range rounds {
 				rounds[i].Holes = rounds[i].Holes[:c.holes(i)]
 			}
-			sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 12}}, golf.StandardBoundary, Ladder{drawn: &draws{}}, seed)
+			sheet := NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 12}}, golf.StandardBoundary, Ladder{drawn: &draws{}}, seed)
 			cell := sheet.Columns[0].Cells[0]
 			truth = lossOf(t, 84, 79, card, rounds)
-			if cell.HasInterval && cell.Interval.Low <= truth && truth <= cell.Interval.High {
+			if cell.HasInterval() && cell.Interval.Low <= truth && truth <= cell.Interval.High {
 				inside++
 			}
 		}
@@ -156,7 +156,7 @@ func lossOf(t *testing.T, level, to float64, card []golf.CardHole, rounds []golf
 // and everything to what the accounts of the rounds lost.
 func TestASheetAddsUp(t *testing.T) {
 	rounds := judged(t, season(t, golfer.Even(86), 9, 5), 79)
-	sheet := NewSheet(rounds, []Span{{Last: 4}, {Last: 9}, {To: golf.Date{Year: 2020, Month: 1, Day: 1}}}, golf.StandardBoundary, ladder, 1)
+	sheet := NewSheet(rounds, []golf.Span{{Last: 4}, {Last: 9}, {To: golf.Date{Year: 2020, Month: 1, Day: 1}}}, golf.StandardBoundary, ladder, 1)
 	for i, c := range sheet.Columns {
 		sum := map[golf.Category]float64{}
 		parts, lost := 0.0, 0.0

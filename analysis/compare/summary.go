@@ -24,7 +24,7 @@ type Summary struct {
 }
 
 // Summary sums up a legal round; a target outside 68 to 110 is an error.
-func (l Ladder) Summary(r Kept, boundary golf.Distance) (Summary, error) {
+func (l Ladder) Summary(r golf.Played, boundary golf.Distance) (Summary, error) {
 	fixed, err := expect.Level(r.Target)
 	if err != nil {
 		return Summary{}, err

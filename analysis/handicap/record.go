@@ -58,7 +58,6 @@ type Record struct {
 	Low      float64 // Low Index, where there is one
 	HasLow   bool
 	Thin     golf.Thin // why there is no Index
-	Missing  int       // how many more scores an Index needs
 }
 
 // Estimate goes through scores, in any order, as they were played.
@@ -83,7 +82,6 @@ func Estimate(scores []Score) Record {
 	}
 	r.use(counted)
 	r.Thin = golf.Enough(golf.ThinIndex, len(counted), fewestScores)
-	r.Missing = r.Thin.Missing()
 	return r
 }
 

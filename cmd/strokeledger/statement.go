@@ -71,7 +71,7 @@ func nonEmpty(all ...string) []string {
 func (s *statement) sentence(r analysis.Statement) string {
 	a := r.Account
 	text := fmt.Sprintf("%d holes in %.0f", len(a.Holes), math.Round(a.Score))
-	if worst := costliest(a.Lost); a.Lost.Of(worst) > 0.05 {
+	if worst := a.Lost.Worst(); a.Lost.Of(worst) > 0.05 {
 		text += fmt.Sprintf(": %s %s, most of all %s (%.1f)", overUnder(a.Lost.Total), s.against(), partName(worst), a.Lost.Of(worst))
 	} else {
 		text += fmt.Sprintf(": %s %s, nothing lost in any part of the game", overUnder(a.Lost.Total), s.against())
@@ -111,16 +111,6 @@ func (s *statement) against() string {
 	default:
 		return fmt.Sprintf("the target of %g", value)
 	}
-}
-
-func costliest(s account.Split) golf.Category {
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if s.Of(c) > s.Of(worst) {
-			worst = c
-		}
-	}
-	return worst
 }
 
 func partName(c golf.Category) string {
