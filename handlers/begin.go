@@ -47,45 +47,60 @@ func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int
 // beginRound begins a round on a course that is there, or on a new one whose
 // card is told hole by hole.
 func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	f := entry.BeginInput{Values: map[string]string{}, Problems: map[string]string{}}
-	for _, field := range []string{"course", "date", "note", "first_hole", "part", "new_course", "new_tee", "new_holes"} {
-		f.Values[field] = strings.TrimSpace(r.FormValue(field))
-	}
-	f.New = r.Form.Has("new_course")
-	date := dayOf(f.Values, "date", f.Problems)
-	if !sayable(f.Values["note"], 300) {
-		f.Problems["note"] = "Allowed: at most 300 letters, in one line."
-	}
+	p, f := me(r), readBegin(r)
 	c, err := s.courseToPlay(r, f)
 	if err != nil {
 		return err
 	}
-	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Values["note"]}
-	if len(c.Holes) == 18 {
-		kept.Par18 = parOf(c.Holes)
-	}
-	kept.Holes, kept.FirstHole = holesToPlay(c.Card(), f)
+	round := roundOn(c, p, f)
 	if len(f.Problems) > 0 {
 		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
 	}
 	if f.New {
 		c.ID, err = s.store.SaveCourse(r.Context(), p.ID, c)
-		if full := noRoom(err); full != "" {
-			f.Problems["new_course"] = full
-			return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
-		}
-		if err != nil {
-			return err
-		}
 	}
-	kept.CourseID = &c.ID
-	id, err := s.store.NewRound(r.Context(), p.ID, kept)
+	if full := noRoom(err); full != "" {
+		f.Problems["new_course"] = full
+		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
+	}
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Hole(id, kept.FirstHole))
+	round.CourseID = &c.ID
+	return s.storeRound(w, r, round)
+}
+
+// storeRound stores a round and leads to its first hole.
+func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Round) error {
+	id, err := s.store.NewRound(r.Context(), me(r).ID, round)
+	if err != nil {
+		return err
+	}
+	return then(w, r, paths.Hole(id, round.FirstHole))
+}
+
+func readBegin(r *http.Request) entry.BeginInput {
+	f := entry.BeginInput{Values: map[string]string{}, Problems: map[string]string{}}
+	for _, field := range []string{"course", "date", "note", "first_hole", "part", "new_course", "new_tee", "new_holes"} {
+		f.Values[field] = strings.TrimSpace(r.FormValue(field))
+	}
+	f.New = r.Form.Has("new_course")
+	if !sayable(f.Values["note"], 300) {
+		f.Problems["note"] = "Allowed: at most 300 letters, in one line."
+	}
+	return f
+}
+
+// roundOn is a round of a player on a course as a form begins it.
+func roundOn(c db.Course, p db.Player, f entry.BeginInput) db.Round {
+	date := dayOf(f.Values, "date", f.Problems)
+	round := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Values["note"]}
+	if len(c.Holes) == 18 {
+		round.Par18 = parOf(c.Holes)
+	}
+	round.Holes, round.FirstHole = holesToPlay(c.Card(), f)
+	return round
 }
 
 // courseToPlay is the course that was chosen, or a new one, not yet saved.

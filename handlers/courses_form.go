@@ -54,33 +54,16 @@ func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status in
 // saveCourse adds a course, changes one of the player's, or fills the rows of
 // the form from pasted text.
 func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
-	var c db.Course
-	if chi.URLParam(r, "course") != "" {
-		var err error
-		if c, err = s.ofCourse(r); err != nil {
-			return err
-		}
-		if !isMine(r, c) {
-			return golf.ErrNotFound
-		}
+	c, err := s.courseToSave(r)
+	if err != nil {
+		return err
 	}
 	kept, unit := c, unitsOf(me(r)).Far
 	f := typedCourse(r)
 	filled := fill(&f, unit, r.FormValue("fill") != "")
 	readCourse(&c, &f, unit)
 	if filled || !f.Sound() {
-		status, page := http.StatusUnprocessableEntity, shell(r)
-		if filled && len(f.PasteProblems) == 0 {
-			status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
-		}
-		if c.ID == 0 {
-			like, err := s.likeCourse(r)
-			if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
-				return err
-			}
-			return s.showNewCourse(w, r, status, page, f, like)
-		}
-		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+		return s.courseAgain(w, r, kept, f, filled)
 	}
 	id, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
 	if full := noRoom(err); full != "" {
@@ -91,6 +74,34 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return saved(w, r, paths.Course(id), "course")
+}
+
+// courseToSave is the course of the address, which the player owns, or a new one.
+func (s *server) courseToSave(r *http.Request) (c db.Course, err error) {
+	if chi.URLParam(r, "course") == "" {
+		return c, nil
+	}
+	if c, err = s.ofCourse(r); err == nil && !isMine(r, c) {
+		err = golf.ErrNotFound
+	}
+	return c, err
+}
+
+// courseAgain shows what was typed of a course: to be put right, or filled from a
+// text and to be checked.
+func (s *server) courseAgain(w http.ResponseWriter, r *http.Request, kept db.Course, f entry.CourseFormInput, filled bool) error {
+	status, page := http.StatusUnprocessableEntity, shell(r)
+	if filled && len(f.PasteProblems) == 0 {
+		status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
+	}
+	if kept.ID != 0 {
+		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+	}
+	like, err := s.likeCourse(r)
+	if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
+		return err
+	}
+	return s.showNewCourse(w, r, status, page, f, like)
 }
 
 // noRoom says why a player may not add another course, empty for another error
@@ -137,20 +148,7 @@ func fill(f *entry.CourseFormInput, unit golf.Unit, asked bool) bool {
 		return false
 	}
 	pasted := form.PasteCard(f.Paste, unit)
-	card := pasted.Card
-	if card.Rows[0].Empty() { // it begins after the first hole, so what stands before it stays
-		card = f.Card
-		for i, row := range pasted.Card.Rows {
-			if !row.Empty() {
-				card.Rows[i] = row
-			}
-		}
-	}
-	if n := pasted.Card.Holes; n == 9 || n > f.Card.Holes {
-		card.Holes = n
-	} else {
-		card.Holes = f.Card.Holes
-	}
+	card := laidOver(f.Card, pasted.Card)
 	switch same := card == f.Card; {
 	case asked || f.Card.Blank():
 		f.Card, f.PasteProblems = card, pasted.Problems
@@ -161,6 +159,25 @@ func fill(f *entry.CourseFormInput, unit golf.Unit, asked bool) bool {
 		f.Paste = ""
 	}
 	return asked
+}
+
+// laidOver is a card with what was pasted in its rows. A text that begins after
+// the first hole leaves what stands before it.
+func laidOver(card, pasted form.Card) form.Card {
+	holes := card.Holes
+	if n := pasted.Holes; n == 9 || n > holes {
+		holes = n
+	}
+	if !pasted.Rows[0].Empty() {
+		card = pasted
+	}
+	for i, row := range pasted.Rows {
+		if !row.Empty() {
+			card.Rows[i] = row
+		}
+	}
+	card.Holes = holes
+	return card
 }
 
 // A rating of a course: its field, what it may be, and where it is kept.

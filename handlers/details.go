@@ -73,19 +73,13 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := entry.DetailsInput{Values: map[string]string{}, Problems: map[string]string{}}
-	for _, field := range []string{"day", "course", "tee", "target", "par18", "note", "first_hole", "take"} {
-		f.Values[field] = strings.TrimSpace(r.FormValue(field))
-	}
+	f := typedDetails(r)
 	taken, err := s.takenOver(r, kept, f)
 	if err != nil {
 		return err
 	}
 	to := readDetails(f, taken)
-	to.First = whole(f.Values["first_hole"], 1, 18, "first_hole", f.Problems)
-	if f.Problems["first_hole"] == "" && !slices.ContainsFunc(kept.Holes, func(h db.Hole) bool { return h.Number == to.First }) && to.First != kept.FirstHole {
-		f.Problems["first_hole"] = "The round has no such hole."
-	}
+	to.First = typedFirst(kept, f)
 	for _, h := range kept.Holes {
 		to.Holes = append(to.Holes, readHole(r, h, taken, f))
 	}
@@ -97,6 +91,23 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return saved(w, r, paths.Round(kept.ID), "details")
+}
+
+func typedDetails(r *http.Request) entry.DetailsInput {
+	f := entry.DetailsInput{Values: map[string]string{}, Problems: map[string]string{}}
+	for _, field := range []string{"day", "course", "tee", "target", "par18", "note", "first_hole", "take"} {
+		f.Values[field] = strings.TrimSpace(r.FormValue(field))
+	}
+	return f
+}
+
+// typedFirst is the hole at which a round began: one of its holes, or as before.
+func typedFirst(kept db.Round, f entry.DetailsInput) int {
+	first := whole(f.Values["first_hole"], 1, golf.MaxHole, "first_hole", f.Problems)
+	if f.Problems["first_hole"] == "" && first != kept.FirstHole && !slices.ContainsFunc(kept.Holes, func(h db.Hole) bool { return h.Number == first }) {
+		f.Problems["first_hole"] = "The round has no such hole."
+	}
+	return first
 }
 
 // takenOver is the course of the server that the round is to take over; without

@@ -105,20 +105,25 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 	n.Body, problems = typedText(r)
 	values := map[string]string{"body": r.FormValue("body"), "private": r.FormValue("private"), "on": r.FormValue("on"), "day": r.FormValue("day")}
 	if r.FormValue("round") == "" {
-		n.Kind = db.KindLesson
-		n.Day = dayOf(values, "day", problems).Time()
+		n.Kind, n.Day = db.KindLesson, dayOf(values, "day", problems).Time()
 		if len(problems) > 0 {
 			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormLesson, Values: values, Problems: problems})
 		}
 		return s.keepNote(w, r, whose, n)
 	}
+	return s.writeOnRound(w, r, player, whose, n, form.Typed{Form: form.FormNote, Values: values, Problems: problems})
+}
+
+// writeOnRound keeps a note about a round, or a place of it; the player's own is
+// a question.
+func (s *server) writeOnRound(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, typed form.Typed) (err error) {
 	if whose.Own {
 		n.Kind = db.KindQuestion
 	}
 	round := golf.RoundID(formID(r, "round"))
 	n.RoundID = &round
-	if len(problems) > 0 {
-		return s.statementAgain(w, r, player, whose, round, form.Typed{Form: form.FormNote, Values: values, Problems: problems})
+	if len(typed.Problems) > 0 {
+		return s.statementAgain(w, r, player, whose, round, typed)
 	}
 	if n.Hole, n.Shot, err = place(r.FormValue("on")); err != nil {
 		return err
