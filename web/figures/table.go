@@ -53,7 +53,7 @@ func NewChangeWords(c compare.Change, write func(float64) string) ChangeWords {
 	if !c.Known {
 		return ChangeWords{}
 	}
-	return ChangeWords{write(c.Mean), words.Certainty(c.Word), [...]string{"", "v1", "v2", "v3"}[c.Word]}
+	return ChangeWords{write(c.Mean), words.Certainty(c.Word), [...]string{"", "clear", "leaning", "chance"}[c.Word]}
 }
 
 // ColumnTicks is how many figures the axis of a narrow column has.
