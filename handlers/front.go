@@ -3,11 +3,11 @@ package handlers
 import (
 	"errors"
 	"net/http"
-	"net/mail"
 	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
 )
@@ -134,7 +134,7 @@ func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := site.JoinInput{Token: r.FormValue("token")}
+	f := form.Join{Token: r.FormValue("token")}
 	if door == site.DoorInvited && f.Token == "" {
 		return golf.ErrNotFound
 	}
@@ -147,7 +147,7 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	f := s.readJoin(r, door)
-	if len(f.Problems) > 0 {
+	if !f.Sound() {
 		return showJoin(w, r, f, door)
 	}
 	p, err := s.newPlayer(r, door, f, r.FormValue("password"))
@@ -157,7 +157,7 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 		slow.after(w)
 		return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
 	case errors.Is(err, db.ErrTaken):
-		f.Problems["email"] = takenText(door)
+		f.Email.Problem = takenText(door)
 		return showJoin(w, r, f, door)
 	case err != nil:
 		return err
@@ -165,29 +165,25 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	return s.welcomeIn(w, r, p)
 }
 
-// showJoin shows the form for an account with what is wrong in it.
-func showJoin(w http.ResponseWriter, r *http.Request, f site.JoinInput, door site.Door) error {
-	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
-}
-
 // readJoin reads who wants an account, and checks it.
-func (s *server) readJoin(r *http.Request, door site.Door) site.JoinInput {
-	f := site.JoinInput{Token: r.FormValue("token"), Name: strings.TrimSpace(r.FormValue("name")), Email: strings.TrimSpace(r.FormValue("email")), Problems: map[string]string{}}
-	checkName(f.Name, f.Problems)
-	if at, err := mail.ParseAddress(f.Email); err != nil || at.Address != f.Email || len(f.Email) > 200 {
-		f.Problems["email"] = "Not an address. Allowed: one as in name@example.org."
-	}
-	checkPassword("password", r.FormValue("password"), f.Problems, s.aboutPassword(r, f.Email, f.Name)...)
+func (s *server) readJoin(r *http.Request, door site.Door) form.Join {
+	f := form.ParseJoin(r.Form)
+	f.Password.Problem = weakness(r.FormValue("password"), s.aboutPassword(r, f.Email.Text, f.Name.Text))
 	if door == site.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
-		f.Problems["token"] = "Not the setup token. The server printed it when it started."
+		f.TokenWrong = "Not the setup token. The server printed it when it started."
 	}
 	return f
+}
+
+// showJoin shows the form for an account with what is wrong in it.
+func showJoin(w http.ResponseWriter, r *http.Request, f form.Join, door site.Door) error {
+	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
 }
 
 // newPlayer makes an account through the door that is open. Where no invitation is
 // asked for, a network that keeps giving addresses which have accounts is refused
 // for a while, so that nobody reads off who has one.
-func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+func (s *server) newPlayer(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	if door != site.DoorOpen {
 		return s.throughDoor(r, door, f, password)
 	}
@@ -205,13 +201,13 @@ func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, pa
 	return p, s.store.TryPassed(r.Context(), try)
 }
 
-func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+func (s *server) throughDoor(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	hash, err := s.hashing.hash(r.Context(), network(r), password)
 	if err != nil {
 		return p, err
 	}
 	if door == site.DoorFirst {
-		return s.store.FirstPlayer(r.Context(), f.Email, f.Name, hash)
+		return s.store.FirstPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
 	}
 	err = s.store.Tx(r.Context(), func(tx *db.Store) error {
 		if door == site.DoorInvited {
@@ -219,16 +215,10 @@ func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, 
 				return err
 			}
 		}
-		p, err = tx.NewPlayer(r.Context(), f.Email, f.Name, hash)
+		p, err = tx.NewPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
 		return err
 	})
 	return p, err
-}
-
-func checkName(name string, problems map[string]string) {
-	if name == "" || !sayable(name, 80) {
-		problems["name"] = "Allowed: 1 to 80 letters, each of which can be seen."
-	}
 }
 
 // takenText says that an address has an account: plainly to who was invited, and
