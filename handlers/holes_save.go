@@ -58,6 +58,12 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 	case version != h.Version: // the same save came twice, after a connection that dropped
 		return s.goOn(w, r, kept, h)
 	}
+	return s.putHole(w, r, kept, h, read, unknown)
+}
+
+// putHole stores a hole that was read and is sound, with its card when that was
+// unknown, and goes on.
+func (s *server) putHole(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole, read form.Line, unknown bool) error {
 	if unknown {
 		if err := s.store.SetHoleCard(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
 			return err
@@ -66,9 +72,9 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 	before := h.Shots
 	h = typed(h, read, me(r))
 	keepSaid(h.Shots, before)
-	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
+	err := s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
 	if errors.Is(err, golf.ErrConflict) { // between reading and saving
-		return s.conflictAgain(w, r, line)
+		return s.conflictAgain(w, r, read.Text)
 	}
 	if err != nil {
 		return err
@@ -100,7 +106,7 @@ func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line stri
 // sumUp keeps the summary of a round that was just saved. The hole is stored
 // already: a summary that fails is made at the next look at the roster.
 func (s *server) sumUp(r *http.Request, kept db.Round) {
-	if err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{kept}, nil); err != nil {
+	if _, err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{kept}); err != nil {
 		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
 	}
 }
