@@ -168,10 +168,10 @@ func (l *LessonsPage) forms(q LessonsInput) {
 func ownLede(q LessonsInput) string {
 	fresh, open := 0, 0
 	for _, n := range q.Notes {
-		fresh += words.OneIf(n.Unread)
+		fresh += words.Tally(n.Unread)
 	}
 	for _, a := range q.Assignments {
-		open += words.OneIf(!a.Done)
+		open += words.Tally(!a.Done)
 	}
 	text := "Nothing new from a coach"
 	if fresh > 0 {
@@ -241,6 +241,6 @@ func summed(rounds []figures.ListedRound) string {
 	case compound == 0:
 		return text + fmt.Sprintf("; %s %s, none compound.", words.Spelled(doubles), words.OneOrMany(doubles, "double", "doubles"))
 	default:
-		return text + fmt.Sprintf("; %s %s, %s compound.", words.Spelled(doubles), words.OneOrMany(doubles, "double", "doubles"), words.OneOrMany(words.OneIf(doubles == compound), "all", words.Spelled(compound)))
+		return text + fmt.Sprintf("; %s %s, %s compound.", words.Spelled(doubles), words.OneOrMany(doubles, "double", "doubles"), words.OneOrMany(words.Tally(doubles == compound), "all", words.Spelled(compound)))
 	}
 }

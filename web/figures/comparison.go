@@ -34,16 +34,16 @@ type ComparisonInput struct {
 }
 
 // ComparisonFoot says what the figures mean.
-func ComparisonFoot(q ComparisonInput) string {
-	return fmt.Sprintf("Fixed golfer. Every round is compared with the same golfer, %s, so that a longer course expects more strokes. He knows a course's length, not its slope, wind or rough: leave out rounds that were not alike. Losses are for 18 holes; holes known by their score alone count in none. Doubles are judged by the target that each round was played for.", Against(q))
+func ComparisonFoot(in ComparisonInput) string {
+	return fmt.Sprintf("Fixed golfer. Every round is compared with the same golfer, %s, so that a longer course expects more strokes. He knows a course's length, not its slope, wind or rough: leave out rounds that were not alike. Losses are for 18 holes; holes known by their score alone count in none. Doubles are judged by the target that each round was played for.", Against(in))
 }
 
 // Against names the golfer compared with.
-func Against(q ComparisonInput) string {
-	if q.Level == 0 {
+func Against(in ComparisonInput) string {
+	if in.Level == 0 {
 		return "a tour player"
 	}
-	return "a " + words.Plain(q.Level) + " golfer"
+	return "a " + words.Plain(in.Level) + " golfer"
 }
 
 // FirstPlayed is the first column that has rounds.
@@ -57,14 +57,14 @@ func FirstPlayed(s compare.Sheet) int {
 }
 
 // SpanName names a span as a column heads it.
-func SpanName(q ComparisonInput, i int) string {
-	years := map[int]bool{q.Last.Year: true}
-	for _, c := range q.Sheet.Columns {
+func SpanName(in ComparisonInput, i int) string {
+	years := map[int]bool{in.Last.Year: true}
+	for _, c := range in.Sheet.Columns {
 		if c.Span.Last == 0 {
 			years[c.Span.From.Year] = true
 		}
 	}
-	return words.Span(q.Sheet.Columns[i].Span, len(years) > 1)
+	return words.Span(in.Sheet.Columns[i].Span, len(years) > 1)
 }
 
 // MarkedDay is a day that the player marked.
@@ -84,15 +84,15 @@ type SpanRound struct {
 }
 
 // ComparisonLede says what moved between the last two spans that have rounds.
-func ComparisonLede(q ComparisonInput) string {
-	last := len(q.Sheet.Columns) - 1
-	c := &q.Sheet.Columns[last]
-	name := words.Capital(SpanName(q, last))
+func ComparisonLede(in ComparisonInput) string {
+	last := len(in.Sheet.Columns) - 1
+	c := &in.Sheet.Columns[last]
+	name := words.Capital(SpanName(in, last))
 	if len(c.Rounds) == 0 {
-		return fmt.Sprintf("No round in %s.", SpanName(q, last))
+		return fmt.Sprintf("No round in %s.", SpanName(in, last))
 	}
 	before := last - 1
-	for before >= 0 && len(q.Sheet.Columns[before].Rounds) == 0 {
+	for before >= 0 && len(in.Sheet.Columns[before].Rounds) == 0 {
 		before--
 	}
 	if before < 0 {
@@ -102,7 +102,7 @@ func ComparisonLede(q ComparisonInput) string {
 	if before != last-1 {
 		change = func(k int) compare.Change { return c.Cells[k].Since }
 	}
-	text := fmt.Sprintf("%s against %s: ", name, SpanName(q, before))
+	text := fmt.Sprintf("%s against %s: ", name, SpanName(in, before))
 	all := change(0)
 	switch {
 	case math.Abs(all.Mean) < .05:
@@ -117,7 +117,7 @@ func ComparisonLede(q ComparisonInput) string {
 	}
 	main := mainPart(all, change)
 	if main != 0 {
-		text += fmt.Sprintf(", %s %s%s", howMuch(change(int(main)).Mean/all.Mean), words.Where(main), mainBand(q, main, change))
+		text += fmt.Sprintf(", %s %s%s", howMuch(change(int(main)).Mean/all.Mean), words.Where(main), mainBand(in, main, change))
 	}
 	return text + verdict(all, main, change)
 }
@@ -167,24 +167,24 @@ func howMuch(share float64) string {
 }
 
 // mainBand names the band that carries most of what a part of the game moved.
-func mainBand(q ComparisonInput, part golf.Category, change func(int) compare.Change) string {
+func mainBand(in ComparisonInput, part golf.Category, change func(int) compare.Change) string {
 	whole := change(int(part)).Mean
-	for k, row := range q.Sheet.Rows {
+	for k, row := range in.Sheet.Rows {
 		if row.Category == part && row.Band != (account.Band{}) && change(k).Known && change(k).Mean/whole >= .6 {
-			return bandPhrase(row.Band, q)
+			return bandPhrase(row.Band, in)
 		}
 	}
 	return ""
 }
 
 // bandPhrase says from where the shots of a band are played.
-func bandPhrase(b account.Band, q ComparisonInput) string {
+func bandPhrase(b account.Band, in ComparisonInput) string {
 	if b.Category == golf.TeeShots {
 		return fmt.Sprintf(" of the par %ss", words.Spelled(b.Par))
 	}
-	unit := q.Units.Far
+	unit := in.Units.Far
 	if b.Category == golf.Putting {
-		unit = q.Units.Green
+		unit = in.Units.Green
 	}
 	reach := fmt.Sprintf(" from over %s %s", words.Plain(unit.In(b.Low)), unit)
 	if b.High > 0 {

@@ -85,12 +85,12 @@ type Sum struct{ Amount, Name string }
 
 // NewDoubleStory makes the story of a double: its shots, the chain of errors, and
 // what compounding and the hole cost.
-func NewDoubleStory(q StoryInput, d account.Double) DoubleStory {
+func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 	st := DoubleStory{Heading: fmt.Sprintf("Hole %d, par %d: %s", d.Hole, d.Par, words.Spelled(d.Score)), Kind: d.Kind.String(), At: fmt.Sprintf("#h%d", d.Hole)}
-	i := slices.IndexFunc(q.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
-	hole, played := q.Account.Holes[i], q.Round.Holes[i]
+	i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
+	hole, played := in.Account.Holes[i], in.Round.Holes[i]
 	for k, s := range hole.Shots {
-		row := NewShotRow(q.Units, d.Hole, k, played.Shots[k], s, d)
+		row := NewShotRow(in.Units, d.Hole, k, played.Shots[k], s, d)
 		step := Step{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Tag: row.Tag, Error: s.Error, Root: row.Root, Did: words.Joined(row.Club, played.Shots[k].Miss.String(), played.Shots[k].Word)}
 		if row.Tag == "linked" {
 			step.Tag = "linked error"
@@ -101,7 +101,7 @@ func NewDoubleStory(q StoryInput, d account.Double) DoubleStory {
 		st.Steps = append(st.Steps, step)
 	}
 	if d.Compounding > 0 {
-		st.Sums = append(st.Sums, Sum{words.Signed(d.Compounding, 2), "compounding, judged by the " + words.Plain(q.Target) + " golfer"})
+		st.Sums = append(st.Sums, Sum{words.Signed(d.Compounding, 2), "compounding, judged by the " + words.Plain(in.Target) + " golfer"})
 	}
 	if d.Kind != account.Unknown {
 		st.Sums = append(st.Sums, Sum{words.Signed(d.Lost, 2), "hole"})

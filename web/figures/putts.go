@@ -11,13 +11,13 @@ import (
 )
 
 // PuttFeet writes a length of putt in the player's unit.
-func PuttFeet(ft float64, q ComparisonInput) string {
-	return words.Plain(q.Units.Green.In(golf.Feet.Of(ft)))
+func PuttFeet(ft float64, in ComparisonInput) string {
+	return words.Plain(in.Units.Green.In(golf.Feet.Of(ft)))
 }
 
 // PuttLength names the lengths that are told together.
-func PuttLength(h compare.Holed, q ComparisonInput) string {
-	unit := q.Units.Green
+func PuttLength(h compare.Holed, in ComparisonInput) string {
+	unit := in.Units.Green
 	if h.To == 0 {
 		return fmt.Sprintf("over %s %s", words.Plain(unit.In(h.From)), unit)
 	}
@@ -49,8 +49,8 @@ const (
 )
 
 // NewPutts makes the picture and table of putts holed in all spans together.
-func NewPutts(q ComparisonInput) Putts {
-	p := Putts{Title: "Share of putts holed, by length", TargetText: "the " + words.Plain(q.Target), TargetShort: "A " + words.Plain(q.Target)}
+func NewPutts(in ComparisonInput) Putts {
+	p := Putts{Title: "Share of putts holed, by length", TargetText: "the " + words.Plain(in.Target), TargetShort: "A " + words.Plain(in.Target)}
 	across := func(ft float64) float64 {
 		return clipped(math.Log(ft/shortestFt) / math.Log(longestFt/shortestFt))
 	}
@@ -59,27 +59,27 @@ func NewPutts(q ComparisonInput) Putts {
 		p.Up = append(p.Up, AxisText{Place: up.Down(v), Text: words.Percent(v)})
 	}
 	for i, ft := range []float64{2, 3, 4, 6, 10, 15, 20, 30, 50} {
-		length := PuttFeet(ft, q)
+		length := PuttFeet(ft, in)
 		p.Along = append(p.Along, AxisText{Place: chart.Percent(across(ft)), Text: length, Narrow: i%2 == 0})
 	}
 	var target, tour []chart.Place
 	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
-		target = append(target, chart.Place{X: across(ft), Y: 1 - q.Putter.MakeRate(ft)})
-		tour = append(tour, chart.Place{X: across(ft), Y: 1 - q.TourPutt.MakeRate(ft)})
+		target = append(target, chart.Place{X: across(ft), Y: 1 - in.Putter.MakeRate(ft)})
+		tour = append(tour, chart.Place{X: across(ft), Y: 1 - in.TourPutt.MakeRate(ft)})
 	}
 	p.Target, p.Tour = chart.Line(target), chart.Line(tour)
 	below := ""
-	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
-		i, length := h.Interval(), PuttLength(h, q)
+	for _, h := range compare.PuttingCurve(in.Sheet.Columns) {
+		i, length := h.Interval(), PuttLength(h, in)
 		p.Points = append(p.Points, PuttPoint{chart.Percent(across(h.Length.Feet())), up.Down(h.Share()), up.Down(i.High), up.Down(i.Low), length + ": " + words.Percent(h.Share())})
-		p.Table = append(p.Table, PuttRow{length, q.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(q.Putter)), words.Percent(h.By(q.TourPutt))})
-		if i.High < h.By(q.Putter) {
+		p.Table = append(p.Table, PuttRow{length, in.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(in.Putter)), words.Percent(h.By(in.TourPutt))})
+		if i.High < h.By(in.Putter) {
 			below += ", " + length
 		}
 	}
-	p.Say = fmt.Sprintf("Within reach of the %s golfer at every length.", words.Plain(q.Target))
+	p.Say = fmt.Sprintf("Within reach of the %s golfer at every length.", words.Plain(in.Target))
 	if below != "" {
-		p.Say = fmt.Sprintf("Fewer than the %s golfer holes, beyond chance: %s.", words.Plain(q.Target), below[2:])
+		p.Say = fmt.Sprintf("Fewer than the %s golfer holes, beyond chance: %s.", words.Plain(in.Target), below[2:])
 	}
 	if len(p.Table) == 0 {
 		p.Say = "No putt in these spans."

@@ -40,15 +40,15 @@ type Dot struct{ X, Y, At, Text string }
 type SeasonRow struct{ Day, At, Score, Mean string }
 
 // NewSeason makes the picture and table of the season; there must be a round.
-func NewSeason(q ComparisonInput) Season {
+func NewSeason(in ComparisonInput) Season {
 	s := Season{Title: "Each round as a score of 18 holes on one course"}
-	first, last := q.Line[0].Day.Time(), q.Line[len(q.Line)-1].Day.Time()
+	first, last := in.Line[0].Day.Time(), in.Line[len(in.Line)-1].Day.Time()
 	if !last.After(first) {
 		last = first.AddDate(0, 0, 1)
 	}
 	across := func(t time.Time) float64 { return .01 + .98*float64(t.Sub(first))/float64(last.Sub(first)) }
-	values := []float64{q.Target}
-	for _, p := range q.Line {
+	values := []float64{in.Target}
+	for _, p := range in.Line {
 		values = append(values, p.Score)
 	}
 	up := chart.NewRange(5, values...)
@@ -56,10 +56,10 @@ func NewSeason(q ComparisonInput) Season {
 		s.Up = append(s.Up, AxisText{Place: up.Down(v), Text: words.Plain(v)})
 	}
 	var mean, high, low []chart.Place
-	for _, p := range q.Line {
+	for _, p := range in.Line {
 		x, day := across(p.Day.Time()), words.ShortDay(p.Day)
-		s.Rounds = append(s.Rounds, Dot{chart.Percent(x), up.Down(p.Score), q.At.Round(p.ID), fmt.Sprintf("%s: %s", day, fmt.Sprintf("%.1f", p.Score))})
-		row := SeasonRow{day, q.At.Round(p.ID), fmt.Sprintf("%.1f", p.Score), ""}
+		s.Rounds = append(s.Rounds, Dot{chart.Percent(x), up.Down(p.Score), in.At.Round(p.ID), fmt.Sprintf("%s: %s", day, fmt.Sprintf("%.1f", p.Score))})
+		row := SeasonRow{day, in.At.Round(p.ID), fmt.Sprintf("%.1f", p.Score), ""}
 		if p.HasMean {
 			mean = append(mean, chart.Place{X: x, Y: clipped(1 - up.Share(p.Mean))})
 			high = append(high, chart.Place{X: x, Y: clipped(1 - up.Share(p.High))})
@@ -71,26 +71,26 @@ func NewSeason(q ComparisonInput) Season {
 	}
 	s.Line, s.Spread = chart.Line(mean), chart.Area(high, low)
 	s.Along = monthMarks(first, last, across)
-	s.Target, s.TargetText = up.Down(q.Target), "target "+words.Plain(q.Target)
-	for _, m := range q.Marks {
+	s.Target, s.TargetText = up.Down(in.Target), "target "+words.Plain(in.Target)
+	for _, m := range in.Marks {
 		if t := m.Day.Time(); !t.Before(first) && !t.After(last) {
 			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across(t)), Text: m.What, End: across(t) > .45})
 		}
 	}
-	s.say(q)
+	s.say(in)
 	return s
 }
 
-func (s *Season) say(q ComparisonInput) {
-	n := len(q.Line)
+func (s *Season) say(in ComparisonInput) {
+	n := len(in.Line)
 	if n < compare.MinRounds {
 		s.None = fmt.Sprintf("The mean of the last eight is drawn from %d rounds on.", compare.MinRounds)
 		s.Say = fmt.Sprintf("%s.", words.Plural(n, "round", "rounds"))
 		return
 	}
-	begin := q.Line[compare.MinRounds-1]
+	begin := in.Line[compare.MinRounds-1]
 	s.Say = fmt.Sprintf("The mean of the last eight rounds goes from %.1f on %s to %s on %s; the target is %s.",
-		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(q.Line[n-1].Day), words.Plain(q.Target))
+		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(in.Line[n-1].Day), words.Plain(in.Target))
 }
 
 func clipped(share float64) float64 { return math.Max(0, math.Min(1, share)) }

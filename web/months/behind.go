@@ -29,17 +29,17 @@ type BehindRow struct{ Day, Course, At, Place, From, Lost, Hit string }
 const behindMost = 300
 
 // NewBehindRow lists the shots of a row of column i.
-func NewBehindRow(page layout.Page, q figures.ComparisonInput, i int, row compare.Row) BehindPage {
-	c := &q.Sheet.Columns[i]
+func NewBehindRow(page layout.Page, in figures.ComparisonInput, i int, row compare.Row) BehindPage {
+	c := &in.Sheet.Columns[i]
 	name := "All shots"
 	switch {
 	case row.Band.Category != 0:
-		name = words.Capital(row.Category.String()) + ": " + words.Band(row.Band, q.Units)
+		name = words.Capital(row.Category.String()) + ": " + words.Band(row.Band, in.Units)
 	case row.Category != 0:
 		name = words.Capital(row.Category.String())
 	}
 	all := c.ShotsOf(row)
-	p := newBehind(page, q, fmt.Sprintf("%s, %s", name, figures.SpanName(q, i)), all)
+	p := newBehind(page, in, fmt.Sprintf("%s, %s", name, figures.SpanName(in, i)), all)
 	lost := 0.0
 	for _, b := range all {
 		lost += b.Lost
@@ -52,7 +52,7 @@ func NewBehindRow(page layout.Page, q figures.ComparisonInput, i int, row compar
 }
 
 // NewBehindMeasure lists the holes or putts behind a measure of column i.
-func NewBehindMeasure(page layout.Page, q figures.ComparisonInput, i int, measure string, all []compare.Behind) BehindPage {
+func NewBehindMeasure(page layout.Page, in figures.ComparisonInput, i int, measure string, all []compare.Behind) BehindPage {
 	name := "Holed from six feet and in"
 	for _, table := range countTables {
 		for _, row := range table.rows {
@@ -61,10 +61,10 @@ func NewBehindMeasure(page layout.Page, q figures.ComparisonInput, i int, measur
 			}
 		}
 	}
-	p := newBehind(page, q, fmt.Sprintf("%s, %s", name, figures.SpanName(q, i)), all)
+	p := newBehind(page, in, fmt.Sprintf("%s, %s", name, figures.SpanName(in, i)), all)
 	k := compare.MeasureAt(measure)
 	p.Holes, p.Share = k >= 0, k < 0 || compare.Measures[k].Share
-	p.Lede = fmt.Sprintf("%s in %s.", words.Plural(len(all), "hole", "holes"), words.Plural(len(q.Sheet.Columns[i].Rounds), "round", "rounds"))
+	p.Lede = fmt.Sprintf("%s in %s.", words.Plural(len(all), "hole", "holes"), words.Plural(len(in.Sheet.Columns[i].Rounds), "round", "rounds"))
 	if p.Share {
 		p.Lede = hitsOf(all)
 	}
@@ -72,9 +72,9 @@ func NewBehindMeasure(page layout.Page, q figures.ComparisonInput, i int, measur
 }
 
 // NewBehindPutts lists the putts of a length of the putting curve.
-func NewBehindPutts(page layout.Page, q figures.ComparisonInput, h compare.Holed) BehindPage {
-	all := compare.PuttsBehind(q.Sheet.Columns, h)
-	p := newBehind(page, q, fmt.Sprintf("Putts, %s, in all these spans", figures.PuttLength(h, q)), all)
+func NewBehindPutts(page layout.Page, in figures.ComparisonInput, h compare.Holed) BehindPage {
+	all := compare.PuttsBehind(in.Sheet.Columns, h)
+	p := newBehind(page, in, fmt.Sprintf("Putts, %s, in all these spans", figures.PuttLength(h, in)), all)
 	p.Share, p.Lede = true, hitsOf(all)
 	return p
 }
@@ -89,33 +89,33 @@ func hitsOf(all []compare.Behind) string {
 	return fmt.Sprintf("%d of %s.", hits, words.Plural(len(all), "chance", "chances"))
 }
 
-func newBehind(page layout.Page, q figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
-	page.Title, page.Here = heading, layout.Here(q.At.Whose, paths.MyMonths)
-	p := BehindPage{Page: page, Heading: heading, Back: q.At.Months()}
-	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. On the statement of a round the same shot is charged against the golfer of that course and target.", figures.Against(q))
+func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
+	page.Title, page.Here = heading, layout.Here(in.At.Whose, paths.MyMonths)
+	p := BehindPage{Page: page, Heading: heading, Back: in.At.Months()}
+	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. On the statement of a round the same shot is charged against the golfer of that course and target.", figures.Against(in))
 	if len(all) > behindMost {
 		p.Cut = fmt.Sprintf("The costliest %d of %d.", behindMost, len(all))
 		all = all[:behindMost]
 	}
 	for _, b := range all {
-		p.Rows = append(p.Rows, behindRow(q, b))
+		p.Rows = append(p.Rows, behindRow(in, b))
 	}
 	return p
 }
 
-func behindRow(q figures.ComparisonInput, b compare.Behind) BehindRow {
+func behindRow(in figures.ComparisonInput, b compare.Behind) BehindRow {
 	hole := b.Round.Round.Holes[b.Hole]
 	r := BehindRow{Day: words.ShortDay(b.Round.Round.Date), Course: b.Round.Round.Course, Lost: words.Signed(b.Lost, 2), Hit: "no"}
 	if b.Hit {
 		r.Hit = "yes"
 	}
 	shot := max(b.Shot, 0)
-	r.At = q.At.Round(b.Round.ID) + paths.Shot(hole.Number, shot+1)
+	r.At = in.At.Round(b.Round.ID) + paths.Shot(hole.Number, shot+1)
 	r.Place = fmt.Sprintf("hole %d", hole.Number)
 	if b.Shot >= 0 {
 		s := hole.Shots[b.Shot]
 		r.Place += fmt.Sprintf(", shot %d", b.Shot+1)
-		r.From = words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, q.Units)
+		r.From = words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, in.Units)
 		return r
 	}
 	r.From = fmt.Sprintf("%d on a par %d", hole.Strokes(), hole.Par)

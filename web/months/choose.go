@@ -63,40 +63,40 @@ const (
 
 const notCompared = "This cannot be compared."
 
-func chooseSpans(q figures.ComparisonInput) ChooseSpans {
-	at, _, _ := strings.Cut(q.At.Months(), "?")
-	c := ChooseSpans{At: at, Spans: q.At.Spans, KeepLens: q.At.Versus, KeepAt: q.At.Course, Open: len(q.Problems) > 0}
+func chooseSpans(in figures.ComparisonInput) ChooseSpans {
+	at, _, _ := strings.Cut(in.At.Months(), "?")
+	c := ChooseSpans{At: at, Spans: in.At.Spans, KeepLens: in.At.Versus, KeepAt: in.At.Course, Open: len(in.Problems) > 0}
 	for i := range compare.MaxSpans {
 		p := SpanPair{Number: fmt.Sprint(i + 1)}
 		var from, to string
-		if i < len(q.Sheet.Columns) {
-			from, to = days(q.Sheet.Columns[i])
+		if i < len(in.Sheet.Columns) {
+			from, to = days(in.Sheet.Columns[i])
 		}
 		p.From = components.Field{Name: "from", ID: "from" + p.Number, Label: "Span " + p.Number + ", from", Type: "date", Value: from}
 		p.To = components.Field{Name: "to", ID: "to" + p.Number, Label: "Span " + p.Number + ", to", Type: "date", Value: to}
 		if i == 0 {
-			p.From.Problem = q.Problems[FieldSpans]
+			p.From.Problem = in.Problems[FieldSpans]
 			c.Wrong = components.Summed(p.From).Saying(notCompared)
 		}
 		c.Pairs = append(c.Pairs, p)
 	}
 	level := ""
-	if q.At.Versus != "" && q.At.Versus != "tour" {
-		level = q.At.Versus
+	if in.At.Versus != "" && in.At.Versus != "tour" {
+		level = in.At.Versus
 	}
-	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(q.Target), Chosen: q.At.Versus == ""}, {Value: "level", Name: "a golfer of level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: q.At.Versus == "tour"}}
-	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110.", Problem: q.Problems[FieldLevel]}
+	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(in.Target), Chosen: in.At.Versus == ""}, {Value: "level", Name: "a golfer of level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: in.At.Versus == "tour"}}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110.", Problem: in.Problems[FieldLevel]}
 	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
-	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: q.At.Course == ""}}
-	for _, name := range q.Courses {
-		c.Course = append(c.Course, components.Choice{Value: name, Name: name, Chosen: name == q.At.Course})
+	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: in.At.Course == ""}}
+	for _, name := range in.Courses {
+		c.Course = append(c.Course, components.Choice{Value: name, Name: name, Chosen: name == in.At.Course})
 	}
-	c.Rounds = roundChoices(q)
-	c.Mark = MarkForm{Own: q.At.Own, At: paths.Marks,
-		Day:  components.Field{Name: FieldDay, Label: "Day", Type: "date", Value: q.Marking[0], Problem: q.Problems[FieldDay]},
-		What: components.Field{Name: FieldWhat, Label: "What happened", Value: q.Marking[1], Hint: "At most 80 letters.", Problem: q.Problems[FieldWhat]}}
+	c.Rounds = roundChoices(in)
+	c.Mark = MarkForm{Own: in.At.Own, At: paths.Marks,
+		Day:  components.Field{Name: FieldDay, Label: "Day", Type: "date", Value: in.Marking[0], Problem: in.Problems[FieldDay]},
+		What: components.Field{Name: FieldWhat, Label: "What happened", Value: in.Marking[1], Hint: "At most 80 letters.", Problem: in.Problems[FieldWhat]}}
 	c.Mark.Wrong = components.Summed(c.Mark.Day, c.Mark.What).Saying("The day is not marked.")
-	for _, m := range q.Marks {
+	for _, m := range in.Marks {
 		c.Mark.Marks = append(c.Mark.Marks, MarkLine{words.ShortDay(m.Day), m.What, paths.RemoveMark(m.ID)})
 	}
 	return c

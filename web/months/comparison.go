@@ -34,38 +34,38 @@ type ComparisonPage struct {
 }
 
 // NewComparisonPage makes the page.
-func NewComparisonPage(page layout.Page, q figures.ComparisonInput) ComparisonPage {
-	page.Title, page.Here = "Months side by side", layout.Here(q.At.Whose, paths.MyMonths)
-	m := ComparisonPage{Page: page, Presets: presets(q), Choose: chooseSpans(q), CSV: q.At.MonthsCSV(), Record: q.At.Handicap(), Lessons: q.At.Lessons(), Against: figures.Against(q)}
-	m.At = fmt.Sprintf("%s, %s.", monthsAt(q), q.Name)
-	if len(q.Line) == 0 {
-		m.Empty, m.At = true, q.Name+"."
-		if q.At.Own {
+func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonPage {
+	page.Title, page.Here = "Months side by side", layout.Here(in.At.Whose, paths.MyMonths)
+	m := ComparisonPage{Page: page, Presets: presets(in), Choose: chooseSpans(in), CSV: in.At.MonthsCSV(), Record: in.At.Handicap(), Lessons: in.At.Lessons(), Against: figures.Against(in)}
+	m.At = fmt.Sprintf("%s, %s.", monthsAt(in), in.Name)
+	if len(in.Line) == 0 {
+		m.Empty, m.At = true, in.Name+"."
+		if in.At.Own {
 			m.Enter = paths.NewRound
 		}
 		m.Lede = "No rounds to compare yet. Enter two, and they stand side by side here."
-		if q.At.Course != "" || len(q.At.Without) > 0 {
+		if in.At.Course != "" || len(in.At.Without) > 0 {
 			m.Lede = "No round is left to compare. Choose another course, or leave fewer rounds out."
 		}
 		return m
 	}
-	m.Lede = figures.ComparisonLede(q)
-	if n := len(q.Sheet.Columns); n > compare.MinSpans {
-		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(q, n-1)), figures.SpanName(q, figures.FirstPlayed(q.Sheet)))
+	m.Lede = figures.ComparisonLede(in)
+	if n := len(in.Sheet.Columns); n > compare.MinSpans {
+		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(in, n-1)), figures.SpanName(in, figures.FirstPlayed(in.Sheet)))
 	}
-	m.Foot = figures.ComparisonFoot(q)
-	m.Parts = m.parts(q)
-	m.Plays = m.plays(q)
-	m.Counts = m.counts(q)
-	m.Season = figures.NewSeason(q)
-	m.Putts = figures.NewPutts(q)
+	m.Foot = figures.ComparisonFoot(in)
+	m.Parts = m.parts(in)
+	m.Plays = m.plays(in)
+	m.Counts = m.counts(in)
+	m.Season = figures.NewSeason(in)
+	m.Putts = figures.NewPutts(in)
 	return m
 }
 
-func monthsAt(q figures.ComparisonInput) string {
+func monthsAt(in figures.ComparisonInput) string {
 	rounds, courses := 0, map[string]bool{}
 	seen := map[golf.RoundID]bool{}
-	for _, c := range q.Sheet.Columns {
+	for _, c := range in.Sheet.Columns {
 		for _, r := range c.Rounds {
 			if !seen[r.ID] {
 				seen[r.ID] = true
@@ -79,11 +79,11 @@ func monthsAt(q figures.ComparisonInput) string {
 
 // presets are the choices one click away: months, seasons, the last ten rounds,
 // and before and after each marked day.
-func presets(q figures.ComparisonInput) []components.Link {
-	if q.Last.IsZero() {
+func presets(in figures.ComparisonInput) []components.Link {
+	if in.Last.IsZero() {
 		return nil
 	}
-	last := q.Last.Time()
+	last := in.Last.Time()
 	months := func(n int) []string {
 		var spans []string
 		for i := n - 1; i >= 0; i-- {
@@ -93,22 +93,22 @@ func presets(q figures.ComparisonInput) []components.Link {
 		return spans
 	}
 	all := []components.Link{
-		{Name: "two months", At: q.At.With(months(2)...).Months()},
-		{Name: "four months", At: q.At.With(months(4)...).Months()},
-		{Name: "six months", At: q.At.With(months(6)...).Months()},
+		{Name: "two months", At: in.At.With(months(2)...).Months()},
+		{Name: "four months", At: in.At.With(months(4)...).Months()},
+		{Name: "six months", At: in.At.With(months(6)...).Months()},
 	}
-	if y := q.Last.Year; q.First.Year < y {
-		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: q.At.With(fmt.Sprint(y-1), fmt.Sprint(y)).Months()})
+	if y := in.Last.Year; in.First.Year < y {
+		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: in.At.With(fmt.Sprint(y-1), fmt.Sprint(y)).Months()})
 	}
-	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: q.At.With("before10", "last10").Months()})
-	for _, m := range q.Marks {
-		all = append(all, components.Link{Name: "before and after " + m.What, At: q.At.With(".."+m.Day.AddDays(-1).String(), m.Day.String()+"..").Months()})
+	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: in.At.With("before10", "last10").Months()})
+	for _, m := range in.Marks {
+		all = append(all, components.Link{Name: "before and after " + m.What, At: in.At.With(".."+m.Day.AddDays(-1).String(), m.Day.String()+"..").Months()})
 	}
 	var spans []string
-	for _, c := range q.Sheet.Columns {
+	for _, c := range in.Sheet.Columns {
 		spans = append(spans, c.Span.String())
 	}
-	here := q.At.With(spans...).Months()
+	here := in.At.With(spans...).Months()
 	for i := range all {
 		all[i].Here = all[i].At == here
 	}

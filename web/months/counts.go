@@ -28,12 +28,12 @@ var countTables = []struct {
 // stands beside it.
 const ShortPutts = "six feet"
 
-func (m *ComparisonPage) counts(q figures.ComparisonInput) []figures.SpanTable {
+func (m *ComparisonPage) counts(in figures.ComparisonInput) []figures.SpanTable {
 	var all []figures.SpanTable
 	for _, table := range countTables {
-		t := figures.SpanTable{Caption: table.caption, Kind: "Count", Heads: m.heads(q), Since: m.Since}
+		t := figures.SpanTable{Caption: table.caption, Kind: "Count", Heads: m.heads(in), Since: m.Since}
 		for i, row := range table.rows {
-			if made := countRow(q, row[0], row[1]); i > 0 && i <= table.folded {
+			if made := countRow(in, row[0], row[1]); i > 0 && i <= table.folded {
 				t.Rows[0].Bands = append(t.Rows[0].Bands, made)
 			} else {
 				t.Rows = append(t.Rows, made)
@@ -42,11 +42,11 @@ func (m *ComparisonPage) counts(q figures.ComparisonInput) []figures.SpanTable {
 		all = append(all, t)
 	}
 	last := &all[len(all)-1]
-	last.Rows = append(last.Rows, shortPuttRow(q))
+	last.Rows = append(last.Rows, shortPuttRow(in))
 	return all
 }
 
-func countRow(q figures.ComparisonInput, measure, name string) figures.SpanRow {
+func countRow(in figures.ComparisonInput, measure, name string) figures.SpanRow {
 	k := compare.MeasureAt(measure)
 	share := compare.Measures[k].Share
 	write, change := plainCount, words.OneDecimal
@@ -57,11 +57,11 @@ func countRow(q figures.ComparisonInput, measure, name string) figures.SpanRow {
 		write = words.OneDecimal
 	}
 	r := figures.SpanRow{Name: name}
-	for i, c := range q.Sheet.Columns {
+	for i, c := range in.Sheet.Columns {
 		cell := c.Measures[k]
-		made := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Figure: "no round", None: true}
+		made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: "no round", None: true}
 		if cell.Known {
-			made.Figure, made.At, made.None = write(cell.Mean), q.At.BehindMeasure(i+1, measure), false
+			made.Figure, made.At, made.None = write(cell.Mean), in.At.BehindMeasure(i+1, measure), false
 			made.Change = figures.NewChangeWords(cell.Change, change)
 			if share {
 				made.Behind = words.Plural(cell.Shots, "chance", "chances")
@@ -90,16 +90,16 @@ func countRow(q figures.ComparisonInput, measure, name string) figures.SpanRow {
 
 // shortPuttRow is the share of putts of 6 ft and less that went in, beside what
 // the golfer of the target holes of the very same putts.
-func shortPuttRow(q figures.ComparisonInput) figures.SpanRow {
+func shortPuttRow(in figures.ComparisonInput) figures.SpanRow {
 	r := figures.SpanRow{Name: "Holed from six feet and in"}
-	for i, c := range q.Sheet.Columns {
-		made := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Figure: "no putt", None: true}
+	for i, c := range in.Sheet.Columns {
+		made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: "no putt", None: true}
 		if s := c.Short; s.Tried > 0 {
 			interval := s.Interval()
 			made.None = false
 			made.Figure, made.Interval = words.Percent(s.Share()), words.Percent(interval.Low)+" to "+words.Percent(interval.High)
-			made.Behind = fmt.Sprintf("%d of %d; a %s golfer %s", s.Made, s.Tried, words.Plain(q.Target), words.Percent(s.By(q.Putter)))
-			made.At = q.At.BehindMeasure(i+1, ShortPutts)
+			made.Behind = fmt.Sprintf("%d of %d; a %s golfer %s", s.Made, s.Tried, words.Plain(in.Target), words.Percent(s.By(in.Putter)))
+			made.At = in.At.BehindMeasure(i+1, ShortPutts)
 		}
 		r.Cells = append(r.Cells, made)
 	}
@@ -110,9 +110,9 @@ func plainCount(x float64) string { return fmt.Sprintf("%.1f", x) }
 
 // roundChoices lists the rounds of the spans, and those left out, the latest
 // first.
-func roundChoices(q figures.ComparisonInput) []RoundChoice {
+func roundChoices(in figures.ComparisonInput) []RoundChoice {
 	var all []RoundChoice
-	for _, r := range q.Rounds {
+	for _, r := range in.Rounds {
 		all = append(all, RoundChoice{ID: fmt.Sprint(r.ID), Out: r.Out,
 			Name: fmt.Sprintf("%s, %s", words.ShortDay(r.Day), words.Joined(r.Course, r.Score))})
 	}

@@ -17,7 +17,7 @@ import (
 // moved is a comparison of May and June in which everything and the four parts
 // of the game changed by some strokes, each with a word.
 func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.ComparisonInput {
-	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Level: 79, Units: form.StandardUnits,
+	in := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Level: 79, Units: form.StandardUnits,
 		First: golf.Date{Year: 2026, Month: 5, Day: 1}, Last: golf.Date{Year: 2026, Month: 6, Day: 30}}
 	rows := []compare.Row{{}}
 	for _, c := range golf.Categories {
@@ -37,8 +37,8 @@ func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.Compar
 		}
 		return c
 	}
-	q.Sheet = compare.Sheet{Rows: rows, Columns: []compare.Column{column(compare.Month(2026, 5), false), column(compare.Month(2026, 6), true)}}
-	return q
+	in.Sheet = compare.Sheet{Rows: rows, Columns: []compare.Column{column(compare.Month(2026, 5), false), column(compare.Month(2026, 6), true)}}
+	return in
 }
 
 func TestMonthsAreSaidInASentence(t *testing.T) {
@@ -61,7 +61,7 @@ func TestMonthsAreSaidInASentence(t *testing.T) {
 			"June against May: 5 strokes better a round, from too few rounds to say more than the numbers."},
 	} {
 		if got := figures.ComparisonLede(moved(c.rounds, c.changes, c.words)); got != c.want {
-			t.Errorf("%q\nwant %q", got, c.want)
+			t.Errorf("%in\nwant %in", got, c.want)
 		}
 	}
 }
@@ -76,17 +76,17 @@ func TestSpansHaveNames(t *testing.T) {
 			t.Fatal(err)
 		}
 		if got := words.Span(span, false); got != want {
-			t.Errorf("%s: %q, want %q", text, got, want)
+			t.Errorf("%s: %in, want %in", text, got, want)
 		}
 	}
 	if got := words.Span(compare.Month(2025, 5), true); got != "May 2025" {
-		t.Errorf("%q", got)
+		t.Errorf("%in", got)
 	}
 }
 
 func TestNoRoundsIsAnEmptyPage(t *testing.T) {
-	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Level: 79, Units: form.StandardUnits}
-	m := NewComparisonPage(layout.Page{}, q)
+	in := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Level: 79, Units: form.StandardUnits}
+	m := NewComparisonPage(layout.Page{}, in)
 	if !m.Empty || !strings.HasPrefix(m.Lede, "No rounds to compare yet.") || len(m.Presets) != 0 {
 		t.Errorf("%+v", m)
 	}

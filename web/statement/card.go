@@ -47,10 +47,10 @@ const (
 	columnReach  = 70.0 // px above the axis
 )
 
-func nines(q RoundInput) []Nine {
+func nines(in RoundInput) []Nine {
 	accounts := map[int]account.Hole{}
 	most := 1.0
-	for _, h := range q.Account.Holes {
+	for _, h := range in.Account.Holes {
 		accounts[h.Number] = h
 		lost, won := 0.0, 0.0
 		for _, x := range byPart(h) {
@@ -62,25 +62,25 @@ func nines(q RoundInput) []Nine {
 	var all []Nine
 	for half := range 2 {
 		var holes []golf.CardHole
-		for _, h := range q.Card {
+		for _, h := range in.Card {
 			if (h.Number > 9) == (half == 1) {
 				holes = append(holes, h)
 			}
 		}
 		if len(holes) > 0 {
-			all = append(all, newNine(half, holes, accounts, px, q))
+			all = append(all, newNine(half, holes, accounts, px, in))
 		}
 	}
 	return all
 }
 
-func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px float64, q RoundInput) Nine {
-	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half], Unit: words.Unit(q.Units.Far),
+func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px float64, in RoundInput) Nine {
+	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half], Unit: words.Unit(in.Units.Far),
 		Figure: Columns{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
 	yards, par, score, lost := 0.0, 0, 0.0, 0.0
 	for _, h := range holes {
-		c := CardColumn{Number: fmt.Sprint(h.Number), Yards: words.Plain(math.Round(q.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
-		yards += q.Units.Far.In(h.Length)
+		c := CardColumn{Number: fmt.Sprint(h.Number), Yards: words.Plain(math.Round(in.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
+		yards += in.Units.Far.In(h.Length)
 		par += h.Par
 		if a, entered := accounts[h.Number]; entered {
 			text := fmt.Sprintf("%.0f", a.Score)

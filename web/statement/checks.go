@@ -21,17 +21,17 @@ type NineCheck struct {
 
 // nineChecks asks for the score of each nine that has been entered whole. A
 // forgotten putt is the commonest mistake, and only the card knows.
-func nineChecks(q RoundInput) []NineCheck {
-	values, problems := q.Typed.At(form.FormCard, 0)
+func nineChecks(in RoundInput) []NineCheck {
+	values, problems := in.Typed.At(form.FormCard, 0)
 	var all []NineCheck
 	for half, name := range []string{"out", "in"} {
 		holes, entered, score, exact := 0, 0, 0, true
-		for _, h := range q.Card {
+		for _, h := range in.Card {
 			if (h.Number > 9) == (half == 1) {
 				holes++
 			}
 		}
-		for _, h := range q.Round.Holes {
+		for _, h := range in.Round.Holes {
 			if (h.Number > 9) == (half == 1) {
 				entered++
 				score += h.Strokes()
@@ -41,7 +41,7 @@ func nineChecks(q RoundInput) []NineCheck {
 		if holes == 0 || entered < holes || !exact {
 			continue
 		}
-		said := q.Nines[half]
+		said := in.Nines[half]
 		c := NineCheck{Score: fmt.Sprint(score), Asked: said == 0, Field: components.Field{Name: name, Label: "The card's score " + name, Mode: "numeric"}}
 		if said > 0 {
 			c.Field.Value = fmt.Sprint(said)
@@ -62,24 +62,24 @@ func nineChecks(q RoundInput) []NineCheck {
 // checks puts the questions of the card on the page: first of all when the
 // last hole was just entered and the card's nines are not known, and that they
 // agree once they do.
-func (s *RoundPage) checks(q RoundInput) {
-	values, problems := q.Typed.At(form.FormCard, 0)
-	note := q.Note
+func (s *RoundPage) checks(in RoundInput) {
+	values, problems := in.Typed.At(form.FormCard, 0)
+	note := in.Note
 	if values != nil {
 		note = values["note"]
 	}
 	s.Note = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: note, Problem: problems["note"]}
-	s.NoteAt = paths.Note(q.ID)
-	s.Checks = nineChecks(q)
+	s.NoteAt = paths.Note(in.ID)
+	s.Checks = nineChecks(in)
 	if values != nil {
 		for _, c := range s.Checks {
 			s.NinesWrong.Add(c.Field.Name, c.Field.Label, c.Field.Problem)
 		}
 		s.NoteWrong = components.Summed(s.Note)
 	}
-	whole, agree := len(q.Round.Holes) == len(q.Card), []string{}
+	whole, agree := len(in.Round.Holes) == len(in.Card), []string{}
 	for _, c := range s.Checks {
-		s.CardFirst = s.CardFirst || c.Asked && whole && q.JustEntered
+		s.CardFirst = s.CardFirst || c.Asked && whole && in.JustEntered
 		if c.Right != "" {
 			agree = append(agree, c.Score)
 		}
@@ -116,20 +116,20 @@ func countsLine(c account.Counts, holes int) string {
 
 // nextHole is the first hole in the order of play that has not been entered, or
 // the first of the card.
-func nextHole(q RoundInput) int {
+func nextHole(in RoundInput) int {
 	entered := map[int]bool{}
-	for _, h := range q.Round.Holes {
+	for _, h := range in.Round.Holes {
 		entered[h.Number] = true
 	}
 	for _, early := range []bool{false, true} { // the round goes on at hole 1 after the end of the card
-		for _, h := range q.Card {
-			if !entered[h.Number] && (h.Number < q.First) == early {
+		for _, h := range in.Card {
+			if !entered[h.Number] && (h.Number < in.First) == early {
 				return h.Number
 			}
 		}
 	}
-	if len(q.Card) == 0 {
+	if len(in.Card) == 0 {
 		return 1
 	}
-	return q.Card[0].Number
+	return in.Card[0].Number
 }

@@ -29,29 +29,29 @@ type OpenHole struct {
 	Notes   []components.Link // what is written about the hole
 }
 
-func openHoles(q RoundInput) []OpenHole {
+func openHoles(in RoundInput) []OpenHole {
 	doubles := map[int]account.Double{}
-	for _, d := range q.Account.Doubles {
+	for _, d := range in.Account.Doubles {
 		doubles[d.Hole] = d
 	}
 	var all []OpenHole
-	for i, h := range q.Account.Holes {
-		played := q.Round.Holes[i]
-		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(q.ID, h.Number), Say: paths.Shots(q.ID, h.Number), Alone: !h.Detailed,
-			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, words.Distance(golf.Tee, played.Length(), q.Units)), Lost: words.Signed(h.Lost, 2), Open: h.Lost >= 1,
+	for i, h := range in.Account.Holes {
+		played := in.Round.Holes[i]
+		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(in.ID, h.Number), Say: paths.Shots(in.ID, h.Number), Alone: !h.Detailed,
+			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, words.Distance(golf.Tee, played.Length(), in.Units)), Lost: words.Signed(h.Lost, 2), Open: h.Lost >= 1,
 			Before: fmt.Sprintf("%.2f", h.Score-h.Lost), Total: holeTotal(played, h)}
-		if q.Of != "" {
+		if in.Of != "" {
 			o.Change = ""
 		}
-		o.Notes = notesOn(q, h.Number)
-		if q.Coached {
-			o.Write = []components.Link{{Name: "this hole", At: q.Whose.Write(q.ID, fmt.Sprint(h.Number))}}
+		o.Notes = notesOn(in, h.Number)
+		if in.Coached {
+			o.Write = []components.Link{{Name: "this hole", At: in.Whose.Write(in.ID, fmt.Sprint(h.Number))}}
 			for k := range h.Shots {
-				o.Write = append(o.Write, components.Link{Name: fmt.Sprintf("shot %d", k+1), At: q.Whose.Write(q.ID, fmt.Sprintf("%d.%d", h.Number, k+1))})
+				o.Write = append(o.Write, components.Link{Name: fmt.Sprintf("shot %d", k+1), At: in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))})
 			}
 		}
 		for k, s := range h.Shots {
-			o.Shots = append(o.Shots, figures.NewShotRow(q.Units, h.Number, k, played.Shots[k], s, doubles[h.Number]))
+			o.Shots = append(o.Shots, figures.NewShotRow(in.Units, h.Number, k, played.Shots[k], s, doubles[h.Number]))
 		}
 		all = append(all, o)
 	}
@@ -69,28 +69,28 @@ func holeTotal(played golf.Hole, h account.Hole) string {
 	}
 }
 
-func (s *RoundPage) doubles(q RoundInput) {
+func (s *RoundPage) doubles(in RoundInput) {
 	compounding := 0.0
-	for _, d := range q.Account.Doubles {
+	for _, d := range in.Account.Doubles {
 		compounding += d.Compounding
-		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: q.Round, Account: q.Account, Target: q.Target, Units: q.Units}, d))
+		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units}, d))
 	}
 	if compounding > 0 {
 		s.Verdict = fmt.Sprintf("One mistake led to the next, and the second ones cost %s. A plain shot back into play after the first keeps such a hole to a bogey.", words.Signed(compounding, 2))
-		s.Without = words.Plain(math.Round(q.Account.Score - compounding))
+		s.Without = words.Plain(math.Round(in.Account.Score - compounding))
 	}
 }
 
 // MissedPutt is a putt of 6 ft or less that was missed on the way to a double.
 type MissedPutt struct{ Hole, At, Length, Lost string }
 
-func missedPutts(q RoundInput) []MissedPutt {
+func missedPutts(in RoundInput) []MissedPutt {
 	var all []MissedPutt
-	for _, d := range q.Account.Doubles {
-		i := slices.IndexFunc(q.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
+	for _, d := range in.Account.Doubles {
+		i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 		for _, shot := range d.Missed {
 			all = append(all, MissedPutt{fmt.Sprintf("Hole %d", d.Hole), paths.Shot(d.Hole, shot),
-				words.Distance(golf.Green, q.Round.Holes[i].Shots[shot-1].Distance, q.Units), words.Signed(q.Account.Holes[i].Shots[shot-1].Lost, 2)})
+				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(in.Account.Holes[i].Shots[shot-1].Lost, 2)})
 		}
 	}
 	return all
@@ -99,9 +99,9 @@ func missedPutts(q RoundInput) []MissedPutt {
 // Trouble leads along a round's doubles, and to the shots where they began.
 type Trouble struct{ Doubles, Roots []components.Link }
 
-func trouble(q RoundInput) Trouble {
+func trouble(in RoundInput) Trouble {
 	var t Trouble
-	for _, d := range q.Account.Doubles {
+	for _, d := range in.Account.Doubles {
 		t.Doubles = append(t.Doubles, components.Link{Name: fmt.Sprint(d.Hole), At: fmt.Sprintf("#h%d", d.Hole)})
 		if d.Root > 0 {
 			t.Roots = append(t.Roots, components.Link{Name: fmt.Sprintf("hole %d, shot %d", d.Hole, d.Root), At: paths.Shot(d.Hole, d.Root)})

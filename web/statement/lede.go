@@ -8,16 +8,16 @@ import (
 )
 
 // lede says the round in a sentence, with the losses as the account prints them.
-func lede(q RoundInput, printed map[golf.Category]float64) string {
-	a := q.Account
-	target := "your " + words.Plain(q.Target)
-	if q.Of != "" {
-		target = "the target of " + words.Plain(q.Target)
+func lede(in RoundInput, printed map[golf.Category]float64) string {
+	a := in.Account
+	target := "your " + words.Plain(in.Target)
+	if in.Of != "" {
+		target = "the target of " + words.Plain(in.Target)
 	}
-	over := fmt.Sprintf("%s over %s", words.Capital(words.Strokes(a.Lost.Total)), target)
+	over := fmt.Sprintf("%s over %s", words.Capital(words.SpelledAmount(a.Lost.Total)), target)
 	switch {
 	case a.Lost.Total < -.05:
-		over = fmt.Sprintf("%s under %s", words.Capital(words.Strokes(-a.Lost.Total)), target)
+		over = fmt.Sprintf("%s under %s", words.Capital(words.SpelledAmount(-a.Lost.Total)), target)
 	case a.Lost.Total < .05:
 		over = "Level with " + target
 	}
@@ -32,7 +32,7 @@ func lede(q RoundInput, printed map[golf.Category]float64) string {
 	}
 	text := over
 	if printed[worst] >= .3 {
-		text += fmt.Sprintf(": %s lost %s", words.Strokes(printed[worst]), words.Where(worst))
+		text += fmt.Sprintf(": %s lost %s", words.SpelledAmount(printed[worst]), words.Where(worst))
 	} else {
 		text += ": no part of the game lost much"
 	}

@@ -20,13 +20,13 @@ import (
 )
 
 // notes shows what is written about the round, and where to write.
-func (s *RoundPage) notes(q RoundInput) {
-	for _, n := range notes.QuestionsFirst(q.Notes) {
-		s.Notes = append(s.Notes, notes.NewCard(n, q.Whose, true, q.Typed))
-		s.NotesFirst = s.NotesFirst || n.Unread || n.Open() && !q.Whose.Own
+func (s *RoundPage) notes(in RoundInput) {
+	for _, n := range notes.QuestionsFirst(in.Notes) {
+		s.Notes = append(s.Notes, notes.NewCard(n, in.Whose, true, in.Typed))
+		s.NotesFirst = s.NotesFirst || n.Unread || n.Open() && !in.Whose.Own
 	}
-	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" && q.Typed.Form != form.FormCard || q.On != ""
-	s.CanWrite, s.Write = q.Coached, noteForm(q)
+	s.NotesFirst = s.NotesFirst || in.Typed.Form != "" && in.Typed.Form != form.FormCard || in.On != ""
+	s.CanWrite, s.Write = in.Coached, noteForm(in)
 }
 
 // RoundPage is the account of a round.
@@ -114,57 +114,57 @@ type RoundInput struct {
 }
 
 // NewRoundPage makes the page of a round.
-func NewRoundPage(page layout.Page, q RoundInput) RoundPage {
-	page.Title = "Statement of " + words.LongDay(q.Round.Date)
-	page.Here = layout.Here(q.Whose, paths.Rounds)
-	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(q.Round.Date), At: place(q), Enter: paths.Hole(q.ID, nextHole(q)), Remove: paths.RemoveRound(q.ID), Details: paths.Details(q.ID)}
-	if q.Of != "" {
-		s.At, s.Remove, s.Details, s.Day = q.Of+". "+s.At, "", "", q.Note
+func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
+	page.Title = "Statement of " + words.LongDay(in.Round.Date)
+	page.Here = layout.Here(in.Whose, paths.Rounds)
+	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(in.Round.Date), At: place(in), Enter: paths.Hole(in.ID, nextHole(in)), Remove: paths.RemoveRound(in.ID), Details: paths.Details(in.ID)}
+	if in.Of != "" {
+		s.At, s.Remove, s.Details, s.Day = in.Of+". "+s.At, "", "", in.Note
 	}
-	if left := len(q.Card) - len(q.Round.Holes); left > 0 && q.Of == "" {
+	if left := len(in.Card) - len(in.Round.Holes); left > 0 && in.Of == "" {
 		s.Left = words.Plural(left, "hole is", "holes are") + " not entered yet."
 	}
-	if len(q.Round.Holes) == 0 {
+	if len(in.Round.Holes) == 0 {
 		s.Empty = true
 		s.Lede = "Nothing has been entered for this round yet."
 		return s
 	}
 	s.Foot = fmt.Sprintf("Target here. The golfer compared with averages exactly %s on the holes played, so the lines add up to your score; on the reference course he plays to %.1f. Doubles are judged by a fixed %s golfer. Expected strokes know distance and lie, not slope, wind or the height of the rough.",
-		words.Plain(q.Account.Expected-q.Account.Lost.Course), q.Level, words.Plain(q.Target))
-	s.notes(q)
-	printed := s.account(q)
-	s.Lede = lede(q, printed)
-	s.Nines = nines(q)
-	s.doubles(q)
-	s.Missed = missedPutts(q)
-	s.Holes = openHoles(q)
-	s.checks(q)
-	s.Counts = countsLine(q.Account.Counts, len(q.Round.Holes))
-	s.Trouble = trouble(q)
+		words.Plain(in.Account.Expected-in.Account.Lost.Course), in.Level, words.Plain(in.Target))
+	s.notes(in)
+	printed := s.account(in)
+	s.Lede = lede(in, printed)
+	s.Nines = nines(in)
+	s.doubles(in)
+	s.Missed = missedPutts(in)
+	s.Holes = openHoles(in)
+	s.checks(in)
+	s.Counts = countsLine(in.Account.Counts, len(in.Round.Holes))
+	s.Trouble = trouble(in)
 	if len(s.Trouble.Doubles) > 0 {
 		s.Script = "walk.js"
 	}
 	return s
 }
 
-func place(q RoundInput) string {
+func place(in RoundInput) string {
 	yards, par := 0.0, 0
-	for _, h := range q.Card {
+	for _, h := range in.Card {
 		yards += h.Length.Yards()
 		par += h.Par
 	}
-	at := q.Round.Course
-	if q.Round.Tee != "" {
-		at += ", " + q.Round.Tee + " tees"
+	at := in.Round.Course
+	if in.Round.Tee != "" {
+		at += ", " + in.Round.Tee + " tees"
 	}
-	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(golf.Yards.Of(yards), q.Units))
+	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(golf.Yards.Of(yards), in.Units))
 }
 
 // account fills in the lines from target to score, and returns what is printed
 // for each part of the game. What is printed adds up, by lines and by bands.
-func (s *RoundPage) account(q RoundInput) map[golf.Category]float64 {
+func (s *RoundPage) account(in RoundInput) map[golf.Category]float64 {
 	printed := map[golf.Category]float64{}
-	a := q.Account
+	a := in.Account
 	opening := a.Expected - a.Lost.Course
 	names := []string{"Tee", "Approach", "Short game", "Putting"}
 	var amounts []float64
@@ -181,7 +181,7 @@ func (s *RoundPage) account(q RoundInput) map[golf.Category]float64 {
 	}
 	target := math.Round(opening*10) / 10
 	rounded := stat.RoundedTo(amounts, .1, math.Round(a.Score*10)/10-target)
-	scale := s.scale(q, rounded)
+	scale := s.scale(in, rounded)
 	s.Axis = components.NewAxis(scale, words.Tick)
 	balance := target
 	s.Opening, s.Target = "Target", fmt.Sprintf("%.1f", balance)
@@ -190,9 +190,9 @@ func (s *RoundPage) account(q RoundInput) map[golf.Category]float64 {
 		balance += rounded[i]
 		l.Balance = fmt.Sprintf("%.1f", balance)
 		if i < len(golf.Categories) {
-			fillLine(&l, q, func(sh account.Shot) bool { return sh.Band.Category == golf.Categories[i] })
+			fillLine(&l, in, func(sh account.Shot) bool { return sh.Band.Category == golf.Categories[i] })
 			printed[golf.Categories[i]] = rounded[i]
-			l.Bands = bandLines(q, golf.Categories[i], rounded[i], scale)
+			l.Bands = bandLines(in, golf.Categories[i], rounded[i], scale)
 		}
 		s.Lines = append(s.Lines, l)
 	}
@@ -205,21 +205,21 @@ func (s *RoundPage) account(q RoundInput) map[golf.Category]float64 {
 }
 
 // scale holds every bar of the account.
-func (s *RoundPage) scale(q RoundInput, lines []float64) chart.Scale {
+func (s *RoundPage) scale(in RoundInput, lines []float64) chart.Scale {
 	values := lines
 	for _, c := range golf.Categories {
-		for _, b := range account.Bands(q.Bounds) {
+		for _, b := range account.Bands(in.Bounds) {
 			if b.Category == c {
-				values = append(values, bandLoss(q, b))
+				values = append(values, bandLoss(in, b))
 			}
 		}
 	}
 	return chart.NewScale(values...)
 }
 
-func bandLoss(q RoundInput, b account.Band) float64 {
+func bandLoss(in RoundInput, b account.Band) float64 {
 	sum := 0.0
-	eachShot(q, func(_, _ int, s account.Shot) {
+	eachShot(in, func(_, _ int, s account.Shot) {
 		if s.Band == b {
 			sum += s.Lost
 		}
@@ -227,13 +227,13 @@ func bandLoss(q RoundInput, b account.Band) float64 {
 	return sum
 }
 
-func bandLines(q RoundInput, c golf.Category, total float64, scale chart.Scale) []Line {
+func bandLines(in RoundInput, c golf.Category, total float64, scale chart.Scale) []Line {
 	var lines []Line
 	var amounts []float64
-	for _, b := range account.Bands(q.Bounds) {
-		l := Line{Name: words.Band(b, q.Units), All: shotsOf(q, b)}
-		if b.Category == c && fillLine(&l, q, func(s account.Shot) bool { return s.Band == b }) {
-			lines, amounts = append(lines, l), append(amounts, bandLoss(q, b))
+	for _, b := range account.Bands(in.Bounds) {
+		l := Line{Name: words.Band(b, in.Units), All: shotsOf(in, b)}
+		if b.Category == c && fillLine(&l, in, func(s account.Shot) bool { return s.Band == b }) {
+			lines, amounts = append(lines, l), append(amounts, bandLoss(in, b))
 		}
 	}
 	if len(amounts) == 0 {
@@ -247,9 +247,9 @@ func bandLines(q RoundInput, c golf.Category, total float64, scale chart.Scale) 
 }
 
 // shotsOf lists the shots of a band, the costliest first.
-func shotsOf(q RoundInput, b account.Band) []ShotLink {
+func shotsOf(in RoundInput, b account.Band) []ShotLink {
 	var all []ShotLink
-	eachShot(q, func(hole, shot int, s account.Shot) {
+	eachShot(in, func(hole, shot int, s account.Shot) {
 		if s.Band == b {
 			all = append(all, ShotLink{paths.Shot(hole, shot), fmt.Sprintf("hole %d, shot %d", hole, shot), words.Signed(s.Lost, 2), s.Lost})
 		}
@@ -260,9 +260,9 @@ func shotsOf(q RoundInput, b account.Band) []ShotLink {
 
 // fillLine counts the shots of a line and names the worst; it reports whether
 // there is any.
-func fillLine(l *Line, q RoundInput, belongs func(account.Shot) bool) bool {
+func fillLine(l *Line, in RoundInput, belongs func(account.Shot) bool) bool {
 	n, worst := 0, math.Inf(-1)
-	eachShot(q, func(hole, shot int, s account.Shot) {
+	eachShot(in, func(hole, shot int, s account.Shot) {
 		if !belongs(s) {
 			return
 		}
@@ -275,8 +275,8 @@ func fillLine(l *Line, q RoundInput, belongs func(account.Shot) bool) bool {
 	return n > 0
 }
 
-func eachShot(q RoundInput, do func(hole, shot int, s account.Shot)) {
-	for _, h := range q.Account.Holes {
+func eachShot(in RoundInput, do func(hole, shot int, s account.Shot)) {
+	for _, h := range in.Account.Holes {
 		for k, s := range h.Shots {
 			do(h.Number, k+1, s)
 		}

@@ -55,32 +55,32 @@ type RoundsInput struct {
 }
 
 // news is what waits for the player.
-func (of RoundsInput) news() []components.Link {
+func (in RoundsInput) news() []components.Link {
 	var all []components.Link
-	for _, name := range of.Waiting {
+	for _, name := range in.Waiting {
 		all = append(all, components.Link{Name: name + " waits for your word to be let in as your coach.", At: paths.Coaching})
 	}
-	if of.Unread > 0 {
-		all = append(all, components.Link{Name: fmt.Sprintf("%s something new from a coach for you.", words.Plural(of.Unread, "note has", "notes have")), At: of.Whose.Lessons()})
+	if in.Unread > 0 {
+		all = append(all, components.Link{Name: fmt.Sprintf("%s something new from a coach for you.", words.Plural(in.Unread, "note has", "notes have")), At: in.Whose.Lessons()})
 	}
-	if of.DueWhat != "" {
-		when := "to practise by " + words.DueDay(of.Due, of.Today)
-		if late := words.DaysBetween(of.Due, of.Today); late > 0 {
+	if in.DueWhat != "" {
+		when := "to practise by " + words.DueDay(in.Due, in.Today)
+		if late := words.DaysBetween(in.Due, in.Today); late > 0 {
 			when = "practice late by " + words.Plural(late, "day", "days")
 		}
-		all = append(all, components.Link{Name: fmt.Sprintf("%s: %s.", of.DueWhat, when), At: of.Whose.Lessons() + "#practice"})
+		all = append(all, components.Link{Name: fmt.Sprintf("%s: %s.", in.DueWhat, when), At: in.Whose.Lessons() + "#practice"})
 	}
 	return all
 }
 
 // NewRoundsPage makes the page, the latest first.
-func NewRoundsPage(page layout.Page, of RoundsInput, all []figures.ListedRound, narrow Narrow) RoundsPage {
+func NewRoundsPage(page layout.Page, in RoundsInput, all []figures.ListedRound, narrow Narrow) RoundsPage {
 	page.Title, page.Here = "Rounds", paths.Rounds
-	p := RoundsPage{Page: page, Heading: "Rounds", Own: of.Whose.Own, At: of.Whose.Rounds(), New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
+	p := RoundsPage{Page: page, Heading: "Rounds", Own: in.Whose.Own, At: in.Whose.Rounds(), New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
 	if !p.Own {
-		p.Here, p.Heading = layout.Here(of.Whose, paths.Rounds), "Rounds of "+of.Name
+		p.Here, p.Heading = layout.Here(in.Whose, paths.Rounds), "Rounds of "+in.Name
 	}
-	p.News = of.news()
+	p.News = in.news()
 	p.Any, p.Narrowed = len(narrow.Courses) > 0, narrow.chosen()
 	p.Courses = []components.Choice{{Value: "", Name: "any course", Chosen: narrow.Course == ""}}
 	for _, c := range narrow.Courses {
@@ -89,7 +89,7 @@ func NewRoundsPage(page layout.Page, of RoundsInput, all []figures.ListedRound, 
 	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: narrow.From.String()}
 	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: narrow.To.String()}
 	for _, l := range all {
-		p.Rows = append(p.Rows, l.Row(of.Whose))
+		p.Rows = append(p.Rows, l.Row(in.Whose))
 	}
 	switch {
 	case len(all) == 0 && narrow.chosen():

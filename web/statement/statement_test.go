@@ -34,7 +34,7 @@ func asked(t interface{ Fatal(...any) }, r golf.Round, target float64, units for
 func printed(t interface{ Fatalf(string, ...any) }, text string) float64 {
 	x, err := strconv.ParseFloat(strings.NewReplacer(words.Minus, "-", "+", "").Replace(text), 64)
 	if err != nil {
-		t.Fatalf("%q is no amount", text)
+		t.Fatalf("%in is no amount", text)
 	}
 	return x
 }
@@ -42,8 +42,8 @@ func printed(t interface{ Fatalf(string, ...any) }, text string) float64 {
 // What is printed adds up: target and lines to the score, bands to their line.
 func TestPrintedLinesAddUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		q := asked(t, golftest.Rounds().Draw(t, "round"), rapid.Float64Range(68, 110).Draw(t, "target"), form.StandardUnits)
-		s := NewRoundPage(layout.Page{}, q)
+		in := asked(t, golftest.Rounds().Draw(t, "round"), rapid.Float64Range(68, 110).Draw(t, "target"), form.StandardUnits)
+		s := NewRoundPage(layout.Page{}, in)
 		sum := printed(t, s.Target)
 		for _, l := range s.Lines {
 			amount := printed(t, l.Amount)
@@ -72,9 +72,9 @@ func TestPrintedLinesAddUp(t *testing.T) {
 func TestEveryStatementRenders(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		units := rapid.SampledFrom([]form.Units{form.StandardUnits, {Far: golf.Metres, Green: golf.Metres}}).Draw(t, "units")
-		q := asked(t, golftest.Rounds().Draw(t, "round"), 79, units)
+		in := asked(t, golftest.Rounds().Draw(t, "round"), 79, units)
 		var b strings.Builder
-		if err := NewRoundPage(layout.Page{}, q).View().Render(t.Context(), &b); err != nil {
+		if err := NewRoundPage(layout.Page{}, in).View().Render(t.Context(), &b); err != nil {
 			t.Fatal(err)
 		}
 		if out := b.String(); strings.Contains(out, "NaN") || strings.Contains(out, "Inf") || strings.Contains(out, "style=") || strings.Contains(out, "+0.0<") {
@@ -106,7 +106,7 @@ func TestSentence(t *testing.T) {
 	} {
 		got := NewRoundPage(layout.Page{}, asked(t, golf.Round{Holes: c.holes}, 79, form.StandardUnits)).Lede
 		if got != c.want {
-			t.Errorf("%s: %q", c.name, got)
+			t.Errorf("%s: %in", c.name, got)
 		}
 	}
 	empty := NewRoundPage(layout.Page{}, RoundInput{Card: expect.ReferenceCourse(), Units: form.StandardUnits})
@@ -122,7 +122,7 @@ func TestSigned(t *testing.T) {
 		want     string
 	}{{1.25, 1, "+1.2"}, {-.04, 1, "0.0"}, {.04, 1, "0.0"}, {-2, 2, "−2.00"}, {0, 2, "0.00"}, {-.5, 0, "0"}, {3, 0, "+3"}} {
 		if got := words.Signed(c.x, c.decimals); got != c.want {
-			t.Errorf("%g: %q, want %q", c.x, got, c.want)
+			t.Errorf("%g: %in, want %in", c.x, got, c.want)
 		}
 	}
 }
@@ -139,7 +139,7 @@ func TestMetrePlayersReadMetres(t *testing.T) {
 		{account.Band{Category: golf.TeeShots, Par: 5}, "Par 5"},
 	} {
 		if got := words.Band(c.band, metres); got != c.want {
-			t.Errorf("%q, want %q", got, c.want)
+			t.Errorf("%in, want %in", got, c.want)
 		}
 	}
 }
@@ -147,9 +147,9 @@ func TestMetrePlayersReadMetres(t *testing.T) {
 // A row of the list says what the statement says.
 func TestListAgreesWithTheStatement(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		q := asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits)
-		s := NewRoundPage(layout.Page{}, q)
-		row := NewRoundsPage(layout.Page{}, RoundsInput{Whose: paths.Whose{Own: true}}, []figures.ListedRound{{ID: 1, Round: q.Round, Card: len(q.Card), Target: 79, Account: q.Account}}, Narrow{}).Rows[0]
+		in := asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits)
+		s := NewRoundPage(layout.Page{}, in)
+		row := NewRoundsPage(layout.Page{}, RoundsInput{Whose: paths.Whose{Own: true}}, []figures.ListedRound{{ID: 1, Round: in.Round, Card: len(in.Card), Target: 79, Account: in.Account}}, Narrow{}).Rows[0]
 		if row.Lost != s.Lost {
 			t.Fatalf("list %s, statement %s", row.Lost, s.Lost)
 		}
