@@ -61,7 +61,7 @@ func TestMonthsAreSaidInASentence(t *testing.T) {
 			"June against May: 5 strokes better a round, from too few rounds to say more than the numbers."},
 	} {
 		if got := figures.ComparisonLede(moved(c.rounds, c.changes, c.words)); got != c.want {
-			t.Errorf("%in\nwant %in", got, c.want)
+			t.Errorf("%q\nwant %q", got, c.want)
 		}
 	}
 }
@@ -76,11 +76,11 @@ func TestSpansHaveNames(t *testing.T) {
 			t.Fatal(err)
 		}
 		if got := words.Span(span, false); got != want {
-			t.Errorf("%s: %in, want %in", text, got, want)
+			t.Errorf("%s: %q, want %q", text, got, want)
 		}
 	}
 	if got := words.Span(compare.Month(2025, 5), true); got != "May 2025" {
-		t.Errorf("%in", got)
+		t.Errorf("%q", got)
 	}
 }
 

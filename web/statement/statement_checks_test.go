@@ -39,7 +39,7 @@ func TestTheCardIsAskedForFirst(t *testing.T) {
 		in := asked(t, golf.Round{Holes: whole.Holes[:c.entered]}, 79, form.StandardUnits)
 		in.Card, in.Nines, in.JustEntered = whole.Card(), c.nines, c.entering
 		if s := NewRoundPage(layout.Page{}, in); s.CardFirst != c.first || s.Agrees != c.agrees {
-			t.Errorf("%s: first %v, %in", c.name, s.CardFirst, s.Agrees)
+			t.Errorf("%s: first %v, %q", c.name, s.CardFirst, s.Agrees)
 		}
 	}
 }
@@ -51,7 +51,7 @@ func TestTheLineOfCounts(t *testing.T) {
 		"Greens 1 of 1, 1 putt. On the 1 hole entered shot by shot.":      {Holes: 1, Greens: 1, GreenChances: 1, Putts: 1},
 	} {
 		if got := countsLine(c, 18); got != want {
-			t.Errorf("%in, want %in", got, want)
+			t.Errorf("%q, want %q", got, want)
 		}
 	}
 }

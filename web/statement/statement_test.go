@@ -34,7 +34,7 @@ func asked(t interface{ Fatal(...any) }, r golf.Round, target float64, units for
 func printed(t interface{ Fatalf(string, ...any) }, text string) float64 {
 	x, err := strconv.ParseFloat(strings.NewReplacer(words.Minus, "-", "+", "").Replace(text), 64)
 	if err != nil {
-		t.Fatalf("%in is no amount", text)
+		t.Fatalf("%q is no amount", text)
 	}
 	return x
 }
@@ -106,7 +106,7 @@ func TestSentence(t *testing.T) {
 	} {
 		got := NewRoundPage(layout.Page{}, asked(t, golf.Round{Holes: c.holes}, 79, form.StandardUnits)).Lede
 		if got != c.want {
-			t.Errorf("%s: %in", c.name, got)
+			t.Errorf("%s: %q", c.name, got)
 		}
 	}
 	empty := NewRoundPage(layout.Page{}, RoundInput{Card: expect.ReferenceCourse(), Units: form.StandardUnits})
@@ -122,7 +122,7 @@ func TestSigned(t *testing.T) {
 		want     string
 	}{{1.25, 1, "+1.2"}, {-.04, 1, "0.0"}, {.04, 1, "0.0"}, {-2, 2, "−2.00"}, {0, 2, "0.00"}, {-.5, 0, "0"}, {3, 0, "+3"}} {
 		if got := words.Signed(c.x, c.decimals); got != c.want {
-			t.Errorf("%g: %in, want %in", c.x, got, c.want)
+			t.Errorf("%g: %q, want %q", c.x, got, c.want)
 		}
 	}
 }
@@ -139,7 +139,7 @@ func TestMetrePlayersReadMetres(t *testing.T) {
 		{account.Band{Category: golf.TeeShots, Par: 5}, "Par 5"},
 	} {
 		if got := words.Band(c.band, metres); got != c.want {
-			t.Errorf("%in, want %in", got, c.want)
+			t.Errorf("%q, want %q", got, c.want)
 		}
 	}
 }
