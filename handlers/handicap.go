@@ -45,7 +45,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	if err := s.looked(r, whose, db.LookHandicap, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), whose, player.Name, handicap.Estimate(scores), courses).View())
+	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), months.HandicapInput{Whose: whose, Name: player.Name, Record: handicap.Estimate(scores), Courses: courses}).View())
 }
 
 // scoreOf is a round as the rules of handicapping see it. A picked-up hole

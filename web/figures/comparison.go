@@ -13,29 +13,30 @@ import (
 	"strokeledger/web/words"
 )
 
-// ComparisonInput is what a comparison is made of.
+// ComparisonInput is what a comparison of spans is made of.
 type ComparisonInput struct {
-	At       paths.Comparison
-	Name     string // the player's
-	Sheet    compare.Sheet
-	Line     []compare.Point // the season, on the course where the lens takes its level
-	Marks    []MarkedDay
-	Courses  []string
-	Rounds   []SpanRound
-	Target   float64       // the player's
-	Level    float64       // of the golfer compared with; 0 for the tour
-	Putter   golfer.Putter // of the target
-	TourPutt golfer.Putter
-	Units    form.Units
-	First    golf.Date // of all rounds
-	Last     golf.Date
-	Problems map[string]string // what was wrong with a form, by field
-	Marking  [2]string         // the day and what happened, as they were typed
+	At       paths.Comparison // what was chosen, and of whose rounds
+	Name     string           // the player's
+	Sheet    compare.Sheet    // the spans side by side, the earliest first
+	Line     []compare.Point  // every round of the choice in order of days; empty without rounds
+	Marks    []MarkedDay      // the days that the player marked, the earliest first
+	Courses  []string         // every course that the player has a round on, to choose from
+	Rounds   []SpanRound      // the rounds in the spans and those left out, the latest first
+	Target   float64          // the player's, strokes over 18 holes
+	Level    float64          // of the golfer compared with; 0 for a tour player
+	Putter   golfer.Putter    // putting of a golfer at the target
+	TourPutt golfer.Putter    // putting of a tour player
+	Units    form.Units       // of who reads the page
+	First    golf.Date        // the day of the first of all rounds; zero without rounds
+	Last     golf.Date        // the day of the last of all rounds; zero without rounds
+
+	Problems map[string]string // what is wrong with a form that came back, by field
+	Marking  [2]string         // the day and the event typed into the form that marks a day
 }
 
-// ComparisonFoot says what the figures mean.
+// ComparisonFoot says what the figures of a comparison mean.
 func ComparisonFoot(in ComparisonInput) string {
-	return fmt.Sprintf("Fixed golfer. Every round is compared with the same golfer, %s, so that a longer course expects more strokes. He knows a course's length, not its slope, wind or rough: leave out rounds that were not alike. Losses are for 18 holes; holes known by their score alone count in none. Doubles are judged by the target that each round was played for.", Against(in))
+	return fmt.Sprintf("Fixed golfer: every round is compared with the same golfer, %s, so a longer course expects more strokes. The comparison knows a course’s length, but not its slope, wind or rough: leave out rounds played in unusual conditions. Losses are per 18 holes; holes entered as a score alone do not count. Doubles are judged by each round’s own target.", Against(in))
 }
 
 // Against names the golfer compared with.
@@ -43,10 +44,10 @@ func Against(in ComparisonInput) string {
 	if in.Level == 0 {
 		return "a tour player"
 	}
-	return "a " + words.Plain(in.Level) + " golfer"
+	return words.A(in.Level) + " golfer"
 }
 
-// FirstPlayed is the first column that has rounds.
+// FirstPlayed is the first column that has rounds, counted from 0; 0 when none has.
 func FirstPlayed(s compare.Sheet) int {
 	for i, c := range s.Columns {
 		if len(c.Rounds) > 0 {
@@ -56,7 +57,8 @@ func FirstPlayed(s compare.Sheet) int {
 	return 0
 }
 
-// SpanName names a span as a column heads it.
+// SpanName names the span of column i; months have their year when the columns
+// are not all of one year.
 func SpanName(in ComparisonInput, i int) string {
 	years := map[int]bool{in.Last.Year: true}
 	for _, c := range in.Sheet.Columns {
@@ -67,20 +69,20 @@ func SpanName(in ComparisonInput, i int) string {
 	return words.Span(in.Sheet.Columns[i].Span, len(years) > 1)
 }
 
-// MarkedDay is a day that the player marked.
+// MarkedDay is a day on which something changed for the player.
 type MarkedDay struct {
-	ID   int64
-	Day  golf.Date
-	What string
+	ID   int64     // of the mark, to remove it by
+	Day  golf.Date // the first day after the change
+	What string    // what happened, in the player's words
 }
 
-// SpanRound is a round that the spans hold, or that was left out of them.
+// SpanRound is a round that may be left out of a comparison.
 type SpanRound struct {
 	ID     golf.RoundID
 	Day    golf.Date
 	Course string
-	Score  string
-	Out    bool
+	Score  string // a whole number; empty for a round that is left out
+	Out    bool   // it is left out
 }
 
 // ComparisonLede says what moved between the last two spans that have rounds.
@@ -89,14 +91,14 @@ func ComparisonLede(in ComparisonInput) string {
 	c := &in.Sheet.Columns[last]
 	name := words.Capital(SpanName(in, last))
 	if len(c.Rounds) == 0 {
-		return fmt.Sprintf("No round in %s.", SpanName(in, last))
+		return fmt.Sprintf("No rounds in %s.", SpanName(in, last))
 	}
 	before := last - 1
 	for before >= 0 && len(in.Sheet.Columns[before].Rounds) == 0 {
 		before--
 	}
 	if before < 0 {
-		return fmt.Sprintf("%s: %s. No other span has a round to set beside it.", name, stands(c))
+		return fmt.Sprintf("%s: %s. No other span has rounds to compare it with.", name, stands(in, c))
 	}
 	change := func(k int) compare.Change { return c.Cells[k].Change }
 	if before != last-1 {
@@ -113,7 +115,7 @@ func ComparisonLede(in ComparisonInput) string {
 		text += fmt.Sprintf("%s worse a round", words.StrokeCount(all.Mean))
 	}
 	if all.Word == 0 {
-		return text + ", from too few rounds to say more than the numbers."
+		return text + ", from too few rounds to tell it from chance."
 	}
 	main := mainPart(all, change)
 	if main != 0 {
@@ -122,8 +124,8 @@ func ComparisonLede(in ComparisonInput) string {
 	return text + verdict(all, main, change)
 }
 
-// stands says where most was lost in a column.
-func stands(c *compare.Column) string {
+// stands says how much was lost in a column, and where most of it.
+func stands(in ComparisonInput, c *compare.Column) string {
 	worst := golf.TeeShots
 	for _, part := range golf.Categories {
 		if c.Cells[part].Mean > c.Cells[worst].Mean {
@@ -132,7 +134,7 @@ func stands(c *compare.Column) string {
 	}
 	total := c.Cells[0].Mean
 	if total < .05 {
-		return "nothing lost against the golfer compared with"
+		return "nothing lost to " + Against(in)
 	}
 	return fmt.Sprintf("%s lost a round, most of it %s", words.StrokeCount(total), words.Where(worst))
 }
@@ -153,6 +155,7 @@ func mainPart(all compare.Change, change func(int) compare.Change) golf.Category
 	return main
 }
 
+// howMuch words the share of a change that one part of the game carries.
 func howMuch(share float64) string {
 	switch {
 	case share > 1.15:
@@ -203,7 +206,7 @@ func verdict(all compare.Change, main golf.Category, change func(int) compare.Ch
 	if main != 0 {
 		said = change(int(main))
 	}
-	text := map[compare.Word]string{compare.Clear: ", and that is clear", compare.Leaning: ", which is leaning but not sure", compare.Chance: ", which could be chance"}[said.Word]
+	text := map[compare.Word]string{compare.Clear: ", and that is clear", compare.Leaning: ", which is leaning but not certain", compare.Chance: ", which could be chance"}[said.Word]
 	others := 0
 	for _, part := range golf.Categories {
 		if c := change(int(part)); part != main && (c.Word == compare.Clear || c.Word == compare.Leaning) {

@@ -13,22 +13,30 @@ import (
 // BehindPage lists the shots or holes that a figure of a comparison is made of.
 type BehindPage struct {
 	layout.Page
-	Heading string
-	Lede    string
-	Back    string
-	Holes   bool // whole holes, not shots
-	Share   bool // some of them count as a success
+	Heading string // the figure and its span
+	Lede    string // how many there are, and what they come to
+	Back    string // address of the comparison
+	Holes   bool   // the rows are whole holes, not shots
+	Share   bool   // the figure is a share, so each row says whether it succeeded
 	Rows    []BehindRow
-	Cut     string // that some are not shown
+	Cut     string // says that some are not shown; empty when all are
 }
 
 // BehindRow is one shot or hole.
-type BehindRow struct{ Day, Course, At, Place, From, Lost, Hit string }
+type BehindRow struct {
+	Day    string
+	Course string
+	At     string // address of the shot or hole on its statement
+	Place  string // hole, or hole and shot
+	From   string // lie and distance of a shot; score and par of a hole
+	Lost   string // strokes, signed, two decimals
+	Hit    string // yes or no; shown where the figure is a share
+}
 
-// behindMost is how many are listed.
+// behindMost is how many shots or holes are listed at most.
 const behindMost = 300
 
-// NewBehindRow lists the shots of a row of column i.
+// NewBehindRow lists the shots of a row in column i, counted from 0.
 func NewBehindRow(page layout.Page, in figures.ComparisonInput, i int, row compare.Row) BehindPage {
 	c := &in.Sheet.Columns[i]
 	name := "All shots"
@@ -51,9 +59,10 @@ func NewBehindRow(page layout.Page, in figures.ComparisonInput, i int, row compa
 	return p
 }
 
-// NewBehindMeasure lists the holes or putts behind a measure of column i.
+// NewBehindMeasure lists the holes or putts behind a measure of column i, counted
+// from 0.
 func NewBehindMeasure(page layout.Page, in figures.ComparisonInput, i int, measure string, all []compare.Behind) BehindPage {
-	name := "Holed from six feet and in"
+	name := shortPuttsName
 	for _, table := range countTables {
 		for _, row := range table.rows {
 			if row[0] == measure {
@@ -71,14 +80,15 @@ func NewBehindMeasure(page layout.Page, in figures.ComparisonInput, i int, measu
 	return p
 }
 
-// NewBehindPutts lists the putts of a length of the putting curve.
+// NewBehindPutts lists the putts of one range of lengths, from all spans.
 func NewBehindPutts(page layout.Page, in figures.ComparisonInput, h compare.Holed) BehindPage {
 	all := compare.PuttsBehind(in.Sheet.Columns, h)
-	p := newBehind(page, in, fmt.Sprintf("Putts, %s, in all these spans", figures.PuttLength(h, in)), all)
+	p := newBehind(page, in, fmt.Sprintf("Putts, %s, all these spans", figures.PuttLength(h, in)), all)
 	p.Share, p.Lede = true, hitsOf(all)
 	return p
 }
 
+// hitsOf says how many of the chances succeeded.
 func hitsOf(all []compare.Behind) string {
 	hits := 0
 	for _, b := range all {
@@ -92,7 +102,7 @@ func hitsOf(all []compare.Behind) string {
 func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
 	page.Title, page.Here = heading, layout.Here(in.At.Whose, paths.MyMonths)
 	p := BehindPage{Page: page, Heading: heading, Back: in.At.Months()}
-	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. On the statement of a round the same shot is charged against the golfer of that course and target.", figures.Against(in))
+	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. A round’s statement compares the same shot with the golfer who averages the target on that course, so its figure may differ.", figures.Against(in))
 	if len(all) > behindMost {
 		p.Cut = fmt.Sprintf("The costliest %d of %d.", behindMost, len(all))
 		all = all[:behindMost]

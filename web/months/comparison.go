@@ -12,25 +12,26 @@ import (
 	"strokeledger/web/words"
 )
 
-// ComparisonPage is spans of a player's rounds side by side.
+// ComparisonPage is spans of a player's rounds side by side. Its tables, the
+// season and the putts are zero while it is empty.
 type ComparisonPage struct {
 	layout.Page
-	At      string // what is compared, and whose it is
-	Lede    string
-	Empty   bool // the player has no rounds, or the course has none
-	Presets []components.Link
+	At      string            // how many rounds on how many courses, and whose
+	Lede    string            // what changed, in a sentence
+	Empty   bool              // there is no round to compare
+	Presets []components.Link // choices one click away; none without rounds
 	Choose  ChooseSpans
-	Against string // the golfer compared with
-	Since   string // heading of the last column's change from the first; empty for two spans
-	Parts   figures.SpanTable
-	Plays   figures.SpanTable
+	Against string            // the golfer compared with
+	Since   string            // heads the change from the first span to the last; empty for two spans
+	Parts   figures.SpanTable // strokes lost in each part of the game
+	Plays   figures.SpanTable // level that each part plays to
 	Counts  []figures.SpanTable
 	Season  figures.Season
 	Putts   figures.Putts
-	Enter   string // address at which a round begins, while there is none
+	Enter   string // address that begins a round; empty where the page is not empty, and for a coach
 	CSV     string // address of the table as a file
 	Record  string // address of the handicap estimate
-	Lessons string
+	Lessons string // address of lessons and practice
 }
 
 // NewComparisonPage makes the page.
@@ -43,9 +44,9 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 		if in.At.Own {
 			m.Enter = paths.NewRound
 		}
-		m.Lede = "No rounds to compare yet. Enter two, and they stand side by side here."
+		m.Lede = "No rounds to compare yet. Enter two to see them side by side here."
 		if in.At.Course != "" || len(in.At.Without) > 0 {
-			m.Lede = "No round is left to compare. Choose another course, or leave fewer rounds out."
+			m.Lede = "No rounds left to compare. Choose another course, or leave fewer rounds out."
 		}
 		return m
 	}
@@ -53,15 +54,21 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 	if n := len(in.Sheet.Columns); n > compare.MinSpans {
 		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(in, n-1)), figures.SpanName(in, figures.FirstPlayed(in.Sheet)))
 	}
+	m.show(in)
+	return m
+}
+
+// show fills in the tables and pictures of a comparison that has rounds.
+func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Foot = figures.ComparisonFoot(in)
 	m.Parts = m.parts(in)
 	m.Plays = m.plays(in)
 	m.Counts = m.counts(in)
 	m.Season = figures.NewSeason(in)
 	m.Putts = figures.NewPutts(in)
-	return m
 }
 
+// monthsAt counts the rounds of the spans, and their courses.
 func monthsAt(in figures.ComparisonInput) string {
 	rounds, courses := 0, map[string]bool{}
 	seen := map[golf.RoundID]bool{}
@@ -74,11 +81,11 @@ func monthsAt(in figures.ComparisonInput) string {
 			}
 		}
 	}
-	return fmt.Sprintf("%s on %s %s", words.Plural(rounds, "round", "rounds"), words.Spelled(len(courses)), words.OneOrMany(len(courses), "course", "courses"))
+	return fmt.Sprintf("%s on %s", words.Plural(rounds, "round", "rounds"), words.SpelledPlural(len(courses), "course", "courses"))
 }
 
 // presets are the choices one click away: months, seasons, the last ten rounds,
-// and before and after each marked day.
+// and before and after each marked day. The one that is shown says so.
 func presets(in figures.ComparisonInput) []components.Link {
 	if in.Last.IsZero() {
 		return nil
@@ -104,6 +111,11 @@ func presets(in figures.ComparisonInput) []components.Link {
 	for _, m := range in.Marks {
 		all = append(all, components.Link{Name: "before and after " + m.What, At: in.At.With(".."+m.Day.AddDays(-1).String(), m.Day.String()+"..").Months()})
 	}
+	return markHere(in, all)
+}
+
+// markHere marks the choice that the page shows.
+func markHere(in figures.ComparisonInput, all []components.Link) []components.Link {
 	var spans []string
 	for _, c := range in.Sheet.Columns {
 		spans = append(spans, c.Span.String())
@@ -115,7 +127,7 @@ func presets(in figures.ComparisonInput) []components.Link {
 	return all
 }
 
-// kept is what a form must send on of another's choice.
+// kept lists what a form sends on of the choices that it does not ask for.
 func (c ChooseSpans) kept(name string) []string {
 	switch name {
 	case "span":

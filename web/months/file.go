@@ -8,8 +8,8 @@ import (
 	"strokeledger/web/figures"
 )
 
-// MonthsTable is the table of a comparison for a file: one line a span and
-// figure, numbers unrounded, empty where nothing is known.
+// MonthsTable is a comparison as the lines of a CSV file: one line for each span
+// and figure, with unrounded numbers, empty where nothing is known.
 func MonthsTable(in figures.ComparisonInput) [][]string {
 	table := [][]string{{"span", "from", "to", "rounds", "holes", "figure", "unit", "shots", "value", "low_95", "high_95", "change", "change_is"}}
 	for _, c := range in.Sheet.Columns {

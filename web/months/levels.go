@@ -12,6 +12,7 @@ import (
 	"strokeledger/web/words"
 )
 
+// heads are the spans, as columns are headed.
 func (m *ComparisonPage) heads(in figures.ComparisonInput) []figures.SpanHead {
 	var heads []figures.SpanHead
 	for i, c := range in.Sheet.Columns {
@@ -20,10 +21,11 @@ func (m *ComparisonPage) heads(in figures.ComparisonInput) []figures.SpanHead {
 	return heads
 }
 
-// parts is the table of strokes lost.
+// parts is the table of strokes lost in each part of the game, with bands that
+// open under it where a shot of theirs was played.
 func (m *ComparisonPage) parts(in figures.ComparisonInput) figures.SpanTable {
 	scale := figures.SpanScale(in.Sheet)
-	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against " + m.Against + ", with the interval of 95 %; every column on the same scale",
+	t := figures.SpanTable{Caption: "Strokes lost per 18 holes against " + m.Against + ", with a 95% interval; all columns share one scale",
 		Kind: "Part", Heads: m.heads(in), Since: m.Since, Axis: components.NewAxis(scale, words.Tick)}
 	for k, row := range in.Sheet.Rows {
 		name := ""
@@ -50,6 +52,7 @@ func (m *ComparisonPage) parts(in figures.ComparisonInput) figures.SpanTable {
 	return t
 }
 
+// anyShots reports whether any span has a shot in a row.
 func anyShots(s compare.Sheet, row int) bool {
 	for _, c := range s.Columns {
 		if c.Cells[row].Shots > 0 {
@@ -59,11 +62,12 @@ func anyShots(s compare.Sheet, row int) bool {
 	return false
 }
 
+// lossRow is row k of the sheet.
 func (m *ComparisonPage) lossRow(in figures.ComparisonInput, k int, name string, scale chart.Scale) figures.SpanRow {
 	r := figures.SpanRow{Name: name}
 	for i, c := range in.Sheet.Columns {
 		cell := c.Cells[k]
-		made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Bar: figures.EmptyBar, Figure: "no round", None: true}
+		made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Bar: figures.EmptyBar, Figure: "no rounds", None: true}
 		if cell.Known {
 			made.Figure, made.Bar, made.None = words.Signed(cell.Mean, 1), scale.Bar(cell.Mean), false
 			made.Behind = words.Plural(cell.Shots, "shot", "shots")
@@ -84,7 +88,7 @@ func (m *ComparisonPage) lossRow(in figures.ComparisonInput, k int, name string,
 
 // plays is the table of levels that each part plays to.
 func (m *ComparisonPage) plays(in figures.ComparisonInput) figures.SpanTable {
-	t := figures.SpanTable{Caption: fmt.Sprintf("The level at which a part of the game loses nothing on average, with the interval of 95 %%; from %d rounds on", compare.MinRounds),
+	t := figures.SpanTable{Caption: fmt.Sprintf("The level at which a part of the game loses nothing on average, with a 95%% interval; it takes %d rounds", compare.MinRounds),
 		Kind: "Part", Heads: m.heads(in)}
 	for _, part := range golf.Categories {
 		r := figures.SpanRow{Name: words.Capital(part.String())}

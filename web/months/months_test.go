@@ -52,13 +52,13 @@ func TestMonthsAreSaidInASentence(t *testing.T) {
 		{8, [5]float64{-2.1, 0, -1.9, -.1, -.1}, [5]compare.Word{clear, chance, clear, chance, chance},
 			"June against May: 2.1 strokes better a round, almost all of it on the approach, and that is clear; the rest could be chance."},
 		{8, [5]float64{1.5, 0, 1, .1, .4}, [5]compare.Word{leaning, chance, leaning, chance, chance},
-			"June against May: 1.5 strokes worse a round, most of it on the approach, which is leaning but not sure; the rest could be chance."},
+			"June against May: 1.5 strokes worse a round, most of it on the approach, which is leaning but not certain; the rest could be chance."},
 		{8, [5]float64{-.4, -1.4, 0, 0, 1}, [5]compare.Word{chance, clear, chance, chance, leaning},
 			"June against May: 0.4 strokes better a round, more than that off the tee, and that is clear; putting is 1 worse (leaning)."},
 		{8, [5]float64{0, 0, 0, 0, 0}, [5]compare.Word{chance, chance, chance, chance, chance},
 			"June against May: no better and no worse, which could be chance."},
 		{2, [5]float64{-5, -5, 0, 0, 0}, [5]compare.Word{none, none, none, none, none},
-			"June against May: 5 strokes better a round, from too few rounds to say more than the numbers."},
+			"June against May: 5 strokes better a round, from too few rounds to tell it from chance."},
 	} {
 		if got := figures.ComparisonLede(moved(c.rounds, c.changes, c.words)); got != c.want {
 			t.Errorf("%q\nwant %q", got, c.want)

@@ -51,7 +51,7 @@ func openHoles(in RoundInput) []OpenHole {
 			}
 		}
 		for k, s := range h.Shots {
-			o.Shots = append(o.Shots, figures.NewShotRow(in.Units, h.Number, k, played.Shots[k], s, doubles[h.Number]))
+			o.Shots = append(o.Shots, figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: played.Shots[k], Worth: s, Double: doubles[h.Number]}))
 		}
 		all = append(all, o)
 	}
