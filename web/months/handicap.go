@@ -119,7 +119,7 @@ func handicapNote(e handicap.Entry) string {
 	case handicap.NoRating:
 		return "no course and slope rating: add them to the course"
 	case handicap.NineFirst:
-		return "nine holes, waiting for a first Index"
+		return "nine holes before there was an Index: not counted"
 	}
 	switch {
 	case e.Exceptional > 0:
