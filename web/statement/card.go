@@ -10,43 +10,53 @@ import (
 	"strokeledger/web/words"
 )
 
-// Nine is half a card, with a column a hole.
+// Nine is half a card, with a column for each hole.
 type Nine struct {
-	Title  string // for who cannot see it
-	Sum    string // Out or In
-	Unit   string // of the lengths
-	Holes  []CardColumn
-	Yards  string
-	Par    string
-	Score  string
-	Lost   string
-	Figure Columns
+	Title   string // for a screen reader
+	Sum     string // heads the column of sums: Out or In
+	Unit    string // of the lengths
+	Holes   []CardColumn
+	Length  string // of all its holes, a whole number
+	Par     string
+	Score   string // of the holes entered
+	Lost    string // on the holes entered, signed, one decimal
+	Heights Heights
 }
 
 // CardColumn is one hole of a card.
 type CardColumn struct {
 	Number string
-	At     string // address of the hole below, empty when not entered
-	Yards  string
+	At     string // place of the hole on the page; empty when not entered
+	Length string // a whole number
 	Par    string
-	Mark   components.Mark
-	Lost   string
-	Stack  []Block
+	Mark   components.Mark // its score
+	Lost   string          // signed, one decimal; empty when not entered
+	Stack  []Block         // what each part of the game lost or won back
 }
 
-// Columns are the places shared by the pictures of a card, in pixels.
-type Columns struct{ Zero, One, MinusOne string }
+// Heights are places that all pictures of a nine share, in pixels from the top.
+type Heights struct {
+	Zero     string // nothing lost
+	One      string // one stroke lost
+	MinusOne string // one stroke won back
+}
 
-// Block is one part of a hole's losses, stacked outward from the axis.
-type Block struct{ Class, Y, Height string }
+// Block is one part of the game in the picture of a hole.
+type Block struct {
+	Class  string // colour of the part, and w where strokes were won back
+	Y      string // its top, pixels
+	Height string // pixels
+}
 
-// The picture of a hole is 130 px high, with the axis where both ends fit.
+// The picture of a hole is 130 px high. Its axis leaves more room above, where
+// strokes are lost.
 const (
 	columnHeight = 130.0
 	columnZero   = 80.0
 	columnReach  = 70.0 // px above the axis
 )
 
+// nines is the card, drawn to one scale.
 func nines(in RoundInput) []Nine {
 	accounts := map[int]account.Hole{}
 	most := 1.0
@@ -76,10 +86,10 @@ func nines(in RoundInput) []Nine {
 
 func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px float64, in RoundInput) Nine {
 	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half], Unit: words.Unit(in.Units.Far),
-		Figure: Columns{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
+		Heights: Heights{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
 	yards, par, score, lost := 0.0, 0, 0.0, 0.0
 	for _, h := range holes {
-		c := CardColumn{Number: fmt.Sprint(h.Number), Yards: words.Plain(math.Round(in.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
+		c := CardColumn{Number: fmt.Sprint(h.Number), Length: words.Plain(math.Round(in.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
 		yards += in.Units.Far.In(h.Length)
 		par += h.Par
 		if a, entered := accounts[h.Number]; entered {
@@ -94,10 +104,11 @@ func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px 
 		}
 		n.Holes = append(n.Holes, c)
 	}
-	n.Yards, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Plain(score), words.Signed(lost, 1)
+	n.Length, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Plain(score), words.Signed(lost, 1)
 	return n
 }
 
+// byPart is what each part of the game lost on a hole.
 func byPart(h account.Hole) [golf.Putting + 1]float64 {
 	var sums [golf.Putting + 1]float64
 	for _, s := range h.Shots {
@@ -106,7 +117,7 @@ func byPart(h account.Hole) [golf.Putting + 1]float64 {
 	return sums
 }
 
-// stack lays the parts of a hole outward from the axis: lost up, won back down.
+// stack piles the parts of a hole outward from the axis: lost up, won back down.
 func stack(h account.Hole, px float64) []Block {
 	classes := map[golf.Category]string{golf.TeeShots: "c-tee", golf.Approach: "c-approach", golf.ShortGame: "c-short", golf.Putting: "c-putting"}
 	up, down := columnZero-1, columnZero+1

@@ -15,20 +15,21 @@ import (
 
 // OpenHole is a hole with every shot.
 type OpenHole struct {
-	ID      string
-	Heading string
-	Change  string // address at which it is entered
-	Say     string // address at which more is said of its shots
+	ID      string // of the hole on the page
+	Heading string // number, par and length
+	Change  string // address that edits the hole; empty for a coach
+	Clubs   string // address that adds clubs and notes to its shots
 	Shots   []figures.ShotRow
-	Before  string
-	Lost    string
-	Total   string // strokes in words
-	Alone   bool   // known by its score alone
-	Open    bool   // shown opened: a hole that cost a stroke or more
-	Write   []components.Link
-	Notes   []components.Link // what is written about the hole
+	Before  string            // strokes expected from the tee, two decimals
+	Lost    string            // on the hole, signed, two decimals
+	Total   string            // the strokes taken, in words
+	Alone   bool              // only its score is known
+	Open    bool              // shown open: it cost a stroke or more
+	Write   []components.Link // to write about the hole or a shot; none when nobody would read it
+	Notes   []components.Link // to the notes on the hole
 }
 
+// openHoles are the holes entered, shot by shot.
 func openHoles(in RoundInput) []OpenHole {
 	doubles := map[int]account.Double{}
 	for _, d := range in.Account.Doubles {
@@ -37,7 +38,7 @@ func openHoles(in RoundInput) []OpenHole {
 	var all []OpenHole
 	for i, h := range in.Account.Holes {
 		played := in.Round.Holes[i]
-		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(in.ID, h.Number), Say: paths.Shots(in.ID, h.Number), Alone: !h.Detailed,
+		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(in.ID, h.Number), Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed,
 			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, words.Distance(golf.Tee, played.Length(), in.Units)), Lost: words.Signed(h.Lost, 2), Open: h.Lost >= 1,
 			Before: fmt.Sprintf("%.2f", h.Score-h.Lost), Total: holeTotal(played, h)}
 		if in.Of != "" {
@@ -58,17 +59,19 @@ func openHoles(in RoundInput) []OpenHole {
 	return all
 }
 
+// holeTotal says how many strokes the hole took, and how it ended.
 func holeTotal(played golf.Hole, h account.Hole) string {
 	switch {
 	case !h.Detailed:
-		return fmt.Sprintf("A score of %d, and no more is known", played.ScoreOnly)
+		return fmt.Sprintf("A score of %d, without shots", played.ScoreOnly)
 	case h.PickedUp:
-		return fmt.Sprintf("Picked up after %s, counts as %.2f", words.Plural(played.Strokes(), "stroke", "strokes"), h.Score)
+		return fmt.Sprintf("Picked up after %s; counts as %.2f", words.Plural(played.Strokes(), "stroke", "strokes"), h.Score)
 	default:
 		return fmt.Sprintf("Holed in %d", played.Strokes())
 	}
 }
 
+// doubles fills in the stories of the doubles, and what compounding cost.
 func (s *RoundPage) doubles(in RoundInput) {
 	compounding := 0.0
 	for _, d := range in.Account.Doubles {
@@ -76,13 +79,18 @@ func (s *RoundPage) doubles(in RoundInput) {
 		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units}, d))
 	}
 	if compounding > 0 {
-		s.Verdict = fmt.Sprintf("One mistake led to the next, and the second ones cost %s. A plain shot back into play after the first keeps such a hole to a bogey.", words.Signed(compounding, 2))
+		s.Verdict = fmt.Sprintf("Errors that followed another error cost %s. After the first one, a safe shot back into play would often have saved a bogey.", words.Signed(compounding, 2))
 		s.Without = words.Plain(math.Round(in.Account.Score - compounding))
 	}
 }
 
 // MissedPutt is a putt of 6 ft or less that was missed on the way to a double.
-type MissedPutt struct{ Hole, At, Length, Lost string }
+type MissedPutt struct {
+	Hole   string
+	At     string // place of the putt on the page
+	Length string
+	Lost   string // strokes, signed, two decimals
+}
 
 func missedPutts(in RoundInput) []MissedPutt {
 	var all []MissedPutt
@@ -96,8 +104,11 @@ func missedPutts(in RoundInput) []MissedPutt {
 	return all
 }
 
-// Trouble leads along a round's doubles, and to the shots where they began.
-type Trouble struct{ Doubles, Roots []components.Link }
+// Trouble links to a round's doubles, and to the shots where they began.
+type Trouble struct {
+	Doubles []components.Link // by the number of the hole
+	Roots   []components.Link // by hole and shot; a double without a root has none
+}
 
 func trouble(in RoundInput) Trouble {
 	var t Trouble

@@ -7,7 +7,8 @@ import (
 	"strokeledger/web/words"
 )
 
-// lede says the round in a sentence, with the losses as the account prints them.
+// lede says the round in a sentence, with the losses of the parts as the lines of
+// the statement print them.
 func lede(in RoundInput, printed map[golf.Category]float64) string {
 	a := in.Account
 	target := "your " + words.Plain(in.Target)
@@ -22,7 +23,7 @@ func lede(in RoundInput, printed map[golf.Category]float64) string {
 		over = "Level with " + target
 	}
 	if n := len(a.Holes); n < 18 {
-		over += fmt.Sprintf(" on %s %s", words.Spelled(n), words.OneOrMany(n, "hole", "holes"))
+		over += fmt.Sprintf(" on %s", words.SpelledPlural(n, "hole", "holes"))
 	}
 	worst := golf.TeeShots
 	for _, c := range golf.Categories {
@@ -39,9 +40,9 @@ func lede(in RoundInput, printed map[golf.Category]float64) string {
 	switch n, compound := len(a.Doubles), a.Counts.Compound; {
 	case n == 0:
 	case n == compound:
-		text += fmt.Sprintf(", and %s compound %s", words.Spelled(n), words.OneOrMany(n, "double", "doubles"))
+		text += fmt.Sprintf(", and %s", words.SpelledPlural(n, "compound double", "compound doubles"))
 	case compound == 0:
-		text += fmt.Sprintf(", and %s %s", words.Spelled(n), words.OneOrMany(n, "double", "doubles"))
+		text += fmt.Sprintf(", and %s", words.SpelledPlural(n, "double", "doubles"))
 	default:
 		text += fmt.Sprintf(", and %s doubles, %s of them compound", words.Spelled(n), words.Spelled(compound))
 	}

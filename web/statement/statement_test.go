@@ -110,7 +110,7 @@ func TestSentence(t *testing.T) {
 		}
 	}
 	empty := NewRoundPage(layout.Page{}, RoundInput{Card: expect.ReferenceCourse(), Units: form.StandardUnits})
-	if !empty.Empty || empty.Lede != "Nothing has been entered for this round yet." || empty.Left != "18 holes are not entered yet." {
+	if !empty.Empty || empty.Lede != "No hole of this round has been entered yet." || empty.Left != "18 holes still to enter." {
 		t.Errorf("%+v", empty)
 	}
 }
@@ -149,7 +149,7 @@ func TestListAgreesWithTheStatement(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits)
 		s := NewRoundPage(layout.Page{}, in)
-		row := NewRoundsPage(layout.Page{}, RoundsInput{Whose: paths.Whose{Own: true}}, []figures.ListedRound{{ID: 1, Round: in.Round, Card: len(in.Card), Target: 79, Account: in.Account}}, Narrow{}).Rows[0]
+		row := NewRoundsPage(layout.Page{}, RoundsInput{Whose: paths.Whose{Own: true}, Rounds: []figures.ListedRound{{ID: 1, Round: in.Round, Card: len(in.Card), Target: 79, Account: in.Account}}}).Rows[0]
 		if row.Lost != s.Lost {
 			t.Fatalf("list %s, statement %s", row.Lost, s.Lost)
 		}
