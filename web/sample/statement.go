@@ -83,8 +83,8 @@ var playedOn = golf.Date{Year: 2026, Month: 5, Day: 2}
 // holeLines are the holes of that round as the player typed them, in order of
 // play: two doubles, one of them with errors that follow one another.
 var holeLines = []string{
-	"t r155 g28 3", "t f140 r12 g8", "g34 3", "t f95 g18 2", "t f230 f70 g14 2", "t x150 x140 f60 g9 3", "g22 2", "t r165 b9 g20 5 2", "t f160 g30 4",
-	"t f150 g6", "t f215 r40 g12 2", "r15 g5", "t f120 g25 3", "t f175 f14 g7 2", "t r180 r60 g30 5", "t f100 g16 2", "g18 2", "t f205 f35 g4 2",
+	"t/driver r155/8i g28 3", "f190 r12s g8", "g34 3", "f260 f95 g18 2", "f140 g25 2", "v150 v140 f60 g9 3", "g22 2", "r185 b9 g20 5 2", "f250 f60 g30 4",
+	"f150 g6", "tw r230 f40 g12 2", "r15 g5", "f290 f110 g25 3", "f175 f14 g7 2", "r160 r60 g30 5", "g16 2", "f255 f60 g16 2", "~f205 f35 g4 2",
 }
 
 // enteredRound is the round with its first holes entered.
@@ -100,7 +100,7 @@ func enteredRound(holes int) golf.Round {
 // its score alone.
 func roughRound() golf.Round {
 	r, card := enteredRound(9), expect.ReferenceCourse()
-	r.Holes[3] = typedHole("t r160 r30 g20 -", card[3])
+	r.Holes[3] = typedHole("r160 r30 g20 -", card[3])
 	r.Holes[4] = typedHole("=7", card[4])
 	return r
 }
