@@ -115,35 +115,6 @@ func TestSentence(t *testing.T) {
 	}
 }
 
-func TestSigned(t *testing.T) {
-	for _, c := range []struct {
-		x        float64
-		decimals int
-		want     string
-	}{{1.25, 1, "+1.2"}, {-.04, 1, "0.0"}, {.04, 1, "0.0"}, {-2, 2, "−2.00"}, {0, 2, "0.00"}, {-.5, 0, "0"}, {3, 0, "+3"}} {
-		if got := words.Signed(c.x, c.decimals); got != c.want {
-			t.Errorf("%g: %q, want %q", c.x, got, c.want)
-		}
-	}
-}
-
-func TestMetrePlayersReadMetres(t *testing.T) {
-	metres := form.Units{Far: golf.Metres, Green: golf.Metres}
-	for _, c := range []struct {
-		band account.Band
-		want string
-	}{
-		{account.Band{Category: golf.Approach, Low: 50 * golf.Yard, High: 100 * golf.Yard}, "45.7 to 91.4 m"},
-		{account.Band{Category: golf.Putting, Low: 40 * golf.Foot}, "Over 12.2 m"},
-		{account.Band{Category: golf.ShortGame, Lie: golf.Rough, High: 10 * golf.Yard}, "Rough, 0 to 9.1 m"},
-		{account.Band{Category: golf.TeeShots, Par: 5}, "Par 5"},
-	} {
-		if got := words.Band(c.band, metres); got != c.want {
-			t.Errorf("%q, want %q", got, c.want)
-		}
-	}
-}
-
 // A row of the list says what the statement says.
 func TestListAgreesWithTheStatement(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
