@@ -4,10 +4,10 @@ import (
 	"fmt"
 	"math"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/golfer"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -15,23 +15,14 @@ import (
 
 // ComparisonInput is what a comparison of spans is made of.
 type ComparisonInput struct {
-	At       paths.Comparison // what was chosen, and of whose rounds
-	Name     string           // the player's
-	Sheet    compare.Sheet    // the spans side by side, the earliest first
-	Line     []compare.Point  // every round of the choice in order of days; empty without rounds
-	Marks    []MarkedDay      // the days that the player marked, the earliest first
-	Courses  []string         // every course that the player has a round on, to choose from
-	Rounds   []SpanRound      // the rounds in the spans and those left out, the latest first
-	Target   float64          // the player's, strokes over 18 holes
-	Level    float64          // of the golfer compared with; 0 for a tour player
-	Putter   golfer.Putter    // putting of a golfer at the target
-	TourPutt golfer.Putter    // putting of a tour player
-	Units    form.Units       // of who reads the page
-	First    golf.Date        // the day of the first of all rounds; zero without rounds
-	Last     golf.Date        // the day of the last of all rounds; zero without rounds
-
-	Problems map[string]string // what is wrong with a form that came back, by field
-	Marking  [2]string         // the day and the event typed into the form that marks a day
+	analysis.Months                   // the spans side by side, the season, and what can be chosen
+	At              paths.Comparison  // what was chosen, and of whose rounds
+	Name            string            // the player's
+	Marks           []MarkedDay       // the days that the player marked, the earliest first
+	Target          float64           // the player's, strokes over 18 holes
+	Units           form.Units        // of who reads the page
+	Problems        map[string]string // what is wrong with a form that came back, by field
+	Marking         [2]string         // the day and the event typed into the form that marks a day
 }
 
 // ComparisonFoot says what the figures of a comparison mean.
@@ -76,15 +67,6 @@ type MarkedDay struct {
 	What string    // what happened, in the player's words
 }
 
-// SpanRound is a round that may be left out of a comparison.
-type SpanRound struct {
-	ID     golf.RoundID
-	Day    golf.Date
-	Course string
-	Score  string // a whole number; empty for a round that is left out
-	Out    bool   // it is left out
-}
-
 // ComparisonLede says what moved between the last two spans that have rounds.
 func ComparisonLede(in ComparisonInput) string {
 	last := len(in.Sheet.Columns) - 1
@@ -126,12 +108,7 @@ func ComparisonLede(in ComparisonInput) string {
 
 // stands says how much was lost in a column, and where most of it.
 func stands(in ComparisonInput, c *compare.Column) string {
-	worst := golf.TeeShots
-	for _, part := range golf.Categories {
-		if c.Cells[part].Mean > c.Cells[worst].Mean {
-			worst = part
-		}
-	}
+	worst := golf.Most(func(part golf.Category) float64 { return c.Cells[part].Mean })
 	total := c.Cells[0].Mean
 	if total < .05 {
 		return "nothing lost to " + Against(in)
@@ -215,7 +192,7 @@ func verdict(all compare.Change, main golf.Category, change func(int) compare.Ch
 			if c.Mean > 0 {
 				direction = "worse"
 			}
-			text += fmt.Sprintf("; %s is %s %s (%s)", part, words.Plain(math.Abs(c.Mean)), direction, c.Word)
+			text += fmt.Sprintf("; %s is %s %s (%s)", part, words.Plain(math.Abs(c.Mean)), direction, words.Certainty(c.Word))
 		}
 	}
 	if main != 0 && said.Word != compare.Chance && others == 0 {

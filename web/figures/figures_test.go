@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/expect"
@@ -135,7 +136,7 @@ func TestChangeWords(t *testing.T) {
 // leaves the bars to be seen.
 func TestSpanScale(t *testing.T) {
 	cell := func(mean, low, high float64) compare.Cell {
-		return compare.Cell{Figure: compare.Figure{Sample: stat.Sample{Mean: mean}, Known: true}, HasInterval: true, Interval: stat.Interval{Low: low, High: high}}
+		return compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: 8, Mean: mean}, Known: true}, Interval: stat.Interval{Low: low, High: high}}
 	}
 	s := SpanScale(compare.Sheet{Columns: []compare.Column{{Cells: []compare.Cell{cell(50, 0, 99), cell(3, -40, 40)}}, {Cells: []compare.Cell{{}, cell(-1, -2, 0)}}}})
 	if s.High < 3+WhiskerRoom || s.High > 20 || s.Low > -1-WhiskerRoom || math.IsInf(s.Low, 0) || len(s.Ticks()) > ColumnTicks {
@@ -145,7 +146,7 @@ func TestSpanScale(t *testing.T) {
 
 func TestAgainst(t *testing.T) {
 	for level, want := range map[float64]string{0: "a tour player", 79: "a 79 golfer", 84: "an 84 golfer", 79.5: "a 79.5 golfer"} {
-		in := ComparisonInput{Level: level}
+		in := ComparisonInput{Months: analysis.Months{Level: level}}
 		if got := Against(in); got != want {
 			t.Errorf("%g: %q", level, got)
 		}

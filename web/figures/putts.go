@@ -73,14 +73,14 @@ func NewPutts(in ComparisonInput) Putts {
 	var target, tour []chart.Place
 	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
 		target = append(target, chart.Place{X: across(ft), Y: 1 - in.Putter.MakeRate(ft)})
-		tour = append(tour, chart.Place{X: across(ft), Y: 1 - in.TourPutt.MakeRate(ft)})
+		tour = append(tour, chart.Place{X: across(ft), Y: 1 - in.Tour.MakeRate(ft)})
 	}
 	p.Target, p.Tour = chart.Line(target), chart.Line(tour)
 	below := ""
-	for _, h := range compare.PuttingCurve(in.Sheet.Columns) {
+	for _, h := range in.Curve {
 		i, length := h.Interval(), PuttLength(h, in)
 		p.Dots = append(p.Dots, PuttDot{chart.Percent(across(h.Length.Feet())), up.Down(h.Share()), up.Down(i.High), up.Down(i.Low), length + ": " + words.Percent(h.Share())})
-		p.Table = append(p.Table, PuttRow{length, in.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(in.Putter)), words.Percent(h.By(in.TourPutt))})
+		p.Table = append(p.Table, PuttRow{length, in.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(in.Putter)), words.Percent(h.By(in.Tour))})
 		if i.High < h.By(in.Putter) {
 			below += ", " + length
 		}

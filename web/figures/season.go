@@ -3,6 +3,7 @@ package figures
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"strokeledger/analysis/compare"
@@ -96,12 +97,12 @@ func NewSeason(in ComparisonInput) Season {
 // summarize says how the mean moved, or why there is none.
 func (s *Season) summarize(in ComparisonInput) {
 	n := len(in.Line)
-	if n < compare.MinRounds {
-		s.NoLine = fmt.Sprintf("No line yet: it takes %d rounds.", compare.MinRounds)
+	if in.Thin.Any() {
+		s.NoLine = words.Capital(words.Thin(in.Thin)) + "."
 		s.Summary = words.Plural(n, "round", "rounds") + "."
 		return
 	}
-	begin := in.Line[compare.MinRounds-1]
+	begin := in.Line[slices.IndexFunc(in.Line, func(p compare.Point) bool { return p.HasMean })]
 	s.Summary = fmt.Sprintf("The mean of the last eight rounds goes from %.1f on %s to %s on %s; the target is %s.",
 		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(in.Line[n-1].Day), words.Plain(in.Target))
 }

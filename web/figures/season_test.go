@@ -6,6 +6,7 @@ import (
 	"testing"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
@@ -16,7 +17,7 @@ import (
 
 // season is a comparison with a line of rounds, five days apart.
 func season(scores ...float64) ComparisonInput {
-	in := ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Target: 79, Level: 79, Units: form.StandardUnits}
+	in := ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Target: 79, Units: form.StandardUnits, Months: analysis.Months{Level: 79}}
 	for i, score := range scores {
 		p := compare.Point{ID: golf.RoundID(i + 1), Day: may.AddDays(5 * i), Holes: 18, Score: score}
 		if i >= compare.MinRounds-1 {
@@ -24,6 +25,7 @@ func season(scores ...float64) ComparisonInput {
 		}
 		in.Line = append(in.Line, p)
 	}
+	in.Thin = compare.TrendThin(in.Line)
 	return in
 }
 
@@ -34,8 +36,8 @@ func TestSeason(t *testing.T) {
 		summary, noLine  string
 		last, row, along string
 	}{
-		{"one round", []float64{84}, "1 round.", "No line yet: it takes 5 rounds.", "", "", "May 26"},
-		{"four rounds", []float64{84, 86, 90, 88}, "4 rounds.", "No line yet: it takes 5 rounds.", "", "", "May 26"},
+		{"one round", []float64{84}, "1 round.", "Four more rounds until the mean of the last eight is drawn.", "", "", "May 26"},
+		{"four rounds", []float64{84, 86, 90, 88}, "4 rounds.", "One more round until the mean of the last eight is drawn.", "", "", "May 26"},
 		{"six rounds", []float64{84, 86, 90, 88, 85, 83}, "The mean of the last eight rounds goes from 85.0 on 22 May 2026 to 83.0 on 27 May 2026; the target is 79.", "", "83.0", "83.0 (81.0 to 85.0)", "May 26"},
 	} {
 		in := season(c.scores...)
@@ -74,7 +76,7 @@ func TestMonthsAlongTheSeason(t *testing.T) {
 
 func TestPutts(t *testing.T) {
 	none := puttsFrom(t, 3, 0)
-	none.Sheet.Columns, none.Target = nil, 84
+	none.Curve, none.Target = nil, 84
 	p := NewPutts(none)
 	if p.Summary != "No putts in these spans." || p.Table != nil || p.TargetText != "an 84 golfer" || p.TargetShort != "An 84" || len(p.Up) != 5 || p.Up[4].Text != "100%" || p.Along[0].Text != "2" {
 		t.Errorf("%+v", p)
@@ -114,12 +116,13 @@ func puttsFrom(t *testing.T, feet float64, missed int) ComparisonInput {
 		}
 		r.Holes = append(r.Holes, h)
 	}
-	judged, err := compare.Judge([]compare.Kept{{ID: 1, Round: r, Target: 79}}, lens, golf.StandardBoundary)
+	judged, err := compare.Judge([]golf.Played{{ID: 1, Round: r, Target: 79}}, lens, golf.StandardBoundary)
 	if err != nil {
 		t.Fatal(err)
 	}
 	in, p := season(84), golfer.Committed()
-	in.Putter, in.TourPutt = p.Putter(skill), p.Putter(0)
-	in.Sheet.Columns = []compare.Column{{Span: compare.Month(2026, 5), Rounds: judged}}
+	in.Putter, in.Tour = p.Putter(skill), p.Putter(0)
+	in.Sheet.Columns = []compare.Column{{Span: golf.Month(2026, 5), Rounds: judged}}
+	in.Curve = compare.PuttingCurve(in.Sheet.Columns)
 	return in
 }

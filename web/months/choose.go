@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/figures"
 	"strokeledger/web/paths"
@@ -68,8 +69,14 @@ const notCompared = "This cannot be compared."
 
 func chooseSpans(in figures.ComparisonInput) ChooseSpans {
 	at, _, _ := strings.Cut(in.At.Months(), "?")
-	c := ChooseSpans{At: at, Spans: in.At.Spans, KeepLens: in.At.Versus, KeepAt: in.At.Course, Open: len(in.Problems) > 0}
-	for i := range compare.MaxSpans {
+	c := ChooseSpans{At: at, KeepAt: in.At.Course, Open: len(in.Problems) > 0}
+	for _, span := range in.At.Spans {
+		c.Spans = append(c.Spans, span.String())
+	}
+	if !in.At.Versus.IsTarget() {
+		c.KeepLens = in.At.Versus.String()
+	}
+	for i := range golf.MaxSpans {
 		var p SpanPair
 		number := fmt.Sprint(i + 1)
 		var from, to string
@@ -93,11 +100,11 @@ func chooseSpans(in figures.ComparisonInput) ChooseSpans {
 // chooseGolfer offers the golfer to compare with and the course.
 func (c *ChooseSpans) chooseGolfer(in figures.ComparisonInput) {
 	level := ""
-	if in.At.Versus != "" && in.At.Versus != "tour" {
-		level = in.At.Versus
+	if _, chosen := in.At.Versus.Level(); chosen {
+		level = in.At.Versus.String()
 	}
-	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(in.Target), Chosen: in.At.Versus == ""}, {Value: "level", Name: "a golfer at this level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: in.At.Versus == "tour"}}
-	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110.", Problem: in.Problems[FieldLevel]}
+	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(in.Target), Chosen: in.At.Versus.IsTarget()}, {Value: "level", Name: "a golfer at this level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: in.At.Versus.IsTour()}}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: fmt.Sprintf("%d to %d.", golf.MinTarget, golf.MaxTarget), Problem: in.Problems[FieldLevel]}
 	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
 	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: in.At.Course == ""}}
 	for _, name := range in.Courses {

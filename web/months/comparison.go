@@ -3,7 +3,6 @@ package months
 import (
 	"fmt"
 
-	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/figures"
@@ -51,7 +50,7 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 		return m
 	}
 	m.Lede = figures.ComparisonLede(in)
-	if n := len(in.Sheet.Columns); n > compare.MinSpans {
+	if n := len(in.Sheet.Columns); n > golf.MinSpans {
 		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(in, n-1)), figures.SpanName(in, figures.FirstPlayed(in.Sheet)))
 	}
 	m.show(in)
@@ -91,11 +90,11 @@ func presets(in figures.ComparisonInput) []components.Link {
 		return nil
 	}
 	last := in.Last.Time()
-	months := func(n int) []string {
-		var spans []string
+	months := func(n int) []golf.Span {
+		var spans []golf.Span
 		for i := n - 1; i >= 0; i-- {
 			d := last.AddDate(0, 0, 1-last.Day()).AddDate(0, -i, 0)
-			spans = append(spans, compare.Month(d.Year(), d.Month()).String())
+			spans = append(spans, golf.Month(d.Year(), d.Month()))
 		}
 		return spans
 	}
@@ -105,20 +104,20 @@ func presets(in figures.ComparisonInput) []components.Link {
 		{Name: "six months", At: in.At.With(months(6)...).Months()},
 	}
 	if y := in.Last.Year; in.First.Year < y {
-		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: in.At.With(fmt.Sprint(y-1), fmt.Sprint(y)).Months()})
+		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: in.At.With(golf.Year(y-1), golf.Year(y)).Months()})
 	}
-	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: in.At.With("before10", "last10").Months()})
+	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: in.At.With(golf.Span{Last: 10, Before: true}, golf.Span{Last: 10}).Months()})
 	for _, m := range in.Marks {
-		all = append(all, components.Link{Name: "before and after " + m.What, At: in.At.With(".."+m.Day.AddDays(-1).String(), m.Day.String()+"..").Months()})
+		all = append(all, components.Link{Name: "before and after " + m.What, At: in.At.With(golf.Span{To: m.Day.AddDays(-1)}, golf.Span{From: m.Day}).Months()})
 	}
 	return markHere(in, all)
 }
 
 // markHere marks the choice that the page shows.
 func markHere(in figures.ComparisonInput, all []components.Link) []components.Link {
-	var spans []string
+	var spans []golf.Span
 	for _, c := range in.Sheet.Columns {
-		spans = append(spans, c.Span.String())
+		spans = append(spans, c.Span)
 	}
 	here := in.At.With(spans...).Months()
 	for i := range all {

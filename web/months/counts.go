@@ -3,6 +3,7 @@ package months
 import (
 	"fmt"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/web/figures"
 	"strokeledger/web/words"
@@ -23,10 +24,6 @@ var countTables = []struct {
 		{"fairways", "Fairways hit"}, {"greens", "Greens hit"}, {"up and down", "Up and down"}, {"putts", "Putts"},
 		{"three-putts", "Three-putts"}, {"penalties", "Penalty strokes"}}, 0},
 }
-
-// ShortPutts names the share of putts of 6 ft or less that were holed, in an
-// address.
-const ShortPutts = "six feet"
 
 const shortPuttsName = "Holed from six feet or less"
 
@@ -91,7 +88,7 @@ func (w countWriter) cell(in figures.ComparisonInput, i, k int) figures.SpanCell
 	} else if len(c.Rounds) > 0 {
 		made.Figure = "no chances"
 	}
-	if cell.HasInterval && cell.Interval.Low < cell.Interval.High {
+	if cell.HasInterval() && cell.Interval.Low < cell.Interval.High {
 		low, high := cell.Interval.Low, cell.Interval.High
 		if w.measure != "compounding" {
 			low = max(low, 0)
@@ -115,7 +112,7 @@ func shortPuttRow(in figures.ComparisonInput) figures.SpanRow {
 			made.None = false
 			made.Figure, made.Interval = words.Percent(s.Share()), words.Percent(interval.Low)+" to "+words.Percent(interval.High)
 			made.Behind = fmt.Sprintf("%d of %d; %s golfer %s", s.Made, s.Tried, words.A(in.Target), words.Percent(s.By(in.Putter)))
-			made.At = in.At.BehindMeasure(i+1, ShortPutts)
+			made.At = in.At.BehindMeasure(i+1, analysis.ShortPutts)
 		}
 		r.Cells = append(r.Cells, made)
 	}
@@ -129,8 +126,12 @@ func plainCount(x float64) string { return fmt.Sprintf("%.1f", x) }
 func roundChoices(in figures.ComparisonInput) []RoundChoice {
 	var all []RoundChoice
 	for _, r := range in.Rounds {
+		score := ""
+		if !r.Out {
+			score = fmt.Sprintf("%.0f", r.Score)
+		}
 		all = append(all, RoundChoice{ID: fmt.Sprint(r.ID), Out: r.Out,
-			Name: fmt.Sprintf("%s, %s", words.ShortDay(r.Day), words.Joined(r.Course, r.Score))})
+			Name: fmt.Sprintf("%s, %s", words.ShortDay(r.Day), words.Joined(r.Course, score))})
 	}
 	return all
 }

@@ -17,9 +17,10 @@ func TestMonthsTable(t *testing.T) {
 		in.Sheet.Columns[i].Measures = make([]compare.Cell, len(compare.Measures))
 		in.Sheet.Columns[i].Detail = 35
 	}
+	in.Sheet.Columns[0].Cells[0].N = 1 // too few for an interval
 	june := &in.Sheet.Columns[1]
-	june.Cells[0].HasInterval, june.Cells[0].Interval = true, stat.Interval{Low: .125, High: 2}
-	june.Plays[golf.Putting], june.PlaysTo[golf.Putting] = true, compare.PlaysTo{Level: compare.Level{Value: 85.5}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 91}}
+	june.Cells[0].Interval = stat.Interval{Low: .125, High: 2}
+	june.PlaysTo[golf.Putting] = compare.PlaysTo{Rounds: 5, Level: compare.Level{Value: 85.5}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 91}}
 	table := MonthsTable(in)
 	if want := 1 + 2*(5+len(compare.Measures)) + 1; len(table) != want {
 		t.Fatalf("%d lines, want %d", len(table), want)

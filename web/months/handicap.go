@@ -80,10 +80,8 @@ func handicapLede(in HandicapInput) string {
 		return fmt.Sprintf("The unofficial estimate for %s is %s.", in.Name, index(r.Index))
 	case r.HasIndex:
 		return fmt.Sprintf("Your unofficial estimate is %s.", index(r.Index))
-	case r.Missing == 1:
-		return "One more score on a rated course is needed for an estimate."
 	default:
-		return fmt.Sprintf("%s more scores on rated courses are needed for an estimate.", words.Capital(words.Spelled(r.Missing)))
+		return words.Capital(words.Thin(r.Thin)) + "."
 	}
 }
 

@@ -76,7 +76,7 @@ func (m *ComparisonPage) lossRow(in figures.ComparisonInput, k int, name string,
 			}
 			made.Change = figures.NewChangeWords(cell.Change, words.OneDecimal)
 		}
-		if cell.HasInterval {
+		if cell.HasInterval() {
 			made.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
 			made.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
 		}
@@ -93,9 +93,9 @@ func (m *ComparisonPage) plays(in figures.ComparisonInput) figures.SpanTable {
 	for _, part := range golf.Categories {
 		r := figures.SpanRow{Name: words.Capital(part.String())}
 		for i, c := range in.Sheet.Columns {
-			cell := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: "too few rounds", None: true}
-			if c.Plays[part] {
-				p := c.PlaysTo[part]
+			p := c.PlaysTo[part]
+			cell := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: words.Thin(p.Thin()), None: true}
+			if p.Known() {
 				cell.Figure, cell.Interval, cell.None = words.Level(p.Level), words.LevelRange(p), false
 				cell.Reach, cell.At = figures.NewReach(p, in.Target), in.At.BehindRow(i+1, part.String())
 			}

@@ -2,11 +2,10 @@ package months
 
 import (
 	"slices"
-	"strings"
 	"testing"
 	"time"
 
-	"strokeledger/analysis/account"
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/handicap"
@@ -20,7 +19,7 @@ import (
 
 // noRounds is the comparison of a player without rounds.
 func noRounds() figures.ComparisonInput {
-	return figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 84, Level: 84, Units: form.StandardUnits}
+	return figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 84, Units: form.StandardUnits, Months: analysis.Months{Level: 84}}
 }
 
 func TestComparisonPageWithoutRounds(t *testing.T) {
@@ -49,7 +48,7 @@ func TestPresets(t *testing.T) {
 	in := noRounds()
 	in.First, in.Last = golf.Date{Year: 2025, Month: time.August, Day: 1}, golf.Date{Year: 2026, Month: time.June, Day: 30}
 	in.Marks = []figures.MarkedDay{{ID: 1, Day: golf.Date{Year: 2026, Month: time.May, Day: 20}, What: "new driver"}}
-	in.Sheet.Columns = []compare.Column{{Span: compare.Month(2026, 5)}, {Span: compare.Month(2026, 6)}}
+	in.Sheet.Columns = []compare.Column{{Span: golf.Month(2026, 5)}, {Span: golf.Month(2026, 6)}}
 	want := []components.Link{
 		{Name: "two months", At: "/players/1/months?span=2026-05&span=2026-06", Here: true},
 		{Name: "four months", At: "/players/1/months?span=2026-03&span=2026-04&span=2026-05&span=2026-06"},
@@ -69,13 +68,14 @@ func TestPresets(t *testing.T) {
 
 func TestChooseSpans(t *testing.T) {
 	in := noRounds()
-	in.At.Versus, in.At.Course, in.At.Spans = "82", "Harrow Fen", []string{"2026-05", "2026-06"}
+	in.At.Versus, in.At.Course, in.At.Spans = golf.VersusLevel(82), "Harrow Fen", []golf.Span{golf.Month(2026, 5), golf.Month(2026, 6)}
+	in.Choice = in.At.Comparison
 	in.Courses = []string{"Harrow Fen", "Saltmarsh Links"}
-	in.Sheet.Columns = []compare.Column{{Span: compare.Month(2026, 5)}, {Span: compare.Month(2026, 6)}}
-	in.Rounds = []figures.SpanRound{{ID: 4, Day: golf.Date{Year: 2026, Month: time.May, Day: 2}, Course: "Harrow Fen", Score: "88"}, {ID: 3, Day: golf.Date{Year: 2026, Month: time.May, Day: 1}, Course: "Harrow Fen", Out: true}}
+	in.Sheet.Columns = []compare.Column{{Span: golf.Month(2026, 5)}, {Span: golf.Month(2026, 6)}}
+	in.Rounds = []analysis.Listed{{ID: 4, Day: golf.Date{Year: 2026, Month: time.May, Day: 2}, Course: "Harrow Fen", Score: 88}, {ID: 3, Day: golf.Date{Year: 2026, Month: time.May, Day: 1}, Course: "Harrow Fen", Out: true}}
 	in.Marks = []figures.MarkedDay{{ID: 9, Day: golf.Date{Year: 2026, Month: time.May, Day: 20}, What: "new driver"}}
 	c := chooseSpans(in)
-	if c.At != "/players/1/months" || c.Open || len(c.Pairs) != compare.MaxSpans || c.Pairs[0].From.Value != "2026-05-01" || c.Pairs[1].To.Value != "2026-06-30" || c.Pairs[2].From.Value != "" || c.Pairs[1].To.Label != "Span 2, to" {
+	if c.At != "/players/1/months" || c.Open || len(c.Pairs) != golf.MaxSpans || c.Pairs[0].From.Value != "2026-05-01" || c.Pairs[1].To.Value != "2026-06-30" || c.Pairs[2].From.Value != "" || c.Pairs[1].To.Label != "Span 2, to" {
 		t.Errorf("%+v", c)
 	}
 	if want := []components.Choice{{Value: "target", Name: "the target, 84"}, {Value: "level", Name: "a golfer at this level", Chosen: true}, {Value: "tour", Name: "a tour player"}}; !slices.Equal(c.Versus, want) || c.Level.Value != "82" {
@@ -125,7 +125,7 @@ func oneCell(measure string, cell compare.Cell, rounds int) figures.ComparisonIn
 
 func TestCountRow(t *testing.T) {
 	known := func(mean, low, high float64, shots int) compare.Cell {
-		return compare.Cell{Figure: compare.Figure{Sample: stat.Sample{Mean: mean}, Known: true}, Shots: shots, HasInterval: true, Interval: stat.Interval{Low: low, High: high}}
+		return compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: 8, Mean: mean}, Known: true}, Shots: shots, Interval: stat.Interval{Low: low, High: high}}
 	}
 	for _, c := range []struct {
 		name, measure            string
@@ -159,7 +159,7 @@ func TestParts(t *testing.T) {
 	var m ComparisonPage
 	m.Against, m.Since = "an 84 golfer", "June against May"
 	in := moved(8, [5]float64{-2, -1, 0, 0, -1}, [5]compare.Word{compare.Clear, compare.Leaning, compare.Chance, compare.Chance, compare.Chance})
-	in.Sheet.Columns[1].Cells[1].HasInterval, in.Sheet.Columns[1].Cells[1].Interval = true, stat.Interval{Low: -.5, High: 2}
+	in.Sheet.Columns[1].Cells[1].Interval = stat.Interval{Low: -.5, High: 2}
 	table := m.parts(in)
 	if table.Caption != "Strokes lost per 18 holes against an 84 golfer, with a 95% interval; all columns share one scale" || len(table.Rows) != 4 || len(table.Foot) != 1 || table.Foot[0].Name != "All" || table.Heads[1] != (figures.SpanHead{Name: "June", Rounds: "8 rounds"}) {
 		t.Errorf("%+v", table)
@@ -175,14 +175,13 @@ func TestParts(t *testing.T) {
 
 func TestPlays(t *testing.T) {
 	in := moved(8, [5]float64{}, [5]compare.Word{})
-	in.Sheet.Columns[1].Plays[golf.Putting] = true
-	in.Sheet.Columns[1].PlaysTo[golf.Putting] = compare.PlaysTo{Level: compare.Level{Value: 86}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 110, Past: compare.Worse}}
+	in.Sheet.Columns[1].PlaysTo[golf.Putting] = compare.PlaysTo{Rounds: 8, Level: compare.Level{Value: 86}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 110, Past: compare.Worse}}
 	var m ComparisonPage
 	rows := m.plays(in).Rows
 	if c := rows[3].Cells[1]; c.Figure != "86" || c.Interval != "80 to above 110" || !c.Reach.Known || c.None {
 		t.Errorf("%+v", c)
 	}
-	if c := rows[0].Cells[1]; c.Figure != "too few rounds" || !c.None || c.Reach.Known {
+	if c := rows[0].Cells[1]; c.Figure != "five more rounds until a level is shown" || !c.None || c.Reach.Known {
 		t.Errorf("%+v", c)
 	}
 }
@@ -192,7 +191,7 @@ func TestHandicapPage(t *testing.T) {
 	eighteen, nine := make([]handicap.Hole, 18), make([]handicap.Hole, 9)
 	day := golf.Date{Year: 2026, Month: time.May, Day: 2}
 	entry := func(e handicap.Entry) handicap.Record {
-		return handicap.Record{Entries: []handicap.Entry{e}, Missing: 2}
+		return handicap.Record{Entries: []handicap.Entry{e}, Thin: golf.Enough(golf.ThinIndex, 1, 3)}
 	}
 	score := func(holes []handicap.Hole) handicap.Score { return handicap.Score{Round: 7, Date: day, Holes: holes} }
 	for _, c := range []struct {
@@ -202,23 +201,23 @@ func TestHandicapPage(t *testing.T) {
 		lede, more string
 		row        HandicapRow
 	}{
-		{"nothing", true, handicap.Record{Missing: 3}, "Three more scores on rated courses are needed for an estimate.", "", HandicapRow{}},
-		{"one missing", true, handicap.Record{Missing: 1}, "One more score on a rated course is needed for an estimate.", "", HandicapRow{}},
+		{"nothing", true, handicap.Record{Thin: golf.Enough(golf.ThinIndex, 0, 3)}, "Three more scores on a rated course make an estimate.", "", HandicapRow{}},
+		{"one missing", true, handicap.Record{Thin: golf.Enough(golf.ThinIndex, 2, 3)}, "One more score on a rated course makes an estimate.", "", HandicapRow{}},
 		{"an estimate below zero", true, handicap.Record{HasIndex: true, Index: -1.2}, "Your unofficial estimate is +1.2.", "", HandicapRow{}},
 		{"capped, to a coach", false, handicap.Record{HasIndex: true, Index: 14.3, HasLow: true, Low: 10, Cap: handicap.SoftCap}, "The unofficial estimate for Robin is 14.3.",
 			"Worked out from the rounds that are shared with you. Low Index of the last 365 days: 10.0. The soft cap applies: anything over 3.0 above the Low Index counts half.", HandicapRow{}},
 		{"hard cap", true, handicap.Record{HasIndex: true, Index: 15, Cap: handicap.HardCap}, "Your unofficial estimate is 15.0.", "The hard cap applies: the estimate cannot be more than 5.0 above the Low Index.", HandicapRow{}},
-		{"a score that counts", true, entry(handicap.Entry{Score: score(eighteen), Adjusted: 92, Differential: 18.4, Used: true, Index: 16.4, HasIndex: true}), "Two more scores on rated courses are needed for an estimate.", "",
+		{"a score that counts", true, entry(handicap.Entry{Score: score(eighteen), Adjusted: 92, Differential: 18.4, Used: true, Index: 16.4, HasIndex: true}), "Two more scores on a rated course make an estimate.", "",
 			HandicapRow{At: "/rounds/7", CourseAt: "/courses/3", Adjusted: "92", Differential: "18.4", After: "16.4", Used: true}},
-		{"exceptional, to a coach", false, entry(handicap.Entry{Score: score(eighteen), Adjusted: 75, Differential: -.5, Exceptional: 1}), "Two more scores on rated courses are needed for an estimate.", "Worked out from the rounds that are shared with you.",
+		{"exceptional, to a coach", false, entry(handicap.Entry{Score: score(eighteen), Adjusted: 75, Differential: -.5, Exceptional: 1}), "Two more scores on a rated course make an estimate.", "Worked out from the rounds that are shared with you.",
 			HandicapRow{At: "/players/1/rounds/7", Adjusted: "75", Differential: "+0.5", Note: "exceptional score: the last twenty are reduced by 1"}},
-		{"nine holes", true, entry(handicap.Entry{Score: score(nine), Adjusted: 45, Differential: 17}), "Two more scores on rated courses are needed for an estimate.", "",
+		{"nine holes", true, entry(handicap.Entry{Score: score(nine), Adjusted: 45, Differential: 17}), "Two more scores on a rated course make an estimate.", "",
 			HandicapRow{At: "/rounds/7", CourseAt: "/courses/3", Adjusted: "45", Differential: "17.0", Note: "nine holes; the other nine are estimated"}},
-		{"nine holes first", true, entry(handicap.Entry{Score: score(nine), Note: handicap.NineFirst}), "Two more scores on rated courses are needed for an estimate.", "",
+		{"nine holes first", true, entry(handicap.Entry{Score: score(nine), Note: handicap.NineFirst}), "Two more scores on a rated course make an estimate.", "",
 			HandicapRow{At: "/rounds/7", CourseAt: "/courses/3", Note: "nine holes before there was an Index: not counted"}},
-		{"no rating", true, entry(handicap.Entry{Score: score(eighteen), Note: handicap.NoRating}), "Two more scores on rated courses are needed for an estimate.", "",
+		{"no rating", true, entry(handicap.Entry{Score: score(eighteen), Note: handicap.NoRating}), "Two more scores on a rated course make an estimate.", "",
 			HandicapRow{At: "/rounds/7", CourseAt: "/courses/3", Note: "no course and slope rating: add them to the course"}},
-		{"one hole", true, entry(handicap.Entry{Score: score(eighteen[:1]), Note: handicap.Holes}), "Two more scores on rated courses are needed for an estimate.", "",
+		{"one hole", true, entry(handicap.Entry{Score: score(eighteen[:1]), Note: handicap.Holes}), "Two more scores on a rated course make an estimate.", "",
 			HandicapRow{At: "/rounds/7", CourseAt: "/courses/3", Note: "1 hole: only 18 or nine holes count"}},
 	} {
 		h := NewHandicapPage(layout.Page{}, HandicapInput{Whose: paths.Whose{Player: 1, Own: c.own}, Name: "Robin", Record: c.record, Courses: map[golf.RoundID]RatedCourse{7: {"Harrow Fen", &course}}})
@@ -233,33 +232,5 @@ func TestHandicapPage(t *testing.T) {
 		} else if h.Rows != nil {
 			t.Errorf("%s: %+v", c.name, h.Rows)
 		}
-	}
-}
-
-func TestBehindPage(t *testing.T) {
-	in := moved(2, [5]float64{}, [5]compare.Word{})
-	round := &compare.Judged{Kept: compare.Kept{ID: 7, Round: golf.Round{Date: golf.Date{Year: 2026, Month: time.June, Day: 2}, Course: "Harrow Fen",
-		Holes: []golf.Hole{{Number: 3, Par: 4, Shots: []golf.Shot{{Lie: golf.Tee, Distance: 400 * golf.Yard}, {Lie: golf.Rough, Distance: 150 * golf.Yard}}}}}}}
-	shot, hole := compare.Behind{Round: round, Shot: 1, Lost: .8}, compare.Behind{Round: round, Shot: -1, Lost: 1.2, Hit: true}
-	if p := NewBehindRow(layout.Page{}, in, 1, compare.Row{Category: golf.Approach}); p.Heading != "Approach, June" || p.Lede != "0 shots in 2 rounds lost 0 strokes." || p.Rows != nil || p.Back != "/players/1/months" {
-		t.Errorf("%+v", p)
-	}
-	if p := NewBehindRow(layout.Page{}, in, 1, compare.Row{Category: golf.TeeShots, Band: account.Band{Category: golf.TeeShots, Par: 4}}); !strings.HasSuffix(p.Heading, ": Par 4, June") {
-		t.Errorf("%q", p.Heading)
-	}
-	p := NewBehindMeasure(layout.Page{}, in, 1, "doubles", []compare.Behind{hole})
-	if p.Heading != "Doubles, June" || p.Lede != "1 hole in 2 rounds." || !p.Holes || p.Share || p.Rows[0] != (BehindRow{"2 Jun 2026", "Harrow Fen", "/rounds/7#h3-1", "hole 3", "2 on a par 4", "+1.20", "yes"}) {
-		t.Errorf("%+v", p)
-	}
-	p = NewBehindMeasure(layout.Page{}, in, 1, ShortPutts, []compare.Behind{shot})
-	if p.Heading != "Holed from six feet or less, June" || p.Lede != "0 of 1 chance." || p.Holes || !p.Share || p.Rows[0] != (BehindRow{"2 Jun 2026", "Harrow Fen", "/rounds/7#h3-2", "hole 3, shot 2", "Rough 150 yd", "+0.80", "no"}) {
-		t.Errorf("%+v", p)
-	}
-	p = NewBehindMeasure(layout.Page{}, in, 1, "fairways", slices.Repeat([]compare.Behind{hole}, behindMost+1))
-	if p.Lede != "301 of 301 chances." || p.Cut != "The costliest 300 of 301." || len(p.Rows) != behindMost {
-		t.Errorf("%q, %q, %d rows", p.Lede, p.Cut, len(p.Rows))
-	}
-	if p := NewBehindPutts(layout.Page{}, in, compare.Holed{From: 3 * golf.Foot, To: 4 * golf.Foot}); p.Heading != "Putts, 3 to 4 ft, all these spans" || p.Lede != "0 of 0 chances." {
-		t.Errorf("%q, %q", p.Heading, p.Lede)
 	}
 }

@@ -1,10 +1,7 @@
 package sample
 
 import (
-	"fmt"
-	"slices"
-
-	"strokeledger/analysis/compare"
+	"strokeledger/analysis"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
@@ -19,16 +16,16 @@ import (
 // handicap estimate.
 func monthsPages() []Page {
 	played := playedSeason()
-	two := comparison(played, compare.Month(2026, 5), compare.Month(2026, 6))
-	three := comparison(played, compare.Month(2026, 4), compare.Month(2026, 5), compare.Month(2026, 6))
+	two := comparison(played, golf.Month(2026, 5), golf.Month(2026, 6))
+	three := comparison(played, golf.Month(2026, 4), golf.Month(2026, 5), golf.Month(2026, 6))
 	three.Marks = []figures.MarkedDay{{ID: 1, Day: golf.Date{Year: 2026, Month: 5, Day: 20}, What: "new driver"}}
-	thin := comparison(played[:2], compare.Month(2026, 4), compare.Month(2026, 5))
+	thin := comparison(played[:2], golf.Month(2026, 4), golf.Month(2026, 5))
 	refused := two
 	refused.Problems = map[string]string{months.FieldSpans: "The span ends before it begins.", months.FieldLevel: "Allowed: 68 to 110.", months.FieldDay: "Not a day.", months.FieldWhat: "Say what happened."}
 	coach, tour := two, two
 	coach.At.Whose, coach.At.Course, coach.At.Without = paths.Whose{Player: 1}, "Harrow Fen", []golf.RoundID{3}
-	tour.At.Versus, tour.Level = "tour", 0
-	none := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: Player, Target: 79, Level: 79, Units: form.StandardUnits}
+	tour.At.Versus, tour.Level = golf.VersusTour, 0
+	none := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: Player, Target: 79, Units: form.StandardUnits, Months: analysis.Months{Level: 79}}
 	noneLeft := none
 	noneLeft.At.Course = "Saltmarsh Links"
 	side := func(state string, in figures.ComparisonInput) Page {
@@ -42,20 +39,23 @@ func monthsPages() []Page {
 
 // behindPages are the shots and holes behind figures.
 func behindPages(in figures.ComparisonInput) []Page {
-	column := &in.Sheet.Columns[1]
-	doubles := compare.Measures[compare.MeasureAt("doubles")]
-	page := signedIn(paths.MyMonths)
-	return []Page{
-		{"months", "behind", "all", months.NewBehindRow(page, in, 1, compare.Row{}).View()},
-		{"months", "behind", "part", months.NewBehindRow(page, in, 1, compare.Row{Category: golf.Approach}).View()},
-		{"months", "behind", "doubles", months.NewBehindMeasure(page, in, 1, "doubles", column.HolesOf(doubles, golf.StandardBoundary)).View()},
-		{"months", "behind", "short-putts", months.NewBehindMeasure(page, in, 1, months.ShortPutts, column.ShortPutts()).View()},
-		{"months", "behind", "putts", months.NewBehindPutts(page, in, compare.PuttingCurve(in.Sheet.Columns)[0]).View()},
+	var all []Page
+	for _, p := range []struct {
+		state  string
+		figure analysis.Figure
+	}{{"all", analysis.Figure{Column: 2, Row: "all"}}, {"part", analysis.Figure{Column: 2, Row: "approach"}}, {"doubles", analysis.Figure{Column: 2, Measure: "doubles"}},
+		{"short-putts", analysis.Figure{Column: 2, Measure: analysis.ShortPutts}}, {"putts", analysis.Figure{Putts: in.Curve[0].String()}}} {
+		b, err := in.Behind(p.figure)
+		if err != nil {
+			panic("sample: " + err.Error())
+		}
+		all = append(all, Page{"months", "behind", p.state, months.NewBehindPage(signedIn(paths.MyMonths), in, b).View()})
 	}
+	return all
 }
 
 // playedSeason is a spring of rounds by a golfer who loses most on the approach.
-func playedSeason() []compare.Kept {
+func playedSeason() []golf.Played {
 	p := golfer.Committed()
 	rounds, err := golfer.Season{Player: Player, Course: "Harrow Fen", Tee: "white", Card: expect.ReferenceCourse(),
 		Levels: golfer.Levels{Tee: 84, Approach: 92, ShortGame: 84, Putting: 86},
@@ -63,36 +63,22 @@ func playedSeason() []compare.Kept {
 	if err != nil {
 		panic("sample: " + err.Error())
 	}
-	var all []compare.Kept
+	var all []golf.Played
 	for i, r := range rounds {
-		all = append(all, compare.Kept{ID: golf.RoundID(i + 1), Round: r, Target: 79})
+		all = append(all, golf.Played{ID: golf.RoundID(i + 1), Round: r, Target: 79})
 	}
 	return all
 }
 
 // comparison sets spans of rounds side by side.
-func comparison(played []compare.Kept, spans ...compare.Span) figures.ComparisonInput {
+func comparison(played []golf.Played, spans ...golf.Span) figures.ComparisonInput {
 	const target = 79
-	lens, err := expect.Level(target)
+	in := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: Player, Target: target, Units: form.StandardUnits}
+	in.At.Spans = spans
+	var err error
+	in.Months, err = analysis.NewEngine().Months(analysis.MonthsInput{History: played, Choice: in.At.Comparison, Target: target, Boundary: golf.StandardBoundary})
 	if err != nil {
 		panic("sample: " + err.Error())
-	}
-	rounds, err := compare.Judge(played, lens, golf.StandardBoundary)
-	if err != nil {
-		panic("sample: " + err.Error())
-	}
-	skill, err := expect.SkillOf(target)
-	if err != nil {
-		panic("sample: " + err.Error())
-	}
-	p := golfer.Committed()
-	in := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: Player, Target: target, Level: target, Units: form.StandardUnits,
-		Putter: p.Putter(skill), TourPutt: p.Putter(0), Courses: []string{"Harrow Fen", "Saltmarsh Links"},
-		First: played[0].Round.Date, Last: played[len(played)-1].Round.Date}
-	in.Sheet = compare.NewSheet(rounds, spans, golf.StandardBoundary, compare.NewLadder(), 1)
-	in.Line = compare.Trend(rounds, lens.Course(expect.ReferenceCourse()))
-	for i, r := range slices.Backward(rounds) {
-		in.Rounds = append(in.Rounds, figures.SpanRound{ID: r.ID, Day: r.Round.Date, Course: r.Round.Course, Score: fmt.Sprintf("%.0f", r.Account.Score), Out: i == 2})
 	}
 	return in
 }
