@@ -37,7 +37,7 @@ func TestAShotgunStart(t *testing.T) {
 	if a := v.get("/rounds/new"); !strings.Contains(a.body, `href="/rounds/1/holes/2"`) {
 		t.Error("it is not gone on with at hole 2")
 	}
-	if a := v.get("/rounds/1"); !strings.Contains(a.body, `href="/rounds/1/holes/2">Go on entering`) {
+	if a := v.get("/rounds/1"); !strings.Contains(a.body, `href="/rounds/1/holes/2">Enter the next hole`) {
 		t.Error("the statement does not go on at hole 2")
 	}
 }

@@ -45,7 +45,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 		t.Errorf("the link is used twice: %d", a.status)
 	}
 	sees(coach, "the coach before the pupil's word", http.StatusNotFound)
-	if a := pupil.get("/rounds"); !strings.Contains(a.body, "ines waits for your word") {
+	if a := pupil.get("/rounds"); !strings.Contains(a.body, "ines is waiting for you to approve them") {
 		t.Error("the pupil's first page does not tell who waits")
 	}
 	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let <bdi>ines</bdi> in") || !strings.Contains(a.body, "ines@example.org") {

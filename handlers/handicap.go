@@ -27,7 +27,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	if err := s.looked(r, whose, db.LookHandicap, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), whose, player.Name, record, courses).View())
+	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), months.HandicapInput{Whose: whose, Name: player.Name, Record: record, Courses: courses}).View())
 }
 
 // ratedRounds reads a player's rounds with what is known of their courses.

@@ -72,7 +72,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 
 // statementInput is what a statement shows of a stored round.
 func statementInput(r *http.Request, kept db.Round, player db.Player, whose paths.Whose, back form.Returned) statement.RoundInput {
-	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Conditions,
+	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Conditions: kept.Conditions,
 		Nines: [2]int{kept.CardOut, kept.CardIn}, Returned: back, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
 	if !whose.Own {
 		q.Of = player.Name

@@ -87,7 +87,8 @@ func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, statement.NewRoundsPage(page, of, listed, statement.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
+	of.Rounds, of.Narrow = listed, statement.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}
+	return show(w, r, http.StatusOK, statement.NewRoundsPage(page, of).View())
 }
 
 // listed works out rounds of a player for a list; those saved after a moment are

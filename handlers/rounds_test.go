@@ -55,7 +55,7 @@ func TestTheCardChecksTheNine(t *testing.T) {
 	round := v.withRound()
 	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
 	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
-	for said, want := range map[string]string{"12": "It agrees with the holes", "13": "The holes come to 12", "": "The card&#39;s score out"} {
+	for said, want := range map[string]string{"12": "It agrees with the holes", "13": "The holes add up to 12", "": "Score out on your card"} {
 		if a := v.post(round+"/note", "out", said, "note", "wind"); a.status != http.StatusSeeOther {
 			t.Fatalf("%d", a.status)
 		}

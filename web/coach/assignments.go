@@ -83,11 +83,11 @@ func assignmentCard(a Assignment, q LessonsInput) AssignmentCard {
 	}
 	passed := 0
 	for _, r := range a.Results {
-		row := ResultRow{Day: words.ShortDay(r.Day), Result: r.Result, Passed: words.OneOrMany(words.OneIf(r.Passed), "passed", "not passed")}
+		row := ResultRow{Day: words.ShortDay(r.Day), Result: r.Result, Passed: words.OneOrMany(words.Tally(r.Passed), "passed", "not passed")}
 		if q.Whose.Own {
 			row.Remove = q.Whose.RemoveResult(a.ID, r.ID)
 		}
-		passed += words.OneIf(r.Passed)
+		passed += words.Tally(r.Passed)
 		c.Results = append(c.Results, row)
 	}
 	if n := len(a.Results); n > 0 {

@@ -175,10 +175,10 @@ func assignForm(q LessonsInput) AssignForm {
 func ownLede(q LessonsInput) string {
 	fresh, open := 0, 0
 	for _, n := range q.Notes {
-		fresh += words.OneIf(n.Unread)
+		fresh += words.Tally(n.Unread)
 	}
 	for _, a := range q.Assignments {
-		open += words.OneIf(!a.Done)
+		open += words.Tally(!a.Done)
 	}
 	text := "Nothing new from a coach"
 	if fresh > 0 {
@@ -243,6 +243,6 @@ func summed(rounds []figures.ListedRound) string {
 	case compound == 0:
 		return text + fmt.Sprintf("; %s %s, none compound.", words.Spelled(doubles), words.OneOrMany(doubles, "double", "doubles"))
 	default:
-		return text + fmt.Sprintf("; %s %s, %s compound.", words.Spelled(doubles), words.OneOrMany(doubles, "double", "doubles"), words.OneOrMany(words.OneIf(doubles == compound), "all", words.Spelled(compound)))
+		return text + fmt.Sprintf("; %s %s, %s compound.", words.Spelled(doubles), words.OneOrMany(doubles, "double", "doubles"), words.OneOrMany(words.Tally(doubles == compound), "all", words.Spelled(compound)))
 	}
 }

@@ -126,8 +126,8 @@ type rosterOrder struct {
 func rosterOrders() []rosterOrder {
 	all := []rosterOrder{
 		{"", "what needs a look", func(a, b *RosterPupil, today golf.Date) int {
-			return cmp.Or(cmp.Compare(b.Questions, a.Questions), words.OneIf(b.Unread > 0)-words.OneIf(a.Unread > 0), words.OneIf(b.NewRounds > 0)-words.OneIf(a.NewRounds > 0),
-				words.OneIf(b.Results > 0)-words.OneIf(a.Results > 0), cmp.Compare(b.late(today), a.late(today)), cmp.Compare(b.worse(), a.worse()), b.Last.Compare(a.Last))
+			return cmp.Or(cmp.Compare(b.Questions, a.Questions), words.Tally(b.Unread > 0)-words.Tally(a.Unread > 0), words.Tally(b.NewRounds > 0)-words.Tally(a.NewRounds > 0),
+				words.Tally(b.Results > 0)-words.Tally(a.Results > 0), cmp.Compare(b.late(today), a.late(today)), cmp.Compare(b.worse(), a.worse()), b.Last.Compare(a.Last))
 		}},
 		{"round", "latest round", func(a, b *RosterPupil, _ golf.Date) int { return b.Last.Compare(a.Last) }},
 		{"name", "name", func(*RosterPupil, *RosterPupil, golf.Date) int { return 0 }},

@@ -13,8 +13,8 @@ import (
 func rosterLede(pupils []RosterPupil) string {
 	played, asked := 0, 0
 	for i := range pupils {
-		played += words.OneIf(pupils[i].NewRounds > 0)
-		asked += words.OneIf(pupils[i].Questions > 0)
+		played += words.Tally(pupils[i].NewRounds > 0)
+		asked += words.Tally(pupils[i].Questions > 0)
 	}
 	text := fmt.Sprintf("%s of %s have played since you looked", words.Capital(words.Spelled(played)), words.Spelled(len(pupils)))
 	switch {
@@ -44,7 +44,7 @@ func furthest(pupils []RosterPupil) string {
 				continue
 			}
 			most = by
-			text = fmt.Sprintf(" %s’s %s has moved furthest: from %s to %s.", pupils[i].Name, words.PartName(c), words.GolfersGame(f.Before[c]), words.GolfersGame(f.Now[c].Level))
+			text = fmt.Sprintf(" %s’s %s has moved furthest: from %s to %s.", pupils[i].Name, words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
 		}
 	}
 	return text

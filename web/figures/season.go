@@ -11,45 +11,57 @@ import (
 	"strokeledger/web/words"
 )
 
-// AxisText is a figure or word beside an axis.
+// AxisText is a figure or a word beside an axis.
 type AxisText struct {
-	Place, Text string
-	Narrow      bool // shown on narrow screens too
-	End         bool // anchored inward
+	Place  string // along the axis, percent
+	Text   string
+	Narrow bool // shown on narrow screens too
+	End    bool // the text ends at its place instead of beginning there
 }
 
-// Season is the line of a season.
+// Season is the scores of rounds over time, as a picture and a table.
 type Season struct {
-	Title, Say   string // what the picture is and what it shows
-	Up           []AxisText
-	Along        []AxisText
-	Rounds       []Dot
-	Line, Spread string
-	Target       string // place of the rule
-	TargetText   string
-	Last         string // the latest mean, in figures, and where it stands
-	LastAt       string
-	Marks        []AxisText
-	Table        []SeasonRow
-	None         string // why there is no line
+	Title      string      // of the picture and the table
+	Summary    string      // how the mean moved, in a sentence
+	Up         []AxisText  // scores
+	Along      []AxisText  // months
+	Rounds     []SeasonDot // one a round
+	Line       string      // path of the mean of the last eight rounds; empty when there is none
+	Spread     string      // area of its 95% interval
+	Target     string      // place of the target's line, from the top
+	TargetText string      // names the target beside its line
+	Last       string      // the latest mean; empty when there is none
+	LastAt     string      // where it is written, from the top
+	Marks      []AxisText  // the marked days of the season
+	Table      []SeasonRow // one a round
+	NoLine     string      // why there is no line; empty when there is one
 }
 
-// Dot is a round on the line.
-type Dot struct{ X, Y, At, Text string }
+// SeasonDot is a round in the picture.
+type SeasonDot struct {
+	X, Y string // its place
+	At   string // address of its statement
+	Text string // day and score, for the pointer and for a screen reader
+}
 
-// SeasonRow is the table beside the picture.
-type SeasonRow struct{ Day, At, Score, Mean string }
+// SeasonRow is a round in the table.
+type SeasonRow struct {
+	Day   string
+	At    string // address of its statement
+	Score string // over 18 holes on the reference course, one decimal
+	Mean  string // of the last eight, with its 95% interval; empty for the first rounds
+}
 
 // NewSeason makes the picture and table of the season; there must be a round.
-func NewSeason(q ComparisonInput) Season {
-	s := Season{Title: "Each round as a score of 18 holes on one course"}
-	first, last := q.Line[0].Day.Time(), q.Line[len(q.Line)-1].Day.Time()
+func NewSeason(in ComparisonInput) Season {
+	s := Season{Title: "Each round as a score over 18 holes on the same course"}
+	first, last := in.Line[0].Day.Time(), in.Line[len(in.Line)-1].Day.Time()
 	if !last.After(first) {
 		last = first.AddDate(0, 0, 1)
 	}
 	across := func(t time.Time) float64 { return .01 + .98*float64(t.Sub(first))/float64(last.Sub(first)) }
-	values := []float64{q.Target}
-	for _, p := range q.Line {
+	values := []float64{in.Target}
+	for _, p := range in.Line {
 		values = append(values, p.Score)
 	}
 	up := chart.NewRange(5, values...)
@@ -57,10 +69,10 @@ func NewSeason(q ComparisonInput) Season {
 		s.Up = append(s.Up, AxisText{Place: up.Down(v), Text: words.Plain(v)})
 	}
 	var mean, high, low []chart.Place
-	for _, p := range q.Line {
+	for _, p := range in.Line {
 		x, day := across(p.Day.Time()), words.ShortDay(p.Day)
-		s.Rounds = append(s.Rounds, Dot{chart.Percent(x), up.Down(p.Score), q.At.Round(p.ID), fmt.Sprintf("%s: %s", day, fmt.Sprintf("%.1f", p.Score))})
-		row := SeasonRow{day, q.At.Round(p.ID), fmt.Sprintf("%.1f", p.Score), ""}
+		s.Rounds = append(s.Rounds, SeasonDot{chart.Percent(x), up.Down(p.Score), in.At.Round(p.ID), fmt.Sprintf("%s: %.1f", day, p.Score)})
+		row := SeasonRow{day, in.At.Round(p.ID), fmt.Sprintf("%.1f", p.Score), ""}
 		if p.HasMean {
 			mean = append(mean, chart.Place{X: x, Y: clipped(1 - up.Share(p.Mean))})
 			high = append(high, chart.Place{X: x, Y: clipped(1 - up.Share(p.High))})
@@ -72,32 +84,34 @@ func NewSeason(q ComparisonInput) Season {
 	}
 	s.Line, s.Spread = chart.Line(mean), chart.Area(high, low)
 	s.Along = monthMarks(first, last, across)
-	s.Target, s.TargetText = up.Down(q.Target), "target "+words.Plain(q.Target)
-	for _, m := range q.Marks {
+	s.Target, s.TargetText = up.Down(in.Target), "target "+words.Plain(in.Target)
+	for _, m := range in.Marks {
 		if t := m.Day.Time(); !t.Before(first) && !t.After(last) {
 			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across(t)), Text: m.What, End: across(t) > .45})
 		}
 	}
-	s.say(q)
+	s.summarize(in)
 	return s
 }
 
-func (s *Season) say(q ComparisonInput) {
-	n := len(q.Line)
-	if q.Thin.Any() {
-		s.None = words.Capital(words.Thin(q.Thin)) + "."
-		s.Say = fmt.Sprintf("%s.", words.Plural(n, "round", "rounds"))
+// summarize says how the mean moved, or why there is none.
+func (s *Season) summarize(in ComparisonInput) {
+	n := len(in.Line)
+	if in.Thin.Any() {
+		s.NoLine = words.Capital(words.Thin(in.Thin)) + "."
+		s.Summary = words.Plural(n, "round", "rounds") + "."
 		return
 	}
-	begin := q.Line[slices.IndexFunc(q.Line, func(p compare.Point) bool { return p.HasMean })]
-	s.Say = fmt.Sprintf("The mean of the last eight rounds goes from %.1f on %s to %s on %s; the target is %s.",
-		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(q.Line[n-1].Day), words.Plain(q.Target))
+	begin := in.Line[slices.IndexFunc(in.Line, func(p compare.Point) bool { return p.HasMean })]
+	s.Summary = fmt.Sprintf("The mean of the last eight rounds goes from %.1f on %s to %s on %s; the target is %s.",
+		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(in.Line[n-1].Day), words.Plain(in.Target))
 }
 
+// clipped keeps a share inside the picture.
 func clipped(share float64) float64 { return math.Max(0, math.Min(1, share)) }
 
-// mostMonths is how many months are named along a wide axis, and every fourth
-// of them along a narrow one.
+// mostMonths is how many months are named along a wide axis. A narrow one names
+// every fourth of them.
 const mostMonths = 8
 
 // monthMarks names months along the axis of time.

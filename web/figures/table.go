@@ -7,48 +7,55 @@ import (
 	"strokeledger/web/words"
 )
 
-// SpanTable is rows with a cell for each span.
+// SpanTable is a table with a column for each span.
 type SpanTable struct {
 	Caption string
-	Kind    string // what a row is
-	Heads   []SpanHead
-	Since   string
-	Axis    components.Axis
+	Kind    string          // heads the column of names: Part, Count, Pupil
+	Heads   []SpanHead      // one a span
+	Since   string          // heads the change from the first span; empty for no such column
+	Axis    components.Axis // over the bars of every column; zero for a table without bars
 	Rows    []SpanRow
-	Foot    []SpanRow
+	Foot    []SpanRow // sums; none when there is nothing to sum
 }
 
 // SpanHead heads the column of a span.
-type SpanHead struct{ Name, Rounds string }
-
-// SpanRow is one row, with its bands.
-type SpanRow struct {
-	Name  string
-	At    string // address of whom it is about, empty for nobody
-	Cells []SpanCell
-	Since ChangeWords
-	Bands []SpanRow
+type SpanHead struct {
+	Name   string // of the span
+	Rounds string // how many it holds
 }
 
-// SpanCell is a figure of one span.
+// SpanRow is one row of a table of spans.
+type SpanRow struct {
+	Name  string
+	At    string      // address of the pupil that the row is about; empty for other rows
+	Cells []SpanCell  // one a span
+	Since ChangeWords // from the first span to the last; empty when not known
+	Bands []SpanRow   // rows that open under it
+}
+
+// SpanCell is the figure of one row in one span.
 type SpanCell struct {
-	Head     string // the span, where cells stand under each other
-	Figure   string
-	None     bool   // the figure says that there is none
-	At       string // address of what is behind it; empty for nothing
-	Interval string
-	Behind   string // how many shots
+	Head     string // names the span where cells stand under each other
+	Figure   string // the figure, or why there is none
+	None     bool   // there is no figure
+	At       string // address of the shots or holes behind it; empty for none
+	Interval string // 95%; empty when not known
+	Behind   string // how many shots or chances it is made of; empty when not counted
 	Change   ChangeWords
 	Bar      chart.Bar
 	Whisker  chart.Whisker
-	Reach    Reach
+	Reach    Reach // zero where no level is drawn
 }
 
-// ChangeWords is a change and how sure it is.
-type ChangeWords struct{ Figure, Word, Class string }
-
-// NewChangeWords words a change, its amount written by write; empty while the
+// ChangeWords is a change from an earlier span and how sure it is; empty when the
 // change is not known.
+type ChangeWords struct {
+	Figure string // signed
+	Word   string // clear, leaning, could be chance; empty from too few rounds
+	Class  string // of the word
+}
+
+// NewChangeWords puts a change into words; write turns its amount into text.
 func NewChangeWords(c compare.Change, write func(float64) string) ChangeWords {
 	if !c.Known {
 		return ChangeWords{}
@@ -56,14 +63,14 @@ func NewChangeWords(c compare.Change, write func(float64) string) ChangeWords {
 	return ChangeWords{write(c.Mean), words.Certainty(c.Word), [...]string{"", "clear", "leaning", "chance"}[c.Word]}
 }
 
-// ColumnTicks is how many figures the axis of a narrow column has.
+// ColumnTicks is how many figures the axis of a column has at most.
 const ColumnTicks = 3
 
-// WhiskerRoom is how far beyond the bars the scale goes for their whiskers, in
-// strokes; an interval of two rounds would make every bar a speck.
+// WhiskerRoom is how many strokes the scale reaches beyond the bars, so that the
+// wide interval of two rounds does not make every bar a speck.
 const WhiskerRoom = 4
 
-// SpanScale is the one scale of every column.
+// SpanScale is the scale that all columns share.
 func SpanScale(s compare.Sheet) chart.Scale {
 	var values, ends []float64
 	for _, c := range s.Columns {

@@ -31,7 +31,7 @@ func ChangeLegend() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<p class=\"legend\"><span><span class=\"sureness clear\">clear</span> is beyond luck,</span> <span><span class=\"sureness leaning\">leaning</span> probably is,</span> <span><span class=\"sureness chance\">could be chance</span> may not be.</span></p>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<p class=\"legend\"><span><span class=\"sureness clear\">clear</span>: more than luck;</span> <span><span class=\"sureness leaning\">leaning</span>: probably more than luck;</span> <span><span class=\"sureness chance\">could be chance</span>: perhaps only luck.</span></p>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -14,28 +14,36 @@ import (
 // BehindPage lists the shots or holes that a figure of a comparison is made of.
 type BehindPage struct {
 	layout.Page
-	Heading string
-	Lede    string
-	Back    string
-	Holes   bool // whole holes, not shots
-	Share   bool // some of them count as a success
+	Heading string // the figure and its span
+	Lede    string // how many there are, and what they come to
+	Back    string // address of the comparison
+	Holes   bool   // the rows are whole holes, not shots
+	Share   bool   // the figure is a share, so each row says whether it succeeded
 	Rows    []BehindRow
-	Cut     string // that some are not shown
+	Cut     string // says that some are not shown; empty when all are
 }
 
 // BehindRow is one shot or hole.
-type BehindRow struct{ Day, Course, At, Place, From, Lost, Hit string }
+type BehindRow struct {
+	Day    string
+	Course string
+	At     string // address of the shot or hole on its statement
+	Place  string // hole, or hole and shot
+	From   string // lie and distance of a shot; score and par of a hole
+	Lost   string // strokes, signed, two decimals
+	Hit    string // yes or no; shown where the figure is a share
+}
 
-// behindMost is how many are listed.
+// behindMost is how many shots or holes are listed at most.
 const behindMost = 300
 
-// NewBehindPage lists what a figure is made of.
-func NewBehindPage(page layout.Page, q figures.ComparisonInput, b analysis.Behind) BehindPage {
-	heading := fmt.Sprintf("Putts, %s, in all these spans", figures.PuttLength(b.Length, q))
+// NewBehindPage lists the shots or holes that a figure is made of.
+func NewBehindPage(page layout.Page, in figures.ComparisonInput, b analysis.Behind) BehindPage {
+	heading := fmt.Sprintf("Putts, %s, all these spans", figures.PuttLength(b.Length, in))
 	if b.Span != nil {
-		heading = fmt.Sprintf("%s, %s", figureName(q, b), figures.SpanName(q, b.Of.Column-1))
+		heading = fmt.Sprintf("%s, %s", figureName(in, b), figures.SpanName(in, b.Of.Column-1))
 	}
-	p := newBehind(page, q, heading, b.All)
+	p := newBehind(page, in, heading, b.All)
 	p.Holes, p.Share = b.Holes(), b.Share()
 	switch {
 	case p.Share:
@@ -49,12 +57,12 @@ func NewBehindPage(page layout.Page, q figures.ComparisonInput, b analysis.Behin
 }
 
 // figureName names a figure of a column.
-func figureName(q figures.ComparisonInput, b analysis.Behind) string {
+func figureName(in figures.ComparisonInput, b analysis.Behind) string {
 	switch {
 	case !b.IsLoss():
 		return measureName(b.Of.Measure)
 	case b.Row.Band.Category != 0:
-		return words.Capital(b.Row.Category.String()) + ": " + words.Band(b.Row.Band, q.Units)
+		return words.Capital(b.Row.Category.String()) + ": " + words.Band(b.Row.Band, in.Units)
 	case b.Row.Category != 0:
 		return words.Capital(b.Row.Category.String())
 	default:
@@ -74,6 +82,7 @@ func measureName(measure string) string {
 	return shortPuttsName
 }
 
+// lossLede adds up what the shots lost or won back.
 func lossLede(b analysis.Behind) string {
 	shots, rounds, lost := words.Plural(len(b.All), "shot", "shots"), words.Plural(len(b.Span.Rounds), "round", "rounds"), b.Lost()
 	if lost < -.05 {
@@ -82,33 +91,33 @@ func lossLede(b analysis.Behind) string {
 	return fmt.Sprintf("%s in %s lost %s.", shots, rounds, words.StrokeCount(lost))
 }
 
-func newBehind(page layout.Page, q figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
-	page.Title, page.Here = heading, layout.Here(q.At.Whose, paths.MyMonths)
-	p := BehindPage{Page: page, Heading: heading, Back: q.At.Months()}
-	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. On the statement of a round the same shot is charged against the golfer of that course and target.", figures.Against(q))
+func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
+	page.Title, page.Here = heading, layout.Here(in.At.Whose, paths.MyMonths)
+	p := BehindPage{Page: page, Heading: heading, Back: in.At.Months()}
+	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. A round’s statement compares the same shot with the golfer who averages the target on that course, so its figure may differ.", figures.Against(in))
 	if len(all) > behindMost {
 		p.Cut = fmt.Sprintf("The costliest %d of %d.", behindMost, len(all))
 		all = all[:behindMost]
 	}
 	for _, b := range all {
-		p.Rows = append(p.Rows, behindRow(q, b))
+		p.Rows = append(p.Rows, behindRow(in, b))
 	}
 	return p
 }
 
-func behindRow(q figures.ComparisonInput, b compare.Behind) BehindRow {
+func behindRow(in figures.ComparisonInput, b compare.Behind) BehindRow {
 	hole := b.Round.Round.Holes[b.Hole]
 	r := BehindRow{Day: words.ShortDay(b.Round.Round.Date), Course: b.Round.Round.Course, Lost: words.Signed(b.Lost, 2), Hit: "no"}
 	if b.Hit {
 		r.Hit = "yes"
 	}
 	shot := max(b.Shot, 0)
-	r.At = q.At.Round(b.Round.ID) + paths.Shot(hole.Number, shot+1)
+	r.At = in.At.Round(b.Round.ID) + paths.Shot(hole.Number, shot+1)
 	r.Place = fmt.Sprintf("hole %d", hole.Number)
 	if b.Shot >= 0 {
 		s := hole.Shots[b.Shot]
 		r.Place += fmt.Sprintf(", shot %d", b.Shot+1)
-		r.From = words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, q.Units)
+		r.From = words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, in.Units)
 		return r
 	}
 	r.From = fmt.Sprintf("%d on a par %d", hole.Strokes(), hole.Par)

@@ -14,99 +14,113 @@ import (
 
 // ChooseSpans are the forms that choose what is compared.
 type ChooseSpans struct {
-	At       string // address they ask
+	At       string // address that the forms ask
 	Pairs    []SpanPair
-	Spans    []string // as they are now, for the forms that keep them
+	Spans    []string // the spans chosen now, sent on by the form that does not ask for them
 	Versus   []components.Choice
-	Level    components.Field
+	Level    components.Field // of the golfer to compare with
 	Course   []components.Choice
-	KeepLens string // versus as it is now
-	KeepAt   string // course as it is now
+	KeepLens string // the golfer chosen now, sent on like the spans; empty for the target
+	KeepAt   string // the course chosen now, sent on like the spans; empty for every course
 	Rounds   []RoundChoice
-	Wrong    components.Summary // with the days
-	LensSaid components.Summary // with the golfer
-	Open     bool
+	Wrong    components.Summary // what is wrong with the days
+	LensSaid components.Summary // what is wrong with the golfer
+	Open     bool               // the forms are shown open, since one came back
 	Mark     MarkForm
 }
 
-// SpanPair is the two days of a span.
-type SpanPair struct {
-	Number   string
-	From, To components.Field
-}
+// SpanPair is the first and the last day of a span.
+type SpanPair struct{ From, To components.Field }
 
 // RoundChoice is a round that may be left out.
 type RoundChoice struct {
-	ID, Name string
-	Out      bool
+	ID   string
+	Name string // day, course and score
+	Out  bool   // it is left out now
 }
 
-// MarkForm marks a day, for who owns the rounds.
+// MarkForm marks a day on which something changed.
 type MarkForm struct {
-	Own   bool
-	At    string
-	Day   components.Field
-	What  components.Field
-	Wrong components.Summary
-	Marks []MarkLine
+	Own   bool               // who reads the page is the player; nobody else marks days
+	At    string             // address that the form is sent to
+	Day   components.Field   // the first day after the change
+	What  components.Field   // what happened
+	Wrong components.Summary // what is wrong with either
+	Marks []MarkLine         // the days marked so far
 }
 
 // MarkLine is a marked day.
-type MarkLine struct{ Day, What, Remove string }
+type MarkLine struct {
+	Day    string
+	What   string // in the player's words
+	Remove string // address that removes the mark
+}
 
-// The fields of the forms that choose, by which what is wrong is named.
+// Names of the fields of these forms in figures.ComparisonInput.Problems.
 const (
-	FieldSpans = "span" // all of them
+	FieldSpans = "span" // the days of every span
 	FieldLevel = "level"
 	FieldDay   = "day"
 	FieldWhat  = "what"
 )
 
+// notCompared heads what is wrong with a choice.
 const notCompared = "This cannot be compared."
 
-func chooseSpans(q figures.ComparisonInput) ChooseSpans {
-	at, _, _ := strings.Cut(q.At.Months(), "?")
-	c := ChooseSpans{At: at, KeepAt: q.At.Course, Open: len(q.Problems) > 0}
-	for _, span := range q.At.Spans {
+func chooseSpans(in figures.ComparisonInput) ChooseSpans {
+	at, _, _ := strings.Cut(in.At.Months(), "?")
+	c := ChooseSpans{At: at, KeepAt: in.At.Course, Open: len(in.Problems) > 0}
+	for _, span := range in.At.Spans {
 		c.Spans = append(c.Spans, span.String())
 	}
-	if !q.At.Versus.IsTarget() {
-		c.KeepLens = q.At.Versus.String()
+	if !in.At.Versus.IsTarget() {
+		c.KeepLens = in.At.Versus.String()
 	}
 	for i := range golf.MaxSpans {
-		p := SpanPair{Number: fmt.Sprint(i + 1)}
+		var p SpanPair
+		number := fmt.Sprint(i + 1)
 		var from, to string
-		if i < len(q.Sheet.Columns) {
-			from, to = days(q.Sheet.Columns[i])
+		if i < len(in.Sheet.Columns) {
+			from, to = days(in.Sheet.Columns[i])
 		}
-		p.From = components.Field{Name: "from", ID: "from" + p.Number, Label: "Span " + p.Number + ", from", Type: "date", Value: from}
-		p.To = components.Field{Name: "to", ID: "to" + p.Number, Label: "Span " + p.Number + ", to", Type: "date", Value: to}
+		p.From = components.Field{Name: "from", ID: "from" + number, Label: "Span " + number + ", from", Type: "date", Value: from}
+		p.To = components.Field{Name: "to", ID: "to" + number, Label: "Span " + number + ", to", Type: "date", Value: to}
 		if i == 0 {
-			p.From.Problem = q.Problems[FieldSpans]
+			p.From.Problem = in.Problems[FieldSpans]
 			c.Wrong = components.Summed(p.From).Saying(notCompared)
 		}
 		c.Pairs = append(c.Pairs, p)
 	}
-	level := ""
-	if _, chosen := q.At.Versus.Level(); chosen {
-		level = q.At.Versus.String()
-	}
-	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(q.Target), Chosen: q.At.Versus.IsTarget()}, {Value: "level", Name: "a golfer of level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: q.At.Versus.IsTour()}}
-	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: fmt.Sprintf("%d to %d.", golf.MinTarget, golf.MaxTarget), Problem: q.Problems[FieldLevel]}
-	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
-	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: q.At.Course == ""}}
-	for _, name := range q.Courses {
-		c.Course = append(c.Course, components.Choice{Value: name, Name: name, Chosen: name == q.At.Course})
-	}
-	c.Rounds = roundChoices(q)
-	c.Mark = MarkForm{Own: q.At.Own, At: paths.Marks,
-		Day:  components.Field{Name: FieldDay, Label: "Day", Type: "date", Value: q.Marking[0], Problem: q.Problems[FieldDay]},
-		What: components.Field{Name: FieldWhat, Label: "What happened", Value: q.Marking[1], Hint: "At most 80 letters.", Problem: q.Problems[FieldWhat]}}
-	c.Mark.Wrong = components.Summed(c.Mark.Day, c.Mark.What).Saying("The day is not marked.")
-	for _, m := range q.Marks {
-		c.Mark.Marks = append(c.Mark.Marks, MarkLine{words.ShortDay(m.Day), m.What, paths.RemoveMark(m.ID)})
-	}
+	c.chooseGolfer(in)
+	c.Rounds = roundChoices(in)
+	c.Mark = newMarkForm(in)
 	return c
+}
+
+// chooseGolfer offers the golfer to compare with and the course.
+func (c *ChooseSpans) chooseGolfer(in figures.ComparisonInput) {
+	level := ""
+	if _, chosen := in.At.Versus.Level(); chosen {
+		level = in.At.Versus.String()
+	}
+	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(in.Target), Chosen: in.At.Versus.IsTarget()}, {Value: "level", Name: "a golfer at this level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: in.At.Versus.IsTour()}}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: fmt.Sprintf("%d to %d.", golf.MinTarget, golf.MaxTarget), Problem: in.Problems[FieldLevel]}
+	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
+	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: in.At.Course == ""}}
+	for _, name := range in.Courses {
+		c.Course = append(c.Course, components.Choice{Value: name, Name: name, Chosen: name == in.At.Course})
+	}
+}
+
+func newMarkForm(in figures.ComparisonInput) MarkForm {
+	f := MarkForm{Own: in.At.Own, At: paths.Marks,
+		Day:  components.Field{Name: FieldDay, Label: "Day", Type: "date", Value: in.Marking[0], Problem: in.Problems[FieldDay]},
+		What: components.Field{Name: FieldWhat, Label: "What happened", Value: in.Marking[1], Hint: "At most 80 characters.", Problem: in.Problems[FieldWhat]}}
+	f.Wrong = components.Summed(f.Day, f.What).Saying("Not marked yet.")
+	for _, m := range in.Marks {
+		f.Marks = append(f.Marks, MarkLine{words.ShortDay(m.Day), m.What, paths.RemoveMark(m.ID)})
+	}
+	return f
 }
 
 // days are the days of a span; of a span of rounds those of its first and last.

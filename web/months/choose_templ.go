@@ -43,7 +43,7 @@ func (c ChooseSpans) forms() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 2, "\"><h2>Other days</h2><p class=\"quiet\">Two to six spans, both days included. A day left empty sets no end.</p>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 2, "\"><h2>Other days</h2><p class=\"quiet\">Two to six spans, both days included. An empty day sets no limit.</p>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -127,7 +127,7 @@ func (c ChooseSpans) forms() templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if len(c.Rounds) > 0 {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 11, "<details class=\"fold-out\"><summary>Leave rounds out</summary><fieldset><legend>Rounds left out: played in a gale, on winter greens, or not all your own</legend> ")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 11, "<details class=\"fold-out\"><summary>Leave rounds out</summary><fieldset><legend>Rounds to leave out: in a gale, on winter greens, or not all your own shots</legend> ")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -196,7 +196,7 @@ func (c ChooseSpans) forms() templ.Component {
 	})
 }
 
-// keep sends on what another form of the page chose.
+// keep sends on the choices that this form does not ask for.
 func (c ChooseSpans) keep(names ...string) templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
@@ -282,7 +282,7 @@ func (m MarkForm) form() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, "\"><h2>Marked days</h2><p class=\"quiet\">A lesson, a new driver: what was before and after stands side by side with one click.</p>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, "\"><h2>Marked days</h2><p class=\"quiet\">A lesson or a new driver: compare before and after with one click.</p>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -298,7 +298,7 @@ func (m MarkForm) form() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "<p class=\"actions\"><button class=\"button\">Mark the day</button></p></form>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "<p class=\"actions\"><button class=\"button\">Mark day</button></p></form>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -342,7 +342,7 @@ func (m MarkForm) form() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 29, "</span> <button class=\"button\">Take the mark away</button></form>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 29, "</span> <button class=\"button\">Remove mark</button></form>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -11,60 +11,67 @@ import (
 	"strokeledger/web/words"
 )
 
-// ComparisonPage is spans of a player's rounds side by side.
+// ComparisonPage is spans of a player's rounds side by side. Its tables, the
+// season and the putts are zero while it is empty.
 type ComparisonPage struct {
 	layout.Page
-	At      string // what is compared, and whose it is
-	Lede    string
-	Empty   bool // the player has no rounds, or the course has none
-	Presets []components.Link
+	At      string            // how many rounds on how many courses, and whose
+	Lede    string            // what changed, in a sentence
+	Empty   bool              // there is no round to compare
+	Presets []components.Link // choices one click away; none without rounds
 	Choose  ChooseSpans
-	Against string // the golfer compared with
-	Since   string // heading of the last column's change from the first; empty for two spans
-	Parts   figures.SpanTable
-	Plays   figures.SpanTable
+	Against string            // the golfer compared with
+	Since   string            // heads the change from the first span to the last; empty for two spans
+	Parts   figures.SpanTable // strokes lost in each part of the game
+	Plays   figures.SpanTable // level that each part plays to
 	Counts  []figures.SpanTable
 	Season  figures.Season
 	Putts   figures.Putts
-	Enter   string // address at which a round begins, while there is none
+	Enter   string // address that begins a round; empty where the page is not empty, and for a coach
 	CSV     string // address of the table as a file
 	Record  string // address of the handicap estimate
-	Lessons string
+	Lessons string // address of lessons and practice
 }
 
 // NewComparisonPage makes the page.
-func NewComparisonPage(page layout.Page, q figures.ComparisonInput) ComparisonPage {
-	page.Title, page.Here = "Months side by side", layout.Here(q.At.Whose, paths.MyMonths)
-	m := ComparisonPage{Page: page, Presets: presets(q), Choose: chooseSpans(q), CSV: q.At.MonthsCSV(), Record: q.At.Handicap(), Lessons: q.At.Lessons(), Against: figures.Against(q)}
-	m.At = fmt.Sprintf("%s, %s.", monthsAt(q), q.Name)
-	if len(q.Line) == 0 {
-		m.Empty, m.At = true, q.Name+"."
-		if q.At.Own {
+func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonPage {
+	page.Title, page.Here = "Months side by side", layout.Here(in.At.Whose, paths.MyMonths)
+	m := ComparisonPage{Page: page, Presets: presets(in), Choose: chooseSpans(in), CSV: in.At.MonthsCSV(), Record: in.At.Handicap(), Lessons: in.At.Lessons(), Against: figures.Against(in)}
+	m.At = fmt.Sprintf("%s, %s.", monthsAt(in), in.Name)
+	if len(in.Line) == 0 {
+		m.Empty, m.At = true, in.Name+"."
+		if in.At.Own {
 			m.Enter = paths.NewRound
 		}
-		m.Lede = "No rounds to compare yet. Enter two, and they stand side by side here."
-		if q.At.Course != "" || len(q.At.Without) > 0 {
-			m.Lede = "No round is left to compare. Choose another course, or leave fewer rounds out."
+		m.Lede = "No rounds to compare yet. Enter two to see them side by side here."
+		if in.At.Course != "" || len(in.At.Without) > 0 {
+			m.Lede = "No rounds left to compare. Choose another course, or leave fewer rounds out."
 		}
 		return m
 	}
-	m.Lede = figures.ComparisonLede(q)
-	if n := len(q.Sheet.Columns); n > golf.MinSpans {
-		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(q, n-1)), figures.SpanName(q, figures.FirstPlayed(q.Sheet)))
+	m.Lede = figures.ComparisonLede(in)
+	if n := len(in.Sheet.Columns); n > golf.MinSpans {
+		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(in, n-1)), figures.SpanName(in, figures.FirstPlayed(in.Sheet)))
 	}
-	m.Foot = figures.ComparisonFoot(q)
-	m.Parts = m.parts(q)
-	m.Plays = m.plays(q)
-	m.Counts = m.counts(q)
-	m.Season = figures.NewSeason(q)
-	m.Putts = figures.NewPutts(q)
+	m.show(in)
 	return m
 }
 
-func monthsAt(q figures.ComparisonInput) string {
+// show fills in the tables and pictures of a comparison that has rounds.
+func (m *ComparisonPage) show(in figures.ComparisonInput) {
+	m.Foot = figures.ComparisonFoot(in)
+	m.Parts = m.parts(in)
+	m.Plays = m.plays(in)
+	m.Counts = m.counts(in)
+	m.Season = figures.NewSeason(in)
+	m.Putts = figures.NewPutts(in)
+}
+
+// monthsAt counts the rounds of the spans, and their courses.
+func monthsAt(in figures.ComparisonInput) string {
 	rounds, courses := 0, map[string]bool{}
 	seen := map[golf.RoundID]bool{}
-	for _, c := range q.Sheet.Columns {
+	for _, c := range in.Sheet.Columns {
 		for _, r := range c.Rounds {
 			if !seen[r.ID] {
 				seen[r.ID] = true
@@ -73,16 +80,16 @@ func monthsAt(q figures.ComparisonInput) string {
 			}
 		}
 	}
-	return fmt.Sprintf("%s on %s %s", words.Plural(rounds, "round", "rounds"), words.Spelled(len(courses)), words.OneOrMany(len(courses), "course", "courses"))
+	return fmt.Sprintf("%s on %s", words.Plural(rounds, "round", "rounds"), words.SpelledPlural(len(courses), "course", "courses"))
 }
 
 // presets are the choices one click away: months, seasons, the last ten rounds,
-// and before and after each marked day.
-func presets(q figures.ComparisonInput) []components.Link {
-	if q.Last.IsZero() {
+// and before and after each marked day. The one that is shown says so.
+func presets(in figures.ComparisonInput) []components.Link {
+	if in.Last.IsZero() {
 		return nil
 	}
-	last := q.Last.Time()
+	last := in.Last.Time()
 	months := func(n int) []golf.Span {
 		var spans []golf.Span
 		for i := n - 1; i >= 0; i-- {
@@ -92,29 +99,34 @@ func presets(q figures.ComparisonInput) []components.Link {
 		return spans
 	}
 	all := []components.Link{
-		{Name: "two months", At: q.At.With(months(2)...).Months()},
-		{Name: "four months", At: q.At.With(months(4)...).Months()},
-		{Name: "six months", At: q.At.With(months(6)...).Months()},
+		{Name: "two months", At: in.At.With(months(2)...).Months()},
+		{Name: "four months", At: in.At.With(months(4)...).Months()},
+		{Name: "six months", At: in.At.With(months(6)...).Months()},
 	}
-	if y := q.Last.Year; q.First.Year < y {
-		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: q.At.With(golf.Year(y-1), golf.Year(y)).Months()})
+	if y := in.Last.Year; in.First.Year < y {
+		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: in.At.With(golf.Year(y-1), golf.Year(y)).Months()})
 	}
-	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: q.At.With(golf.Span{Last: 10, Before: true}, golf.Span{Last: 10}).Months()})
-	for _, m := range q.Marks {
-		all = append(all, components.Link{Name: "before and after " + m.What, At: q.At.With(golf.Span{To: m.Day.AddDays(-1)}, golf.Span{From: m.Day}).Months()})
+	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: in.At.With(golf.Span{Last: 10, Before: true}, golf.Span{Last: 10}).Months()})
+	for _, m := range in.Marks {
+		all = append(all, components.Link{Name: "before and after " + m.What, At: in.At.With(golf.Span{To: m.Day.AddDays(-1)}, golf.Span{From: m.Day}).Months()})
 	}
+	return markHere(in, all)
+}
+
+// markHere marks the choice that the page shows.
+func markHere(in figures.ComparisonInput, all []components.Link) []components.Link {
 	var spans []golf.Span
-	for _, c := range q.Sheet.Columns {
+	for _, c := range in.Sheet.Columns {
 		spans = append(spans, c.Span)
 	}
-	here := q.At.With(spans...).Months()
+	here := in.At.With(spans...).Months()
 	for i := range all {
 		all[i].Here = all[i].At == here
 	}
 	return all
 }
 
-// kept is what a form must send on of another's choice.
+// kept lists what a form sends on of the choices that it does not ask for.
 func (c ChooseSpans) kept(name string) []string {
 	switch name {
 	case "span":

@@ -9,11 +9,11 @@ import (
 	"strokeledger/web/words"
 )
 
-// MonthsTable is the table of a comparison for a file: one line a span and
-// figure, numbers unrounded, empty where nothing is known.
-func MonthsTable(q figures.ComparisonInput) [][]string {
+// MonthsTable is a comparison as the lines of a CSV file: one line for each span
+// and figure, with unrounded numbers, empty where nothing is known.
+func MonthsTable(in figures.ComparisonInput) [][]string {
 	table := [][]string{{"span", "from", "to", "rounds", "holes", "figure", "unit", "shots", "value", "low_95", "high_95", "change", "change_is"}}
-	for _, c := range q.Sheet.Columns {
+	for _, c := range in.Sheet.Columns {
 		head := []string{c.Span.String(), c.Span.From.String(), c.Span.To.String(), strconv.Itoa(len(c.Rounds)), exact(c.Detail)}
 		line := func(figure, unit string, cell compare.Cell) {
 			row := append(append([]string{}, head...), figure, unit, strconv.Itoa(cell.Shots), "", "", "", "", words.Certainty(cell.Change.Word))
@@ -28,7 +28,7 @@ func MonthsTable(q figures.ComparisonInput) [][]string {
 			}
 			table = append(table, row)
 		}
-		for k, row := range q.Sheet.Rows {
+		for k, row := range in.Sheet.Rows {
 			line("lost "+row.String(), "strokes per 18 holes", c.Cells[k])
 		}
 		for k, m := range compare.Measures {

@@ -96,7 +96,7 @@ func (h HandicapPage) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 			if len(h.Rows) > 0 {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 7, "<div class=\"scroll-area\" role=\"region\" aria-label=\"The record\" tabindex=\"0\"><table class=\"plain-table numbers\"><caption>The record, the latest score first. Counts: among the lowest of the last twenty, of which the estimate is made.</caption> <thead><tr><th scope=\"col\">Round</th><th scope=\"col\">Differential</th><th scope=\"col\">Counts</th><th scope=\"col\">Index after</th><th scope=\"col\">Adjusted gross</th><th scope=\"col\" class=\"text-cell\">Course</th><th scope=\"col\" class=\"text-cell\">Note</th></tr></thead> <tbody>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 7, "<div class=\"scroll-area\" role=\"region\" aria-label=\"Scores\" tabindex=\"0\"><table class=\"plain-table numbers\"><caption>All scores, latest first. Counts: among the lowest of the last twenty, from which the estimate is made.</caption> <thead><tr><th scope=\"col\">Round</th><th scope=\"col\">Differential</th><th scope=\"col\">Counts</th><th scope=\"col\">Index after</th><th scope=\"col\">Adjusted gross</th><th scope=\"col\" class=\"text-cell\">Course</th><th scope=\"col\" class=\"text-cell\">Note</th></tr></thead> <tbody>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -12,34 +12,36 @@ import (
 	"strokeledger/web/words"
 )
 
-func (m *ComparisonPage) heads(q figures.ComparisonInput) []figures.SpanHead {
+// heads are the spans, as columns are headed.
+func (m *ComparisonPage) heads(in figures.ComparisonInput) []figures.SpanHead {
 	var heads []figures.SpanHead
-	for i, c := range q.Sheet.Columns {
-		heads = append(heads, figures.SpanHead{Name: words.Capital(figures.SpanName(q, i)), Rounds: words.Plural(len(c.Rounds), "round", "rounds")})
+	for i, c := range in.Sheet.Columns {
+		heads = append(heads, figures.SpanHead{Name: words.Capital(figures.SpanName(in, i)), Rounds: words.Plural(len(c.Rounds), "round", "rounds")})
 	}
 	return heads
 }
 
-// parts is the table of strokes lost.
-func (m *ComparisonPage) parts(q figures.ComparisonInput) figures.SpanTable {
-	scale := figures.SpanScale(q.Sheet)
-	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against " + m.Against + ", with the interval of 95 %; every column on the same scale",
-		Kind: "Part", Heads: m.heads(q), Since: m.Since, Axis: components.NewAxis(scale, words.Tick)}
-	for k, row := range q.Sheet.Rows {
+// parts is the table of strokes lost in each part of the game, with bands that
+// open under it where a shot of theirs was played.
+func (m *ComparisonPage) parts(in figures.ComparisonInput) figures.SpanTable {
+	scale := figures.SpanScale(in.Sheet)
+	t := figures.SpanTable{Caption: "Strokes lost per 18 holes against " + m.Against + ", with a 95% interval; all columns share one scale",
+		Kind: "Part", Heads: m.heads(in), Since: m.Since, Axis: components.NewAxis(scale, words.Tick)}
+	for k, row := range in.Sheet.Rows {
 		name := ""
 		switch {
 		case row.Category == 0:
-			t.Foot = []figures.SpanRow{m.lossRow(q, k, "All", scale)}
+			t.Foot = []figures.SpanRow{m.lossRow(in, k, "All", scale)}
 			continue
 		case row.Band == (account.Band{}):
 			name = words.Capital(row.Category.String())
 		default:
-			name = words.Band(row.Band, q.Units)
-			if !anyShots(q.Sheet, k) {
+			name = words.Band(row.Band, in.Units)
+			if !anyShots(in.Sheet, k) {
 				continue
 			}
 		}
-		made := m.lossRow(q, k, name, scale)
+		made := m.lossRow(in, k, name, scale)
 		if row.Band == (account.Band{}) {
 			t.Rows = append(t.Rows, made)
 			continue
@@ -50,6 +52,7 @@ func (m *ComparisonPage) parts(q figures.ComparisonInput) figures.SpanTable {
 	return t
 }
 
+// anyShots reports whether any span has a shot in a row.
 func anyShots(s compare.Sheet, row int) bool {
 	for _, c := range s.Columns {
 		if c.Cells[row].Shots > 0 {
@@ -59,16 +62,17 @@ func anyShots(s compare.Sheet, row int) bool {
 	return false
 }
 
-func (m *ComparisonPage) lossRow(q figures.ComparisonInput, k int, name string, scale chart.Scale) figures.SpanRow {
+// lossRow is row k of the sheet.
+func (m *ComparisonPage) lossRow(in figures.ComparisonInput, k int, name string, scale chart.Scale) figures.SpanRow {
 	r := figures.SpanRow{Name: name}
-	for i, c := range q.Sheet.Columns {
+	for i, c := range in.Sheet.Columns {
 		cell := c.Cells[k]
-		made := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Bar: figures.EmptyBar, Figure: "no round", None: true}
+		made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Bar: figures.EmptyBar, Figure: "no rounds", None: true}
 		if cell.Known {
 			made.Figure, made.Bar, made.None = words.Signed(cell.Mean, 1), scale.Bar(cell.Mean), false
 			made.Behind = words.Plural(cell.Shots, "shot", "shots")
 			if cell.Shots > 0 {
-				made.At = q.At.BehindRow(i+1, q.Sheet.Rows[k].String())
+				made.At = in.At.BehindRow(i+1, in.Sheet.Rows[k].String())
 			}
 			made.Change = figures.NewChangeWords(cell.Change, words.OneDecimal)
 		}
@@ -83,17 +87,17 @@ func (m *ComparisonPage) lossRow(q figures.ComparisonInput, k int, name string, 
 }
 
 // plays is the table of levels that each part plays to.
-func (m *ComparisonPage) plays(q figures.ComparisonInput) figures.SpanTable {
-	t := figures.SpanTable{Caption: fmt.Sprintf("The level at which a part of the game loses nothing on average, with the interval of 95 %%; from %d rounds on", compare.MinRounds),
-		Kind: "Part", Heads: m.heads(q)}
+func (m *ComparisonPage) plays(in figures.ComparisonInput) figures.SpanTable {
+	t := figures.SpanTable{Caption: fmt.Sprintf("The level at which a part of the game loses nothing on average, with a 95%% interval; it takes %d rounds", compare.MinRounds),
+		Kind: "Part", Heads: m.heads(in)}
 	for _, part := range golf.Categories {
 		r := figures.SpanRow{Name: words.Capital(part.String())}
-		for i, c := range q.Sheet.Columns {
+		for i, c := range in.Sheet.Columns {
 			p := c.PlaysTo[part]
-			cell := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Figure: words.Thin(p.Thin()), None: true}
+			cell := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: words.Thin(p.Thin()), None: true}
 			if p.Known() {
 				cell.Figure, cell.Interval, cell.None = words.Level(p.Level), words.LevelRange(p), false
-				cell.Reach, cell.At = figures.NewReach(p, q.Target), q.At.BehindRow(i+1, part.String())
+				cell.Reach, cell.At = figures.NewReach(p, in.Target), in.At.BehindRow(i+1, part.String())
 			}
 			r.Cells = append(r.Cells, cell)
 		}

@@ -18,7 +18,7 @@ import (
 // moved is a comparison of May and June in which everything and the four parts
 // of the game changed by some strokes, each with a word.
 func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.ComparisonInput {
-	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Units: form.StandardUnits,
+	in := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Units: form.StandardUnits,
 		Months: analysis.Months{Level: 79, First: golf.Date{Year: 2026, Month: 5, Day: 1}, Last: golf.Date{Year: 2026, Month: 6, Day: 30}}}
 	rows := []compare.Row{{}}
 	for _, c := range golf.Categories {
@@ -38,8 +38,8 @@ func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.Compar
 		}
 		return c
 	}
-	q.Sheet = compare.Sheet{Rows: rows, Columns: []compare.Column{column(golf.Month(2026, 5), false), column(golf.Month(2026, 6), true)}}
-	return q
+	in.Sheet = compare.Sheet{Rows: rows, Columns: []compare.Column{column(golf.Month(2026, 5), false), column(golf.Month(2026, 6), true)}}
+	return in
 }
 
 func TestMonthsAreSaidInASentence(t *testing.T) {
@@ -53,13 +53,13 @@ func TestMonthsAreSaidInASentence(t *testing.T) {
 		{8, [5]float64{-2.1, 0, -1.9, -.1, -.1}, [5]compare.Word{clear, chance, clear, chance, chance},
 			"June against May: 2.1 strokes better a round, almost all of it on the approach, and that is clear; the rest could be chance."},
 		{8, [5]float64{1.5, 0, 1, .1, .4}, [5]compare.Word{leaning, chance, leaning, chance, chance},
-			"June against May: 1.5 strokes worse a round, most of it on the approach, which is leaning but not sure; the rest could be chance."},
+			"June against May: 1.5 strokes worse a round, most of it on the approach, which is leaning but not certain; the rest could be chance."},
 		{8, [5]float64{-.4, -1.4, 0, 0, 1}, [5]compare.Word{chance, clear, chance, chance, leaning},
 			"June against May: 0.4 strokes better a round, more than that off the tee, and that is clear; putting is 1 worse (leaning)."},
 		{8, [5]float64{0, 0, 0, 0, 0}, [5]compare.Word{chance, chance, chance, chance, chance},
 			"June against May: no better and no worse, which could be chance."},
 		{2, [5]float64{-5, -5, 0, 0, 0}, [5]compare.Word{none, none, none, none, none},
-			"June against May: 5 strokes better a round, from too few rounds to say more than the numbers."},
+			"June against May: 5 strokes better a round, from too few rounds to tell it from chance."},
 	} {
 		if got := figures.ComparisonLede(moved(c.rounds, c.changes, c.words)); got != c.want {
 			t.Errorf("%q\nwant %q", got, c.want)
@@ -86,8 +86,8 @@ func TestSpansHaveNames(t *testing.T) {
 }
 
 func TestNoRoundsIsAnEmptyPage(t *testing.T) {
-	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Units: form.StandardUnits, Months: analysis.Months{Level: 79}}
-	m := NewComparisonPage(layout.Page{}, q)
+	in := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Units: form.StandardUnits, Months: analysis.Months{Level: 79}}
+	m := NewComparisonPage(layout.Page{}, in)
 	if !m.Empty || !strings.HasPrefix(m.Lede, "No rounds to compare yet.") || len(m.Presets) != 0 {
 		t.Errorf("%+v", m)
 	}

@@ -196,7 +196,7 @@ func Place(n Note) string {
 // QuestionsFirst puts what the pupil asked and nobody answered before the rest.
 func QuestionsFirst(notes []Note) []Note {
 	sorted := slices.Clone(notes)
-	slices.SortStableFunc(sorted, func(a, b Note) int { return words.OneIf(b.Open()) - words.OneIf(a.Open()) })
+	slices.SortStableFunc(sorted, func(a, b Note) int { return words.Tally(b.Open()) - words.Tally(a.Open()) })
 	return sorted
 }
 

@@ -10,47 +10,57 @@ import (
 	"strokeledger/web/words"
 )
 
-// Nine is half a card, with a column a hole.
+// Nine is half a card, with a column for each hole.
 type Nine struct {
-	Title  string // for who cannot see it
-	Sum    string // Out or In
-	Unit   string // of the lengths
-	Holes  []CardColumn
-	Yards  string
-	Par    string
-	Score  string
-	Lost   string
-	Figure Columns
+	Title   string // for a screen reader
+	Sum     string // heads the column of sums: Out or In
+	Unit    string // of the lengths
+	Holes   []CardColumn
+	Length  string // of all its holes, a whole number
+	Par     string
+	Score   string // of the holes entered
+	Lost    string // on the holes entered, signed, one decimal
+	Heights Heights
 }
 
 // CardColumn is one hole of a card.
 type CardColumn struct {
 	Number string
-	At     string // address of the hole below, empty when not entered
-	Yards  string
+	At     string // place of the hole on the page; empty when not entered
+	Length string // a whole number
 	Par    string
-	Mark   components.Mark
-	Lost   string
-	Stack  []Block
+	Mark   components.Mark // its score
+	Lost   string          // signed, one decimal; empty when not entered
+	Stack  []Block         // what each part of the game lost or won back
 }
 
-// Columns are the places shared by the pictures of a card, in pixels.
-type Columns struct{ Zero, One, MinusOne string }
+// Heights are places that all pictures of a nine share, in pixels from the top.
+type Heights struct {
+	Zero     string // nothing lost
+	One      string // one stroke lost
+	MinusOne string // one stroke won back
+}
 
-// Block is one part of a hole's losses, stacked outward from the axis.
-type Block struct{ Class, Y, Height string }
+// Block is one part of the game in the picture of a hole.
+type Block struct {
+	Class  string // colour of the part, and w where strokes were won back
+	Y      string // its top, pixels
+	Height string // pixels
+}
 
-// The picture of a hole is 130 px high, with the axis where both ends fit.
+// The picture of a hole is 130 px high. Its axis leaves more room above, where
+// strokes are lost.
 const (
 	columnHeight = 130.0
 	columnZero   = 80.0
 	columnReach  = 70.0 // px above the axis
 )
 
-func nines(q RoundInput) []Nine {
+// nines is the card, drawn to one scale.
+func nines(in RoundInput) []Nine {
 	accounts := map[int]account.Hole{}
 	most := 1.0
-	for _, h := range q.Account.Holes {
+	for _, h := range in.Account.Holes {
 		accounts[h.Number] = h
 		lost, won := 0.0, 0.0
 		for _, x := range byPart(h) {
@@ -62,25 +72,25 @@ func nines(q RoundInput) []Nine {
 	var all []Nine
 	for half := range 2 {
 		var holes []golf.CardHole
-		for _, h := range q.Card {
+		for _, h := range in.Card {
 			if (h.Number > 9) == (half == 1) {
 				holes = append(holes, h)
 			}
 		}
 		if len(holes) > 0 {
-			all = append(all, newNine(half, holes, accounts, px, q))
+			all = append(all, newNine(half, holes, accounts, px, in))
 		}
 	}
 	return all
 }
 
-func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px float64, q RoundInput) Nine {
-	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half], Unit: words.Unit(q.Units.Far),
-		Figure: Columns{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
+func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px float64, in RoundInput) Nine {
+	n := Nine{Title: [...]string{"The front nine", "The back nine"}[half], Sum: [...]string{"Out", "In"}[half], Unit: words.Unit(in.Units.Far),
+		Heights: Heights{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
 	yards, par, score, lost := 0.0, 0, 0.0, 0.0
 	for _, h := range holes {
-		c := CardColumn{Number: fmt.Sprint(h.Number), Yards: words.Plain(math.Round(q.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
-		yards += q.Units.Far.In(h.Length)
+		c := CardColumn{Number: fmt.Sprint(h.Number), Length: words.Plain(math.Round(in.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
+		yards += in.Units.Far.In(h.Length)
 		par += h.Par
 		if a, entered := accounts[h.Number]; entered {
 			text := fmt.Sprintf("%.0f", a.Score)
@@ -94,10 +104,11 @@ func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px 
 		}
 		n.Holes = append(n.Holes, c)
 	}
-	n.Yards, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Plain(score), words.Signed(lost, 1)
+	n.Length, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Plain(score), words.Signed(lost, 1)
 	return n
 }
 
+// byPart is what each part of the game lost on a hole.
 func byPart(h account.Hole) [golf.Putting + 1]float64 {
 	var sums [golf.Putting + 1]float64
 	for _, s := range h.Shots {
@@ -106,7 +117,7 @@ func byPart(h account.Hole) [golf.Putting + 1]float64 {
 	return sums
 }
 
-// stack lays the parts of a hole outward from the axis: lost up, won back down.
+// stack piles the parts of a hole outward from the axis: lost up, won back down.
 func stack(h account.Hole, px float64) []Block {
 	classes := map[golf.Category]string{golf.TeeShots: "tee-block", golf.Approach: "approach-block", golf.ShortGame: "short-game-block", golf.Putting: "putting-block"}
 	up, down := columnZero-1, columnZero+1

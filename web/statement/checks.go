@@ -11,73 +11,82 @@ import (
 	"strokeledger/web/words"
 )
 
-// NineCheck compares a nine with what the card says of it.
+// NineCheck compares a nine with its score on the paper card.
 type NineCheck struct {
-	Field components.Field
-	Score string // of the holes
-	Asked bool   // the card's score has not been told
-	Right string // that they agree, empty when not told or not
+	Field components.Field // asks for the card's score; says so where the holes come to another
+	Score string           // of the holes
+	Asked bool             // the card's score is not known yet
+	Right string           // says that they agree; empty when they do not, or it is not known
 }
 
-// nineChecks asks for the score of each nine that has been entered whole. A
-// forgotten putt is the commonest mistake, and only the card knows.
-func nineChecks(q RoundInput) []NineCheck {
+// nineChecks asks for the card's score of each nine that is entered completely
+// and holed out. A forgotten putt is the commonest mistake, and only the card
+// shows it.
+func nineChecks(in RoundInput) []NineCheck {
 	var all []NineCheck
-	for half, name := range []string{"out", "in"} {
-		holes, entered, score, exact := 0, 0, 0, true
-		for _, h := range q.Card {
-			if (h.Number > 9) == (half == 1) {
-				holes++
-			}
+	for half := range 2 {
+		if score, whole := scoreOfNine(in, half); whole {
+			all = append(all, newNineCheck(in, half, score))
 		}
-		for _, h := range q.Round.Holes {
-			if (h.Number > 9) == (half == 1) {
-				entered++
-				score += h.Strokes()
-				exact = exact && !h.PickedUp
-			}
-		}
-		if holes == 0 || entered < holes || !exact {
-			continue
-		}
-		said := q.Nines[half]
-		c := NineCheck{Score: fmt.Sprint(score), Asked: said == 0, Field: components.Field{Name: name, Label: "The card's score " + name, Mode: "numeric"}}
-		if said > 0 {
-			c.Field.Value = fmt.Sprint(said)
-			if said == score {
-				c.Right = "It agrees with the holes."
-			} else {
-				c.Field.Problem = fmt.Sprintf("The holes come to %d. Look for a putt or a penalty that is missing, or one too many.", score)
-			}
-		}
-		if back := q.Returned.Card; back != nil {
-			c.Field, c.Right = components.Filled(c.Field, [2]form.Whole{back.Out, back.In}[half]), ""
-		}
-		all = append(all, c)
 	}
 	return all
 }
 
-// checks puts the questions of the card on the page: first of all when the
-// last hole was just entered and the card's nines are not known, and that they
-// agree once they do.
-func (s *RoundPage) checks(q RoundInput) {
-	note := form.TextOf(q.Note)
-	if q.Returned.Card != nil {
-		note = q.Returned.Card.Note
+// scoreOfNine adds up the front nine, 0, or the back nine, 1. whole says that all
+// its holes are entered and holed out.
+func scoreOfNine(in RoundInput, half int) (score int, whole bool) {
+	holes, entered, exact := 0, 0, true
+	for _, h := range in.Card {
+		if (h.Number > 9) == (half == 1) {
+			holes++
+		}
 	}
-	s.Note = components.Filled(components.Field{Name: "note", Label: "Weather and greens, in a line"}, note)
-	s.NoteAt = paths.Note(q.ID)
-	s.Checks = nineChecks(q)
-	if q.Returned.Card != nil {
+	for _, h := range in.Round.Holes {
+		if (h.Number > 9) == (half == 1) {
+			entered++
+			score += h.Strokes()
+			exact = exact && !h.PickedUp
+		}
+	}
+	return score, holes > 0 && entered >= holes && exact
+}
+
+func newNineCheck(in RoundInput, half, score int) NineCheck {
+	name, card := [...]string{"out", "in"}[half], in.Nines[half]
+	c := NineCheck{Score: fmt.Sprint(score), Asked: card == 0, Field: components.Field{Name: name, Label: "Score " + name + " on your card", Mode: "numeric"}}
+	switch {
+	case card == 0:
+	case card == score:
+		c.Field.Value, c.Right = fmt.Sprint(card), "It agrees with the holes."
+	default:
+		c.Field.Value = fmt.Sprint(card)
+		c.Field.Problem = fmt.Sprintf("The holes add up to %d. Look for a missing putt or penalty, or one too many.", score)
+	}
+	if back := in.Returned.Card; back != nil {
+		c.Field, c.Right = components.Filled(c.Field, [2]form.Whole{back.Out, back.In}[half]), ""
+	}
+	return c
+}
+
+// checks fills in what the card is asked for. The nines stand at the top when the
+// last hole was just entered and the card's score is not known yet.
+func (s *RoundPage) checks(in RoundInput) {
+	conditions := form.TextOf(in.Conditions)
+	if in.Returned.Card != nil {
+		conditions = in.Returned.Card.Note
+	}
+	s.ConditionsField = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line."}, conditions)
+	s.SaveCard = paths.Note(in.ID)
+	s.Checks = nineChecks(in)
+	if in.Returned.Card != nil {
 		for _, c := range s.Checks {
 			s.NinesWrong.Add(c.Field.Name, c.Field.Label, c.Field.Problem)
 		}
-		s.NoteWrong = components.Summed(s.Note)
+		s.ConditionsWrong = components.Summed(s.ConditionsField)
 	}
-	whole, agree := len(q.Round.Holes) == len(q.Card), []string{}
+	whole, agree := len(in.Round.Holes) == len(in.Card), []string{}
 	for _, c := range s.Checks {
-		s.CardFirst = s.CardFirst || c.Asked && whole && q.JustEntered
+		s.CardFirst = s.CardFirst || c.Asked && whole && in.JustEntered
 		if c.Right != "" {
 			agree = append(agree, c.Score)
 		}
@@ -87,7 +96,7 @@ func (s *RoundPage) checks(q RoundInput) {
 	}
 }
 
-// countsLine writes the plain counts of a round.
+// countsLine writes the counts of a round; holes is how many were played.
 func countsLine(c account.Counts, holes int) string {
 	if c.Holes == 0 {
 		return ""
@@ -112,22 +121,22 @@ func countsLine(c account.Counts, holes int) string {
 	return line
 }
 
-// nextHole is the first hole in the order of play that has not been entered, or
-// the first of the card.
-func nextHole(q RoundInput) int {
+// nextHole is the first hole in the order of play that is not entered, or the
+// first of the card when all are.
+func nextHole(in RoundInput) int {
 	entered := map[int]bool{}
-	for _, h := range q.Round.Holes {
+	for _, h := range in.Round.Holes {
 		entered[h.Number] = true
 	}
-	for _, early := range []bool{false, true} { // the round goes on at hole 1 after the end of the card
-		for _, h := range q.Card {
-			if !entered[h.Number] && (h.Number < q.First) == early {
+	for _, early := range []bool{false, true} { // after the end of the card the round goes on at its first hole
+		for _, h := range in.Card {
+			if !entered[h.Number] && (h.Number < in.First) == early {
 				return h.Number
 			}
 		}
 	}
-	if len(q.Card) == 0 {
+	if len(in.Card) == 0 {
 		return 1
 	}
-	return q.Card[0].Number
+	return in.Card[0].Number
 }

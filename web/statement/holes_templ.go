@@ -184,7 +184,7 @@ func (s RoundPage) missedTable() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 15, "<table class=\"plain-table numbers small-table\"><caption class=\"visually-hidden\">Missed putts of six feet and less on doubles</caption> <thead><tr><th scope=\"col\">Hole</th><th scope=\"col\">Length</th><th scope=\"col\">Lost</th></tr></thead> <tbody>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 15, "<table class=\"plain-table numbers small-table\"><caption class=\"visually-hidden\">Missed putts of six feet or less on doubles</caption> <thead><tr><th scope=\"col\">Hole</th><th scope=\"col\">Length</th><th scope=\"col\">Lost</th></tr></thead> <tbody>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -320,7 +320,7 @@ func (h OpenHole) table() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, ": what the golfer compared with would still need before and after each shot</caption> <thead><tr><th scope=\"col\"><span class=\"visually-hidden\">Shot</span>#</th><th scope=\"col\" class=\"text-cell\">From</th><th scope=\"col\" class=\"text-cell wide-only\">Counts as</th><th scope=\"col\">Before</th><th scope=\"col\">After</th><th scope=\"col\">Lost</th></tr></thead> <tbody>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, ": strokes that the golfer compared with needs to hole out, before and after each shot</caption> <thead><tr><th scope=\"col\"><span class=\"visually-hidden\">Shot</span>#</th><th scope=\"col\" class=\"text-cell\">From</th><th scope=\"col\" class=\"text-cell wide-only\">Counts as</th><th scope=\"col\">Before</th><th scope=\"col\">After</th><th scope=\"col\">Lost</th></tr></thead> <tbody>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -545,7 +545,7 @@ func (h OpenHole) table() templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if len(h.Notes) > 0 {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 47, "<p class=\"word-links\">Written: ")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 47, "<p class=\"word-links\">Notes: ")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -642,7 +642,7 @@ func (h OpenHole) table() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 58, "\">Change this hole</a> ")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 58, "\">Edit this hole</a> ")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -652,15 +652,15 @@ func (h OpenHole) table() templ.Component {
 					return templ_7745c5c3_Err
 				}
 				var templ_7745c5c3_Var37 string
-				templ_7745c5c3_Var37, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(h.Say)).ResolveURL(ctx)
+				templ_7745c5c3_Var37, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(h.Clubs)).ResolveURL(ctx)
 				if templ_7745c5c3_Err != nil {
-					return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/holes.templ`, Line: 93, Col: 32}
+					return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/holes.templ`, Line: 93, Col: 34}
 				}
 				_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var37)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 60, "\">Say more of its shots</a>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 60, "\">Add clubs and notes</a>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

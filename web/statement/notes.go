@@ -9,48 +9,65 @@ import (
 	"strokeledger/web/words"
 )
 
-// NoteForm is where a note on a round is written.
+// NoteForm is where a note on a round is written: a coach's note, or a player's
+// question.
 type NoteForm struct {
-	At      string
-	Round   string
-	On      []components.Choice // what it is about
+	At      string              // address that it is sent to
+	Round   string              // number of the round
+	On      []components.Choice // the round, a hole or a shot that it is about
 	Body    components.Area
-	CanHide bool
-	Private bool
-	Button  string
-	Open    bool
+	CanHide bool   // it may be private: a coach writes
+	Private bool   // it was ticked as private in a form that came back
+	Button  string // text of the button
+	Open    bool   // the form is shown open: a place was chosen, or it came back
 	Wrong   components.Summary
 }
 
-// noteForm is the form under a statement: a coach's note, or a player's question.
-func noteForm(q RoundInput) NoteForm {
-	typed, on := form.Note{}, q.On
-	if q.Returned.Note != nil {
-		typed, on = *q.Returned.Note, q.Returned.Note.Spot.Text
+// notes fills in the notes on the round, and the form to write one.
+func (s *RoundPage) notes(in RoundInput) {
+	for _, n := range notes.QuestionsFirst(in.Notes) {
+		s.Notes = append(s.Notes, notes.NewCard(n, in.Whose, true, in.Returned))
+		s.NotesFirst = s.NotesFirst || n.Unread || n.Open() && !in.Whose.Own
 	}
-	f := NoteForm{At: q.Whose.Notes(), Round: fmt.Sprint(q.ID), CanHide: !q.Whose.Own, Private: typed.Private, Button: "Write it"}
-	f.Body = components.FilledArea(components.Area{Name: "body", ID: "write", Label: "A note", Hint: "Lines that begin with a hyphen become a list."}, typed.Body)
-	if q.Whose.Own {
-		f.Body.Label, f.Button = "A question to your coach", "Ask it"
+	s.NotesFirst = s.NotesFirst || in.Returned.OnNotes() || in.On != ""
+	s.CanWrite, s.Write = in.Coached, noteForm(in)
+}
+
+func noteForm(in RoundInput) NoteForm {
+	typed, on := form.Note{}, in.On
+	if in.Returned.Note != nil {
+		typed, on = *in.Returned.Note, in.Returned.Note.Spot.Text
+	}
+	f := NoteForm{At: in.Whose.Notes(), Round: fmt.Sprint(in.ID), CanHide: !in.Whose.Own, Private: typed.Private, Button: "Save note"}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "write", Label: "Add a note", Hint: "Lines that start with a hyphen become a list."}, typed.Body)
+	if in.Whose.Own {
+		f.Body.Label, f.Button = "A question for your coach", "Ask"
 	}
 	f.Wrong = components.Summed(f.Body.Field())
-	f.Open = q.On != "" || q.Returned.Note != nil
-	f.On = []components.Choice{{Value: "", Name: "the round", Chosen: on == ""}}
-	for i, h := range q.Account.Holes {
-		f.On = append(f.On, components.Choice{Value: fmt.Sprint(h.Number), Name: fmt.Sprintf("hole %d", h.Number), Chosen: on == fmt.Sprint(h.Number)})
-		for k := range h.Shots {
-			value := fmt.Sprintf("%d.%d", h.Number, k+1)
-			shot := q.Round.Holes[i].Shots[k]
-			f.On = append(f.On, components.Choice{Value: value, Name: fmt.Sprintf("hole %d, shot %d: %s, %s", h.Number, k+1, shot.Lie, words.Distance(shot.Lie, shot.Distance, q.Units)), Chosen: on == value})
-		}
-	}
+	f.Open = in.On != "" || in.Returned.Note != nil
+	f.On = placesOf(in, on)
 	return f
 }
 
-// notesOn leads to what is written about a hole.
-func notesOn(q RoundInput, hole int) []components.Link {
+// placesOf lists what a note can be about: the round, each hole and each shot.
+func placesOf(in RoundInput, chosen string) []components.Choice {
+	all := []components.Choice{{Value: "", Name: "the round", Chosen: chosen == ""}}
+	for i, h := range in.Account.Holes {
+		hole := fmt.Sprint(h.Number)
+		all = append(all, components.Choice{Value: hole, Name: "hole " + hole, Chosen: chosen == hole})
+		for k := range h.Shots {
+			value := fmt.Sprintf("%d.%d", h.Number, k+1)
+			shot := in.Round.Holes[i].Shots[k]
+			all = append(all, components.Choice{Value: value, Name: fmt.Sprintf("hole %d, shot %d: %s, %s", h.Number, k+1, shot.Lie, words.Distance(shot.Lie, shot.Distance, in.Units)), Chosen: chosen == value})
+		}
+	}
+	return all
+}
+
+// notesOn links to the notes on a hole.
+func notesOn(in RoundInput, hole int) []components.Link {
 	var all []components.Link
-	for _, n := range q.Notes {
+	for _, n := range in.Notes {
 		if n.Hole == hole {
 			who := n.Author
 			if n.Mine {

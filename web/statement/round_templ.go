@@ -87,15 +87,15 @@ func (s RoundPage) View() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if s.Day != "" {
+			if s.Conditions != "" {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 5, "<p class=\"quiet\">")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
 				var templ_7745c5c3_Var6 string
-				templ_7745c5c3_Var6, templ_7745c5c3_Err = templ.JoinStringErrs(s.Day)
+				templ_7745c5c3_Var6, templ_7745c5c3_Err = templ.JoinStringErrs(s.Conditions)
 				if templ_7745c5c3_Err != nil {
-					return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 16, Col: 28}
+					return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 16, Col: 35}
 				}
 				_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var6))
 				if templ_7745c5c3_Err != nil {
@@ -120,14 +120,14 @@ func (s RoundPage) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "\">Go on entering</a> <span class=\"quiet\">")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "\">Enter the next hole</a> <span class=\"quiet\">")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
 				var templ_7745c5c3_Var8 string
 				templ_7745c5c3_Var8, templ_7745c5c3_Err = templ.JoinStringErrs(s.Left)
 				if templ_7745c5c3_Err != nil {
-					return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 19, Col: 128}
+					return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 19, Col: 133}
 				}
 				_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var8))
 				if templ_7745c5c3_Err != nil {
@@ -161,9 +161,9 @@ func (s RoundPage) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 						var templ_7745c5c3_Var10 string
-						templ_7745c5c3_Var10, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(s.NoteAt)).ResolveURL(ctx)
+						templ_7745c5c3_Var10, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(s.SaveCard)).ResolveURL(ctx)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 25, Col: 71}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 25, Col: 73}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var10)
 						if templ_7745c5c3_Err != nil {
@@ -187,7 +187,7 @@ func (s RoundPage) View() templ.Component {
 						}
 						return nil
 					})
-					templ_7745c5c3_Err = components.Part("nines", "Does the card agree?", "A forgotten putt is the commonest mistake. You may skip this: the account stands below.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var9), templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = components.Part("nines", "Does the card agree?", "A forgotten putt is the commonest mistake. You can skip this: the statement is below.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var9), templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -218,13 +218,13 @@ func (s RoundPage) View() templ.Component {
 						}()
 					}
 					ctx = templ.InitializeContext(ctx)
-					templ_7745c5c3_Err = s.accountTable().Render(ctx, templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = s.linesTable().Render(ctx, templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("account", "The account", "Right of the line a stroke is lost, left of it won back. Open a line for its distances.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var11), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("lines", "Where the strokes went", "Bars to the right: strokes lost; to the left: won back. Open a line to see its distances.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var11), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -311,7 +311,7 @@ func (s RoundPage) View() templ.Component {
 						}
 						return nil
 					})
-					templ_7745c5c3_Err = components.Part("doubles", "Doubles", "An error is a shot that lost half a stroke or more. It compounds when the next error follows from trouble.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var15), templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = components.Part("doubles", "Doubles", "An error is a shot that lost half a stroke or more. It compounds when another error follows from the trouble.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var15), templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -339,7 +339,7 @@ func (s RoundPage) View() templ.Component {
 						}
 						return nil
 					})
-					templ_7745c5c3_Err = components.Part("missed", "Missed from six feet and in", "Putts on the way to a double. Holed, each keeps a stroke.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var16), templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = components.Part("missed", "Missed from six feet or less", "Putts on the way to a double. Each one holed would have saved a stroke.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var16), templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -366,9 +366,9 @@ func (s RoundPage) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 						var templ_7745c5c3_Var18 string
-						templ_7745c5c3_Var18, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(s.NoteAt)).ResolveURL(ctx)
+						templ_7745c5c3_Var18, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(s.SaveCard)).ResolveURL(ctx)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 59, Col: 53}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/statement/round.templ`, Line: 59, Col: 55}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var18)
 						if templ_7745c5c3_Err != nil {
@@ -388,11 +388,11 @@ func (s RoundPage) View() templ.Component {
 								return templ_7745c5c3_Err
 							}
 						}
-						templ_7745c5c3_Err = s.NoteWrong.View().Render(ctx, templ_7745c5c3_Buffer)
+						templ_7745c5c3_Err = s.ConditionsWrong.View().Render(ctx, templ_7745c5c3_Buffer)
 						if templ_7745c5c3_Err != nil {
 							return templ_7745c5c3_Err
 						}
-						templ_7745c5c3_Err = components.Input(s.Note).Render(ctx, templ_7745c5c3_Buffer)
+						templ_7745c5c3_Err = components.Input(s.ConditionsField).Render(ctx, templ_7745c5c3_Buffer)
 						if templ_7745c5c3_Err != nil {
 							return templ_7745c5c3_Err
 						}
@@ -402,7 +402,7 @@ func (s RoundPage) View() templ.Component {
 						}
 						return nil
 					})
-					templ_7745c5c3_Err = components.Part("card-and-day", "The card and the day", "The score of each nine is checked against the holes: a forgotten putt is the commonest mistake.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var17), templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = components.Part("card-and-conditions", "Card and conditions", "The score of each nine is checked against the holes: a forgotten putt is the commonest mistake.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var17), templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -441,7 +441,7 @@ func (s RoundPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("holes", "Every hole", "Lost is 1, plus a penalty, plus After, less Before.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var19), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("holes", "Every hole", "Lost is 1, plus any penalty, plus After, minus Before.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var19), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -464,7 +464,7 @@ func (s RoundPage) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 29, "\">Change day, course, target</a></p><form class=\"actions\" method=\"post\" action=\"")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 29, "\">Edit day, course and target</a></p><form class=\"actions\" method=\"post\" action=\"")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -492,7 +492,7 @@ func (s RoundPage) View() templ.Component {
 	})
 }
 
-// nineFields ask for the card's score of each nine.
+// nineFields asks for the card's score of each nine.
 func (s RoundPage) nineFields() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
@@ -586,7 +586,7 @@ func (s RoundPage) written() templ.Component {
 			}
 			return nil
 		})
-		templ_7745c5c3_Err = components.Part("notes", "Written about it", "Shared between player and coaches, unless it says private.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var25), templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = components.Part("notes", "Notes", "Shared between player and coaches, unless marked private.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var25), templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -594,7 +594,7 @@ func (s RoundPage) written() templ.Component {
 	})
 }
 
-// walk leads along the trouble; the script adds its keys.
+// walk links to the trouble; the page's script adds keys.
 func (t Trouble) walk() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
@@ -702,7 +702,7 @@ func (t Trouble) walk() templ.Component {
 	})
 }
 
-func (s RoundPage) accountTable() templ.Component {
+func (s RoundPage) linesTable() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
 		if templ_7745c5c3_CtxErr := ctx.Err(); templ_7745c5c3_CtxErr != nil {
@@ -719,7 +719,7 @@ func (s RoundPage) accountTable() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 45, "<table role=\"table\" class=\"statement-table\"><caption>Where the strokes went</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Line</th><th role=\"columnheader\" scope=\"col\" class=\"shot-count\">Shots</th><th role=\"columnheader\" scope=\"col\" class=\"worst-shot\">Worst shot</th><th role=\"columnheader\" scope=\"col\" class=\"bar-cell\"><span class=\"axis-sides\"><span>← won back</span><span>lost →</span></span>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 45, "<table role=\"table\" class=\"statement-table\"><caption>From the target to the score</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Line</th><th role=\"columnheader\" scope=\"col\" class=\"shot-count\">Shots</th><th role=\"columnheader\" scope=\"col\" class=\"worst-shot\">Worst shot</th><th role=\"columnheader\" scope=\"col\" class=\"bar-cell\"><span class=\"axis-sides\"><span>← won back</span><span>lost →</span></span>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

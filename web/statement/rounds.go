@@ -12,103 +12,109 @@ import (
 	"strokeledger/web/words"
 )
 
-// RoundsPage lists a player's rounds.
+// RoundsPage lists a player's rounds, the latest first.
 type RoundsPage struct {
 	layout.Page
-	Heading string
-	At      string            // address of the list
-	Own     bool              // who looks is the player
-	News    []components.Link // what waits for the player, with the address of each
-	Lede    string
-	Rows    []figures.RoundRow
-	New     string
-	Export  string
-	Import  string
+	Heading  string            // names the player, for a coach
+	At       string            // address of the list, which the form that narrows it asks
+	Own      bool              // the reader is the player
+	News     []components.Link // what is waiting for the player, with its address
+	Lede     string            // how many rounds, and where most was lost lately
+	Rows     []figures.RoundRow
+	Any      bool // the player has a round, shown or not, so that the list can be narrowed
+	Narrowed bool // not all rounds are shown
+	Courses  []components.Choice
+	From, To components.Field
 
-	Everything string // address of the whole account as one file
-	Courses    []components.Choice
-	From       components.Field
-	To         components.Field
-	Any        bool // the player has rounds, chosen or not
-	Narrowed   bool // the list is not of all rounds
+	New        string // address that begins a round
+	Export     string // address of all shots as a file
+	Everything string // address of everything the player has here, as one file
+	Import     string // address that imports a file
 }
 
-// Narrow is how the list was narrowed, and by which courses it may be.
+// Narrow is how the list is narrowed.
 type Narrow struct {
-	Course   string
-	From, To golf.Date
-	Courses  []string
+	Course   string    // empty for any
+	From, To golf.Date // zero for no limit
+	Courses  []string  // every course that the player has a round on
 }
 
-// chosen reports whether the list was narrowed at all.
+// chosen reports whether the list is narrowed at all.
 func (n Narrow) chosen() bool { return n.Course != "" || !n.From.IsZero() || !n.To.IsZero() }
 
-// RoundsInput says whose rounds are listed, and what else there is to say.
+// RoundsInput is what the list of rounds is made of.
 type RoundsInput struct {
 	Whose   paths.Whose
-	Name    string    // the player's
+	Name    string // the player's, for a coach
+	Rounds  []figures.ListedRound
+	Narrow  Narrow
 	Unread  int       // notes with something new for the player
-	Waiting []string  // who accepted to be the player's coach and is not let in yet
-	Due     golf.Date // when it is to be practised
-	DueWhat string    // what is to be practised first; empty for nothing
+	Waiting []string  // people who asked to be the player's coach and are not approved yet
+	Due     golf.Date // day by which DueWhat is to be practised
+	DueWhat string    // the first thing to practise; empty for nothing
 	Today   golf.Date
 }
 
-// news is what waits for the player.
-func (of RoundsInput) news() []components.Link {
+// news is what is waiting for the player.
+func (in RoundsInput) news() []components.Link {
 	var all []components.Link
-	for _, name := range of.Waiting {
-		all = append(all, components.Link{Name: name + " waits for your word to be let in as your coach.", At: paths.Coaching})
+	for _, name := range in.Waiting {
+		all = append(all, components.Link{Name: name + " is waiting for you to approve them as your coach.", At: paths.Coaching})
 	}
-	if of.Unread > 0 {
-		all = append(all, components.Link{Name: fmt.Sprintf("%s something new from a coach for you.", words.Plural(of.Unread, "note has", "notes have")), At: of.Whose.Lessons()})
+	if in.Unread > 0 {
+		all = append(all, components.Link{Name: fmt.Sprintf("%s something new from a coach.", words.Plural(in.Unread, "note has", "notes have")), At: in.Whose.Lessons()})
 	}
-	if of.DueWhat != "" {
-		when := "to practise by " + words.DueDay(of.Due, of.Today)
-		if late := words.DaysBetween(of.Due, of.Today); late > 0 {
-			when = "practice late by " + words.Plural(late, "day", "days")
+	if in.DueWhat != "" {
+		when := "to practise by " + words.DueDay(in.Due, in.Today)
+		if late := words.DaysBetween(in.Due, in.Today); late > 0 {
+			when = "practice overdue by " + words.Plural(late, "day", "days")
 		}
-		all = append(all, components.Link{Name: fmt.Sprintf("%s: %s.", of.DueWhat, when), At: of.Whose.Lessons() + "#practice"})
+		all = append(all, components.Link{Name: fmt.Sprintf("%s: %s.", in.DueWhat, when), At: in.Whose.Lessons() + "#practice"})
 	}
 	return all
 }
 
-// NewRoundsPage makes the page, the latest first.
-func NewRoundsPage(page layout.Page, of RoundsInput, all []figures.ListedRound, narrow Narrow) RoundsPage {
+// NewRoundsPage makes the list of rounds, for the player or for a coach.
+func NewRoundsPage(page layout.Page, in RoundsInput) RoundsPage {
 	page.Title, page.Here = "Rounds", paths.Rounds
-	p := RoundsPage{Page: page, Heading: "Rounds", Own: of.Whose.Own, At: of.Whose.Rounds(), New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
+	p := RoundsPage{Page: page, Heading: "Rounds", Own: in.Whose.Own, At: in.Whose.Rounds(), News: in.news(),
+		New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
 	if !p.Own {
-		p.Here, p.Heading = layout.Here(of.Whose, paths.Rounds), "Rounds of "+of.Name
+		p.Here, p.Heading = layout.Here(in.Whose, paths.Rounds), "Rounds of "+in.Name
 	}
-	p.News = of.news()
-	p.Any, p.Narrowed = len(narrow.Courses) > 0, narrow.chosen()
-	p.Courses = []components.Choice{{Value: "", Name: "any course", Chosen: narrow.Course == ""}}
-	for _, c := range narrow.Courses {
-		p.Courses = append(p.Courses, components.Choice{Value: c, Name: c, Chosen: c == narrow.Course})
-	}
-	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: narrow.From.String()}
-	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: narrow.To.String()}
-	for _, l := range all {
-		p.Rows = append(p.Rows, l.Row(of.Whose))
+	p.narrow(in.Narrow)
+	for _, l := range in.Rounds {
+		p.Rows = append(p.Rows, l.Row(in.Whose))
 	}
 	switch {
-	case len(all) == 0 && narrow.chosen():
-		p.Lede = "No round of that course and those days."
-	case len(all) == 0 && !p.Own:
+	case len(in.Rounds) == 0 && p.Narrowed:
+		p.Lede = "No rounds on that course and those days."
+	case len(in.Rounds) == 0 && !p.Own:
 		p.Lede = "No rounds yet."
-	case len(all) == 0:
-		p.Lede = "No rounds yet. Enter the first from its card and your notes."
+	case len(in.Rounds) == 0:
+		p.Lede = "No rounds yet. Enter the first one from its card and your notes."
 	default:
-		p.Lede = fmt.Sprintf("%s. %s", words.Plural(len(all), "round", "rounds"), lately(all))
-		p.Foot = "Positive is lost, negative won back. Target here: each round is compared with the golfer who averages its target on the holes played."
+		p.Lede = fmt.Sprintf("%s. %s", words.Plural(len(in.Rounds), "round", "rounds"), lately(in.Rounds))
+		p.Foot = "A plus is strokes lost, a minus is strokes won back. Target here: each round is compared with the golfer who averages its target on the holes played."
 	}
 	return p
+}
+
+// narrow fills in the form that narrows the list.
+func (p *RoundsPage) narrow(n Narrow) {
+	p.Any, p.Narrowed = len(n.Courses) > 0, n.chosen()
+	p.Courses = []components.Choice{{Value: "", Name: "any course", Chosen: n.Course == ""}}
+	for _, c := range n.Courses {
+		p.Courses = append(p.Courses, components.Choice{Value: c, Name: c, Chosen: c == n.Course})
+	}
+	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: n.From.String()}
+	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: n.To.String()}
 }
 
 // recent is how many rounds "lately" speaks of.
 const recent = 10
 
-// lately says where most was lost over the last rounds, for 18 holes.
+// lately says where most was lost over the latest rounds with shots, per 18 holes.
 func lately(all []figures.ListedRound) string {
 	var lost account.Split
 	rounds, holes := 0, 0
@@ -120,16 +126,16 @@ func lately(all []figures.ListedRound) string {
 		}
 	}
 	if holes == 0 {
-		return "Nothing has been entered yet."
+		return "No shots have been entered yet."
 	}
 	worst := lost.Worst()
 	per18 := lost.Of(worst) * 18 / float64(holes)
 	if per18 < .05 {
-		return "Lately no part of the game has cost a stroke against its target."
+		return "Lately no part of the game has lost strokes against the target."
 	}
 	over := "In it"
 	if rounds > 1 {
 		over = fmt.Sprintf("Over the last %s", words.Spelled(rounds))
 	}
-	return fmt.Sprintf("%s, most was lost %s: %.1f for 18 holes.", over, words.Where(worst), per18)
+	return fmt.Sprintf("%s, most was lost %s: %.1f per 18 holes.", over, words.Where(worst), per18)
 }

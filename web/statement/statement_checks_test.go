@@ -36,9 +36,9 @@ func TestTheCardIsAskedForFirst(t *testing.T) {
 		{"read later, or by a coach", 18, [2]int{}, false, false, ""},
 	} {
 		whole := par3s(18)
-		q := asked(t, golf.Round{Holes: whole.Holes[:c.entered]}, 79, form.StandardUnits)
-		q.Card, q.Nines, q.JustEntered = whole.Card(), c.nines, c.entering
-		if s := NewRoundPage(layout.Page{}, q); s.CardFirst != c.first || s.Agrees != c.agrees {
+		in := asked(t, golf.Round{Holes: whole.Holes[:c.entered]}, 79, form.StandardUnits)
+		in.Card, in.Nines, in.JustEntered = whole.Card(), c.nines, c.entering
+		if s := NewRoundPage(layout.Page{}, in); s.CardFirst != c.first || s.Agrees != c.agrees {
 			t.Errorf("%s: first %v, %q", c.name, s.CardFirst, s.Agrees)
 		}
 	}
@@ -59,12 +59,12 @@ func TestTheLineOfCounts(t *testing.T) {
 // The statement goes on with the next hole in the order of play.
 func TestTheStatementGoesOnInOrder(t *testing.T) {
 	whole := par3s(9)
-	q := RoundInput{Card: whole.Card(), Round: golf.Round{Holes: whole.Holes[6:]}, First: 7}
-	if n := nextHole(q); n != 1 {
+	in := RoundInput{Card: whole.Card(), Round: golf.Round{Holes: whole.Holes[6:]}, First: 7}
+	if n := nextHole(in); n != 1 {
 		t.Errorf("after hole 9 comes %d", n)
 	}
-	q.Round.Holes = whole.Holes[6:7]
-	if n := nextHole(q); n != 8 {
+	in.Round.Holes = whole.Holes[6:7]
+	if n := nextHole(in); n != 8 {
 		t.Errorf("after hole 7 comes %d", n)
 	}
 }

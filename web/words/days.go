@@ -10,13 +10,13 @@ import (
 // ShortDay writes a day as 2 May 2026.
 func ShortDay(d golf.Date) string { return d.Time().Format("2 Jan 2006") }
 
-// Moment writes when something was written.
+// Moment writes a day and its time as 2 May 2026, 15:04.
 func Moment(t time.Time) string { return t.Format("2 Jan 2006, 15:04") }
 
 // DaysBetween is the number of days from a to b, negative when b is earlier.
 func DaysBetween(a, b golf.Date) int { return int(math.Round(b.Time().Sub(a.Time()).Hours() / 24)) }
 
-// NearDay writes a day, its year only when it is another than today's.
+// NearDay writes a day as 2 May, with its year where that is not this year.
 func NearDay(d, today golf.Date) string {
 	if d.Year == today.Year {
 		return d.Time().Format("2 Jan")
@@ -24,7 +24,9 @@ func NearDay(d, today golf.Date) string {
 	return ShortDay(d)
 }
 
-// DueDay writes a day to come as one says it.
+// DueDay writes the day by which something is due: today, tomorrow, a weekday of
+// the coming week, or the day of the month. A day that has passed is written as
+// the day of the month.
 func DueDay(d, today golf.Date) string {
 	switch n := DaysBetween(today, d); {
 	case n == 0:

@@ -10,7 +10,7 @@ import (
 	"strokeledger/web/form"
 )
 
-// Unit names a unit of length in full.
+// Unit names a unit of length of holes in full.
 func Unit(u golf.Unit) string {
 	if u == golf.Metres {
 		return "Metres"
@@ -18,7 +18,7 @@ func Unit(u golf.Unit) string {
 	return "Yards"
 }
 
-// Span names a span, its years told where they differ.
+// Span names a span in a sentence; years says that a month needs its year.
 func Span(s golf.Span, years bool) string {
 	switch {
 	case s.Last > 0 && s.Before:
@@ -42,7 +42,8 @@ func Span(s golf.Span, years bool) string {
 	}
 }
 
-// Level names a level: past the ends of the ladder in words.
+// Level names a level as a whole score, or in words where it lies beyond the
+// best or the worst golfer of the model.
 func Level(l compare.Level) string {
 	switch l.Past {
 	case compare.Better:
@@ -54,18 +55,11 @@ func Level(l compare.Level) string {
 	}
 }
 
-// LevelRange writes the 95% interval of a level.
+// LevelRange writes the 95% interval of a level: 77 to 83.
 func LevelRange(p compare.PlaysTo) string { return Level(p.Low) + " to " + Level(p.High) }
 
-// OneIf is 1 when b holds and 0 otherwise, to count with.
-func OneIf(b bool) int {
-	if b {
-		return 1
-	}
-	return 0
-}
-
-// PartName names a part of the game in a sentence.
+// PartName names a part of the game as something that a golfer has: game off the
+// tee, approach, short game, putting.
 func PartName(c golf.Category) string {
 	if c == golf.TeeShots {
 		return "game off the tee"
@@ -73,22 +67,18 @@ func PartName(c golf.Category) string {
 	return c.String()
 }
 
-// GolfersGame says whose game a level is.
-func GolfersGame(l compare.Level) string {
+// GameOf says whose game a level is: a 79’s, an 84’s, better than 68.
+func GameOf(l compare.Level) string {
+	level := Level(l)
 	if l.Past != compare.Within {
-		return Level(l)
+		return level
 	}
-	n := Level(l)
-	article := "a"
-	if n[0] == '8' {
-		article = "an"
-	}
-	return article + " " + n + "’s"
+	return Article(level) + " " + level + "’s"
 }
 
-// Distance writes a distance in the player's units. One that was typed in them is
-// written as it was typed; a long one that comes from another unit has no
-// decimals, since nobody reads tenths of a metre on a hole.
+// Distance writes a distance in the player's unit for its lie. One that was typed
+// in that unit is written as it was typed; one of 50 or more that was converted
+// has no decimals, since nobody reads tenths of a metre on a hole.
 func Distance(lie golf.Lie, d golf.Distance, units form.Units) string {
 	unit := units.Far
 	if lie == golf.Green {
@@ -101,18 +91,20 @@ func Distance(lie golf.Lie, d golf.Distance, units form.Units) string {
 	return Plain(x) + " " + unit.String()
 }
 
-// TotalLength writes a sum of lengths: a whole number, in thousands.
+// TotalLength writes the length of several holes: 6,012 yd.
 func TotalLength(d golf.Distance, units form.Units) string {
 	return Grouped(int(math.Round(units.Far.In(d)))) + " " + units.Far.String()
 }
 
-// Where names a part of the game as the place where strokes were lost.
+// Where names a part of the game as the place where strokes were lost: off the
+// tee, on the approach, in the short game, putting.
 func Where(c golf.Category) string {
 	return map[golf.Category]string{golf.TeeShots: "off the tee", golf.Approach: "on the approach",
 		golf.ShortGame: "in the short game", golf.Putting: "putting"}[c]
 }
 
-// Band names a band in the player's units.
+// Band names a band of shots by its distances in the player's units, with the lie
+// in the short game; tee shots by the par of their hole.
 func Band(b account.Band, units form.Units) string {
 	if b.Category == golf.TeeShots {
 		return fmt.Sprintf("Par %d", b.Par)

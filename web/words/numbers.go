@@ -10,7 +10,7 @@ import (
 // Percent writes a share from 0 to 1 as a whole percentage.
 func Percent(x float64) string { return fmt.Sprintf("%.0f%%", math.Round(100*x)) }
 
-// Points writes a change of a share.
+// Points writes a change of a share, from -1 to 1, in signed percentage points.
 func Points(x float64) string {
 	text := Signed(100*x, 0)
 	if strings.TrimLeft(text, "+"+Minus) == "1" {
@@ -19,18 +19,23 @@ func Points(x float64) string {
 	return text + " points"
 }
 
-// OneDecimal writes a signed amount with one decimal.
+// OneDecimal writes a change with its sign and one decimal: +1.2, −0.4, 0.0.
 func OneDecimal(x float64) string { return Signed(x, 1) }
 
-// StrokeCount writes an amount of strokes with its unit.
+// StrokeCount writes an amount of strokes with its unit: 1 stroke, 0.4 strokes.
 func StrokeCount(x float64) string {
-	return fmt.Sprintf("%s %s", Plain(x), OneOrMany(int(math.Round(x*10)), "stroke", "strokes"))
+	text := Plain(x)
+	if text == "1" {
+		return text + " stroke"
+	}
+	return text + " strokes"
 }
 
-// Minus is the real minus sign.
+// Minus is the minus sign of print, which is as wide as a plus.
 const Minus = "−"
 
-// Signed writes a loss with its sign and a real minus; nothing has none.
+// Signed writes an amount with its sign and a fixed number of decimals. What
+// rounds to zero has no sign.
 func Signed(x float64, decimals int) string {
 	text := strconv.FormatFloat(math.Abs(x), 'f', decimals, 64)
 	switch {
@@ -43,7 +48,7 @@ func Signed(x float64, decimals int) string {
 	}
 }
 
-// Tick writes a value of an axis with as many decimals as it needs.
+// Tick writes a value beside an axis, with its sign and at most one decimal.
 func Tick(x float64) string {
 	if x == math.Trunc(x) {
 		return Signed(x, 0)
@@ -51,10 +56,10 @@ func Tick(x float64) string {
 	return Signed(x, 1)
 }
 
-// Plain writes a number with one decimal at most.
+// Plain writes a number with at most one decimal: 79, 79.5.
 func Plain(x float64) string { return strconv.FormatFloat(math.Round(x*10)/10, 'f', -1, 64) }
 
-// Grouped writes a whole number that is not negative with its thousands apart.
+// Grouped writes a whole number, 0 or more, with commas between thousands.
 func Grouped(n int) string {
 	if n < 1000 {
 		return strconv.Itoa(n)
@@ -62,8 +67,22 @@ func Grouped(n int) string {
 	return fmt.Sprintf("%s,%03d", Grouped(n/1000), n%1000)
 }
 
-// Plural writes a count with its noun.
+// Plural writes a count in figures with its noun: 1 hole, 18 holes.
 func Plural(n int, one, many string) string { return strconv.Itoa(n) + " " + OneOrMany(n, one, many) }
+
+// Tally is 1 when something holds and 0 otherwise, to count it or to sort by it.
+func Tally(holds bool) int {
+	if holds {
+		return 1
+	}
+	return 0
+}
+
+// SpelledPlural writes a count with its noun, small counts as words: one hole,
+// no holes, 18 holes.
+func SpelledPlural(n int, one, many string) string {
+	return Spelled(n) + " " + OneOrMany(n, one, many)
+}
 
 // OneOrMany chooses the word that goes with a count.
 func OneOrMany(n int, one, many string) string {
@@ -73,7 +92,7 @@ func OneOrMany(n int, one, many string) string {
 	return many
 }
 
-// Spelled writes small numbers as words.
+// Spelled writes 0 to 12 as words, with no for 0, and other numbers in figures.
 func Spelled(n int) string {
 	words := []string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
 	if n >= 0 && n < len(words) {
@@ -82,11 +101,27 @@ func Spelled(n int) string {
 	return strconv.Itoa(n)
 }
 
-// Strokes writes an amount as a golfer says it: whole numbers as words.
-func Strokes(x float64) string {
+// SpelledAmount writes an amount of 0 or more as a golfer says it: whole numbers
+// up to 12 as words, others with one decimal.
+func SpelledAmount(x float64) string {
 	tenths := math.Round(x * 10)
 	if whole := tenths / 10; whole == math.Trunc(whole) && whole <= 12 {
 		return Spelled(int(whole))
 	}
 	return fmt.Sprintf("%.1f", tenths/10)
+}
+
+// A writes a number with its indefinite article, as it is read aloud: a 79, an
+// 84, an 18, a 180.
+func A(x float64) string { return Article(Plain(x)) + " " + Plain(x) }
+
+// Article is the indefinite article of a number written in figures: an before
+// eight, eleven, eighteen, eighty and eight hundred.
+func Article(number string) string {
+	whole, _, _ := strings.Cut(number, ".")
+	first, _, _ := strings.Cut(whole, ",") // of thousands, the group that is read first
+	if strings.HasPrefix(first, "8") || first == "11" || first == "18" {
+		return "an"
+	}
+	return "a"
 }

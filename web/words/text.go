@@ -5,7 +5,7 @@ import (
 	"unicode/utf8"
 )
 
-// List joins words as a sentence does.
+// List joins words as a sentence does: a, b and c.
 func List(words []string) string {
 	if len(words) < 2 {
 		return strings.Join(words, "")
@@ -13,7 +13,7 @@ func List(words []string) string {
 	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
 }
 
-// ExcerptMost is how many letters of a text are quoted.
+// ExcerptMost is how many characters of a text are quoted.
 const ExcerptMost = 60
 
 // Excerpt quotes the beginning of a text, with an ellipsis when it is cut.
@@ -26,15 +26,13 @@ func Excerpt(text string) string {
 	return text
 }
 
-// Capital writes a word with a capital letter.
+// Capital writes a text with a capital first letter.
 func Capital(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	_, size := utf8.DecodeRuneInString(s)
+	return strings.ToUpper(s[:size]) + s[size:]
 }
 
-// Joined puts parts that are not empty behind each other.
+// Joined joins the parts that are not empty with commas.
 func Joined(parts ...string) string {
 	var kept []string
 	for _, p := range parts {

@@ -1,0 +1,157 @@
+package figures
+
+import (
+	"math"
+	"strings"
+	"testing"
+	"time"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+	"strokeledger/web/form"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+var may = golf.Date{Year: 2026, Month: time.May, Day: 2}
+
+func TestShotRow(t *testing.T) {
+	plain := ShotInput{Units: form.StandardUnits, Hole: 6, Number: 2, Shot: golf.Shot{Lie: golf.Rough, Distance: golf.Yards.Of(150), Club: "8i"},
+		Worth: account.Shot{Band: account.Band{Category: golf.Approach}, Expected: 3.1, After: 2, Lost: -.1}}
+	for _, c := range []struct {
+		name   string
+		change func(*ShotInput)
+		want   ShotRow
+	}{
+		{"plain", func(*ShotInput) {}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10"}},
+		{"holed", func(in *ShotInput) { in.Worth.After, in.Worth.Lost = 0, 0 }, ShotRow{From: "Rough 150 yd", After: "holed", Lost: "0.00"}},
+		{"not remembered well, in metres", func(in *ShotInput) { in.Shot.About, in.Units = true, form.Units{Far: golf.Metres, Green: golf.Metres} }, ShotRow{From: "About Rough 137 m", After: "2.00", Lost: "−0.10"}},
+		{"short-sided, penalty", func(in *ShotInput) { in.Shot.ShortSided, in.Shot.Penalty = true, 1 }, ShotRow{From: "Rough 150 yd, short-sided, 1 penalty", After: "2.00", Lost: "−0.10"}},
+		{"green known", func(in *ShotInput) { in.Shot.GreenKnown, in.Shot.GreenToWork = true, golf.Yards.Of(4) }, ShotRow{From: "Rough 150 yd, 4 yd of green", After: "2.00", Lost: "−0.10"}},
+		{"error", func(in *ShotInput) { in.Worth.Error, in.Worth.Lost = true, .8 }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "+0.80", Tag: "error"}},
+		{"root", func(in *ShotInput) { in.Double = account.Double{Root: 2, Chain: []int{2, 3}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "root", Root: true}},
+		{"linked", func(in *ShotInput) { in.Double = account.Double{Root: 1, Chain: []int{1, 2}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "linked"}},
+	} {
+		in := plain
+		c.change(&in)
+		c.want.ID, c.want.Number, c.want.Lie, c.want.Club, c.want.CountAs, c.want.Before = "h6-2", "2", "rough", "8i", "Approach", "3.10"
+		if got := NewShotRow(in); got != c.want {
+			t.Errorf("%s: %+v\nwant %+v", c.name, got, c.want)
+		}
+	}
+}
+
+// story is a six by errors that follow each other, judged against a level.
+func story(t *testing.T, target float64) DoubleStory {
+	lens, err := expect.Level(target)
+	if err != nil {
+		t.Fatal(err)
+	}
+	hole := golf.Hole{Number: 6, Par: 4, Shots: []golf.Shot{{Lie: golf.Tee, Distance: 417 * golf.Yard, Club: "driver", Miss: golf.Miss{Side: golf.Right}, Word: "pushed"},
+		{Lie: golf.Recovery, Distance: 215 * golf.Yard}, {Lie: golf.Recovery, Distance: 195 * golf.Yard}, {Lie: golf.Fairway, Distance: 120 * golf.Yard}, {Lie: golf.Green, Distance: 30 * golf.Foot}, {Lie: golf.Green, Distance: 3 * golf.Foot}}}
+	r := golf.Round{Holes: []golf.Hole{hole}}
+	a := account.Of(r, account.Terms{Lens: lens, Fixed: lens, Boundary: golf.StandardBoundary})
+	return NewDoubleStory(StoryInput{Round: r, Account: a, Target: target, Units: form.StandardUnits}, a.Doubles[0])
+}
+
+func TestDoubleStory(t *testing.T) {
+	st := story(t, 84)
+	if st.Heading != "Hole 6, par 4: six" || st.Kind != "compound" || st.At != "#h6" || len(st.Steps) != 6 {
+		t.Fatalf("%+v", st)
+	}
+	if s := st.Steps[0]; !s.Root || s.Tag != "root" || !s.Linked || s.Did != "driver, right, pushed" || s.From != "Tee 417 yd" {
+		t.Errorf("%+v", s)
+	}
+	if s := st.Steps[1]; s.Tag != "linked error" || s.Root || s.Did != "" {
+		t.Errorf("%+v", s)
+	}
+	if s := st.Steps[5]; s.Tag != "" || s.Error {
+		t.Errorf("%+v", s)
+	}
+	if len(st.Sums) != 2 || st.Sums[0].Name != "compounding, judged by an 84 golfer" || st.Sums[1].Name != "hole" || !strings.HasPrefix(st.Sums[1].Amount, "+") {
+		t.Errorf("%+v", st.Sums)
+	}
+}
+
+func TestRoundRow(t *testing.T) {
+	whole := ListedRound{ID: 3, Card: 18, Target: 79.5, New: true, Round: golf.Round{Date: may, Course: "Harrow Fen", Tee: "white", Holes: make([]golf.Hole, 18)},
+		Account: account.Account{Score: 84, Expected: 79.5, Lost: account.Split{Tee: 1, Approach: 3, ShortGame: -.5, Putting: 1, Total: 4.5}, Doubles: make([]account.Double, 2)}}
+	begun, won, none := whole, whole, whole
+	begun.Round.Holes = make([]golf.Hole, 17)
+	won.Account.Score, won.Account.Lost = 77, account.Split{Tee: -1, Approach: -1, ShortGame: -.5, Total: -2.5}
+	none.Round.Holes = nil
+	row := RoundRow{At: "/rounds/3", Date: "2 May 2026", Course: "Harrow Fen, white", Target: "79.5", New: true, Score: "84", Lost: "+4.5", Tee: "+1.0", Approach: "+3.0", ShortGame: "−0.5", Putting: "+1.0", Double: "2", Worst: "approach +3.0"}
+	begunRow, wonRow := row, row
+	begunRow.Open = "1 hole to go"
+	wonRow.Score, wonRow.Lost, wonRow.Tee, wonRow.Approach, wonRow.Putting, wonRow.Worst = "77", "−2.5", "−1.0", "−1.0", "0.0", "nothing"
+	for _, c := range []struct {
+		name  string
+		round ListedRound
+		want  RoundRow
+	}{
+		{"whole", whole, row}, {"one hole to go", begun, begunRow}, {"nothing lost", won, wonRow},
+		{"not entered", none, RoundRow{At: "/rounds/3", Date: "2 May 2026", Course: "Harrow Fen, white", Target: "79.5", New: true, Score: "not entered", Open: "18 holes to go"}},
+	} {
+		if got := c.round.Row(paths.Whose{Player: 1, Own: true}); got != c.want {
+			t.Errorf("%s: %+v\nwant %+v", c.name, got, c.want)
+		}
+	}
+	if got := whole.Row(paths.Whose{Player: 7}).At; got != "/players/7/rounds/3" {
+		t.Errorf("a coach is led to %s", got)
+	}
+}
+
+func TestReach(t *testing.T) {
+	p := compare.PlaysTo{Level: compare.Level{Value: 89}, Low: compare.Level{Value: 66}, High: compare.Level{Value: 112}}
+	if got, want := NewReach(p, 89), (Reach{Known: true, X: "50%", X1: "0%", X2: "100%", HasTarget: true, Target: "50%"}); got != want {
+		t.Errorf("%+v", got)
+	}
+	if got := NewReach(p, 0); got.HasTarget {
+		t.Errorf("%+v", got)
+	}
+}
+
+func TestChangeWords(t *testing.T) {
+	for _, c := range []struct {
+		change compare.Change
+		want   ChangeWords
+	}{
+		{compare.Change{}, ChangeWords{}},
+		{compare.Change{Known: true, Mean: 1.2}, ChangeWords{Figure: "+1.2"}},
+		{compare.Change{Known: true, Mean: -2, Word: compare.Clear}, ChangeWords{"−2.0", "clear", "clear"}},
+		{compare.Change{Known: true, Mean: .3, Word: compare.Leaning}, ChangeWords{"+0.3", "leaning", "leaning"}},
+		{compare.Change{Known: true, Word: compare.Chance}, ChangeWords{"0.0", "could be chance", "chance"}},
+	} {
+		if got := NewChangeWords(c.change, words.OneDecimal); got != c.want {
+			t.Errorf("%+v, want %+v", got, c.want)
+		}
+	}
+}
+
+// One scale holds the bars of every column, and no more of a wide interval than
+// leaves the bars to be seen.
+func TestSpanScale(t *testing.T) {
+	cell := func(mean, low, high float64) compare.Cell {
+		return compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: 8, Mean: mean}, Known: true}, Interval: stat.Interval{Low: low, High: high}}
+	}
+	s := SpanScale(compare.Sheet{Columns: []compare.Column{{Cells: []compare.Cell{cell(50, 0, 99), cell(3, -40, 40)}}, {Cells: []compare.Cell{{}, cell(-1, -2, 0)}}}})
+	if s.High < 3+WhiskerRoom || s.High > 20 || s.Low > -1-WhiskerRoom || math.IsInf(s.Low, 0) || len(s.Ticks()) > ColumnTicks {
+		t.Errorf("%+v", s)
+	}
+}
+
+func TestAgainst(t *testing.T) {
+	for level, want := range map[float64]string{0: "a tour player", 79: "a 79 golfer", 84: "an 84 golfer", 79.5: "a 79.5 golfer"} {
+		in := ComparisonInput{Months: analysis.Months{Level: level}}
+		if got := Against(in); got != want {
+			t.Errorf("%g: %q", level, got)
+		}
+		if foot := ComparisonFoot(in); !strings.HasPrefix(foot, "Fixed golfer: every round is compared with the same golfer, "+want+", so") {
+			t.Errorf("%g: %q", level, foot)
+		}
+	}
+}

@@ -1,0 +1,79 @@
+package words
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+)
+
+func TestList(t *testing.T) {
+	for want, all := range map[string][]string{"": nil, "one": {"one"}, "one and two": {"one", "two"}, "one, two and three": {"one", "two", "three"}} {
+		if got := List(all); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+func TestJoined(t *testing.T) {
+	for want, all := range map[string][]string{"": {"", ""}, "driver": {"", "driver"}, "driver, right, pushed": {"driver", "right", "pushed"}} {
+		if got := Joined(all...); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+func TestCapital(t *testing.T) {
+	for text, want := range map[string]string{"": "", "rough": "Rough", "élan": "Élan", "3 to 6 ft": "3 to 6 ft", "Tee": "Tee"} {
+		if got := Capital(text); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+// A text is cut between characters, never inside one.
+func TestExcerpt(t *testing.T) {
+	sixty := strings.Repeat("é", ExcerptMost)
+	for text, want := range map[string]string{"": "", "short": "short", sixty: sixty, sixty + "x": sixty + "…"} {
+		if got := Excerpt(text); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+func TestDays(t *testing.T) {
+	today := golf.Date{Year: 2026, Month: time.May, Day: 2} // a Saturday
+	for _, c := range []struct {
+		days      int
+		near, due string
+	}{
+		{0, "2 May", "today"},
+		{1, "3 May", "tomorrow"},
+		{2, "4 May", "Monday"},
+		{6, "8 May", "Friday"},
+		{7, "9 May", "9 May"},
+		{-1, "1 May", "1 May"},
+		{365, "2 May 2027", "2 May 2027"},
+	} {
+		d := today.AddDays(c.days)
+		if got := DaysBetween(today, d); got != c.days {
+			t.Errorf("%s is %d days away, want %d", d, got, c.days)
+		}
+		if got := NearDay(d, today); got != c.near {
+			t.Errorf("%s near: %q, want %q", d, got, c.near)
+		}
+		if got := DueDay(d, today); got != c.due {
+			t.Errorf("%s due: %q, want %q", d, got, c.due)
+		}
+	}
+	if got := ShortDay(today); got != "2 May 2026" {
+		t.Errorf("%q", got)
+	}
+	if got := LongDay(today); got != "Saturday 2 May 2026" {
+		t.Errorf("%q", got)
+	}
+	if got := Moment(time.Date(2026, 5, 2, 9, 7, 0, 0, time.UTC)); got != "2 May 2026, 09:07" {
+		t.Errorf("%q", got)
+	}
+}
