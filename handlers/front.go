@@ -3,11 +3,11 @@ package handlers
 import (
 	"errors"
 	"net/http"
-	"net/mail"
 	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
 )
@@ -120,7 +120,7 @@ func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := site.JoinInput{Token: r.FormValue("token")}
+	f := form.Join{Token: r.FormValue("token")}
 	if door == site.DoorClosed || door == site.DoorInvited && f.Token == "" {
 		return golf.ErrNotFound
 	}
@@ -135,17 +135,12 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	if door == site.DoorClosed {
 		return golf.ErrNotFound
 	}
-	f := site.JoinInput{Token: r.FormValue("token"), Name: strings.TrimSpace(r.FormValue("name")), Email: strings.TrimSpace(r.FormValue("email")), Problems: map[string]string{}}
-	password := r.FormValue("password")
-	checkName(f.Name, f.Problems)
-	if at, err := mail.ParseAddress(f.Email); err != nil || at.Address != f.Email || len(f.Email) > 200 {
-		f.Problems["email"] = "Not an address. Allowed: one as in name@example.org."
-	}
-	checkPassword("password", password, f.Problems, s.aboutPassword(r, f.Email, f.Name)...)
+	f, password := form.ParseJoin(r.Form), r.FormValue("password")
+	f.Password.Problem = weakness(password, s.aboutPassword(r, f.Email.Text, f.Name.Text))
 	if door == site.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
-		f.Problems["token"] = "Not the setup token. The server printed it when it started."
+		f.TokenWrong = "Not the setup token. The server printed it when it started."
 	}
-	if len(f.Problems) == 0 {
+	if f.Sound() {
 		p, err := s.newPlayer(r, door, f, password)
 		var slow *errSlowDown
 		switch {
@@ -153,7 +148,7 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 			slow.after(w)
 			return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
 		case errors.Is(err, db.ErrTaken):
-			f.Problems["email"] = takenText(door)
+			f.Email.Problem = takenText(door)
 		case err != nil:
 			return err
 		default:
@@ -169,7 +164,7 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 // newPlayer makes an account through the door that is open. Where no invitation is
 // asked for, a network that keeps giving addresses which have accounts is refused
 // for a while, so that nobody reads off who has one.
-func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+func (s *server) newPlayer(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	if door != site.DoorOpen {
 		return s.throughDoor(r, door, f, password)
 	}
@@ -187,13 +182,13 @@ func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, pa
 	return p, s.store.TryPassed(r.Context(), try)
 }
 
-func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+func (s *server) throughDoor(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	hash, err := s.hashing.hash(r.Context(), network(r), password)
 	if err != nil {
 		return p, err
 	}
 	if door == site.DoorFirst {
-		return s.store.FirstPlayer(r.Context(), f.Email, f.Name, hash)
+		return s.store.FirstPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
 	}
 	err = s.store.Tx(r.Context(), func(tx *db.Store) error {
 		if door == site.DoorInvited {
@@ -201,16 +196,10 @@ func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, 
 				return err
 			}
 		}
-		p, err = tx.NewPlayer(r.Context(), f.Email, f.Name, hash)
+		p, err = tx.NewPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
 		return err
 	})
 	return p, err
-}
-
-func checkName(name string, problems map[string]string) {
-	if name == "" || !sayable(name, 80) {
-		problems["name"] = "Allowed: 1 to 80 letters, each of which can be seen."
-	}
 }
 
 // takenText says that an address has an account: plainly to who was invited, and

@@ -34,7 +34,7 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	case "theirs":
 		return then(w, r, paths.Hole(kept.ID, h.Number))
 	default:
-		return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: form.Press(line, press), card: cardForm(r)})
+		return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: form.Press(line, press), card: form.ParseHoleCard(r.PostForm, h.Number, unitsOf(me(r)).Far).AsTyped()})
 	}
 }
 
@@ -51,7 +51,7 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 	switch {
 	case version != h.Version && shownLine(h, me(r)) != line:
 		return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
-	case card.Problems != nil || !read.Sound():
+	case !card.Sound() || !read.Sound():
 		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card})
 	case len(read.Questions) > 0 && !answered(r, line):
 		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card, asking: true})

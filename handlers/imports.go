@@ -247,7 +247,8 @@ func takeIn(ctx context.Context, tx *db.Store, p db.Player, replace, settings bo
 		return tx.ReplaceRounds(ctx, p.ID, other)
 	})
 	if c := file.settings(); err == nil && c != nil && settings {
-		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, FarUnit: c.Far, GreenUnit: c.Green, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
+		far, green := c.Units()
+		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
 	}
 	return replaced, err
 }

@@ -23,14 +23,14 @@ func (s *server) lessons(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showLessons(w, r, http.StatusOK, player, whose, form.Typed{})
+	return s.showLessons(w, r, http.StatusOK, player, whose, form.Returned{})
 }
 
-func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int, player db.Player, whose paths.Whose, typed form.Typed) error {
+func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int, player db.Player, whose paths.Whose, back form.Returned) error {
 	if err := s.looked(r, whose, db.LookLessons, 0); err != nil {
 		return err
 	}
-	q := coach.LessonsInput{Whose: whose, Me: me(r).ID, Name: player.Name, Target: player.Target, Today: now(), Typed: typed}
+	q := coach.LessonsInput{Whose: whose, Me: me(r).ID, Name: player.Name, Target: player.Target, Today: now(), Returned: back}
 	var err error
 	if q.Coached, err = s.coached(r, whose); err != nil {
 		return err
@@ -79,12 +79,11 @@ func (s *server) proposeTarget(w http.ResponseWriter, r *http.Request) error {
 	if whose.Own {
 		return golf.ErrNotFound // one's own target is set on the account's page
 	}
-	problems := map[string]string{}
-	target := between(r.FormValue("target"), 68, 110, "target", problems)
-	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormTarget, Values: map[string]string{"target": r.FormValue("target")}, Problems: problems})
+	target := form.ParseTarget(r.FormValue("target"))
+	if !target.Sound() {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Target: &target})
 	}
-	if err := s.store.ProposeTarget(r.Context(), me(r).ID, whose.Player, target); err != nil {
+	if err := s.store.ProposeTarget(r.Context(), me(r).ID, whose.Player, target.Value); err != nil {
 		return err
 	}
 	return saved(w, r, whose.Lessons(), "proposed")

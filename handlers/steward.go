@@ -119,15 +119,14 @@ func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
 // reset sets the new password. It ends what strangers did to the account, and this
 // browser is one that the account knows.
 func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
-	player, token, problems := r.FormValue("player"), r.FormValue("token"), map[string]string{}
+	player, token := r.FormValue("player"), r.FormValue("token")
 	n, _ := strconv.ParseInt(player, 10, 64) // 0, which is nobody's, for what is no number
 	p, err := s.store.Resetting(r.Context(), golf.PlayerID(n), hashed(token))
 	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
 	}
-	checkPassword("password", r.FormValue("password"), problems, s.aboutPassword(r, p.Email, p.Name)...)
-	if len(problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, site.NewResetPage(shell(r), player, token, problems["password"]).View())
+	if wrong := weakness(r.FormValue("password"), s.aboutPassword(r, p.Email, p.Name)); wrong != "" {
+		return show(w, r, http.StatusUnprocessableEntity, site.NewResetPage(shell(r), player, token, wrong).View())
 	}
 	if p.ID == 0 {
 		return golf.ErrNotFound

@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 )
 
@@ -30,7 +31,7 @@ func TestOpenRound(t *testing.T) {
 func TestBeginPage(t *testing.T) {
 	courses := []components.Choice{{Value: "1", Name: "Harrow Fen"}}
 	open := []OpenRound{{"/rounds/3/holes/7", "2 May 2026, Harrow Fen: continue at hole 7, 12 holes to go"}}
-	page := NewBeginPage(layout.Page{}, BeginInput{Courses: courses, Values: map[string]string{"date": "2026-05-02", "first_hole": "1", "part": PartFront}}, open)
+	page := NewBeginPage(layout.Page{}, form.RoundStart{Date: form.ParseDay("2026-05-02"), First: form.WholeOf(1), Part: form.ChoiceOf(form.FrontNine)}, courses, open)
 	if page.Title != "Enter a round" || page.Course != "/courses/new" || len(page.Open) != 1 || len(page.Courses) != 1 {
 		t.Errorf("%+v", page)
 	}
@@ -60,8 +61,8 @@ func TestBeginPage(t *testing.T) {
 
 // Problems belong to the form that was sent.
 func TestBeginPageProblems(t *testing.T) {
-	problems := map[string]string{"date": "That is no date.", "course": "Choose a course.", "new_course": "Give it a name."}
-	listed := NewBeginPage(layout.Page{}, BeginInput{Problems: map[string]string{"date": problems["date"], "course": problems["course"]}}, nil)
+	date := form.Day{Problem: "That is no date."}
+	listed := NewBeginPage(layout.Page{}, form.RoundStart{Date: date, Course: form.Course{Problem: "Choose a course."}}, nil, nil)
 	want := components.Summary{Heading: "The round was not started.", Links: []components.SummaryLink{
 		{At: "#course", Text: "Course: Choose a course."}, {At: "#date", Text: "Date played: That is no date."}}}
 	if diff := cmp.Diff(want, listed.BeginWrong); diff != "" {
@@ -70,7 +71,7 @@ func TestBeginPageProblems(t *testing.T) {
 	if listed.FreshWrong.Heading != "" || listed.Fresh.Date.Problem != "" {
 		t.Errorf("%+v", listed.FreshWrong)
 	}
-	fresh := NewBeginPage(layout.Page{}, BeginInput{New: true, Problems: map[string]string{"date": problems["date"], "new_course": problems["new_course"]}}, nil)
+	fresh := NewBeginPage(layout.Page{}, form.RoundStart{Fresh: true, Date: date, NewName: form.Text{Problem: "Give it a name."}}, nil, nil)
 	want = components.Summary{Heading: "The round was not started.", Links: []components.SummaryLink{
 		{At: "#new_course", Text: "Course: Give it a name."}, {At: "#new_date", Text: "Date played: That is no date."}}}
 	if diff := cmp.Diff(want, fresh.FreshWrong); diff != "" {

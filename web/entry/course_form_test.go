@@ -27,7 +27,7 @@ func TestAddCoursePage(t *testing.T) {
 		{LikeCourse{}, "Start with one set of tees. You can copy it later to add others.", "/courses/new"},
 		{LikeCourse{ID: 3, Name: "Harrow Fen, white"}, "Par and stroke index are copied from Harrow Fen, white. Its lengths are shown in grey.", "/courses/new?from=3"},
 	} {
-		page := NewAddCoursePage(layout.Page{}, CourseFormInput{Card: form.Card{Holes: 18}}, c.like, form.StandardUnits)
+		page := NewAddCoursePage(layout.Page{}, form.CourseForm{Card: form.Card{Holes: 18}}, c.like, form.StandardUnits)
 		if page.Title != "Add a course" || page.Lede != c.lede || page.Editor.Save != c.save || page.Script != "course.js" {
 			t.Errorf("%q, %q, %q", page.Title, page.Lede, page.Editor.Save)
 		}
@@ -35,7 +35,7 @@ func TestAddCoursePage(t *testing.T) {
 }
 
 func TestCourseEditor(t *testing.T) {
-	e := NewCourseEditor(CourseFormInput{Card: threeHoles()}, "/courses/3", form.StandardUnits)
+	e := NewCourseEditor(form.CourseForm{Card: threeHoles()}, form.Card{}, "/courses/3", form.StandardUnits)
 	if e.Unit != "yd" || e.Count != "2 of 3 holes, par 7, 542 yd" || e.NinesOpen || e.PasteOpen || e.Summary.Heading != "" || len(e.AskedAll) != 0 {
 		t.Errorf("%+v", e)
 	}
@@ -68,24 +68,24 @@ func TestCourseEditor(t *testing.T) {
 func TestCourseEditorSummary(t *testing.T) {
 	question := form.CardProblem{Field: "length-3", Text: "Hole 3 is a par 5 of 12 yd.", Answer: "length-3:5:12"}
 	mistake := form.CardProblem{Field: "par-2", Text: "Par 9 is not allowed."}
-	rating := map[string]string{"slope": "Allowed: 55 to 155."}
+	slope := form.Ratings{Slope: form.Number{Text: "300", Problem: "Allowed: 55 to 155."}}
 	for name, c := range map[string]struct {
-		in      CourseFormInput
+		in      form.CourseForm
 		heading string
 		links   []string
 		answers []string
 		sound   bool
 	}{
-		"nothing":      {CourseFormInput{}, "", nil, nil, true},
-		"one mistake":  {CourseFormInput{Problems: rating}, "Not saved yet: 1 thing to fix.", []string{"Slope rating: Allowed: 55 to 155."}, nil, false},
-		"pasted text":  {CourseFormInput{Paste: "x", PasteProblems: []string{"Line 1: “x” is no par."}}, "Not saved yet: 1 thing to fix.", []string{"Line 1: “x” is no par."}, nil, false},
-		"a question":   {CourseFormInput{CardSaid: []form.CardProblem{question}}, "Not saved yet: 1 question. Correct it below, or save anyway.", []string{"Hole 3 is a par 5 of 12 yd."}, []string{"length-3:5:12"}, false},
-		"both":         {CourseFormInput{Problems: rating, CardSaid: []form.CardProblem{mistake, question}}, "Not saved yet: 2 things to fix and 1 question.", []string{"Slope rating: Allowed: 55 to 155.", "Par 9 is not allowed.", "Hole 3 is a par 5 of 12 yd."}, nil, false},
-		"an answer":    {CourseFormInput{CardSaid: []form.CardProblem{question}, Agreed: []string{"length-3:5:12"}}, "", nil, []string{"length-3:5:12"}, true},
-		"other answer": {CourseFormInput{CardSaid: []form.CardProblem{question}, Agreed: []string{"length-3:5:13"}}, "Not saved yet: 1 question. Correct it below, or save anyway.", []string{"Hole 3 is a par 5 of 12 yd."}, []string{"length-3:5:12", "length-3:5:13"}, false},
+		"nothing":      {form.CourseForm{}, "", nil, nil, true},
+		"one mistake":  {form.CourseForm{Whole: slope}, "Not saved yet: 1 thing to fix.", []string{"Slope rating: Allowed: 55 to 155."}, nil, false},
+		"pasted text":  {form.CourseForm{Paste: "x", PasteProblems: []string{"Line 1: “x” is no par."}}, "Not saved yet: 1 thing to fix.", []string{"Line 1: “x” is no par."}, nil, false},
+		"a question":   {form.CourseForm{CardSaid: []form.CardProblem{question}}, "Not saved yet: 1 question. Correct it below, or save anyway.", []string{"Hole 3 is a par 5 of 12 yd."}, []string{"length-3:5:12"}, false},
+		"both":         {form.CourseForm{Whole: slope, CardSaid: []form.CardProblem{mistake, question}}, "Not saved yet: 2 things to fix and 1 question.", []string{"Slope rating: Allowed: 55 to 155.", "Par 9 is not allowed.", "Hole 3 is a par 5 of 12 yd."}, nil, false},
+		"an answer":    {form.CourseForm{CardSaid: []form.CardProblem{question}, Agreed: []string{"length-3:5:12"}}, "", nil, []string{"length-3:5:12"}, true},
+		"other answer": {form.CourseForm{CardSaid: []form.CardProblem{question}, Agreed: []string{"length-3:5:13"}}, "Not saved yet: 1 question. Correct it below, or save anyway.", []string{"Hole 3 is a par 5 of 12 yd."}, []string{"length-3:5:12", "length-3:5:13"}, false},
 	} {
 		c.in.Card.Holes = 9
-		e := NewCourseEditor(c.in, "/courses/new", form.StandardUnits)
+		e := NewCourseEditor(c.in, form.Card{}, "/courses/new", form.StandardUnits)
 		var links []string
 		for _, l := range e.Summary.Links {
 			links = append(links, l.Text)
@@ -104,9 +104,9 @@ func TestCourseEditorSummary(t *testing.T) {
 
 // A problem stands under the row of its hole, and its field points to it.
 func TestCourseEditorRows(t *testing.T) {
-	in := CourseFormInput{Card: threeHoles(), Before: threeHoles(), Agreed: []string{"length-1:4:384"}, CardSaid: []form.CardProblem{
+	in := form.CourseForm{Card: threeHoles(), Agreed: []string{"length-1:4:384"}, CardSaid: []form.CardProblem{
 		{Field: "length-1", Text: "Is hole 1 that short?", Answer: "length-1:4:384"}, {Field: "length-1", Text: "Unlike the other tees."}, {Field: "holes", Text: "Choose 1 to 18."}}}
-	e := NewCourseEditor(in, "/courses/new", form.StandardUnits)
+	e := NewCourseEditor(in, threeHoles(), "/courses/new", form.StandardUnits)
 	row := e.Sets[0].Rows[0]
 	want := []CardSaid{{ID: "length-1-wrong", Text: "Is hole 1 that short?", Answer: "length-1:4:384", Agreed: true}, {ID: "length-1-wrong-2", Text: "Unlike the other tees."}}
 	if diff := cmp.Diff(want, row.Said); diff != "" {
@@ -123,9 +123,9 @@ func TestCourseEditorRows(t *testing.T) {
 // The ratings of each nine show only if one of them is wrong, and the text of a
 // card only while it is not used.
 func TestCourseEditorFolds(t *testing.T) {
-	in := CourseFormInput{Paste: "4 384 2", Problems: map[string]string{"back_slope": "Allowed: 55 to 155."}}
+	in := form.CourseForm{Paste: "4 384 2", Back: form.Ratings{Slope: form.Number{Problem: "Allowed: 55 to 155."}}}
 	in.Card.Holes = 18
-	e := NewCourseEditor(in, "/courses/new", form.StandardUnits)
+	e := NewCourseEditor(in, form.Card{}, "/courses/new", form.StandardUnits)
 	if !e.NinesOpen || !e.PasteOpen || e.Paste.Value != "4 384 2" {
 		t.Errorf("%v, %v, %q", e.NinesOpen, e.PasteOpen, e.Paste.Value)
 	}

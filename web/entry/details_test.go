@@ -7,13 +7,15 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 )
 
 func TestDetailsPage(t *testing.T) {
 	others := []components.Choice{{Value: "2", Name: "Quarry Hill"}}
-	page := NewDetailsPage(layout.Page{}, DetailsInput{ID: 3, Holes: []int{10, 11}, Courses: others, Unit: golf.Metres,
-		Values: map[string]string{"day": "2026-05-02", "course": "Harrow Fen", "par-10": "4", "length-10": "351", "target": "79"}})
+	kept := form.RoundDetails{Day: form.ParseDay("2026-05-02"), Course: form.TextOf("Harrow Fen"), Target: form.NumberOf(79), Holes: []form.HoleCard{
+		form.HoleCardOf(golf.CardHole{Number: 10, Par: 4, Length: golf.Metres.Of(351)}, golf.Metres), {Number: 11}}}
+	page := NewDetailsPage(layout.Page{}, 3, kept, others, golf.Metres)
 	if page.Title != "Date, course and target" || page.At != "/rounds/3/details" || page.Back != "/rounds/3" || page.Unit != "m" || page.Wrong.Heading != "" {
 		t.Errorf("%+v", page)
 	}
@@ -43,8 +45,8 @@ func TestDetailsPage(t *testing.T) {
 
 // Problems are summed up in the order of the fields, and stand in their fields.
 func TestDetailsPageProblems(t *testing.T) {
-	page := NewDetailsPage(layout.Page{}, DetailsInput{ID: 3, Holes: []int{10, 11}, Values: map[string]string{"par-11": "9", "target": "200", "take": "2"},
-		Problems: map[string]string{"par-11": "Allowed: 3 to 6.", "target": "Allowed: 68 to 110."}})
+	typed := form.RoundDetails{Target: form.ParseTarget("200"), Take: form.ParseCourse("2"), Holes: []form.HoleCard{{Number: 10}, {Number: 11, Par: form.ParseWhole("9", golf.MinPar, golf.MaxPar)}}}
+	page := NewDetailsPage(layout.Page{}, 3, typed, nil, golf.Metres)
 	want := components.Summary{Heading: "Not saved yet: 2 things to fix.", Links: []components.SummaryLink{
 		{At: "#target", Text: "Target score: Allowed: 68 to 110."}, {At: "#par-11", Text: "Par of hole 11: Allowed: 3 to 6."}}}
 	if diff := cmp.Diff(want, page.Wrong); diff != "" {

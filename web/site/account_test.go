@@ -1,12 +1,15 @@
 package site
 
 import (
+	"net/url"
 	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 )
 
@@ -22,7 +25,8 @@ func chosen(r components.Radios) (names []string) {
 
 func TestAccountPage(t *testing.T) {
 	devices := []Device{{Name: "Safari on iPhone", Seen: "today 06:22", Token: "a1", This: true}}
-	page := NewAccountPage(layout.Page{}, AccountInput{Name: "Robin", Target: "79", Boundary: "50", Far: "m", Green: "ft", Clubs: "d 7i", Devices: devices})
+	page := NewAccountPage(layout.Page{}, AccountInput{Devices: devices, Settings: form.Settings{Name: form.TextOf("Robin"), Target: form.NumberOf(79), Boundary: form.NumberOf(50),
+		Far: form.ChoiceOf(golf.Metres), Green: form.ChoiceOf(golf.Feet), Clubs: form.TextOf("d 7i")}})
 	want := []components.Field{
 		{Name: "name", Label: "Name", Value: "Robin", Complete: "name"},
 		{Name: "target", Label: "Target score", Value: "79", Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with."},
@@ -50,15 +54,18 @@ func TestAccountPage(t *testing.T) {
 
 // Each form of the page sums up its own problems.
 func TestAccountPageProblems(t *testing.T) {
-	for field, want := range map[string]AccountWrong{
-		"target":   {Settings: components.Summary{Heading: "Not saved yet: one thing to fix.", Links: []components.SummaryLink{{At: "#target", Text: "Target score: Wrong."}}}},
-		"far":      {Settings: components.Summary{Heading: "Not saved yet: one thing to fix.", Links: []components.SummaryLink{{At: "#far", Text: "Distances off the green: Wrong."}}}},
-		"password": {Password: components.Summary{Heading: "The password was not changed.", Links: []components.SummaryLink{{At: "#password", Text: "Current password: Wrong."}}}},
-		"new":      {Password: components.Summary{Heading: "The password was not changed.", Links: []components.SummaryLink{{At: "#new", Text: "New password: Wrong."}}}},
-		"confirm":  {Delete: components.Summary{Heading: "The account was not deleted.", Links: []components.SummaryLink{{At: "#confirm", Text: "Password: Wrong."}}}},
+	for field, c := range map[string]struct {
+		in   AccountInput
+		want AccountWrong
+	}{
+		"target":   {AccountInput{Settings: form.Settings{Target: form.Number{Problem: "Wrong."}}}, AccountWrong{Settings: components.Summary{Heading: "Not saved yet: one thing to fix.", Links: []components.SummaryLink{{At: "#target", Text: "Target score: Wrong."}}}}},
+		"far":      {AccountInput{Settings: form.Settings{Far: form.Unit{Problem: "Wrong."}}}, AccountWrong{Settings: components.Summary{Heading: "Not saved yet: one thing to fix.", Links: []components.SummaryLink{{At: "#far", Text: "Distances off the green: Wrong."}}}}},
+		"password": {AccountInput{OldWrong: "Wrong."}, AccountWrong{Password: components.Summary{Heading: "The password was not changed.", Links: []components.SummaryLink{{At: "#password", Text: "Current password: Wrong."}}}}},
+		"new":      {AccountInput{NewWrong: "Wrong."}, AccountWrong{Password: components.Summary{Heading: "The password was not changed.", Links: []components.SummaryLink{{At: "#new", Text: "New password: Wrong."}}}}},
+		"confirm":  {AccountInput{DeleteWrong: "Wrong."}, AccountWrong{Delete: components.Summary{Heading: "The account was not deleted.", Links: []components.SummaryLink{{At: "#confirm", Text: "Password: Wrong."}}}}},
 	} {
-		page := NewAccountPage(layout.Page{}, AccountInput{Problems: map[string]string{field: "Wrong."}})
-		if diff := cmp.Diff(want, page.Wrong); diff != "" {
+		page := NewAccountPage(layout.Page{}, c.in)
+		if diff := cmp.Diff(c.want, page.Wrong); diff != "" {
 			t.Errorf("%s: %s", field, diff)
 		}
 	}
@@ -96,7 +103,7 @@ func TestAccountPageParts(t *testing.T) {
 }
 
 func TestWelcomePage(t *testing.T) {
-	page := NewWelcomePage(layout.Page{}, WelcomeInput{Target: "79", Far: "m", Green: "ft"})
+	page := NewWelcomePage(layout.Page{}, form.FirstSettings{Target: form.NumberOf(79), Far: form.ChoiceOf(golf.Metres), Green: form.ChoiceOf(golf.Feet)})
 	if page.Title != "Welcome" || page.Skip != "Skip: 79, yards and feet" || page.Target.Value != "79" || page.Wrong.Heading != "" {
 		t.Errorf("%+v", page)
 	}
@@ -106,7 +113,7 @@ func TestWelcomePage(t *testing.T) {
 	if diff := cmp.Diff([][]string{{"metres"}, {"feet"}}, [][]string{chosen(page.Far), chosen(page.Green)}); diff != "" {
 		t.Error(diff)
 	}
-	page = NewWelcomePage(layout.Page{}, WelcomeInput{Target: "60", Problems: map[string]string{"target": "Allowed: 68 to 110.", "green": "Choose feet or metres."}})
+	page = NewWelcomePage(layout.Page{}, form.ParseFirstSettings(url.Values{"target": {"60"}, "far": {"m"}, "green": {"miles"}}))
 	want := components.Summary{Heading: "Not saved yet: 2 things to fix.", Links: []components.SummaryLink{
 		{At: "#target", Text: "Target score: Allowed: 68 to 110."}, {At: "#green", Text: "Distances on the green: Choose feet or metres."}}}
 	if diff := cmp.Diff(want, page.Wrong); diff != "" {
@@ -125,7 +132,7 @@ func TestJoinPage(t *testing.T) {
 		DoorOpen:    {"Your rounds are private: the steward of this server sees accounts, never rounds.", false},
 		DoorInvited: {"Your rounds are private: the steward of this server sees accounts, never rounds.", false},
 	} {
-		page := NewJoinPage(layout.Page{}, JoinInput{Token: "t1", Name: "Robin"}, door)
+		page := NewJoinPage(layout.Page{}, form.Join{Token: "t1", Name: form.TextOf("Robin")}, door)
 		if page.Title != "Create an account" || page.Lede != c.lede || page.First != c.first || (page.AskToken.Label == "Setup token") != c.first || page.Token != "t1" {
 			t.Errorf("%d: %+v", door, page)
 		}
@@ -140,8 +147,8 @@ func TestJoinPage(t *testing.T) {
 }
 
 func TestJoinPageProblems(t *testing.T) {
-	problems := map[string]string{"token": "That is not the token.", "email": "Give an address.", "password": "Too short."}
-	page := NewJoinPage(layout.Page{}, JoinInput{Name: "Robin", Problems: problems}, DoorFirst)
+	typed := form.Join{TokenWrong: "That is not the token.", Name: form.TextOf("Robin"), Email: form.Text{Problem: "Give an address."}, Password: form.Text{Problem: "Too short."}}
+	page := NewJoinPage(layout.Page{}, typed, DoorFirst)
 	want := components.Summary{Heading: "The account was not created.", Links: []components.SummaryLink{
 		{At: "#token", Text: "Setup token: That is not the token."}, {At: "#email", Text: "E-mail: Give an address."}, {At: "#password", Text: "Password: Too short."}}}
 	if diff := cmp.Diff(want, page.Wrong); diff != "" {
