@@ -75,6 +75,14 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	if f.OldWrong != "" || f.NewWrong != "" {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
+	if err := s.renewPassword(w, r, p, password); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Account, "password")
+}
+
+// renewPassword stores a password, which ends every session, and begins one.
+func (s *server) renewPassword(w http.ResponseWriter, r *http.Request, p db.Player, password string) error {
 	hash, err := s.hashing.hash(r.Context(), string(ownAccount(p.ID)), password)
 	if err != nil {
 		return err
@@ -82,10 +90,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.SavePassword(r.Context(), p.ID, hash); err != nil {
 		return err
 	}
-	if err := s.begin(w, r, p); err != nil {
-		return err
-	}
-	return saved(w, r, paths.Account, "password")
+	return s.begin(w, r, p)
 }
 
 const notThePassword = "This is not the password of your account."

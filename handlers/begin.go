@@ -55,34 +55,46 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	kept := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Note.Value}
-	if len(c.Holes) == form.MostHoles {
-		kept.Par18 = parOf(c.Holes)
-	}
-	holes, first := f.ChooseHoles(c.Card())
+	round := roundOn(c, p, &f)
 	if !f.Sound() {
 		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
 	}
 	if f.Fresh {
 		c.ID, err = s.store.SaveCourse(r.Context(), p.ID, c)
-		if full := noRoom(err); full != "" {
-			f.NewName.Problem = full
-			return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
-		}
-		if err != nil {
-			return err
-		}
 	}
-	for _, h := range holes {
-		kept.Holes = append(kept.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
+	if full := noRoom(err); full != "" {
+		f.NewName.Problem = full
+		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
 	}
-	kept.FirstHole, kept.CourseID = first, &c.ID
-	id, err := s.store.NewRound(r.Context(), p.ID, kept)
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Hole(id, kept.FirstHole))
+	round.CourseID = &c.ID
+	return s.storeRound(w, r, round)
+}
+
+// storeRound stores a round and leads to its first hole.
+func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Round) error {
+	id, err := s.store.NewRound(r.Context(), me(r).ID, round)
+	if err != nil {
+		return err
+	}
+	return then(w, r, paths.Hole(id, round.FirstHole))
+}
+
+// roundOn is a round of a player on a course as a form begins it.
+func roundOn(c db.Course, p db.Player, f *form.RoundStart) db.Round {
+	round := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Note.Value}
+	if len(c.Holes) == form.MostHoles {
+		round.Par18 = parOf(c.Holes)
+	}
+	holes, first := f.ChooseHoles(c.Card())
+	for _, h := range holes {
+		round.Holes = append(round.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
+	}
+	round.FirstHole = first
+	return round
 }
 
 // courseToPlay is the course that was chosen, or a new one, not yet saved.

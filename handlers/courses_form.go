@@ -53,31 +53,13 @@ func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status in
 // saveCourse adds a course, changes one of the player's, or fills the rows of
 // the form from pasted text.
 func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
-	var c db.Course
-	if chi.URLParam(r, "course") != "" {
-		var err error
-		if c, err = s.ofCourse(r); err != nil {
-			return err
-		}
-		if !isMine(r, c) {
-			return golf.ErrNotFound
-		}
+	c, err := s.courseToSave(r)
+	if err != nil {
+		return err
 	}
-	kept := c
 	f := form.ParseCourseForm(r.Form, unitsOf(me(r)).Far, form.KnownCard{Size: c.Size(), Holes: c.Holes})
 	if f.Filled() || !f.Sound() {
-		status, page := http.StatusUnprocessableEntity, shell(r)
-		if f.Filled() && len(f.PasteProblems) == 0 {
-			status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
-		}
-		if c.ID == 0 {
-			like, err := s.likeCourse(r)
-			if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
-				return err
-			}
-			return s.showNewCourse(w, r, status, page, f, like)
-		}
-		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+		return s.courseAgain(w, r, c, f)
 	}
 	id, err := s.store.SaveCourse(r.Context(), me(r).ID, asCourse(c, f))
 	if full := noRoom(err); full != "" {
@@ -88,6 +70,34 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return saved(w, r, paths.Course(id), "course")
+}
+
+// courseToSave is the course of the address, which the player owns, or a new one.
+func (s *server) courseToSave(r *http.Request) (c db.Course, err error) {
+	if chi.URLParam(r, "course") == "" {
+		return c, nil
+	}
+	if c, err = s.ofCourse(r); err == nil && !isMine(r, c) {
+		err = golf.ErrNotFound
+	}
+	return c, err
+}
+
+// courseAgain shows what was typed of a course: to be put right, or filled from a
+// text and to be checked.
+func (s *server) courseAgain(w http.ResponseWriter, r *http.Request, kept db.Course, f form.CourseForm) error {
+	status, page := http.StatusUnprocessableEntity, shell(r)
+	if f.Filled() && len(f.PasteProblems) == 0 {
+		status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
+	}
+	if kept.ID != 0 {
+		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+	}
+	like, err := s.likeCourse(r)
+	if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
+		return err
+	}
+	return s.showNewCourse(w, r, status, page, f, like)
 }
 
 // noRoom says why a player may not add another course, empty for another error

@@ -43,11 +43,7 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
 	}
-	before := form.KnownRound{First: kept.FirstHole}
-	for _, h := range kept.Holes {
-		before.Holes = append(before.Holes, h.Card())
-	}
-	f := form.ParseRoundDetails(r.Form, before, takenCard(course), unitsOf(me(r)).Far)
+	f := form.ParseRoundDetails(r.Form, knownRound(kept), takenCard(course), unitsOf(me(r)).Far)
 	if err != nil {
 		f.Take.Problem = "That course is gone. Choose another."
 	}
@@ -60,6 +56,15 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return saved(w, r, paths.Round(kept.ID), "details")
+}
+
+// knownRound is what is known of a round before its details are typed.
+func knownRound(kept db.Round) form.KnownRound {
+	known := form.KnownRound{First: kept.FirstHole}
+	for _, h := range kept.Holes {
+		known.Holes = append(known.Holes, h.Card())
+	}
+	return known
 }
 
 // takenOver is the course of the server that the round is to take over; without

@@ -52,6 +52,15 @@ func (s *server) door(r *http.Request) (site.Door, error) {
 	}
 }
 
+// openDoor is the door when it is open to anybody; a closed one is not there.
+func (s *server) openDoor(r *http.Request) (site.Door, error) {
+	door, err := s.door(r)
+	if err == nil && door == site.DoorClosed {
+		err = golf.ErrNotFound
+	}
+	return door, err
+}
+
 func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	email, password := strings.TrimSpace(r.FormValue("email")), r.FormValue("password")
 	p, err := s.store.PlayerByEmail(r.Context(), email)
@@ -73,6 +82,11 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	case !ok:
 		return s.showFront(w, r, http.StatusUnprocessableEntity, email, "Address and password do not belong together.")
 	}
+	return s.welcomeIn(w, r, p)
+}
+
+// welcomeIn begins a session and leads to its first page.
+func (s *server) welcomeIn(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if err := s.begin(w, r, p); err != nil {
 		return err
 	}
@@ -116,48 +130,53 @@ func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
-	door, err := s.door(r)
+	door, err := s.openDoor(r)
 	if err != nil {
 		return err
 	}
 	f := form.Join{Token: r.FormValue("token")}
-	if door == site.DoorClosed || door == site.DoorInvited && f.Token == "" {
+	if door == site.DoorInvited && f.Token == "" {
 		return golf.ErrNotFound
 	}
 	return show(w, r, http.StatusOK, site.NewJoinPage(shell(r), f, door).View())
 }
 
 func (s *server) join(w http.ResponseWriter, r *http.Request) error {
-	door, err := s.door(r)
+	door, err := s.openDoor(r)
 	if err != nil {
 		return err
 	}
-	if door == site.DoorClosed {
-		return golf.ErrNotFound
+	f := s.readJoin(r, door)
+	if !f.Sound() {
+		return showJoin(w, r, f, door)
 	}
-	f, password := form.ParseJoin(r.Form), r.FormValue("password")
-	f.Password.Problem = weakness(password, s.aboutPassword(r, f.Email.Text, f.Name.Text))
+	p, err := s.newPlayer(r, door, f, r.FormValue("password"))
+	var slow *errSlowDown
+	switch {
+	case errors.As(err, &slow):
+		slow.after(w)
+		return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
+	case errors.Is(err, db.ErrTaken):
+		f.Email.Problem = takenText(door)
+		return showJoin(w, r, f, door)
+	case err != nil:
+		return err
+	}
+	return s.welcomeIn(w, r, p)
+}
+
+// readJoin reads who wants an account, and checks it.
+func (s *server) readJoin(r *http.Request, door site.Door) form.Join {
+	f := form.ParseJoin(r.Form)
+	f.Password.Problem = weakness(r.FormValue("password"), s.aboutPassword(r, f.Email.Text, f.Name.Text))
 	if door == site.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
 		f.TokenWrong = "Not the setup token. The server printed it when it started."
 	}
-	if f.Sound() {
-		p, err := s.newPlayer(r, door, f, password)
-		var slow *errSlowDown
-		switch {
-		case errors.As(err, &slow):
-			slow.after(w)
-			return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
-		case errors.Is(err, db.ErrTaken):
-			f.Email.Problem = takenText(door)
-		case err != nil:
-			return err
-		default:
-			if err := s.begin(w, r, p); err != nil {
-				return err
-			}
-			return s.home(w, r, p)
-		}
-	}
+	return f
+}
+
+// showJoin shows the form for an account with what is wrong in it.
+func showJoin(w http.ResponseWriter, r *http.Request, f form.Join, door site.Door) error {
 	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
 }
 

@@ -131,6 +131,17 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	if p.ID == 0 {
 		return golf.ErrNotFound
 	}
+	if err := s.useReset(r, p, token); err != nil {
+		return err
+	}
+	if err := s.rememberDevice(w, r, p.ID); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Front, "reset")
+}
+
+// useReset sets a new password by a token, and forgets the tries of the old one.
+func (s *server) useReset(r *http.Request, p db.Player, token string) error {
 	hash, err := s.hashing.hash(r.Context(), network(r), r.FormValue("password"))
 	if err != nil {
 		return err
@@ -143,8 +154,5 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	if err := s.rememberDevice(w, r, p.ID); err != nil {
-		return err
-	}
-	return saved(w, r, paths.Front, "reset")
+	return nil
 }

@@ -43,30 +43,37 @@ var (
 // begin reserves the one place for an account's import, and returns the function
 // that releases it.
 func (u *uploads) begin(ctx context.Context, who golf.PlayerID) (end func(), err error) {
-	u.mu.Lock()
-	own := u.busy[who]
-	u.busy[who] = true
-	u.mu.Unlock()
-	if own {
+	if !u.take(who) {
 		return nil, errOwnImport
-	}
-	free := func() {
-		u.mu.Lock()
-		defer u.mu.Unlock()
-		delete(u.busy, who)
 	}
 	late := time.NewTimer(u.wait)
 	defer late.Stop()
 	select {
 	case u.all <- struct{}{}:
-		return func() { <-u.all; free() }, nil
+		return func() { <-u.all; u.free(who) }, nil
 	case <-late.C:
 		err = errImports
 	case <-ctx.Done():
 		err = ctx.Err()
 	}
-	free()
+	u.free(who)
 	return nil, err
+}
+
+// take marks the account as importing, and reports whether it was not before.
+func (u *uploads) take(who golf.PlayerID) bool {
+	u.mu.Lock()
+	defer u.mu.Unlock()
+	own := u.busy[who]
+	u.busy[who] = true
+	return !own
+}
+
+// free marks the account as no longer importing.
+func (u *uploads) free(who golf.PlayerID) {
+	u.mu.Lock()
+	defer u.mu.Unlock()
+	delete(u.busy, who)
 }
 
 // count adds to the bytes that an account has uploaded today, and reports whether
