@@ -64,7 +64,7 @@ func TestMonthsFromNothingToMany(t *testing.T) {
 	}
 	says("/players/1/months", http.StatusOK, "No rounds to compare yet")
 	v.withRound()
-	says("/players/1/months", http.StatusOK, "May: ", "No other span has a round", "too few rounds", "no round")
+	says("/players/1/months", http.StatusOK, "May: ", "No other span has a round", "four more rounds until a level is shown", "no round")
 	says("/players/1/months?span=2026-01&span=2026-02", http.StatusOK, "No rounds in February.")
 	withSeason(t, s.store, 1, 84, "2026-06-02", 4, 14)
 	says("/players/1/months", http.StatusOK, "July against June: ", "July against May", "change <b>", "1 round", "6 rounds")
