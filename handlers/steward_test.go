@@ -57,7 +57,7 @@ func TestStewardsTakeBackWhatTheyHandedOut(t *testing.T) {
 	}
 	invitation, reset := link(steward.post("/account/invite"), "token"), link(steward.post("/accounts/2/reset"), "token")
 	a := steward.get("/accounts")
-	if !strings.Contains(a.body, "A link is open until") {
+	if !strings.Contains(a.body, "A link works until") {
 		t.Error(a.body)
 	}
 	open := regexp.MustCompile(`name="invitation" value="([0-9a-f]{64})"`).FindStringSubmatch(a.body)
@@ -74,7 +74,7 @@ func TestStewardsTakeBackWhatTheyHandedOut(t *testing.T) {
 			t.Errorf("%q again: %d", bad, a.status)
 		}
 	}
-	if a := steward.get("/accounts"); strings.Contains(a.body, "A link is open until") || strings.Contains(a.body, "Open invitations") {
+	if a := steward.get("/accounts"); strings.Contains(a.body, "A link works until") || strings.Contains(a.body, "Open invitations") {
 		t.Error(a.body)
 	}
 	if a := s.visitor().post("/join", "name", "Kim", "email", "kim@example.org", "password", password, "token", invitation); a.status != http.StatusNotFound {
