@@ -101,7 +101,7 @@ type role struct {
 
 // furnished makes a player with a round and all that is written about it, and
 // the player's coach.
-func (s site) furnished() (owner, coach visitor) {
+func (s testSite) furnished() (owner, coach visitor) {
 	s.t.Helper()
 	owner, coach = s.member("owner"), s.member("coach")
 	owner.withRound()
@@ -121,7 +121,7 @@ func (s site) furnished() (owner, coach visitor) {
 
 // roles are who may not first, since what is left to ask after the owner is
 // less.
-func (s site) roles(owner, coach visitor) []role {
+func (s testSite) roles(owner, coach visitor) []role {
 	ended, another, player, from, waiting := s.member("ended"), s.member("another"), s.member("player"), s.member("from"), s.member("waiting")
 	steward := s.steward()
 	ended.letIn(owner, 1, 3, "")

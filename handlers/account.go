@@ -11,20 +11,20 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
+	"strokeledger/web/site"
 )
 
 const invitationDays = 7
 
 func (s *server) account(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit, Clubs: p.Clubs})
+	return s.showAccount(w, r, http.StatusOK, site.AccountInput{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit, Clubs: p.Clubs})
 }
 
 // showAccount shows the account with what was typed; a form that was not sent
 // shows what is kept.
-func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f pages.AccountForm) error {
+func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f site.AccountInput) error {
 	p := me(r)
 	if f.Name == "" && f.Target == "" {
 		f.Name, f.Target, f.Boundary, f.Far, f.Green, f.Clubs = p.Name, number(p.Target), number(p.BoundaryYd), p.FarUnit, p.GreenUnit, p.Clubs
@@ -35,15 +35,15 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 	}
 	_, this, _ := s.sessionOf(r)
 	for _, d := range devices {
-		f.Devices = append(f.Devices, pages.Device{Name: pages.DeviceName(d.Device), Seen: pages.DeviceSeen(d.SeenAt, time.Now()),
+		f.Devices = append(f.Devices, site.Device{Name: site.DeviceName(d.Device), Seen: site.DeviceSeen(d.SeenAt, time.Now()),
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
 	}
 	f.Steward, f.Invites = p.Steward, p.Steward && s.options.SignUp == SignUpInvitation
-	return show(w, r, status, pages.NewAccount(shell(r), f).View())
+	return show(w, r, status, site.NewAccountPage(shell(r), f).View())
 }
 
 func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
-	f := pages.AccountForm{Name: strings.TrimSpace(r.FormValue("name")), Target: r.FormValue("target"), Boundary: r.FormValue("boundary"),
+	f := site.AccountInput{Name: strings.TrimSpace(r.FormValue("name")), Target: r.FormValue("target"), Boundary: r.FormValue("boundary"),
 		Far: r.FormValue("far"), Green: r.FormValue("green"), Clubs: strings.Join(strings.Fields(r.FormValue("clubs")), " "), Problems: map[string]string{}}
 	checkName(f.Name, f.Problems)
 	target := between(f.Target, 68, 110, "target", f.Problems)
@@ -76,7 +76,7 @@ func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 // with another token.
 func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	f := pages.AccountForm{Problems: map[string]string{}}
+	f := site.AccountInput{Problems: map[string]string{}}
 	old, password := r.FormValue("password"), r.FormValue("new")
 	checkPassword("new", password, f.Problems, s.aboutPassword(r, p.Email, p.Name)...)
 	if password != "" && password == old {
@@ -119,7 +119,7 @@ func (s *server) showUnconfirmed(w http.ResponseWriter, r *http.Request, field s
 	case err != nil:
 		return err
 	}
-	return s.showAccount(w, r, status, pages.AccountForm{Problems: map[string]string{field: problem}})
+	return s.showAccount(w, r, status, site.AccountInput{Problems: map[string]string{field: problem}})
 }
 
 func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
@@ -148,7 +148,7 @@ func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
 	}
 	err := s.store.DeletePlayer(r.Context(), me(r).ID)
 	if errors.Is(err, db.ErrLastSteward) {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, pages.AccountForm{Problems: map[string]string{
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, site.AccountInput{Problems: map[string]string{
 			"confirm": "You are the only steward. Make another account a steward first, on the page of accounts."}})
 	}
 	if err != nil {
@@ -169,5 +169,5 @@ func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewInvitation(r.Context(), p.ID, hashed(token), invitationDays); err != nil {
 		return err
 	}
-	return s.showAccount(w, r, http.StatusOK, pages.AccountForm{Invited: s.absolute(r, paths.Invited(token))})
+	return s.showAccount(w, r, http.StatusOK, site.AccountInput{Invited: s.absolute(r, paths.Invited(token))})
 }

@@ -6,27 +6,28 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
 // assignments reads what a player has to practise, for who looks.
-func (s *server) assignments(r *http.Request, whose paths.Whose, most int) ([]pages.Assignment, error) {
+func (s *server) assignments(r *http.Request, whose paths.Whose, most int) ([]coach.Assignment, error) {
 	given, err := s.store.Assignments(r.Context(), me(r).ID, whose.Player, most)
-	all := make([]pages.Assignment, len(given))
+	all := make([]coach.Assignment, len(given))
 	for i, a := range given {
 		all[i] = assignmentOf(a, me(r).ID)
 	}
 	return all, err
 }
 
-func assignmentOf(a db.Assignment, reader golf.PlayerID) pages.Assignment {
-	to := pages.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
+func assignmentOf(a db.Assignment, reader golf.PlayerID) coach.Assignment {
+	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
 	if a.Author != nil {
 		to.By, to.Mine = *a.Author, *a.AuthorID == reader
 	}
 	for _, res := range a.Results {
-		to.Results = append(to.Results, pages.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})
+		to.Results = append(to.Results, coach.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})
 	}
 	return to
 }
@@ -60,7 +61,7 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	}
 	due := dayOf(values, "due", problems)
 	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormAssign, Values: values, Problems: problems})
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormAssign, Values: values, Problems: problems})
 	}
 	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, db.Assignment{What: values["what"], Amount: values["amount"], PassMark: values["pass_mark"], DueOn: due.Time()}); err != nil {
 		return err
@@ -95,7 +96,7 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 		problems["result"] = "Say what came of it, in up to 200 letters."
 	}
 	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormResult, Of: assignment, Values: values, Problems: problems})
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormResult, Of: assignment, Values: values, Problems: problems})
 	}
 	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: day.Time(), Result: values["result"], Passed: r.FormValue("passed") != ""}); err != nil {
 		return err

@@ -11,7 +11,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/entry"
 	"strokeledger/web/paths"
 )
 
@@ -19,19 +19,19 @@ import (
 const lookBack = 5
 
 func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
-	return s.showNewRound(w, r, http.StatusOK, pages.BeginForm{Values: map[string]string{"course": r.FormValue("course"), "date": now().String(), "first_hole": "1", "new_holes": "18"}})
+	return s.showNewRound(w, r, http.StatusOK, entry.BeginInput{Values: map[string]string{"course": r.FormValue("course"), "date": now().String(), "first_hole": "1", "new_holes": "18"}})
 }
 
-func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, f pages.BeginForm) error {
+func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, f entry.BeginInput) error {
 	lately, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{Most: lookBack})
 	if err != nil {
 		return err
 	}
-	var open []pages.OpenRound
+	var open []entry.OpenRound
 	for _, kept := range lately {
 		left, holes := len(kept.Holes)-len(kept.Played().Holes), kept.InOrder()
 		if i := slices.IndexFunc(holes, func(h db.Hole) bool { return h.Line == "" }); i >= 0 {
-			open = append(open, pages.NewOpenRound(kept.ID, golf.DateOf(kept.PlayedOn), kept.Course, holes[i].Number, left))
+			open = append(open, entry.NewOpenRound(kept.ID, golf.DateOf(kept.PlayedOn), kept.Course, holes[i].Number, left))
 		}
 	}
 	course := f.Values["course"]
@@ -41,14 +41,14 @@ func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int
 	if f.Courses, err = s.choices(r, course); err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewNewRound(shell(r), f, open).View())
+	return show(w, r, status, entry.NewBeginPage(shell(r), f, open).View())
 }
 
 // beginRound begins a round on a course that is there, or on a new one whose
 // card is told hole by hole.
 func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	f := pages.BeginForm{Values: map[string]string{}, Problems: map[string]string{}}
+	f := entry.BeginInput{Values: map[string]string{}, Problems: map[string]string{}}
 	for _, field := range []string{"course", "date", "note", "first_hole", "part", "new_course", "new_tee", "new_holes"} {
 		f.Values[field] = strings.TrimSpace(r.FormValue(field))
 	}
@@ -89,7 +89,7 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 }
 
 // courseToPlay is the course that was chosen, or a new one, not yet saved.
-func (s *server) courseToPlay(r *http.Request, f pages.BeginForm) (db.Course, error) {
+func (s *server) courseToPlay(r *http.Request, f entry.BeginInput) (db.Course, error) {
 	if f.New {
 		c := db.Course{Name: f.Values["new_course"], Tee: f.Values["new_tee"]}
 		if c.Name == "" || !sayable(c.Name, 80) {
@@ -117,9 +117,9 @@ func (s *server) courseToPlay(r *http.Request, f pages.BeginForm) (db.Course, er
 
 // holesToPlay are the holes that were chosen of a card, and the one to begin
 // with: hole 1 stands for the first of them.
-func holesToPlay(card []golf.CardHole, f pages.BeginForm) (holes []db.Hole, first int) {
+func holesToPlay(card []golf.CardHole, f entry.BeginInput) (holes []db.Hole, first int) {
 	for _, h := range card {
-		if f.Values["part"] == pages.PartBack && h.Number < 10 || f.Values["part"] == pages.PartFront && h.Number > 9 {
+		if f.Values["part"] == entry.PartBack && h.Number < 10 || f.Values["part"] == entry.PartFront && h.Number > 9 {
 			continue
 		}
 		holes = append(holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})

@@ -10,7 +10,8 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/figures"
+	"strokeledger/web/months"
 )
 
 // monthsCSV sends the table of a comparison as a file.
@@ -33,7 +34,7 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
 	w.Header().Set("Content-Disposition", `attachment; filename="months.csv"`)
 	out := csv.NewWriter(w)
-	if err := out.WriteAll(pages.MonthsTable(q)); err != nil {
+	if err := out.WriteAll(months.MonthsTable(q)); err != nil {
 		return err
 	}
 	return out.Error()
@@ -64,7 +65,7 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 }
 
 // behindPage is the page of the figure that the address names.
-func behindPage(r *http.Request, q pages.AskedMonths, boundary golf.Distance) (templ.Component, error) {
+func behindPage(r *http.Request, q figures.ComparisonInput, boundary golf.Distance) (templ.Component, error) {
 	if length := r.FormValue("putts"); length != "" {
 		return behindPutts(r, q, length)
 	}
@@ -74,23 +75,23 @@ func behindPage(r *http.Request, q pages.AskedMonths, boundary golf.Distance) (t
 	}
 	column, measure := &q.Sheet.Columns[in-1], r.FormValue("measure")
 	if row, ok := compare.RowAt(boundary, r.FormValue("row")); ok {
-		return pages.NewBehindRow(shell(r), q, in-1, row).View(), nil
+		return months.NewBehindRow(shell(r), q, in-1, row).View(), nil
 	}
-	if measure == pages.ShortPutts {
-		return pages.NewBehindMeasure(shell(r), q, in-1, measure, column.ShortPutts()).View(), nil
+	if measure == months.ShortPutts {
+		return months.NewBehindMeasure(shell(r), q, in-1, measure, column.ShortPutts()).View(), nil
 	}
 	k := compare.MeasureAt(measure)
 	if k < 0 {
 		return nil, golf.ErrNotFound
 	}
-	return pages.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View(), nil
+	return months.NewBehindMeasure(shell(r), q, in-1, measure, column.HolesOf(compare.Measures[k], boundary)).View(), nil
 }
 
 // behindPutts lists the putts of a length of the putting curve.
-func behindPutts(r *http.Request, q pages.AskedMonths, length string) (templ.Component, error) {
+func behindPutts(r *http.Request, q figures.ComparisonInput, length string) (templ.Component, error) {
 	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
 		if h.String() == length {
-			return pages.NewBehindPutts(shell(r), q, h).View(), nil
+			return months.NewBehindPutts(shell(r), q, h).View(), nil
 		}
 	}
 	return nil, golf.ErrNotFound

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"strokeledger/analysis/golf"
-	"strokeledger/web/pages"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
@@ -19,7 +19,7 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	typed := pages.Typed{Form: pages.FormCard, Values: map[string]string{}, Problems: map[string]string{}}
+	typed := form.Typed{Form: form.FormCard, Values: map[string]string{}, Problems: map[string]string{}}
 	for _, field := range []string{"note", "out", "in"} {
 		typed.Values[field] = strings.TrimSpace(r.FormValue(field))
 	}

@@ -6,7 +6,7 @@ import (
 	"strconv"
 
 	"strokeledger/analysis/golf"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 )
 
@@ -14,10 +14,10 @@ import (
 const coachLinkDays = 7
 
 func (s *server) coaching(w http.ResponseWriter, r *http.Request) error {
-	return s.showCoaching(w, r, http.StatusOK, pages.CoachAsk{})
+	return s.showCoaching(w, r, http.StatusOK, coach.CoachingInput{})
 }
 
-func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int, ask pages.CoachAsk) error {
+func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int, ask coach.CoachingInput) error {
 	coaches, err := s.store.Coaches(r.Context(), me(r).ID)
 	if err != nil {
 		return err
@@ -29,16 +29,16 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	if ask.Unused, err = s.store.CoachInvitations(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	var in []pages.CoachLine
+	var in []coach.CoachLine
 	for _, c := range coaches {
-		in = append(in, pages.NewCoachLine(me(r).ID, c.ID, c.Name, c.Email, c.SharedFrom, c.Confirmed, c.LookedAt))
+		in = append(in, coach.NewCoachLine(me(r).ID, c.ID, c.Name, c.Email, c.SharedFrom, c.Confirmed, c.LookedAt))
 	}
-	return show(w, r, status, pages.NewCoaching(shell(r), mine(r), in, roster, ask).View())
+	return show(w, r, status, coach.NewCoachingPage(shell(r), mine(r), in, roster, ask).View())
 }
 
 // inviteCoach makes a link that one coach may use, once.
 func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
-	ask := pages.CoachAsk{From: r.FormValue("from")}
+	ask := coach.CoachingInput{From: r.FormValue("from")}
 	from, err := golf.ParseDate(ask.From)
 	if ask.From != "" && err != nil { // it must not share everything instead
 		ask.Problem = capitalized(err.Error()) + ", or nothing to share everything."
@@ -48,7 +48,7 @@ func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from, coachLinkDays); err != nil {
 		return err
 	}
-	return s.showCoaching(w, r, http.StatusOK, pages.CoachAsk{Link: s.absolute(r, paths.CoachLink(me(r).ID, token))})
+	return s.showCoaching(w, r, http.StatusOK, coach.CoachingInput{Link: s.absolute(r, paths.CoachLink(me(r).ID, token))})
 }
 
 func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error {
@@ -64,7 +64,7 @@ func (s *server) coachLink(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewCoachLink(shell(r), name, r.FormValue("player"), r.FormValue("token")).View())
+	return show(w, r, http.StatusOK, coach.NewInvitationPage(shell(r), name, r.FormValue("player"), r.FormValue("token")).View())
 }
 
 func (s *server) acceptCoaching(w http.ResponseWriter, r *http.Request) error {

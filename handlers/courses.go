@@ -7,9 +7,10 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/components"
+	"strokeledger/web/entry"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
@@ -22,25 +23,25 @@ func (s *server) courses(w http.ResponseWriter, r *http.Request) error {
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewCourses(page, listed, unitsOf(me(r))).View())
+	return show(w, r, http.StatusOK, entry.NewCoursesPage(page, listed, unitsOf(me(r))).View())
 }
 
-func (s *server) listedCourses(r *http.Request) ([]pages.ListedCourse, error) {
+func (s *server) listedCourses(r *http.Request) ([]entry.ListedCourse, error) {
 	all, err := s.store.Courses(r.Context(), me(r).ID)
-	var listed []pages.ListedCourse
+	var listed []entry.ListedCourse
 	for _, c := range all {
-		listed = append(listed, pages.ListedCourse{ID: c.ID, Name: c.Name, Tee: c.Tee, Holes: c.Holes, Size: c.Size, Par: c.Par,
+		listed = append(listed, entry.ListedCourse{ID: c.ID, Name: c.Name, Tee: c.Tee, Holes: c.Holes, Size: c.Size, Par: c.Par,
 			Length: golf.Yards.Of(c.Yards), Mine: c.Mine, Times: c.Times})
 	}
 	return listed, err
 }
 
 // choices are the courses to choose from.
-func (s *server) choices(r *http.Request, chosen string) ([]pages.Choice, error) {
+func (s *server) choices(r *http.Request, chosen string) ([]components.Choice, error) {
 	listed, err := s.listedCourses(r)
-	var choices []pages.Choice
+	var choices []components.Choice
 	for _, c := range listed {
-		choices = append(choices, pages.CourseChoice(c, strconv.FormatInt(int64(c.ID), 10) == chosen))
+		choices = append(choices, entry.CourseChoice(c, strconv.FormatInt(int64(c.ID), 10) == chosen))
 	}
 	return choices, err
 }
@@ -61,17 +62,17 @@ func (s *server) course(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showCourse(w, r, http.StatusOK, shell(r), c, pages.SeenCourse{Form: formOf(c, unitsOf(me(r)))})
+	return s.showCourse(w, r, http.StatusOK, shell(r), c, entry.CourseInput{Form: formOf(c, unitsOf(me(r)))})
 }
 
 // showCourse shows a course with a form as it was typed.
-func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, c db.Course, seen pages.SeenCourse) error {
+func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, c db.Course, seen entry.CourseInput) error {
 	p := me(r)
 	seen.ID, seen.Name, seen.Tee, seen.Size, seen.Holes = c.ID, c.Name, c.Tee, c.Size(), c.Holes
 	seen.Mine, seen.Steward = isMine(r, c), p.Steward
 	for _, x := range ratingsOf(&c) {
 		if *x.to != nil {
-			seen.Facts = append(seen.Facts, pages.Fact{Name: x.label, Value: number(**x.to)})
+			seen.Facts = append(seen.Facts, components.Fact{Name: x.label, Value: number(**x.to)})
 		}
 	}
 	other, err := s.store.OtherCards(r.Context(), p.ID, c.ID)
@@ -79,16 +80,16 @@ func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, 
 		return err
 	}
 	for _, o := range other {
-		seen.OtherCard = append(seen.OtherCard, pages.OtherCard{ID: o.Round, Day: o.PlayedOn, Holes: o.Holes})
+		seen.OtherCard = append(seen.OtherCard, entry.OtherCard{ID: o.Round, Day: o.PlayedOn, Holes: o.Holes})
 	}
 	if p.Steward {
 		if seen.Others, err = s.choices(r, r.FormValue("same")); err != nil {
 			return err
 		}
 		own := strconv.FormatInt(int64(c.ID), 10)
-		seen.Others = slices.DeleteFunc(seen.Others, func(o pages.Choice) bool { return o.Value == own })
+		seen.Others = slices.DeleteFunc(seen.Others, func(o components.Choice) bool { return o.Value == own })
 	}
-	return show(w, r, status, pages.NewCoursePage(page, seen, unitsOf(p)).View())
+	return show(w, r, status, entry.NewCoursePage(page, seen, unitsOf(p)).View())
 }
 
 // useCard gives chosen rounds of the player the card of the course.
@@ -137,7 +138,7 @@ func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
 	}
 	kept, err := strconv.ParseInt(r.FormValue("same"), 10, 64)
 	if err != nil || golf.CourseID(kept) == c.ID {
-		return s.showCourse(w, r, http.StatusUnprocessableEntity, shell(r), c, pages.SeenCourse{Form: formOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
+		return s.showCourse(w, r, http.StatusUnprocessableEntity, shell(r), c, entry.CourseInput{Form: formOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
 	}
 	if err := s.store.MergeCourse(r.Context(), me(r).ID, c.ID, golf.CourseID(kept)); err != nil {
 		return err
@@ -146,8 +147,8 @@ func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
 }
 
 // formOf is the form of a course as it is.
-func formOf(c db.Course, units form.Units) pages.CourseForm {
-	return pages.CourseForm{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope),
+func formOf(c db.Course, units form.Units) entry.CourseFormInput {
+	return entry.CourseFormInput{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope),
 		FrontRating: optional(c.FrontRating), FrontSlope: optional(c.FrontSlope), BackRating: optional(c.BackRating), BackSlope: optional(c.BackSlope),
 		Card: form.WriteCard(c.Size(), c.Holes, units.Far)}
 }

@@ -11,15 +11,15 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/entry"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
 // newCourse is an empty form, or one with the pars and indexes of other tees.
 func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
-	f := pages.CourseForm{Card: form.Card{Holes: 18}}
+	f := entry.CourseFormInput{Card: form.Card{Holes: 18}}
 	like, err := s.likeCourse(r)
 	if err != nil {
 		return err
@@ -42,13 +42,13 @@ func (s *server) likeCourse(r *http.Request) (db.Course, error) {
 	return s.store.Course(r.Context(), golf.CourseID(from))
 }
 
-func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, f pages.CourseForm, like db.Course) error {
+func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, f entry.CourseFormInput, like db.Course) error {
 	name := like.Name
 	if like.Tee != "" {
 		name += ", " + like.Tee
 	}
 	f.Before = formOf(like, unitsOf(me(r))).Card
-	return show(w, r, status, pages.NewNewCourse(page, f, pages.LikeCourse{ID: like.ID, Name: name}, unitsOf(me(r))).View())
+	return show(w, r, status, entry.NewAddCoursePage(page, f, entry.LikeCourse{ID: like.ID, Name: name}, unitsOf(me(r))).View())
 }
 
 // saveCourse adds a course, changes one of the player's, or fills the rows of
@@ -80,7 +80,7 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 			}
 			return s.showNewCourse(w, r, status, page, f, like)
 		}
-		return s.showCourse(w, r, status, page, kept, pages.SeenCourse{Form: f})
+		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
 	}
 	id, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
 	if full := noRoom(err); full != "" {
@@ -106,12 +106,12 @@ func noRoom(err error) string {
 }
 
 // typedCourse is the form as it was sent.
-func typedCourse(r *http.Request) pages.CourseForm {
+func typedCourse(r *http.Request) entry.CourseFormInput {
 	value := func(name string) string {
 		text := []rune(strings.ToValidUTF8(strings.ReplaceAll(r.FormValue(name), "\x00", ""), ""))
 		return strings.TrimSpace(string(text[:min(len(text), 120)]))
 	}
-	f := pages.CourseForm{Name: value("name"), Tee: value("tee"), Rating: value("rating"), Slope: value("slope"),
+	f := entry.CourseFormInput{Name: value("name"), Tee: value("tee"), Rating: value("rating"), Slope: value("slope"),
 		FrontRating: value("front_rating"), FrontSlope: value("front_slope"), BackRating: value("back_rating"), BackSlope: value("back_slope"),
 		Paste: r.FormValue("paste"), Problems: map[string]string{}}
 	if strings.TrimSpace(f.Paste) == "" {
@@ -132,7 +132,7 @@ func typedCourse(r *http.Request) pages.CourseForm {
 // fill puts pasted text into the rows when that was asked for, which it
 // returns, or when nothing else was filled in. Text that is not used is a
 // problem, since it would be lost.
-func fill(f *pages.CourseForm, unit golf.Unit, asked bool) bool {
+func fill(f *entry.CourseFormInput, unit golf.Unit, asked bool) bool {
 	if f.Paste == "" {
 		return false
 	}
@@ -179,7 +179,7 @@ func ratingsOf(c *db.Course) []rating {
 }
 
 // readCourse reads what was typed into a course, and notes what is wrong.
-func readCourse(c *db.Course, f *pages.CourseForm, unit golf.Unit) {
+func readCourse(c *db.Course, f *entry.CourseFormInput, unit golf.Unit) {
 	before := form.KnownCard{Size: c.Size(), Holes: c.Holes}
 	checkName(f.Name, f.Problems)
 	if !sayable(f.Tee, 80) {

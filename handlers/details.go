@@ -11,8 +11,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/entry"
 	"strokeledger/web/form"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
@@ -27,19 +27,19 @@ func (s *server) details(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := pages.DetailsForm{Values: map[string]string{"day": golf.DateOf(kept.PlayedOn).String(), "course": kept.Course, "tee": kept.Tee,
+	f := entry.DetailsInput{Values: map[string]string{"day": golf.DateOf(kept.PlayedOn).String(), "course": kept.Course, "tee": kept.Tee,
 		"target": number(kept.Target), "par18": strconv.Itoa(kept.Par18), "note": kept.Note, "first_hole": strconv.Itoa(kept.FirstHole)}}
 	for _, h := range kept.Holes {
-		f.Values[pages.HoleField(pages.HolePar, h.Number)] = strconv.Itoa(h.Par)
-		f.Values[pages.HoleField(pages.HoleLength, h.Number)] = lengthText(h.Length, unitsOf(me(r)).Far)
+		f.Values[entry.HoleField(entry.HolePar, h.Number)] = strconv.Itoa(h.Par)
+		f.Values[entry.HoleField(entry.HoleLength, h.Number)] = lengthText(h.Length, unitsOf(me(r)).Far)
 		if h.Index > 0 {
-			f.Values[pages.HoleField(pages.HoleIndex, h.Number)] = strconv.Itoa(h.Index)
+			f.Values[entry.HoleField(entry.HoleIndex, h.Number)] = strconv.Itoa(h.Index)
 		}
 	}
 	return s.showDetails(w, r, http.StatusOK, kept, f)
 }
 
-func (s *server) showDetails(w http.ResponseWriter, r *http.Request, status int, kept db.Round, f pages.DetailsForm) (err error) {
+func (s *server) showDetails(w http.ResponseWriter, r *http.Request, status int, kept db.Round, f entry.DetailsInput) (err error) {
 	f.ID, f.Unit = kept.ID, unitsOf(me(r)).Far
 	for _, h := range kept.Holes {
 		f.Holes = append(f.Holes, h.Number)
@@ -47,7 +47,7 @@ func (s *server) showDetails(w http.ResponseWriter, r *http.Request, status int,
 	if f.Courses, err = s.choices(r, f.Values["take"]); err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewDetails(shell(r), f).View())
+	return show(w, r, status, entry.NewDetailsPage(shell(r), f).View())
 }
 
 // lengthText is a length as a field shows it, empty for one that nobody has told.
@@ -73,7 +73,7 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := pages.DetailsForm{Values: map[string]string{}, Problems: map[string]string{}}
+	f := entry.DetailsInput{Values: map[string]string{}, Problems: map[string]string{}}
 	for _, field := range []string{"day", "course", "tee", "target", "par18", "note", "first_hole", "take"} {
 		f.Values[field] = strings.TrimSpace(r.FormValue(field))
 	}
@@ -101,7 +101,7 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 
 // takenOver is the course of the server that the round is to take over; without
 // an ID when there is none.
-func (s *server) takenOver(r *http.Request, kept db.Round, f pages.DetailsForm) (db.Course, error) {
+func (s *server) takenOver(r *http.Request, kept db.Round, f entry.DetailsInput) (db.Course, error) {
 	if f.Values["take"] == "" {
 		return db.Course{}, nil
 	}
@@ -123,7 +123,7 @@ func onCard(c db.Course, hole int) int {
 }
 
 // readDetails reads what is not of a single hole, and notes what is wrong.
-func readDetails(f pages.DetailsForm, taken db.Course) db.Details {
+func readDetails(f entry.DetailsInput, taken db.Course) db.Details {
 	to := db.Details{Course: f.Values["course"], Tee: f.Values["tee"], Note: f.Values["note"]}
 	to.PlayedOn = dayOf(f.Values, "day", f.Problems).Time()
 	to.Target = between(f.Values["target"], 68, 110, "target", f.Problems)
@@ -150,13 +150,13 @@ func readDetails(f pages.DetailsForm, taken db.Course) db.Details {
 // readHole reads the card of a hole: that of the course that is taken over, or
 // what was typed. A length that stands as it was shown is the one that is kept,
 // so that rounding changes nothing.
-func readHole(r *http.Request, h db.Hole, taken db.Course, f pages.DetailsForm) golf.CardHole {
+func readHole(r *http.Request, h db.Hole, taken db.Course, f entry.DetailsInput) golf.CardHole {
 	name := func(field string) string {
-		name := pages.HoleField(field, h.Number)
+		name := entry.HoleField(field, h.Number)
 		f.Values[name] = strings.TrimSpace(r.FormValue(name))
 		return name
 	}
-	par, length, index := name(pages.HolePar), name(pages.HoleLength), name(pages.HoleIndex)
+	par, length, index := name(entry.HolePar), name(entry.HoleLength), name(entry.HoleIndex)
 	if i := onCard(taken, h.Number); i >= 0 {
 		return taken.Holes[i]
 	}
@@ -175,7 +175,7 @@ func checkIndexes(card []golf.CardHole, problems map[string]string) {
 	first := map[int]int{}
 	for _, h := range card {
 		if before, twice := first[h.Index]; twice && h.Index > 0 {
-			problems[pages.HoleField(pages.HoleIndex, h.Number)] = fmt.Sprintf("Hole %d has it too.", before)
+			problems[entry.HoleField(entry.HoleIndex, h.Number)] = fmt.Sprintf("Hole %d has it too.", before)
 		} else {
 			first[h.Index] = h.Number
 		}

@@ -10,7 +10,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/site"
 )
 
 // errSignedOut says that a session has ended; pages redirect instead.
@@ -50,7 +50,7 @@ func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) 
 		}
 		return
 	}
-	problem := pages.NewProblem(shell(r), heading, text, request)
+	problem := site.NewProblemPage(shell(r), heading, text, request)
 	if status == http.StatusServiceUnavailable {
 		w.Header().Set("Retry-After", "5")
 		problem = problem.Again(r.URL.RequestURI(), r.Method == http.MethodGet, sent(r))

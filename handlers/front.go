@@ -8,8 +8,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
+	"strokeledger/web/site"
 )
 
 func (s *server) front(w http.ResponseWriter, r *http.Request) error {
@@ -28,27 +28,27 @@ func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, e
 	if r.Method == http.MethodGet && r.URL.Query().Has("again") {
 		page.Flash = "You were signed out. Sign in, and the line that you typed is in its field again."
 	}
-	return show(w, r, status, pages.NewFront(page, email, problem, door).View())
+	return show(w, r, status, site.NewFrontPage(page, email, problem, door).View())
 }
 
 func (s *server) help(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, pages.NewHelp(shell(r)).View())
+	return show(w, r, http.StatusOK, site.NewHelpPage(shell(r)).View())
 }
 
 // door is who may make an account now.
-func (s *server) door(r *http.Request) (pages.Door, error) {
+func (s *server) door(r *http.Request) (site.Door, error) {
 	any, err := s.store.AnyPlayer(r.Context())
 	switch {
 	case err != nil:
 		return 0, err
 	case !any:
-		return pages.DoorFirst, nil
+		return site.DoorFirst, nil
 	case s.options.SignUp == SignUpOpen:
-		return pages.DoorOpen, nil
+		return site.DoorOpen, nil
 	case s.options.SignUp == SignUpInvitation:
-		return pages.DoorInvited, nil
+		return site.DoorInvited, nil
 	default:
-		return pages.DoorClosed, nil
+		return site.DoorClosed, nil
 	}
 }
 
@@ -120,11 +120,11 @@ func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := pages.JoinForm{Token: r.FormValue("token")}
-	if door == pages.DoorClosed || door == pages.DoorInvited && f.Token == "" {
+	f := site.JoinInput{Token: r.FormValue("token")}
+	if door == site.DoorClosed || door == site.DoorInvited && f.Token == "" {
 		return golf.ErrNotFound
 	}
-	return show(w, r, http.StatusOK, pages.NewJoin(shell(r), f, door).View())
+	return show(w, r, http.StatusOK, site.NewJoinPage(shell(r), f, door).View())
 }
 
 func (s *server) join(w http.ResponseWriter, r *http.Request) error {
@@ -132,17 +132,17 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if door == pages.DoorClosed {
+	if door == site.DoorClosed {
 		return golf.ErrNotFound
 	}
-	f := pages.JoinForm{Token: r.FormValue("token"), Name: strings.TrimSpace(r.FormValue("name")), Email: strings.TrimSpace(r.FormValue("email")), Problems: map[string]string{}}
+	f := site.JoinInput{Token: r.FormValue("token"), Name: strings.TrimSpace(r.FormValue("name")), Email: strings.TrimSpace(r.FormValue("email")), Problems: map[string]string{}}
 	password := r.FormValue("password")
 	checkName(f.Name, f.Problems)
 	if at, err := mail.ParseAddress(f.Email); err != nil || at.Address != f.Email || len(f.Email) > 200 {
 		f.Problems["email"] = "Not an address. Allowed: one as in name@example.org."
 	}
 	checkPassword("password", password, f.Problems, s.aboutPassword(r, f.Email, f.Name)...)
-	if door == pages.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
+	if door == site.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
 		f.Problems["token"] = "Not the setup token. The server printed it when it started."
 	}
 	if len(f.Problems) == 0 {
@@ -163,14 +163,14 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 			return s.home(w, r, p)
 		}
 	}
-	return show(w, r, http.StatusUnprocessableEntity, pages.NewJoin(shell(r), f, door).View())
+	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
 }
 
 // newPlayer makes an account through the door that is open. Where no invitation is
 // asked for, a network that keeps giving addresses which have accounts is refused
 // for a while, so that nobody reads off who has one.
-func (s *server) newPlayer(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
-	if door != pages.DoorOpen {
+func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+	if door != site.DoorOpen {
 		return s.throughDoor(r, door, f, password)
 	}
 	try := db.Try{Account: hashed("join"), Client: hashed("join " + network(r)), Known: true}
@@ -187,16 +187,16 @@ func (s *server) newPlayer(r *http.Request, door pages.Door, f pages.JoinForm, p
 	return p, s.store.TryPassed(r.Context(), try)
 }
 
-func (s *server) throughDoor(r *http.Request, door pages.Door, f pages.JoinForm, password string) (p db.Player, err error) {
+func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
 	hash, err := s.hashing.hash(r.Context(), network(r), password)
 	if err != nil {
 		return p, err
 	}
-	if door == pages.DoorFirst {
+	if door == site.DoorFirst {
 		return s.store.FirstPlayer(r.Context(), f.Email, f.Name, hash)
 	}
 	err = s.store.Tx(r.Context(), func(tx *db.Store) error {
-		if door == pages.DoorInvited {
+		if door == site.DoorInvited {
 			if err := tx.UseInvitation(r.Context(), hashed(f.Token)); err != nil {
 				return err
 			}
@@ -215,8 +215,8 @@ func checkName(name string, problems map[string]string) {
 
 // takenText says that an address has an account: plainly to who was invited, and
 // to a stranger no more than needed.
-func takenText(door pages.Door) string {
-	if door == pages.DoorOpen {
+func takenText(door site.Door) string {
+	if door == site.DoorOpen {
 		return "That address cannot be used here. If it is yours, sign in."
 	}
 	return "There is an account with this address."

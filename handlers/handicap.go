@@ -8,7 +8,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/handicap"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/months"
 )
 
 // handicap shows the unofficial estimate of a player's Index.
@@ -30,7 +30,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 		rated[c.RoundID] = c
 	}
 	var scores []handicap.Score
-	courses := map[golf.RoundID]pages.RatedCourse{}
+	courses := map[golf.RoundID]months.RatedCourse{}
 	for _, h := range history {
 		if _, known := rated[h.ID]; !known {
 			continue // removed between the two questions
@@ -40,12 +40,12 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 		scores = append(scores, score)
-		courses[h.ID] = pages.RatedCourse{Name: h.Round.Course, Course: rated[h.ID].Course}
+		courses[h.ID] = months.RatedCourse{Name: h.Round.Course, Course: rated[h.ID].Course}
 	}
 	if err := s.looked(r, whose, db.LookHandicap, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewHandicap(shell(r), whose, player.Name, handicap.Estimate(scores), courses).View())
+	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), whose, player.Name, handicap.Estimate(scores), courses).View())
 }
 
 // scoreOf is a round as the rules of handicapping see it. A picked-up hole

@@ -6,8 +6,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/entry"
 	"strokeledger/web/form"
-	"strokeledger/web/pages"
 )
 
 // ofHole reads the round and the hole of the address.
@@ -44,7 +44,7 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 // typedHole is what was typed on the page of a hole, and how it came back.
 type typedHole struct {
 	line     string
-	card     pages.CardForm
+	card     entry.CardForm
 	asking   bool // the hole was to be saved: every question is asked
 	conflict bool // another window saved the hole in the meantime
 }
@@ -55,16 +55,16 @@ func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, ke
 	if err != nil {
 		return err
 	}
-	q := pages.Entering{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Stored: shownLine(h, me(r)), Reading: reading,
+	q := entry.HoleInput{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Stored: shownLine(h, me(r)), Reading: reading,
 		Target: kept.Target, Units: unitsOf(me(r)), Card: typed.card, Order: orderOf(kept)}
 	if q.Round, err = stripOf(kept); err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewHoleEntry(shell(r), q).View())
+	return show(w, r, status, entry.NewHolePage(shell(r), q).View())
 }
 
 // stripOf is the holes of a round, with what those that were entered lost.
-func stripOf(kept db.Round) ([]pages.RoundHole, error) {
+func stripOf(kept db.Round) ([]entry.RoundHole, error) {
 	lost := map[int]float64{}
 	if played := kept.Played(); len(played.Holes) > 0 && fullCard(kept) {
 		a, _, err := accountOf(kept, played, cardOf(kept))
@@ -75,9 +75,9 @@ func stripOf(kept db.Round) ([]pages.RoundHole, error) {
 			lost[h.Number] = h.Lost
 		}
 	}
-	var holes []pages.RoundHole
+	var holes []entry.RoundHole
 	for _, h := range kept.Holes {
-		in := pages.RoundHole{Number: h.Number, Par: h.Par, Length: h.Length}
+		in := entry.RoundHole{Number: h.Number, Par: h.Par, Length: h.Length}
 		if h.Line != "" {
 			in.Score = max(h.Strokes(), 1)
 			in.Lost, in.Known = lost[h.Number]
@@ -110,9 +110,9 @@ func orderOf(kept db.Round) []int {
 }
 
 // readingOf works out how a typed line reads.
-func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (pages.ReadingInput, error) {
+func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (entry.ReadingInput, error) {
 	units := unitsOf(me(r))
-	q := pages.ReadingInput{Line: form.ParseLine(typed.line, h.Card(), units), Hole: h.Card(), Units: units, AskAll: typed.asking}
+	q := entry.ReadingInput{Line: form.ParseLine(typed.line, h.Card(), units), Hole: h.Card(), Units: units, AskAll: typed.asking}
 	if typed.conflict {
 		other := form.ParseLine(shownLine(h, me(r)), h.Card(), units)
 		q.Conflict = &other
@@ -146,7 +146,7 @@ func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status in
 		return err
 	}
 	answer := scriptAnswer{}
-	if answer.HTML, err = rendered(r, pages.NewReading(reading).View()); err != nil {
+	if answer.HTML, err = rendered(r, entry.NewReading(reading).View()); err != nil {
 		return err
 	}
 	if typed.conflict {
@@ -160,15 +160,15 @@ func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status in
 	return answerJSON(w, status, answer)
 }
 
-func cardForm(r *http.Request) pages.CardForm {
-	return pages.CardForm{Par: r.PostFormValue("par"), Length: r.PostFormValue("length"), Index: r.PostFormValue("index")}
+func cardForm(r *http.Request) entry.CardForm {
+	return entry.CardForm{Par: r.PostFormValue("par"), Length: r.PostFormValue("length"), Index: r.PostFormValue("index")}
 }
 
 // readCard reads the card of a hole whose length nobody has said yet; its
 // problems are nil when there are none, or nothing to read.
-func readCard(r *http.Request, h *db.Hole) pages.CardForm {
+func readCard(r *http.Request, h *db.Hole) entry.CardForm {
 	if h.Length > 0 {
-		return pages.CardForm{}
+		return entry.CardForm{}
 	}
 	f := cardForm(r)
 	problems := map[string]string{}

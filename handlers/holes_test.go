@@ -129,7 +129,7 @@ func TestBothVersionsOfAHole(t *testing.T) {
 // and a session is noted once a minute at the most.
 func TestTripsOfASavedHole(t *testing.T) {
 	store, trips := dbtest.Counted(t)
-	s := site{httptest.NewServer(New(store, Options{SignUp: SignUpOpen, Hash: testCost})), nil, store, "", t}
+	s := testSite{httptest.NewServer(New(store, Options{SignUp: SignUpOpen, Hash: testCost})), nil, store, "", t}
 	defer s.Close()
 	v := s.member("a")
 	at := v.withRound()

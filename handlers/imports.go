@@ -14,8 +14,8 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
 	"strokeledger/db"
+	"strokeledger/web/entry"
 	"strokeledger/web/form"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
@@ -87,7 +87,7 @@ func imported(round golf.Round, p db.Player) db.Round {
 
 // compared goes through the rounds of a file, some at a time, and says of each
 // what the player has of its name.
-func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []pages.There) error) error {
+func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []entry.There) error) error {
 	var some []db.Round
 	compare := func() error {
 		names := make([]string, len(some))
@@ -98,13 +98,13 @@ func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID,
 		if err != nil {
 			return err
 		}
-		there := make([]pages.There, len(some))
+		there := make([]entry.There, len(some))
 		for i, r := range some {
 			for _, k := range kept {
-				if k.Name == r.Name && there[i] != pages.ThereSame {
-					there[i] = pages.ThereOther
+				if k.Name == r.Name && there[i] != entry.ThereSame {
+					there[i] = entry.ThereOther
 					if f.same(k, r) {
-						there[i] = pages.ThereSame
+						there[i] = entry.ThereSame
 					}
 				}
 			}
@@ -127,18 +127,18 @@ func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID,
 }
 
 func (s *server) importForm(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, pages.NewImport(shell(r), "", nil).View())
+	return show(w, r, http.StatusOK, entry.NewImportPage(shell(r), "", nil).View())
 }
 
 // importFile reads a file, and keeps it until it is confirmed.
 func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
-	var found pages.FileOf
+	var found entry.PreviewInput
 	err := s.importing(w, r, func() (err error) {
 		found, err = s.lookAt(r)
 		return err
 	})
 	if err == nil {
-		return show(w, r, http.StatusOK, pages.NewPreview(shell(r), found).View())
+		return show(w, r, http.StatusOK, entry.NewPreviewPage(shell(r), found).View())
 	}
 	if _, err := io.Copy(io.Discard, r.Body); err != nil {
 		return unreadable(err)
@@ -156,12 +156,12 @@ func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
 	default:
 		return err
 	}
-	return show(w, r, http.StatusUnprocessableEntity, pages.NewImport(shell(r), problem, faults).View())
+	return show(w, r, http.StatusUnprocessableEntity, entry.NewImportPage(shell(r), problem, faults).View())
 }
 
 // lookAt reads a file while it arrives, compares it with what is there, and
 // keeps it.
-func (s *server) lookAt(r *http.Request) (found pages.FileOf, err error) {
+func (s *server) lookAt(r *http.Request) (found entry.PreviewInput, err error) {
 	sent, err := s.upload(r)
 	if err != nil {
 		return found, err
@@ -169,7 +169,7 @@ func (s *server) lookAt(r *http.Request) (found pages.FileOf, err error) {
 	var kept bytes.Buffer
 	packed := gzip.NewWriter(&kept)
 	file := openFile(io.TeeReader(sent, packed), me(r))
-	err = file.compared(r.Context(), s.store, me(r).ID, func(some []db.Round, there []pages.There) error {
+	err = file.compared(r.Context(), s.store, me(r).ID, func(some []db.Round, there []entry.There) error {
 		for i, round := range some {
 			found.Add(round.Name, round.Played(), there[i])
 		}
@@ -183,7 +183,7 @@ func (s *server) lookAt(r *http.Request) (found pages.FileOf, err error) {
 	}
 	if found.Unknown = file.unknown(); file.settings() != nil {
 		c := file.settings()
-		found.Settings = &pages.SettingsOf{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
+		found.Settings = &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
 	}
 	if err := packed.Close(); err != nil {
 		return found, err
@@ -230,13 +230,13 @@ func takeIn(ctx context.Context, tx *db.Store, p db.Player, replace, settings bo
 		return 0, errNothingWaits // kept by an earlier version of this program
 	}
 	file := openFile(unpacked, p)
-	err = file.compared(ctx, tx, p.ID, func(some []db.Round, there []pages.There) error {
+	err = file.compared(ctx, tx, p.ID, func(some []db.Round, there []entry.There) error {
 		var fresh, other []db.Round
 		for i, round := range some {
 			switch {
-			case there[i] == pages.ThereNot:
+			case there[i] == entry.ThereNot:
 				fresh = append(fresh, round)
-			case there[i] == pages.ThereOther && replace:
+			case there[i] == entry.ThereOther && replace:
 				other = append(other, round)
 			}
 		}

@@ -6,7 +6,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
@@ -22,14 +23,14 @@ func (s *server) lessons(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showLessons(w, r, http.StatusOK, player, whose, pages.Typed{})
+	return s.showLessons(w, r, http.StatusOK, player, whose, form.Typed{})
 }
 
-func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int, player db.Player, whose paths.Whose, typed pages.Typed) error {
+func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int, player db.Player, whose paths.Whose, typed form.Typed) error {
 	if err := s.looked(r, whose, db.LookLessons, 0); err != nil {
 		return err
 	}
-	q := pages.AskedLessons{Whose: whose, Me: me(r).ID, Name: player.Name, Target: player.Target, Today: now(), Typed: typed}
+	q := coach.LessonsInput{Whose: whose, Me: me(r).ID, Name: player.Name, Target: player.Target, Today: now(), Typed: typed}
 	var err error
 	if q.Coached, err = s.coached(r, whose); err != nil {
 		return err
@@ -60,13 +61,13 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int,
 		return err
 	}
 	for _, p := range proposals {
-		q.Proposals = append(q.Proposals, pages.Proposal(p))
+		q.Proposals = append(q.Proposals, coach.Proposal(p))
 	}
 	page := shell(r)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewLessons(page, q).View())
+	return show(w, r, status, coach.NewLessonsPage(page, q).View())
 }
 
 // proposeTarget proposes a target to a pupil.
@@ -81,7 +82,7 @@ func (s *server) proposeTarget(w http.ResponseWriter, r *http.Request) error {
 	problems := map[string]string{}
 	target := between(r.FormValue("target"), 68, 110, "target", problems)
 	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormTarget, Values: map[string]string{"target": r.FormValue("target")}, Problems: problems})
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormTarget, Values: map[string]string{"target": r.FormValue("target")}, Problems: problems})
 	}
 	if err := s.store.ProposeTarget(r.Context(), me(r).ID, whose.Player, target); err != nil {
 		return err

@@ -7,7 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 )
 
@@ -20,28 +20,28 @@ func (s *server) looks(w http.ResponseWriter, r *http.Request) error {
 			return golf.ErrNotFound
 		}
 	}
-	kept, err := s.store.Looks(r.Context(), me(r).ID, (number-1)*pages.LooksPerPage, pages.LooksPerPage+1)
+	kept, err := s.store.Looks(r.Context(), me(r).ID, (number-1)*coach.LooksPerPage, coach.LooksPerPage+1)
 	if err != nil {
 		return err
 	}
-	more := len(kept) > pages.LooksPerPage
+	more := len(kept) > coach.LooksPerPage
 	if more {
-		kept = kept[:pages.LooksPerPage]
+		kept = kept[:coach.LooksPerPage]
 	}
-	all := make([]pages.Look, len(kept))
+	all := make([]coach.Look, len(kept))
 	for i, k := range kept {
 		all[i] = lookOf(k)
 	}
-	return show(w, r, http.StatusOK, pages.NewLooks(shell(r), all, number, more).View())
+	return show(w, r, http.StatusOK, coach.NewLooksPage(shell(r), all, number, more).View())
 }
 
 // looksPages bounds the number of a page of looks.
 const looksPages = 1_000_000
 
-func lookOf(k db.Look) pages.Look {
-	to := pages.Look{Name: k.Name, Kind: string(k.Kind), Times: k.Times, Last: k.LastAt}
+func lookOf(k db.Look) coach.Look {
+	to := coach.Look{Name: k.Name, Kind: string(k.Kind), Times: k.Times, Last: k.LastAt}
 	for _, r := range k.Rounds {
-		at := pages.LookedRound{ID: r.ID, Times: r.Times, Removed: r.Removed}
+		at := coach.LookedRound{ID: r.ID, Times: r.Times, Removed: r.Removed}
 		if r.PlayedOn != nil {
 			at.Day, at.Course = golf.DateOf(*r.PlayedOn), *r.Course
 		}
@@ -56,15 +56,15 @@ func (s *server) keptNotes(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	var all []pages.KeptNote
+	var all []coach.FormerNote
 	for _, k := range kept {
-		all = append(all, pages.NewKeptNote(fmt.Sprint(k.PlayerID), fmt.Sprint(k.ID), k.Author, k.Day, k.Body))
+		all = append(all, coach.NewFormerNote(fmt.Sprint(k.PlayerID), fmt.Sprint(k.ID), k.Author, k.Day, k.Body))
 	}
 	page := shell(r)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewKeptNotes(page, all).View())
+	return show(w, r, http.StatusOK, coach.NewFormerNotesPage(page, all).View())
 }
 
 func (s *server) dropKeptNote(w http.ResponseWriter, r *http.Request) error {

@@ -7,7 +7,7 @@ import (
 	"testing"
 
 	"strokeledger/db/dbtest"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
 )
 
 // What a coach opened stands in the pupil's list, by round, and in nobody
@@ -71,10 +71,10 @@ func TestEveryLookIsNoted(t *testing.T) {
 // page.
 func TestLooksArePaged(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
-	pupil, coach := s.coached()
-	dbtest.Exec(t, s.url, fmt.Sprintf(`insert into coach_looks (player_id, coach_id, day, kind, name, last_at) select 1, 2, day, 'lessons', 'ines', day from generate_series('2026-01-01'::timestamptz, '2026-01-01'::timestamptz + interval '%d days', '1 day') day`, pages.LooksPerPage))
+	pupil, ines := s.coached()
+	dbtest.Exec(t, s.url, fmt.Sprintf(`insert into coach_looks (player_id, coach_id, day, kind, name, last_at) select 1, 2, day, 'lessons', 'ines', day from generate_series('2026-01-01'::timestamptz, '2026-01-01'::timestamptz + interval '%d days', '1 day') day`, coach.LooksPerPage))
 	dbtest.Exec(t, s.url, `insert into coach_looks (player_id, coach_id, day, kind, about, name) select 1, 2, current_date, 'statement', n, 'ines' from generate_series(1, 600) n`)
-	coach.get("/players/1/months")
+	ines.get("/players/1/months")
 	first, second := pupil.get("/coaching/looks").body, pupil.get("/coaching/looks?page=2").body
 	for _, want := range []string{"600 statements", "Months side by side", `href="/coaching/looks?page=2"`} {
 		if !strings.Contains(first, want) {

@@ -4,7 +4,7 @@ import (
 	"net/http"
 	"strings"
 
-	"strokeledger/web/pages"
+	"strokeledger/web/months"
 	"strokeledger/web/paths"
 )
 
@@ -15,10 +15,10 @@ const markMost = 80
 func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
 	problems := map[string]string{}
 	typed := [2]string{r.FormValue("day"), strings.TrimSpace(r.FormValue("what"))}
-	day := dayOf(map[string]string{pages.FieldDay: typed[0]}, pages.FieldDay, problems)
+	day := dayOf(map[string]string{months.FieldDay: typed[0]}, months.FieldDay, problems)
 	what := typed[1]
 	if what == "" || !sayable(what, markMost) {
-		problems[pages.FieldWhat] = "Needed: what happened, in at most 80 letters."
+		problems[months.FieldWhat] = "Needed: what happened, in at most 80 letters."
 	}
 	if len(problems) > 0 {
 		q, err := s.compared(r, me(r), paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}})
@@ -26,7 +26,7 @@ func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 		q.Problems, q.Marking = problems, typed
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewMonths(shell(r), q).View())
+		return show(w, r, http.StatusUnprocessableEntity, months.NewComparisonPage(shell(r), q).View())
 	}
 	if _, err := s.store.NewMark(r.Context(), me(r).ID, day, what); err != nil {
 		return err

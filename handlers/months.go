@@ -12,7 +12,8 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/figures"
+	"strokeledger/web/months"
 	"strokeledger/web/paths"
 )
 
@@ -47,7 +48,7 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if len(problems) > 0 {
 		status = http.StatusUnprocessableEntity
 	}
-	return show(w, r, status, pages.NewMonths(shell(r), q).View())
+	return show(w, r, status, months.NewComparisonPage(shell(r), q).View())
 }
 
 // readComparison reads the choice of an address. changed says that it came from
@@ -63,20 +64,20 @@ func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, ch
 		}
 		if len(at.Without) > withoutMost {
 			at.Without = at.Without[:withoutMost]
-			problems[pages.FieldSpans] = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", withoutMost)
+			problems[months.FieldSpans] = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", withoutMost)
 			break
 		}
 	}
 	for _, text := range slices.Concat(q["span"], pairs(q["from"], q["to"])) {
 		span, err := compare.ParseSpan(text)
 		if err != nil {
-			problems[pages.FieldSpans] = capitalized(err.Error()) + "."
+			problems[months.FieldSpans] = capitalized(err.Error()) + "."
 			continue
 		}
 		at.Spans = append(at.Spans, span.String())
 	}
 	if n := len(at.Spans); n == 1 || n > compare.MaxSpans {
-		problems[pages.FieldSpans] = fmt.Sprintf("%d spans were chosen; allowed: %d to %d.", n, compare.MinSpans, compare.MaxSpans)
+		problems[months.FieldSpans] = fmt.Sprintf("%d spans were chosen; allowed: %d to %d.", n, compare.MinSpans, compare.MaxSpans)
 		at.Spans = nil
 	}
 	return at, changed || len(q["from"]) > 0, problems
@@ -103,8 +104,8 @@ func readVersus(versus, level string, problems map[string]string) (plain string,
 	case "level":
 		versus, changed = level, true
 	}
-	x := between(versus, expect.MinLevel, expect.MaxLevel, pages.FieldLevel, problems)
-	if problems[pages.FieldLevel] != "" {
+	x := between(versus, expect.MinLevel, expect.MaxLevel, months.FieldLevel, problems)
+	if problems[months.FieldLevel] != "" {
 		return "", changed
 	}
 	return number(x), changed
@@ -118,8 +119,8 @@ func capitalized(s string) string {
 }
 
 // compared works a comparison out.
-func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (pages.AskedMonths, error) {
-	q := pages.AskedMonths{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(me(r))}
+func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (figures.ComparisonInput, error) {
+	q := figures.ComparisonInput{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(me(r))}
 	history, err := s.store.History(r.Context(), me(r).ID, at.Player)
 	if err != nil {
 		return q, err
@@ -129,7 +130,7 @@ func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (pa
 		return q, err
 	}
 	for _, m := range marks {
-		q.Marks = append(q.Marks, pages.MarkedDay{ID: m.ID, Day: golf.DateOf(m.MarkedOn), What: m.What})
+		q.Marks = append(q.Marks, figures.MarkedDay{ID: m.ID, Day: golf.DateOf(m.MarkedOn), What: m.What})
 	}
 	lens, err := lensOf(at.Versus, p.Target)
 	if err != nil {
@@ -143,7 +144,7 @@ func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (pa
 }
 
 // judge works out the rounds that the choice leaves, and sets them side by side.
-func (s *server) judge(q *pages.AskedMonths, history []db.PlayedRound, lens *expect.Baseline, boundary golf.Distance) error {
+func (s *server) judge(q *figures.ComparisonInput, history []db.PlayedRound, lens *expect.Baseline, boundary golf.Distance) error {
 	if !slices.ContainsFunc(history, func(h db.PlayedRound) bool { return h.Round.Course == q.At.Course }) {
 		q.At.Course = "" // a course that no round was played on chooses none
 	}
@@ -186,18 +187,18 @@ func (s *server) judge(q *pages.AskedMonths, history []db.PlayedRound, lens *exp
 }
 
 // choosable lists the rounds of the spans and those left out of them.
-func choosable(q *pages.AskedMonths, history []db.PlayedRound) []pages.RoundOf {
+func choosable(q *figures.ComparisonInput, history []db.PlayedRound) []figures.SpanRound {
 	shown := map[golf.RoundID]string{}
 	for _, c := range q.Sheet.Columns {
 		for _, r := range c.Rounds {
 			shown[r.ID] = fmt.Sprintf("%.0f", r.Account.Score)
 		}
 	}
-	var all []pages.RoundOf
+	var all []figures.SpanRound
 	for _, h := range slices.Backward(history) {
 		score, in := shown[h.ID]
 		if out := slices.Contains(q.At.Without, h.ID); in || out {
-			all = append(all, pages.RoundOf{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Out: out})
+			all = append(all, figures.SpanRound{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Out: out})
 		}
 	}
 	return all

@@ -10,7 +10,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/form"
+	"strokeledger/web/notes"
 	"strokeledger/web/paths"
 )
 
@@ -18,20 +19,20 @@ import (
 const noteMost = 4000
 
 // notes reads what is written about a player, for who looks.
-func (s *server) notes(r *http.Request, whose paths.Whose, of db.NotesOf) ([]pages.Note, error) {
+func (s *server) notes(r *http.Request, whose paths.Whose, of db.NotesOf) ([]notes.Note, error) {
 	kept, err := s.store.Notes(r.Context(), me(r).ID, whose.Player, of)
 	if err != nil {
 		return nil, err
 	}
-	all := make([]pages.Note, len(kept))
+	all := make([]notes.Note, len(kept))
 	for i, k := range kept {
 		all[i] = noteOf(k, me(r).ID)
 	}
 	return all, nil
 }
 
-func noteOf(k db.Note, reader golf.PlayerID) pages.Note {
-	n := pages.Note{ID: k.ID, Mine: k.AuthorID == reader, Author: k.Author, Question: k.Kind == db.KindQuestion, Lesson: k.Kind == db.KindLesson, Private: k.Private,
+func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
+	n := notes.Note{ID: k.ID, Mine: k.AuthorID == reader, Author: k.Author, Question: k.Kind == db.KindQuestion, Lesson: k.Kind == db.KindLesson, Private: k.Private,
 		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt, Edited: k.EditedAt != nil}
 	if k.RoundID != nil {
 		n.Round = *k.RoundID
@@ -46,7 +47,7 @@ func noteOf(k db.Note, reader golf.PlayerID) pages.Note {
 		n.Read = *k.ReadAt
 	}
 	for _, a := range k.Replies {
-		n.Replies = append(n.Replies, pages.NoteReply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt})
+		n.Replies = append(n.Replies, notes.Reply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt})
 	}
 	return n
 }
@@ -103,7 +104,7 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 		n.Kind = db.KindLesson
 		n.Day = dayOf(values, "day", problems).Time()
 		if len(problems) > 0 {
-			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, pages.Typed{Form: pages.FormLesson, Values: values, Problems: problems})
+			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormLesson, Values: values, Problems: problems})
 		}
 		return s.keepNote(w, r, whose, n)
 	}
@@ -113,7 +114,7 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 	round := golf.RoundID(formID(r, "round"))
 	n.RoundID = &round
 	if len(problems) > 0 {
-		return s.statementAgain(w, r, player, whose, round, pages.Typed{Form: pages.FormNote, Values: values, Problems: problems})
+		return s.statementAgain(w, r, player, whose, round, form.Typed{Form: form.FormNote, Values: values, Problems: problems})
 	}
 	if n.Hole, n.Shot, err = place(r.FormValue("on")); err != nil {
 		return err
@@ -144,7 +145,7 @@ func noteAt(whose paths.Whose, n db.Note) string {
 }
 
 // statementAgain shows a statement with a form that came back.
-func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, round golf.RoundID, typed pages.Typed) error {
+func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, round golf.RoundID, typed form.Typed) error {
 	kept, err := s.store.SeenRound(r.Context(), me(r).ID, whose.Player, round)
 	if err != nil {
 		return err
@@ -166,8 +167,8 @@ func (s *server) ofNote(r *http.Request) (player db.Player, whose paths.Whose, n
 }
 
 // noteAgain shows a note's page with a form under it that came back.
-func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, form string, problems map[string]string) error {
-	typed := pages.Typed{Form: form, Of: n.ID, Values: map[string]string{"body": r.FormValue("body")}, Problems: problems}
+func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, which string, problems map[string]string) error {
+	typed := form.Typed{Form: which, Of: n.ID, Values: map[string]string{"body": r.FormValue("body")}, Problems: problems}
 	if n.RoundID != nil {
 		return s.statementAgain(w, r, player, whose, *n.RoundID, typed)
 	}
@@ -184,7 +185,7 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	}
 	body, problems := typedText(r)
 	if len(problems) > 0 {
-		return s.noteAgain(w, r, player, whose, n, pages.FormEdit, problems)
+		return s.noteAgain(w, r, player, whose, n, form.FormEdit, problems)
 	}
 	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, body, r.FormValue("private") != ""); err != nil {
 		return err
@@ -210,7 +211,7 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 	}
 	body, problems := typedText(r)
 	if len(problems) > 0 {
-		return s.noteAgain(w, r, player, whose, n, pages.FormReply, problems)
+		return s.noteAgain(w, r, player, whose, n, form.FormReply, problems)
 	}
 	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, body); err != nil {
 		return err

@@ -8,7 +8,7 @@ import (
 )
 
 // coached is a pupil with a round, and the pupil's coach.
-func (s site) coached() (pupil, coach visitor) {
+func (s testSite) coached() (pupil, coach visitor) {
 	s.t.Helper()
 	pupil, coach = s.member("robin"), s.member("ines")
 	pupil.withRound()

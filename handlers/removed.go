@@ -9,8 +9,8 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/layout"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
+	"strokeledger/web/site"
 )
 
 // removal writes what was removed as an address or a form names it.
@@ -46,13 +46,13 @@ func (s *server) offerUndo(r *http.Request, page *layout.Page) error {
 		return err
 	}
 	if x, there := named(all, name); there {
-		page.Undo = pages.NewUndo(removedThing(x, me(r).ID))
+		page.Undo = site.NewUndo(removedThing(x, me(r).ID))
 	}
 	return nil
 }
 
-func removedThing(x db.Removed, reader golf.PlayerID) pages.RemovedThing {
-	to := pages.RemovedThing{Name: removal(x.Kind, x.PlayerID, x.ID), Kind: x.Kind, Day: golf.DateOf(x.Day), Text: x.Text, Removed: x.RemovedAt}
+func removedThing(x db.Removed, reader golf.PlayerID) site.RemovedThing {
+	to := site.RemovedThing{Name: removal(x.Kind, x.PlayerID, x.ID), Kind: x.Kind, Day: golf.DateOf(x.Day), Text: x.Text, Removed: x.RemovedAt}
 	if x.PlayerID != reader {
 		to.Of = x.Player
 	}
@@ -65,11 +65,11 @@ func (s *server) removed(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	var all []pages.RemovedThing
+	var all []site.RemovedThing
 	for _, x := range kept {
 		all = append(all, removedThing(x, me(r).ID))
 	}
-	return show(w, r, http.StatusOK, pages.NewRemoved(shell(r), all).View())
+	return show(w, r, http.StatusOK, site.NewRemovedPage(shell(r), all).View())
 }
 
 // bringBack brings back what a form names, and shows it.

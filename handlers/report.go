@@ -6,7 +6,7 @@ import (
 
 	"strokeledger/analysis/compare"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 )
 
@@ -25,7 +25,7 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if from, to := r.FormValue("from"), r.FormValue("to"); from != "" || to != "" {
 		return then(w, r, whose.Report(from+".."+to))
 	}
-	q := pages.AskedReport{Today: now(), Span: compare.Span{Last: compare.FormRounds}}
+	q := coach.ReportInput{Today: now(), Span: compare.Span{Last: compare.FormRounds}}
 	status := http.StatusOK
 	if text := r.FormValue("span"); text != "" {
 		span, err := compare.ParseSpan(text)
@@ -52,5 +52,5 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if err := s.looked(r, whose, db.LookReport, 0); err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewReport(shell(r), q).View())
+	return show(w, r, status, coach.NewReportPage(shell(r), q).View())
 }

@@ -10,7 +10,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/parallel"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 )
 
@@ -26,8 +26,8 @@ func readRoster(r *http.Request) paths.Roster {
 }
 
 // roster works out the coach's list of pupils.
-func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
-	q := pages.AskedRoster{At: readRoster(r), Today: now()}
+func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
+	q := coach.RosterInput{At: readRoster(r), Today: now()}
 	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookRoster)
 	if err != nil || len(pupils) == 0 {
 		return q, err
@@ -36,11 +36,11 @@ func (s *server) roster(r *http.Request) (pages.AskedRoster, error) {
 	if err != nil {
 		return q, err
 	}
-	q.Pupils = make([]pages.RosterPupil, len(pupils))
+	q.Pupils = make([]coach.RosterPupil, len(pupils))
 	parallel.Do(len(pupils), func(i int) {
 		p := pupils[i]
 		to := &q.Pupils[i]
-		*to = pages.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results}
+		*to = coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results}
 		if p.Due != nil {
 			to.Due, to.DueWhat = golf.DateOf(*p.Due), *p.DueWhat
 		}

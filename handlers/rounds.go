@@ -7,8 +7,9 @@ import (
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
+	"strokeledger/web/statement"
 )
 
 // accountOf works out holes of a round against the golfer who averages its
@@ -41,7 +42,7 @@ func (s *server) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusOK, kept, me(r), mine(r), pages.Typed{})
+	return s.showStatement(w, r, http.StatusOK, kept, me(r), mine(r), form.Typed{})
 }
 
 // seenRound is the statement of a round for whoever may see it, to read and to
@@ -59,15 +60,15 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusOK, kept, player, whose, pages.Typed{})
+	return s.showStatement(w, r, http.StatusOK, kept, player, whose, form.Typed{})
 }
 
 // showStatement shows a round of a player's: to the player, or to a coach.
-func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, typed pages.Typed) (err error) {
+func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, typed form.Typed) (err error) {
 	if err := s.looked(r, whose, db.LookStatement, kept.ID); err != nil {
 		return err
 	}
-	q := pages.Asked{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
+	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
 		Nines: [2]int{kept.CardOut, kept.CardIn}, Typed: typed, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
 	if !whose.Own {
 		q.Of = player.Name
@@ -90,7 +91,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, status, pages.NewStatement(page, q).View())
+	return show(w, r, status, statement.NewRoundPage(page, q).View())
 }
 
 func parOf(card []golf.CardHole) int {

@@ -6,16 +6,17 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/figures"
 	"strokeledger/web/layout"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
+	"strokeledger/web/statement"
 )
 
 // roundsMost is how many rounds the list shows.
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
-	of := pages.RoundsOf{Whose: mine(r)}
+	of := statement.RoundsInput{Whose: mine(r)}
 	page := shell(r)
 	notice, err := s.store.TakeNotice(r.Context(), me(r).ID)
 	if err != nil {
@@ -34,7 +35,7 @@ func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 }
 
 // waiting reads what waits for who is signed in.
-func (s *server) waiting(r *http.Request, of *pages.RoundsOf) (err error) {
+func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error) {
 	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
 		return err
 	}
@@ -52,7 +53,7 @@ func (s *server) waiting(r *http.Request, of *pages.RoundsOf) (err error) {
 		return err
 	}
 	if len(first) > 0 && !first[0].Done {
-		of.Due = first[0]
+		of.Due, of.DueWhat = first[0].Due, first[0].What
 	}
 	of.Today = now()
 	return nil
@@ -70,10 +71,10 @@ func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
 	if err := s.looked(r, whose, db.LookRounds, 0); err != nil {
 		return err
 	}
-	return s.showRounds(w, r, shell(r), pages.RoundsOf{Whose: whose, Name: player.Name})
+	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: whose, Name: player.Name})
 }
 
-func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of pages.RoundsOf) error {
+func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) error {
 	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
 	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // a day that is none sets no end
 	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
@@ -85,19 +86,19 @@ func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewRounds(page, of, listed, pages.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
+	return show(w, r, http.StatusOK, statement.NewRoundsPage(page, of, listed, statement.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}).View())
 }
 
 // listed works out rounds of a player for a list; those saved after a moment are
 // new.
-func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, newAfter time.Time) ([]pages.ListedRound, error) {
+func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, newAfter time.Time) ([]figures.ListedRound, error) {
 	all, err := s.store.Rounds(r.Context(), me(r).ID, whose.Player, chosen)
 	if err != nil {
 		return nil, err
 	}
-	listed := make([]pages.ListedRound, len(all))
+	listed := make([]figures.ListedRound, len(all))
 	for i, kept := range all {
-		l := pages.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target, New: kept.ChangedAt.After(newAfter)}
+		l := figures.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target, New: kept.ChangedAt.After(newAfter)}
 		if len(l.Round.Holes) > 0 {
 			if l.Account, _, err = accountOf(kept, l.Round, l.Round.Card()); err != nil {
 				return nil, err

@@ -8,8 +8,8 @@ import (
 	"github.com/a-h/templ"
 
 	"strokeledger/static"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
+	"strokeledger/web/site"
 )
 
 // wantsJSON reports whether a script asks: it says so, and no browser does for a
@@ -86,5 +86,5 @@ func (s *server) manifest(w http.ResponseWriter, _ *http.Request) error {
 // offline serves the page that a phone keeps for when there is no connection; it
 // is the same for everybody.
 func (s *server) offline(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, pages.NewOffline().View())
+	return show(w, r, http.StatusOK, site.NewOfflinePage().View())
 }

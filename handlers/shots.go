@@ -8,8 +8,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/entry"
 	"strokeledger/web/form"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
 )
 
@@ -24,7 +24,7 @@ func (s *server) shots(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), nil).View())
+	return show(w, r, http.StatusOK, entry.NewShotsPage(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), nil).View())
 }
 
 // saveShots keeps what was said of the shots of a hole.
@@ -37,7 +37,7 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if problems := say(&h, r.Form["club"], r.Form["miss"], r.Form["word"]); len(problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewShotNotes(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problems).View())
+		return show(w, r, http.StatusUnprocessableEntity, entry.NewShotsPage(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problems).View())
 	}
 	if version, err := strconv.Atoi(r.FormValue("version")); err == nil {
 		h.Version = version
@@ -55,20 +55,20 @@ func say(h *db.Hole, clubs, misses, words []string) map[string]string {
 	problems := map[string]string{}
 	n := len(h.Played())
 	if n == 0 || len(clubs) != n || len(misses) != n || len(words) != n {
-		return map[string]string{pages.ShotField("club", 1): "The hole has other shots by now than the page had. Look at them, and say it again."}
+		return map[string]string{entry.ShotField("club", 1): "The hole has other shots by now than the page had. Look at them, and say it again."}
 	}
 	for i := range n {
 		shot := &h.Shots[i]
 		club, word := strings.TrimSpace(clubs[i]), strings.TrimSpace(words[i])
 		miss, err := golf.ParseMiss(misses[i])
 		if shot.Miss = miss; err != nil {
-			problems[pages.ShotField("miss", i+1)] = capitalized(err.Error()) + "."
+			problems[entry.ShotField("miss", i+1)] = capitalized(err.Error()) + "."
 		}
 		if !sayable(club, clubMost) || strings.ContainsAny(club, " /") {
-			problems[pages.ShotField("club", i+1)] = "Allowed: at most 40 letters, without a space or a slash."
+			problems[entry.ShotField("club", i+1)] = "Allowed: at most 40 letters, without a space or a slash."
 		}
 		if !sayable(word, wordMost) {
-			problems[pages.ShotField("word", i+1)] = "Allowed: at most 200 letters, in one line."
+			problems[entry.ShotField("word", i+1)] = "Allowed: at most 200 letters, in one line."
 		}
 		shot.Club, shot.Word = club, word
 	}

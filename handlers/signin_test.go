@@ -12,12 +12,12 @@ import (
 
 // attacked is a site behind a proxy, so that visitors come from where they say,
 // on which strangers' tries are hardly slowed down.
-func attacked(t *testing.T) site {
+func attacked(t *testing.T) testSite {
 	return newSite(t, Options{SignUp: SignUpOpen, Proxies: []string{"127.0.0.0/8"}, SlowStep: time.Microsecond})
 }
 
 // from is a new visitor from an address.
-func (s site) from(address string) visitor {
+func (s testSite) from(address string) visitor {
 	v := s.visitor()
 	v.from = address
 	return v

@@ -21,8 +21,8 @@ func TestMain(m *testing.M) { os.Exit(dbtest.Run(m)) }
 // those of tests.
 var testCost = HashCost{Memory: 64, Passes: 1, Lanes: 1}
 
-// site is a server with a database of its own.
-type site struct {
+// testSite is a server with a database of its own.
+type testSite struct {
 	*httptest.Server
 	server *server
 	store  *db.Store
@@ -30,7 +30,7 @@ type site struct {
 	t      *testing.T
 }
 
-func newSite(t *testing.T, options Options) site {
+func newSite(t *testing.T, options Options) testSite {
 	t.Helper()
 	url := dbtest.Clone(t)
 	store, err := db.Open(t.Context(), url)
@@ -44,22 +44,22 @@ func newSite(t *testing.T, options Options) site {
 	server := newServer(store, options)
 	s := httptest.NewServer(server.routes())
 	t.Cleanup(s.Close)
-	return site{s, server, store, url, t}
+	return testSite{s, server, store, url, t}
 }
 
 // visitor is a browser that follows no redirect by itself.
 type visitor struct {
-	site
+	testSite
 	client *http.Client
 	from   string // address that a proxy tells; empty for the real one
 }
 
-func (s site) visitor() visitor {
+func (s testSite) visitor() visitor {
 	jar, err := cookiejar.New(nil)
 	if err != nil {
 		s.t.Fatal(err)
 	}
-	return visitor{site: s, client: &http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}
+	return visitor{testSite: s, client: &http.Client{Jar: jar, CheckRedirect: func(*http.Request, []*http.Request) error { return http.ErrUseLastResponse }}}
 }
 
 // answer is what came back.
@@ -110,7 +110,7 @@ func (v visitor) post(path string, fields ...string) answer {
 const password = "a long password"
 
 // member is a visitor with an account, signed in.
-func (s site) member(name string) visitor {
+func (s testSite) member(name string) visitor {
 	s.t.Helper()
 	hash, err := newHashing(testCost, 1).hash(context.Background(), "", password)
 	if err != nil {
@@ -131,7 +131,7 @@ func (s site) member(name string) visitor {
 }
 
 // steward is a member who looks after the server.
-func (s site) steward() visitor {
+func (s testSite) steward() visitor {
 	s.t.Helper()
 	v := s.member("steward")
 	dbtest.Exec(s.t, s.url, "update players set steward = true where name = 'steward'")

@@ -9,7 +9,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/parallel"
 	"strokeledger/db"
-	"strokeledger/web/pages"
+	"strokeledger/web/coach"
 )
 
 // squadDays is over how many days pupils are set side by side unless others are
@@ -18,7 +18,7 @@ const squadDays = 92
 
 // squad sets pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
-	q := pages.AskedSquad{From: now().AddDays(1 - squadDays), To: now()}
+	q := coach.SquadInput{From: now().AddDays(1 - squadDays), To: now()}
 	status := http.StatusOK
 	q.Problems = map[string]string{}
 	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
@@ -44,10 +44,10 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	chosen := r.URL.Query()["pupil"]
-	q.Members = make([]pages.SquadMember, len(pupils))
+	q.Members = make([]coach.SquadMember, len(pupils))
 	parallel.Do(len(pupils), func(i int) {
 		p := pupils[i]
-		m := pages.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
+		m := coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
 		var rounds []compare.Summary
 		for _, k := range slices.Backward(all[p.ID]) {
 			rounds = append(rounds, k.Summary)
@@ -55,5 +55,5 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 		m.Lost = ladder().PartsLost(rounds, p.Target, monthsSeed)
 		q.Members[i] = m
 	})
-	return show(w, r, status, pages.NewSquad(shell(r), q).View())
+	return show(w, r, status, coach.NewSquadPage(shell(r), q).View())
 }

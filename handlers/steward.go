@@ -9,8 +9,8 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/pages"
 	"strokeledger/web/paths"
+	"strokeledger/web/site"
 )
 
 // resetHours is how long a link for a new password works.
@@ -20,11 +20,11 @@ const resetHours = 24
 const untilFormat = "2 Jan, 15:04 MST"
 
 func (s *server) accounts(w http.ResponseWriter, r *http.Request) error {
-	return s.showAccounts(w, r, http.StatusOK, pages.AccountsAsked{})
+	return s.showAccounts(w, r, http.StatusOK, site.AccountsInput{})
 }
 
 // showAccounts shows the accounts to the steward.
-func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int, q pages.AccountsAsked) error {
+func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int, q site.AccountsInput) error {
 	all, err := s.store.Accounts(r.Context(), me(r).ID)
 	if err != nil {
 		return err
@@ -33,7 +33,7 @@ func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int
 		return golf.ErrNotFound
 	}
 	for _, a := range all {
-		l := pages.ListedAccount{ID: a.ID, Name: a.Name, Email: a.Email, Since: a.CreatedAt.Format("2 Jan 2006"), Steward: a.Steward}
+		l := site.ListedAccount{ID: a.ID, Name: a.Name, Email: a.Email, Since: a.CreatedAt.Format("2 Jan 2006"), Steward: a.Steward}
 		if a.ResetEnds != nil {
 			l.ResetUntil = a.ResetEnds.Format(untilFormat)
 		}
@@ -44,9 +44,9 @@ func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int
 		return err
 	}
 	for _, i := range invitations {
-		q.Invitations = append(q.Invitations, pages.OpenInvitation{MadeBy: i.MadeBy, Until: i.ExpiresAt.Format(untilFormat), Token: hex.EncodeToString(i.TokenHash)})
+		q.Invitations = append(q.Invitations, site.OpenInvitation{MadeBy: i.MadeBy, Until: i.ExpiresAt.Format(untilFormat), Token: hex.EncodeToString(i.TokenHash)})
 	}
-	return show(w, r, status, pages.NewAccounts(shell(r), q).View())
+	return show(w, r, status, site.NewAccountsPage(shell(r), q).View())
 }
 
 // makeReset makes a link with which a player who forgot the password sets
@@ -60,7 +60,7 @@ func (s *server) makeReset(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewReset(r.Context(), me(r).ID, golf.PlayerID(n), hashed(token), resetHours); err != nil {
 		return err
 	}
-	return s.showAccounts(w, r, http.StatusOK, pages.AccountsAsked{For: golf.PlayerID(n), Link: s.absolute(r, paths.ResetLink(golf.PlayerID(n), token))})
+	return s.showAccounts(w, r, http.StatusOK, site.AccountsInput{For: golf.PlayerID(n), Link: s.absolute(r, paths.ResetLink(golf.PlayerID(n), token))})
 }
 
 // endReset takes such a link back.
@@ -103,7 +103,7 @@ func (s *server) makeSteward(w http.ResponseWriter, r *http.Request) error {
 func (s *server) leaveOffice(w http.ResponseWriter, r *http.Request) error {
 	err := s.store.LeaveStewards(r.Context(), me(r).ID)
 	if errors.Is(err, db.ErrLastSteward) {
-		return s.showAccounts(w, r, http.StatusUnprocessableEntity, pages.AccountsAsked{Problem: "You are the only steward. Make another account a steward first."})
+		return s.showAccounts(w, r, http.StatusUnprocessableEntity, site.AccountsInput{Problem: "You are the only steward. Make another account a steward first."})
 	}
 	if err != nil {
 		return err
@@ -113,7 +113,7 @@ func (s *server) leaveOffice(w http.ResponseWriter, r *http.Request) error {
 
 // resetForm asks for the new password; opening a link changes nothing.
 func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
-	return show(w, r, http.StatusOK, pages.NewReset(shell(r), r.FormValue("player"), r.FormValue("token"), "").View())
+	return show(w, r, http.StatusOK, site.NewResetPage(shell(r), r.FormValue("player"), r.FormValue("token"), "").View())
 }
 
 // reset sets the new password. It ends what strangers did to the account, and this
@@ -127,7 +127,7 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	}
 	checkPassword("password", r.FormValue("password"), problems, s.aboutPassword(r, p.Email, p.Name)...)
 	if len(problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewReset(shell(r), player, token, problems["password"]).View())
+		return show(w, r, http.StatusUnprocessableEntity, site.NewResetPage(shell(r), player, token, problems["password"]).View())
 	}
 	if p.ID == 0 {
 		return golf.ErrNotFound

@@ -3,13 +3,13 @@ package handlers
 import (
 	"net/http"
 
-	"strokeledger/web/pages"
+	"strokeledger/web/site"
 )
 
 // welcome asks a new player for target and units.
 func (s *server) welcome(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	return show(w, r, http.StatusOK, pages.NewWelcome(shell(r), pages.WelcomeForm{Target: number(p.Target), Far: p.FarUnit, Green: p.GreenUnit}).View())
+	return show(w, r, http.StatusOK, site.NewWelcomePage(shell(r), site.WelcomeInput{Target: number(p.Target), Far: p.FarUnit, Green: p.GreenUnit}).View())
 }
 
 // saveWelcome keeps the answers, or the usual settings for who skips them.
@@ -18,11 +18,11 @@ func (s *server) saveWelcome(w http.ResponseWriter, r *http.Request) error {
 	if r.FormValue("skip") != "" {
 		return s.greet(w, r, p.Target, p.FarUnit, p.GreenUnit)
 	}
-	f := pages.WelcomeForm{Target: r.FormValue("target"), Far: r.FormValue("far"), Green: r.FormValue("green"), Problems: map[string]string{}}
+	f := site.WelcomeInput{Target: r.FormValue("target"), Far: r.FormValue("far"), Green: r.FormValue("green"), Problems: map[string]string{}}
 	target := between(f.Target, 68, 110, "target", f.Problems)
 	checkUnits(f.Far, f.Green, f.Problems)
 	if len(f.Problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, pages.NewWelcome(shell(r), f).View())
+		return show(w, r, http.StatusUnprocessableEntity, site.NewWelcomePage(shell(r), f).View())
 	}
 	return s.greet(w, r, target, f.Far, f.Green)
 }

@@ -68,7 +68,8 @@ func TestForbiddenImportsAreFound(t *testing.T) {
 		{"handlers", "github.com/jackc/pgx/v5", false},
 		{"db", "github.com/go-chi/chi/v5", false},
 		{"handlers", own("db/dbtest"), false},
-		{"web/pages", "net/http", false},
+		{"web/statement", "net/http", false},
+		{"web/coach", own("web/months"), false},
 		{"analysis", own("cmd/dev"), true},
 		{"analysis/unheard", own("analysis/golf"), false},
 	} {

@@ -1,0 +1,39 @@
+package coach
+
+import (
+	"testing"
+	"time"
+
+	"github.com/google/go-cmp/cmp"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/layout"
+)
+
+func TestLooks(t *testing.T) {
+	last := time.Date(2026, 5, 3, 14, 30, 0, 0, time.UTC)
+	played := golf.Date{Year: 2026, Month: time.May, Day: 2}
+	l := NewLooksPage(layout.Page{}, []Look{
+		{Name: "Ines", Kind: "lessons", Times: 1, Last: last},
+		{Name: "Ines", Kind: "statement", Times: 2, Last: last, Rounds: []LookedRound{{ID: 7, Day: played, Course: "Harrow Fen", Times: 2}}},
+		{Name: "Tam", Kind: "statement", Times: 5, Last: last, Rounds: []LookedRound{{ID: 7, Day: played, Times: 2}, {ID: 8, Day: played, Course: "Harrow Fen", Times: 2, Removed: true}, {ID: 9, Times: 1}}},
+	}, 1, true)
+	const when = "3 May 2026, 14:30"
+	want := []LookRow{
+		{Who: "Ines", What: "Lessons and practice", When: when, Times: "1 time"},
+		{Who: "Ines", What: "Statement of 2 May 2026, Harrow Fen", At: "/rounds/7", When: when, Times: "2 times"},
+		{Who: "Tam", What: "3 statements", When: when, Times: "5 times", Statements: []LookedAt{{"2 May 2026", "/rounds/7", "2 times"}, {"2 May 2026, Harrow Fen (removed)", "", "2 times"}, {"a round that is gone", "", "1 time"}}},
+	}
+	if diff := cmp.Diff(want, l.Rows); diff != "" {
+		t.Error(diff)
+	}
+	if l.Lede != "The last look was Ines’s, on Sunday 3 May 2026, 14:30." || l.Newer != "" || l.Earlier != "/coaching/looks?page=2" {
+		t.Errorf("%q %q %q", l.Lede, l.Newer, l.Earlier)
+	}
+	if second := NewLooksPage(layout.Page{}, nil, 2, false); second.Newer != "/coaching/looks" || second.Earlier != "" || second.Lede != "Page 2 of what your coaches opened." {
+		t.Errorf("%+v", second)
+	}
+	if none := NewLooksPage(layout.Page{}, nil, 1, false); none.Lede != "No coach has opened any of your pages." || none.Newer+none.Earlier != "" {
+		t.Errorf("%+v", none)
+	}
+}

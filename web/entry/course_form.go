@@ -1,0 +1,229 @@
+package entry
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// CourseFormInput is a course as it was typed, and what was wrong with it.
+type CourseFormInput struct {
+	Name, Tee, Rating, Slope                       string
+	FrontRating, FrontSlope, BackRating, BackSlope string
+
+	Card   form.Card
+	Before form.Card // of other tees, to go by; empty for none
+
+	Paste         string // the card as text, while it is not used
+	PasteProblems []string
+
+	Problems map[string]string  // of the fields outside the card, by name
+	CardSaid []form.CardProblem // of the card
+	Agreed   []string           // answers to questions
+}
+
+// Sound reports whether the course can be saved: nothing is refused, and every
+// question is answered.
+func (f CourseFormInput) Sound() bool {
+	return len(f.Problems) == 0 && len(f.PasteProblems) == 0 &&
+		!slices.ContainsFunc(f.CardSaid, func(p form.CardProblem) bool { return p.Answer == "" || !slices.Contains(f.Agreed, p.Answer) })
+}
+
+// CourseEditor is the form of a course.
+type CourseEditor struct {
+	Save      string
+	Summary   components.Summary
+	Fields    []components.Field
+	Nines     []components.Field // ratings of each nine alone
+	NinesOpen bool
+	Sizes     []components.Choice
+	Size      []CardSaid
+	Sets      []CardSet
+	Unit      string
+	Count     string   // how much of the card is filled in
+	AskedAll  []string // answers to every question, when nothing is refused
+	Paste     components.Area
+	PasteOpen bool
+	PasteSaid []string
+}
+
+// CardSet is up to nine holes of the form.
+type CardSet struct {
+	Name, Class string
+	Rows        []CardFields
+}
+
+// CardFields is the row of a hole.
+type CardFields struct {
+	Number string
+	Fields []CardField
+	Said   []CardSaid
+}
+
+// CardField is one input of a row.
+type CardField struct {
+	Name, Label, Value, Hint, Mode string
+	Said                           string // id of what is said of it, empty for nothing
+}
+
+// CardSaid is a problem or a question beside its field.
+type CardSaid struct {
+	ID, Text string
+	Answer   string // to save anyway, empty where that is not allowed
+	Agreed   bool
+}
+
+// NewCourseEditor makes the form; save is the address that takes it.
+func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEditor {
+	e := CourseEditor{Save: save, Unit: units.Far.String(), Count: cardCount(f.Card, units)}
+	e.Fields = []components.Field{
+		f.field("name", "Course", f.Name, "", ""),
+		f.field("tee", "Tees", f.Tee, "", "As the card calls them. Optional."),
+		f.field("rating", "Course rating", f.Rating, "decimal", "As on the card. Optional."),
+		f.field("slope", "Slope rating", f.Slope, "decimal", "55 to 155. Optional."),
+	}
+	e.Nines = []components.Field{
+		f.field("front_rating", "Rating of the front nine", f.FrontRating, "decimal", ""), f.field("front_slope", "Slope of the front nine", f.FrontSlope, "decimal", ""),
+		f.field("back_rating", "Rating of the back nine", f.BackRating, "decimal", ""), f.field("back_slope", "Slope of the back nine", f.BackSlope, "decimal", ""),
+	}
+	e.NinesOpen = slices.ContainsFunc(e.Nines, func(n components.Field) bool { return n.Problem != "" })
+	sizes := []int{18, 9}
+	for n := 1; n < 18; n++ {
+		if n != 9 {
+			sizes = append(sizes, n)
+		}
+	}
+	for _, n := range sizes {
+		e.Sizes = append(e.Sizes, components.Choice{Value: strconv.Itoa(n), Name: words.Plural(n, "hole", "holes"), Chosen: n == f.Card.Holes})
+	}
+	e.Size = f.said("holes")
+	e.Sets = []CardSet{{Name: "Holes 1 to 9", Class: "front-nine"}, {Name: "Holes 10 to 18", Class: "back-nine"}}
+	for i := range f.Card.Rows {
+		set := &e.Sets[i/9]
+		set.Rows = append(set.Rows, f.row(i, e.Unit))
+	}
+	e.Paste = components.Area{Name: "paste", ID: "paste", Label: "The card as text, a line for each hole", Value: f.Paste}
+	e.PasteSaid, e.PasteOpen = f.PasteProblems, f.Paste != ""
+	e.Summary, e.AskedAll = f.summary()
+	return e
+}
+
+func (f CourseFormInput) field(name, label, value, mode, hint string) components.Field {
+	return components.Field{Name: name, Label: label, Value: value, Mode: mode, Hint: hint, Problem: f.Problems[name]}
+}
+
+// row makes the inputs of a hole, from 0.
+func (f CourseFormInput) row(i int, unit string) CardFields {
+	n := strconv.Itoa(i + 1)
+	typed, before := f.Card.Rows[i], f.Before.Rows[i]
+	row := CardFields{Number: n}
+	for _, c := range []CardField{
+		{Name: "par-" + n, Label: "Par of hole " + n, Value: typed.Par, Mode: "numeric"},
+		{Name: "length-" + n, Label: "Length of hole " + n + " in " + unit, Value: typed.Length, Hint: before.Length, Mode: "decimal"},
+		{Name: "index-" + n, Label: "Stroke index of hole " + n, Value: typed.Index, Mode: "numeric"},
+	} {
+		if said := f.said(c.Name); len(said) > 0 {
+			c.Said = said[0].ID
+			row.Said = append(row.Said, said...)
+		}
+		row.Fields = append(row.Fields, c)
+	}
+	return row
+}
+
+// said is what is said of a field of the card.
+func (f CourseFormInput) said(field string) []CardSaid {
+	var all []CardSaid
+	for _, p := range f.CardSaid {
+		if p.Field == field {
+			id := field + "-wrong"
+			if len(all) > 0 {
+				id = fmt.Sprintf("%s-%d", id, len(all)+1)
+			}
+			all = append(all, CardSaid{ID: id, Text: p.Text, Answer: p.Answer, Agreed: slices.Contains(f.Agreed, p.Answer)})
+		}
+	}
+	return all
+}
+
+// summary lists everything that keeps the course from being saved, in the order
+// of the fields, and the answers to all of it where it is questions only.
+func (f CourseFormInput) summary() (s components.Summary, answers []string) {
+	refused, asked := 0, 0
+	for _, field := range []string{"name", "tee", "rating", "slope", "front_rating", "front_slope", "back_rating", "back_slope"} {
+		if text := f.Problems[field]; text != "" {
+			refused++
+			s.Add(field, courseLabels[field], text)
+		}
+	}
+	for _, p := range f.CardSaid {
+		switch {
+		case p.Answer == "":
+			refused++
+		case slices.Contains(f.Agreed, p.Answer):
+			continue
+		default:
+			asked++
+		}
+		s.Add(p.Field, "", p.Text)
+		answers = append(answers, p.Answer)
+	}
+	for _, text := range f.PasteProblems {
+		refused++
+		s.Add("paste", "", text)
+	}
+	switch {
+	case refused > 0 && asked > 0:
+		s.Heading = fmt.Sprintf("Not saved yet: %s to fix and %s.", words.Plural(refused, "thing", "things"), words.Plural(asked, "question", "questions"))
+	case refused > 0:
+		s.Heading = fmt.Sprintf("Not saved yet: %s to fix.", words.Plural(refused, "thing", "things"))
+	case asked > 0:
+		s.Heading = fmt.Sprintf("Not saved yet: %s. Correct it below, or save anyway.", words.Plural(asked, "question", "questions"))
+	}
+	if refused > 0 {
+		return s, nil
+	}
+	return s, append(answers, f.Agreed...)
+}
+
+var courseLabels = map[string]string{"name": "Course", "tee": "Tees", "rating": "Course rating", "slope": "Slope rating",
+	"front_rating": "Rating of the front nine", "front_slope": "Slope of the front nine", "back_rating": "Rating of the back nine", "back_slope": "Slope of the back nine"}
+
+// cardCount says how much of a card is filled in.
+func cardCount(c form.Card, units form.Units) string {
+	holes, par, length := c.Tally(units.Far)
+	return fmt.Sprintf("%d of %s, par %d, %s", holes, words.Plural(c.Holes, "hole", "holes"), par, words.TotalLength(length, units))
+}
+
+// AddCoursePage is where a course is added.
+type AddCoursePage struct {
+	layout.Page
+	Lede   string
+	Editor CourseEditor
+}
+
+// LikeCourse is the course whose pars and indexes are copied; it may be empty.
+type LikeCourse struct {
+	ID   golf.CourseID
+	Name string
+}
+
+// NewAddCoursePage makes the page.
+func NewAddCoursePage(page layout.Page, f CourseFormInput, like LikeCourse, units form.Units) AddCoursePage {
+	page.Title, page.Here, page.Script = "Add a course", paths.Courses, "course.js"
+	p := AddCoursePage{Page: page, Lede: "One set of tees. Other tees can be copied from it."}
+	save := paths.NewCourse
+	if like.ID > 0 {
+		save = paths.OtherTees(like.ID)
+		p.Lede = fmt.Sprintf("Pars and indexes are those of %s. Its lengths stand in grey.", like.Name)
+	}
+	p.Editor = NewCourseEditor(f, save, units)
+	return p
+}

@@ -1,0 +1,3 @@
+// Package months sets spans of rounds side by side, with the shots behind each
+// figure and the handicap estimate.
+package months

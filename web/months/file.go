@@ -1,0 +1,50 @@
+package months
+
+import (
+	"strconv"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/figures"
+)
+
+// MonthsTable is the table of a comparison for a file: one line a span and
+// figure, numbers unrounded, empty where nothing is known.
+func MonthsTable(q figures.ComparisonInput) [][]string {
+	table := [][]string{{"span", "from", "to", "rounds", "holes", "figure", "unit", "shots", "value", "low_95", "high_95", "change", "change_is"}}
+	for _, c := range q.Sheet.Columns {
+		head := []string{c.Span.String(), c.Span.From.String(), c.Span.To.String(), strconv.Itoa(len(c.Rounds)), exact(c.Detail)}
+		line := func(figure, unit string, cell compare.Cell) {
+			row := append(append([]string{}, head...), figure, unit, strconv.Itoa(cell.Shots), "", "", "", "", cell.Change.Word.String())
+			if cell.Known {
+				row[8] = exact(cell.Mean)
+			}
+			if cell.HasInterval {
+				row[9], row[10] = exact(cell.Interval.Low), exact(cell.Interval.High)
+			}
+			if cell.Change.Known {
+				row[11] = exact(cell.Change.Mean)
+			}
+			table = append(table, row)
+		}
+		for k, row := range q.Sheet.Rows {
+			line("lost "+row.String(), "strokes per 18 holes", c.Cells[k])
+		}
+		for k, m := range compare.Measures {
+			unit := "per 18 holes"
+			if m.Share {
+				unit = "share"
+			}
+			line(m.Name, unit, c.Measures[k])
+		}
+		for _, part := range golf.Categories {
+			if p := c.PlaysTo[part]; c.Plays[part] {
+				table = append(table, append(append([]string{}, head...), "plays to "+part.String(), "level", "",
+					exact(p.Level.Value), exact(p.Low.Value), exact(p.High.Value), "", ""))
+			}
+		}
+	}
+	return table
+}
+
+func exact(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }

@@ -1,0 +1,56 @@
+package site
+
+import (
+	"strings"
+	"time"
+)
+
+// agents are the marks of browsers in what they call themselves. The first that
+// is there counts, since most name others too.
+var agents = []struct{ mark, name string }{
+	{"Edg", "Edge"}, {"OPR/", "Opera"}, {"SamsungBrowser/", "Samsung Internet"}, {"FxiOS/", "Firefox"}, {"CriOS/", "Chrome"},
+	{"Firefox/", "Firefox"}, {"HeadlessChrome/", "Chromium"}, {"Chromium/", "Chromium"}, {"Chrome/", "Chrome"}, {"Safari/", "Safari"},
+}
+
+// systems are the marks of what they run on.
+var systems = []struct{ mark, name string }{
+	{"iPhone", "iPhone"}, {"iPad", "iPad"}, {"Android", "Android"}, {"CrOS", "Chromebook"}, {"Windows", "Windows"}, {"Macintosh", "Mac"}, {"Linux", "Linux"},
+}
+
+// DeviceName says in words which browser called itself so, and on what.
+func DeviceName(agent string) string {
+	find := func(all []struct{ mark, name string }) string {
+		for _, x := range all {
+			if strings.Contains(agent, x.mark) {
+				return x.name
+			}
+		}
+		return ""
+	}
+	browser, system := find(agents), find(systems)
+	switch {
+	case browser != "" && system != "":
+		return browser + " on " + system
+	case browser+system != "":
+		return browser + system
+	default:
+		return "Another program"
+	}
+}
+
+// DeviceSeen says when a device was last used: today by the hour, then by the
+// day.
+func DeviceSeen(seen, now time.Time) string {
+	seen = seen.In(now.Location())
+	day := func(t time.Time) string { return t.Format(time.DateOnly) }
+	switch {
+	case day(seen) == day(now):
+		return "today " + seen.Format("15:04")
+	case day(seen) == day(now.AddDate(0, 0, -1)):
+		return "yesterday " + seen.Format("15:04")
+	case seen.Year() == now.Year():
+		return seen.Format("2 Jan")
+	default:
+		return seen.Format("2 Jan 2006")
+	}
+}

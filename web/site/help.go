@@ -1,0 +1,127 @@
+package site
+
+import (
+	"fmt"
+	"strings"
+
+	"strokeledger/web/layout"
+)
+
+// HelpPage says how a line is written, what the words mean and what to do with a
+// ball that is nowhere plain. It is open to everybody.
+type HelpPage struct {
+	layout.Page
+	Lines   []HelpLine
+	Signs   []Explained
+	Balls   []Explained
+	Words   []HelpWords
+	Columns []Explained
+}
+
+// HelpLine is a hole as it is typed, and what it says.
+type HelpLine struct {
+	Line, Means string
+	Par         int
+	Score       int
+}
+
+// Explained is a word or sign with its meaning.
+type Explained struct{ Term, Means string }
+
+// HelpWords are words that belong together.
+type HelpWords struct {
+	ID, Heading string
+	All         []Explained
+}
+
+// NewHelpPage makes the page.
+func NewHelpPage(page layout.Page) HelpPage {
+	page.Title = "How to read this"
+	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Columns: helpColumns}
+}
+
+// helpLength is the length in yards of the hole of the examples.
+const helpLength = 392
+
+var helpLines = []HelpLine{
+	{"r165 g24 3", "drive into the rough, 165 yards left; then on the green, 24 feet; then 3 feet, holed", 4, 4},
+	{"x f150 g20 2", "drive out of bounds; a second from the tee; fairway 150; green 20, 2 feet", 4, 6},
+	{"f180w r120 g18 1", "from 180 into a penalty area; dropped in the rough at 120; green 18, 1 foot", 4, 6},
+	{"f95 r12", "from 95 into the rough 12 yards away, and chipped in", 4, 3},
+	{"r150 f8 g3-", "picked up with 3 feet to go", 4, 3},
+	{"f260/3w r110/pw g40 5", "the same with clubs: 3 wood from 260, pitching wedge from 110", 4, 5},
+	{"=6", "a score of 6, and no more is known", 4, 6},
+	{"h", "holed from the tee", 3, 1},
+}
+
+var helpSigns = []Explained{
+	{"f r b v g", "fairway, rough, bunker, recovery (the way to the green is blocked) and green: where a shot was played from. The number after it is how far it was to the hole, in your units. The tee shot writes itself."},
+	{"3", "a number alone, after a shot on the green: the next putt"},
+	{"x", "after the shot that went out of bounds or was lost: one penalty stroke, and played again from the same spot"},
+	{"w, u", "penalty area, unplayable: one penalty stroke. The next shot is the drop, with its own lie and distance."},
+	{"u2, d", "unplayable and dropped outside the bunker; the local rule for a lost ball: two penalty strokes"},
+	{"+2", "any other penalty strokes"},
+	{"s6", "short side, with 6 yards of green to work with; s alone when you did not pace it"},
+	{"/7i", "the club, up to the next space"},
+	{"-", "picked up: the last shot lay there and was not played"},
+	{"h", "holed; only a hole in one needs it"},
+	{"=5", "after the shots, to check the score; alone, a hole known by its score"},
+	{"m, yd, ft, p", "units where yours are others; p is paces of a yard"},
+	{"~", "a distance that you are not sure of"},
+}
+
+var helpBalls = []Explained{
+	{"On the fringe", "Write fairway, with the distance in yards or metres, also when you putted."},
+	{"Provisional ball", "First ball lost: write x and go on with the provisional. First ball found: forget the provisional."},
+	{"Out of bounds", "x on the shot that went out. It is played again from the same lie and distance, and that shot writes itself."},
+	{"Penalty area", "w on the shot that went in, then where you dropped. If you played the ball as it lay in there, it counts as rough, or as recovery when the way is blocked."},
+	{"Picked up", "A hyphen after the last place where the ball lay. What it would still have taken is counted in."},
+	{"A shot you cannot remember", "Write your best guess with ~ before it. A hole of which you only know the score is =6."},
+}
+
+var helpWords = []HelpWords{
+	{"strokes", "Strokes", []Explained{
+		{"Target", "The score you want to average. Every round is compared with a golfer who averages it on the holes you played."},
+		{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
+		{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
+		{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
+	}},
+	{"doubles-said", "Doubles", []Explained{
+		{"Error", "A shot that lost half a stroke or more. The putts of one green count as one."},
+		{"Double", "Two over par, or worse."},
+		{"Began here", "The error with which a double began. In the list of shots it is called the root."},
+		{"Follow-up", "An error that came of the one before: the ball was in trouble because of it. Also called linked."},
+		{"Compound", "A double in which one error led to the next."},
+		{"Single", "A double with one error."},
+		{"Separate", "A double with several errors that have nothing to do with each other."},
+		{"Leak", "A double without any error: little losses that add up."},
+		{"Compounding", "The strokes that follow-ups cost: what a plain shot back into play would have kept."},
+	}},
+	{"sure", "How sure it is", []Explained{
+		{"Clear", "In 95 cases of 100, luck alone would not move a figure so far."},
+		{"Leaning", "Likely, but luck could have done it."},
+		{"Could be chance", "Too few rounds, or too little of a change, to say."},
+		{"Whisker", "How far luck alone could move a bar, in 95 cases of 100."},
+	}},
+}
+
+var helpColumns = []Explained{
+	{"round, date", "any text that names the round; the day, as 2026-05-02"},
+	{"hole, par, shot", "1 to 18; 3 to 6; 1, 2, 3 and so on in the order played"},
+	{"lie", "tee, fairway (the fringe too), rough, bunker, recovery or green"},
+	{"distance", "from the ball to the hole before the shot: yards, on the green feet"},
+	{"unit", "yd, m or ft, when it is another"},
+	{"penalty", "penalty strokes that the shot cost. Out of bounds: the next row repeats lie and distance. Penalty area: the next row is where you dropped."},
+	{"short_sided, green_to_work_with", "within 30 yards: yes, or the yards of green there were"},
+	{"picked_up", "yes on the last row of a hole: the ball lay there and was lifted"},
+	{"score_only", "the score of a hole whose strokes are not known, on its only row"},
+	{"player, course, tee, club, miss", "any text; the miss is left, right, short, long, or two with a hyphen"},
+}
+
+// scored is the score of an example, as it is printed.
+func (l HelpLine) scored() string {
+	if strings.HasSuffix(l.Line, "-") {
+		return fmt.Sprintf("%d and what was left", l.Score)
+	}
+	return fmt.Sprint(l.Score)
+}

@@ -1,0 +1,164 @@
+package statement
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golf/golftest"
+	"strokeledger/web/figures"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// asked works out a round as the handler does.
+func asked(t interface{ Fatal(...any) }, r golf.Round, target float64, units form.Units) RoundInput {
+	fixed, err := expect.Level(target)
+	if err != nil {
+		t.Fatal(err)
+	}
+	lens, course := expect.ForTarget(r.Card(), r.TargetOf(target, 72))
+	a := account.Of(r, account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.StandardBoundary})
+	return RoundInput{ID: 1, Round: r, Card: r.Card(), Account: a, Target: target, Level: lens.Level(), Bounds: golf.StandardBoundary, Units: units}
+}
+
+// printed reads an amount as the page prints it.
+func printed(t interface{ Fatalf(string, ...any) }, text string) float64 {
+	x, err := strconv.ParseFloat(strings.NewReplacer(words.Minus, "-", "+", "").Replace(text), 64)
+	if err != nil {
+		t.Fatalf("%q is no amount", text)
+	}
+	return x
+}
+
+// What is printed adds up: target and lines to the score, bands to their line.
+func TestPrintedLinesAddUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q := asked(t, golftest.Rounds().Draw(t, "round"), rapid.Float64Range(68, 110).Draw(t, "target"), form.StandardUnits)
+		s := NewRoundPage(layout.Page{}, q)
+		sum := printed(t, s.Target)
+		for _, l := range s.Lines {
+			amount := printed(t, l.Amount)
+			sum += amount
+			if math.Abs(printed(t, l.Balance)-sum) > 1e-6 {
+				t.Fatalf("%s: balance %s, lines come to %.1f", l.Name, l.Balance, sum)
+			}
+			bands := 0.0
+			for _, b := range l.Bands {
+				if b.Shots != strconv.Itoa(len(b.All)) || b.All[0].At != b.WorstAt {
+					t.Fatalf("%s, %s: %s shots, %d are listed", l.Name, b.Name, b.Shots, len(b.All))
+				}
+				bands += printed(t, b.Amount)
+			}
+			if len(l.Bands) > 0 && math.Abs(bands-amount) > 1e-6 {
+				t.Fatalf("%s: %s, bands come to %.1f", l.Name, l.Amount, bands)
+			}
+		}
+		if math.Abs(sum-printed(t, s.Score)) > 1e-6 || math.Abs(printed(t, s.Target)+printed(t, s.Lost)-sum) > 1e-6 {
+			t.Fatalf("target %s and lines come to %.1f, lost %s, score %s", s.Target, sum, s.Lost, s.Score)
+		}
+	})
+}
+
+// Every page of a random round renders without a panic and without a NaN.
+func TestEveryStatementRenders(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		units := rapid.SampledFrom([]form.Units{form.StandardUnits, {Far: golf.Metres, Green: golf.Metres}}).Draw(t, "units")
+		q := asked(t, golftest.Rounds().Draw(t, "round"), 79, units)
+		var b strings.Builder
+		if err := NewRoundPage(layout.Page{}, q).View().Render(t.Context(), &b); err != nil {
+			t.Fatal(err)
+		}
+		if out := b.String(); strings.Contains(out, "NaN") || strings.Contains(out, "Inf") || strings.Contains(out, "style=") || strings.Contains(out, "+0.0<") {
+			t.Fatalf("NaN, Inf, an inline style or a signed zero in\n%s", out)
+		}
+	})
+}
+
+func hole(number, par int, shots ...golf.Shot) golf.Hole {
+	return golf.Hole{Number: number, Par: par, Shots: shots}
+}
+
+func yd(lie golf.Lie, yards float64) golf.Shot {
+	return golf.Shot{Lie: lie, Distance: golf.Yards.Of(yards)}
+}
+
+func ft(feet float64) golf.Shot { return golf.Shot{Lie: golf.Green, Distance: golf.Feet.Of(feet)} }
+
+func TestSentence(t *testing.T) {
+	par := func(n int) golf.Hole { return hole(n, 4, yd(golf.Tee, 390), yd(golf.Fairway, 150), ft(20), ft(2)) }
+	six := hole(2, 4, yd(golf.Tee, 410), yd(golf.Recovery, 210), yd(golf.Recovery, 195), yd(golf.Fairway, 60), ft(15), ft(2))
+	for _, c := range []struct {
+		name  string
+		holes []golf.Hole
+		want  string
+	}{
+		{"one hole at par", []golf.Hole{par(1)}, "0.4 under your 79 on one hole: no part of the game lost much."},
+		{"a compound double", []golf.Hole{par(1), six}, "1.2 over your 79 on two holes: 0.6 lost off the tee, and one compound double."},
+	} {
+		got := NewRoundPage(layout.Page{}, asked(t, golf.Round{Holes: c.holes}, 79, form.StandardUnits)).Lede
+		if got != c.want {
+			t.Errorf("%s: %q", c.name, got)
+		}
+	}
+	empty := NewRoundPage(layout.Page{}, RoundInput{Card: expect.ReferenceCourse(), Units: form.StandardUnits})
+	if !empty.Empty || empty.Lede != "Nothing has been entered for this round yet." || empty.Left != "18 holes are not entered yet." {
+		t.Errorf("%+v", empty)
+	}
+}
+
+func TestSigned(t *testing.T) {
+	for _, c := range []struct {
+		x        float64
+		decimals int
+		want     string
+	}{{1.25, 1, "+1.2"}, {-.04, 1, "0.0"}, {.04, 1, "0.0"}, {-2, 2, "−2.00"}, {0, 2, "0.00"}, {-.5, 0, "0"}, {3, 0, "+3"}} {
+		if got := words.Signed(c.x, c.decimals); got != c.want {
+			t.Errorf("%g: %q, want %q", c.x, got, c.want)
+		}
+	}
+}
+
+func TestMetrePlayersReadMetres(t *testing.T) {
+	metres := form.Units{Far: golf.Metres, Green: golf.Metres}
+	for _, c := range []struct {
+		band account.Band
+		want string
+	}{
+		{account.Band{Category: golf.Approach, Low: 50 * golf.Yard, High: 100 * golf.Yard}, "45.7 to 91.4 m"},
+		{account.Band{Category: golf.Putting, Low: 40 * golf.Foot}, "Over 12.2 m"},
+		{account.Band{Category: golf.ShortGame, Lie: golf.Rough, High: 10 * golf.Yard}, "Rough, 0 to 9.1 m"},
+		{account.Band{Category: golf.TeeShots, Par: 5}, "Par 5"},
+	} {
+		if got := words.Band(c.band, metres); got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
+}
+
+// A row of the list says what the statement says.
+func TestListAgreesWithTheStatement(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q := asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits)
+		s := NewRoundPage(layout.Page{}, q)
+		row := NewRoundsPage(layout.Page{}, RoundsInput{Whose: paths.Whose{Own: true}}, []figures.ListedRound{{ID: 1, Round: q.Round, Card: len(q.Card), Target: 79, Account: q.Account}}, Narrow{}).Rows[0]
+		if row.Lost != s.Lost {
+			t.Fatalf("list %s, statement %s", row.Lost, s.Lost)
+		}
+		if len(s.Lines) == 4 {
+			for i, want := range []string{row.Tee, row.Approach, row.ShortGame, row.Putting} {
+				if s.Lines[i].Amount != want {
+					t.Fatalf("%s: list %s, statement %s", s.Lines[i].Name, want, s.Lines[i].Amount)
+				}
+			}
+		}
+	})
+}

@@ -1,0 +1,46 @@
+package words
+
+import (
+	"strings"
+	"unicode/utf8"
+)
+
+// List joins words as a sentence does.
+func List(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
+}
+
+// ExcerptMost is how many letters of a text are quoted.
+const ExcerptMost = 60
+
+// Excerpt quotes the beginning of a text, with an ellipsis when it is cut.
+func Excerpt(text string) string {
+	for i := range text {
+		if utf8.RuneCountInString(text[:i]) == ExcerptMost {
+			return text[:i] + "…"
+		}
+	}
+	return text
+}
+
+// Capital writes a word with a capital letter.
+func Capital(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// Joined puts parts that are not empty behind each other.
+func Joined(parts ...string) string {
+	var kept []string
+	for _, p := range parts {
+		if p != "" {
+			kept = append(kept, p)
+		}
+	}
+	return strings.Join(kept, ", ")
+}
