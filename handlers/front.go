@@ -6,6 +6,8 @@ import (
 	"net/mail"
 	"strings"
 
+	"github.com/go-chi/chi/v5"
+
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/paths"
@@ -33,6 +35,14 @@ func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, e
 
 func (s *server) help(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewHelpPage(shell(r)).View())
+}
+
+func (s *server) guide(w http.ResponseWriter, r *http.Request) error {
+	page, ok := site.NewGuidePage(shell(r), chi.URLParam(r, "guide"))
+	if !ok {
+		return golf.ErrNotFound
+	}
+	return show(w, r, http.StatusOK, page.View())
 }
 
 // door is who may make an account now.
@@ -98,7 +108,7 @@ func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error
 
 // homeOf is the page that a player begins with.
 func (s *server) homeOf(r *http.Request, p db.Player) (string, error) {
-	coaches, err := s.store.CoachesAlone(r.Context(), p.ID)
+	coaches, err := s.store.OnlyCoaches(r.Context(), p.ID)
 	if coaches {
 		return paths.Coaching, err
 	}
@@ -174,7 +184,7 @@ func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, pa
 		return s.throughDoor(r, door, f, password)
 	}
 	try := db.Try{Account: hashed("join"), Client: hashed("join " + network(r)), Known: true}
-	n, err := s.store.NoteTry(r.Context(), try, joinsMost)
+	n, err := s.store.CountTry(r.Context(), try, joinsMost)
 	if err != nil {
 		return p, err
 	}

@@ -87,7 +87,7 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	}
 	sweeping, stopSweeping := context.WithCancel(ctx)
 	var sweeper sync.WaitGroup
-	sweeper.Go(func() { store.KeepSwept(sweeping, log) })
+	sweeper.Go(func() { store.SweepDaily(sweeping, log) })
 	defer func() { stopSweeping(); sweeper.Wait() }()
 	return serveUntil(ctx, listener, handlers.New(store, options))
 }

@@ -14,7 +14,9 @@ import (
 // sitePages are the pages that belong to no round: the way in, the account,
 // help, and what is shown when something is not there.
 func sitePages() []Page {
+	backup, _ := site.NewGuidePage(signedIn(""), "backup")
 	return slices.Concat(wayIn(), accountPages(), stewardPages(), []Page{
+		{"site", "guide", "backup", backup.View()},
 		{"site", "help", "signed-out", site.NewHelpPage(layout.Page{}).View()},
 		{"site", "help", "signed-in", site.NewHelpPage(signedIn(paths.Help)).View()},
 		{"site", "offline", "only", site.NewOfflinePage().View()},
