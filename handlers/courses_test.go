@@ -132,7 +132,7 @@ func TestAPastedCourse(t *testing.T) {
 	if a = v.post("/courses/new", "name", "Fen", "holes", "18", "fill", "yes", "paste", text+"4 300 1 7\n"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", a.status)
 	}
-	v.mustSee(a, "4 300 1 7\n", "Line 10: “7” is too much after the stroke index.", `<details class="more" open>`)
+	v.mustSee(a, "4 300 1 7\n", "Line 10: “7” is too much after the stroke index.", `<details class="fold-out" open>`)
 	form := nineHoles("Fen")
 	a = v.sendForm("/courses/new", form, "paste", "4 300 1\n")
 	if a.status != http.StatusUnprocessableEntity {

@@ -126,7 +126,7 @@ func TestBothVersionsOfAHole(t *testing.T) {
 }
 
 // A saved hole and the page after it take at most twelve trips to the database,
-// and a session is noted once a minute at the most.
+// and a session is recorded once a minute at the most.
 func TestTripsOfASavedHole(t *testing.T) {
 	store, trips := dbtest.Counted(t)
 	s := testSite{httptest.NewServer(New(store, Options{SignUp: SignUpOpen, Hash: testCost})), nil, store, "", t}

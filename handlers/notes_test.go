@@ -41,7 +41,7 @@ func TestAConversation(t *testing.T) {
 	if a := pupil.get("/rounds"); !strings.Contains(a.body, "1 note has something new from a coach for you.") {
 		t.Error("the pupil's first page does not tell of the note")
 	}
-	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "the safe side") || !strings.Contains(a.body, `<em class="tag">new</em>`) {
+	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "the safe side") || !strings.Contains(a.body, `<em class="red-label">new</em>`) {
 		t.Error("the pupil does not find the note")
 	}
 	if a := pupil.get("/rounds"); strings.Contains(a.body, "something new") {
@@ -101,7 +101,7 @@ func TestNotesComeBack(t *testing.T) {
 	}
 	for field, value := range map[string]string{"target": "60", "what": ""} {
 		path := map[string]string{"target": "/players/1/target", "what": "/players/1/assignments"}[field]
-		if a := coach.post(path, field, value); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `class="wrong"`) {
+		if a := coach.post(path, field, value); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `class="fault-words"`) {
 			t.Errorf("%s: %d", path, a.status)
 		}
 	}

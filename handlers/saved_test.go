@@ -49,7 +49,7 @@ func TestEverySaveSaysSo(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if got := c.who.get(at.RequestURI()); !strings.Contains(got.body, `<p class="flash" role="status">`+c.says) {
+		if got := c.who.get(at.RequestURI()); !strings.Contains(got.body, `<p class="notice" role="status">`+c.says) {
 			t.Errorf("%s leads to %s, which does not say %q", c.path, a.location, c.says)
 		}
 	}

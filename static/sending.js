@@ -1,9 +1,9 @@
 // A long file: how much of it has been sent, and that it is being read.
 // Without this file the form is sent as any other.
-const form = document.querySelector("form.sending");
+const form = document.querySelector("form.import-form");
 form?.addEventListener("submit", (event) => {
   event.preventDefault();
-  const said = form.querySelector(".progress");
+  const said = form.querySelector(".sending-state");
   const request = new XMLHttpRequest();
   request.open("POST", form.action);
   request.upload.addEventListener("progress", (sent) => {

@@ -3,64 +3,45 @@ package static
 import (
 	"bytes"
 	"io/fs"
-	"path"
+	"slices"
 	"strings"
 	"testing"
 )
 
-// The program carries what browsers fetch, and neither the pictures of the
-// README nor anything else of a folder.
-func TestOnlyFilesOfPagesAreEmbedded(t *testing.T) {
-	err := fs.WalkDir(files, ".", func(name string, d fs.DirEntry, err error) error {
-		if d.IsDir() && name != "." || path.Ext(name) == ".webp" || path.Ext(name) == ".md" {
-			t.Errorf("%s is embedded", name)
-		}
-		return err
-	})
+func TestEveryFileOfStylesIsJoinedOnce(t *testing.T) {
+	names, err := fs.Glob(files, "*.css")
 	if err != nil {
 		t.Fatal(err)
 	}
-}
-
-// Every file has an address with a hash, at which it is found; the service
-// worker has none, and the one sheet holds all styles.
-func TestAddresses(t *testing.T) {
-	for _, name := range []string{"app.css", "entry.js", "icon.svg", "icon-192.png"} {
-		url := URL(name)
-		data, ok := File(strings.TrimPrefix(url, Prefix))
-		if !strings.HasPrefix(url, Prefix) || path.Base(url) == name || !ok || len(data) == 0 {
-			t.Errorf("%s is at %s, found: %t", name, url, ok)
+	listed := slices.Sorted(slices.Values(sheets))
+	if !slices.Equal(names, listed) {
+		t.Errorf("the folder has %v, the list %v", names, listed)
+	}
+	joined, ok := File(strings.TrimPrefix(URL(stylesheet), Prefix))
+	if !ok {
+		t.Fatal("the sheet has an address and is not there")
+	}
+	at := 0
+	for _, name := range sheets {
+		data, err := files.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
 		}
-	}
-	if _, ok := File("app.css"); ok {
-		t.Error("a file is found without its hash")
-	}
-	if len(Worker()) == 0 {
-		t.Error("no service worker")
-	}
-	sheet, _ := File(path.Base(URL("app.css")))
-	help, err := files.ReadFile("help.css")
-	if err != nil || !bytes.Contains(sheet, help) {
-		t.Errorf("the sheet lacks the styles of help: %v", err)
-	}
-	for name, want := range map[string]string{"a.css": "text/css; charset=utf-8", "a.js": "text/javascript; charset=utf-8", "a.svg": "image/svg+xml", "a.png": "image/png"} {
-		if got := ContentType(name); got != want {
-			t.Errorf("%s is %s", name, got)
+		place := bytes.Index(joined[at:], data)
+		if place != 0 {
+			t.Fatalf("%s does not follow the file before it", name)
 		}
+		at += len(data)
+	}
+	if at != len(joined) {
+		t.Errorf("%d bytes are of no file", len(joined)-at)
 	}
 }
 
-// A name that does not exist is a fault of the program, and so is the address of
-// the service worker.
-func TestURLOfNoFile(t *testing.T) {
-	for _, name := range []string{"nothing.css", worker} {
-		func() {
-			defer func() {
-				if recover() == nil {
-					t.Errorf("%s has an address", name)
-				}
-			}()
-			URL(name)
-		}()
+func TestOnlyTheJoinedSheetHasAnAddress(t *testing.T) {
+	for name := range load().urls {
+		if strings.HasSuffix(name, ".css") && name != stylesheet {
+			t.Errorf("%s is served alone", name)
+		}
 	}
 }

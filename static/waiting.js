@@ -175,7 +175,7 @@ function show() {
     if (hole.refused === "gone") {
       item.append(`${hole.name}: the round is gone; you typed ${hole.line} `);
       const button = document.createElement("button");
-      button.className = "small";
+      button.className = "small-button";
       button.textContent = "Forget it";
       button.addEventListener("click", () => drop(hole.address));
       item.append(button);

@@ -21,7 +21,7 @@ const mostPicture = 60_000
 // The README's pictures are this many pixels wide and high.
 const (
 	pictureWidth  = 900
-	pictureHeight = 640
+	pictureHeight = 980
 )
 
 // readmePictures takes the two pictures of the README, of whoever is signed in.

@@ -25,3 +25,17 @@ func TestIdleTemplatesAreFound(t *testing.T) {
 		t.Error("a broken profile is read")
 	}
 }
+
+// mostUnshown is how many templates no page of web/sample shows yet. It only goes
+// down: a new template comes with its value there.
+const mostUnshown = 0
+
+func TestTemplatesAreShownInTheGallery(t *testing.T) {
+	idle, err := unshown("../..")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(idle) > mostUnshown {
+		t.Errorf("%d templates are shown by no page of web/sample, at most %d may be:\n%s", len(idle), mostUnshown, strings.Join(idle, "\n"))
+	}
+}

@@ -64,7 +64,7 @@ type ReportInput struct {
 // NewReportPage makes the page.
 func NewReportPage(page layout.Page, q ReportInput) ReportPage {
 	whose := q.Months.At.Whose
-	page.Title, page.Here, page.Kind = "Report for "+q.Months.Name, layout.Here(whose, paths.Coaching), "report"
+	page.Title, page.Here, page.BodyClass = "Report for "+q.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
 	r := ReportPage{Page: page, Name: q.Months.Name, Back: whose.Lessons(), SpanAt: whose.Report(""), Empty: len(q.Months.Line) == 0, Lede: "No round yet."}
 	name := words.Span(q.Span, true)
 	if q.Span.Last > 0 {

@@ -104,7 +104,7 @@ func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEdi
 		e.Sizes = append(e.Sizes, components.Choice{Value: strconv.Itoa(n), Name: words.Plural(n, "hole", "holes"), Chosen: n == f.Card.Holes})
 	}
 	e.Size = f.said("holes")
-	e.Sets = []CardSet{{Name: "Holes 1 to 9", Class: "front-nine"}, {Name: "Holes 10 to 18", Class: "back-nine"}}
+	e.Sets = []CardSet{{Name: "Holes 1 to 9"}, {Name: "Holes 10 to 18", Class: "back-nine"}}
 	for i := range f.Card.Rows {
 		set := &e.Sets[i/9]
 		set.Rows = append(set.Rows, f.row(i, e.Unit))

@@ -84,7 +84,7 @@ type RoundHole struct {
 // NewHolePage makes the page.
 func NewHolePage(page layout.Page, q HoleInput) HolePage {
 	page.Title = fmt.Sprintf("Hole %d, %s", q.Hole.Number, q.Course)
-	page.Here, page.Kind, page.Script = paths.NewRound, "entry-page", "entry.js"
+	page.Here, page.BodyClass, page.Script = paths.NewRound, "entry-page", "entry.js"
 	page.Foot = fmt.Sprintf("Target here. To play is what the golfer of your target of %s on this course would still need from there.", words.Plain(q.Target))
 	e := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Name: page.Title, Facts: cardFacts(q.Hole, q.Units),
 		Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number), Line: q.Reading.Line.Text, Stored: q.Stored, Version: strconv.Itoa(q.Version),
@@ -116,12 +116,12 @@ func (e *HolePage) fillStrip(q HoleInput) {
 	sum, nine, lost := 0, 0, 0.0
 	for _, h := range q.Round {
 		l := HoleLink{At: paths.Hole(q.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == q.Hole.Number,
-			Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
+			Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
 		if h.Length > 0 {
 			l.Far = words.Distance(golf.Tee, h.Length, q.Units)
 		}
 		if l.Here && h.Score == 0 {
-			l.Mark = components.Mark{Class: "blank-mark", Text: "?", Said: "being entered"}
+			l.Mark = components.Mark{Class: "open-mark", Text: "?", Said: "being entered"}
 		}
 		if h.Score > 0 {
 			l.Mark = components.MarkOf(h.Score, h.Par, strconv.Itoa(h.Score))

@@ -143,7 +143,7 @@ func TestThePageOfAHole(t *testing.T) {
 	if e.State != "No hole is saved yet." || e.SoFar != "" || e.Facts != "par 4, 417 yd, index 3" || e.Name != "Hole 6, Harrow Fen" || e.Back || e.TurnSaid != "Holes 10 to 18" || e.TurnName != "in" {
 		t.Errorf("%+v", e)
 	}
-	if len(strings.Fields(e.Needed)) < 4 || len(strings.Fields(e.Order)) != 18 || e.Version != "2" || len(e.Holes) != 18 || e.Holes[5].Mark.Class != "blank-mark" || e.Holes[6].Mark.Class != "none" {
+	if len(strings.Fields(e.Needed)) < 4 || len(strings.Fields(e.Order)) != 18 || e.Version != "2" || len(e.Holes) != 18 || e.Holes[5].Mark.Class != "open-mark" || e.Holes[6].Mark.Class != "no-mark" {
 		t.Errorf("%q %q %+v", e.Needed, e.Order, e.Holes[5])
 	}
 	q := entering(1, 2, 3, 4, 5, 6, 7, 8, 9)

@@ -65,7 +65,7 @@ var fileLink = regexp.MustCompile(`href="([a-z]+)\.md(#[a-z-]+)?"`)
 func linked(html string) string {
 	html = fileLink.ReplaceAllString(html, `href="`+paths.Guide("$1")+`$2"`)
 	html = strings.ReplaceAll(html, "<pre>", `<pre tabindex="0">`)
-	return strings.ReplaceAll(strings.ReplaceAll(html, "<table>", `<div class="scroll" tabindex="0"><table class="plain">`), "</table>", "</table></div>")
+	return strings.ReplaceAll(strings.ReplaceAll(html, "<table>", `<div class="scroll-area" tabindex="0"><table class="plain-table">`), "</table>", "</table></div>")
 }
 
 // NewGuidePage makes the page of a guide; there is none by another name.
