@@ -143,7 +143,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 	if a := coach.get("/coaching/kept"); strings.Contains(a.body, secret) {
 		t.Error("a kept note cannot be removed")
 	}
-	if a := coach.undone(removed); !strings.Contains(a.body, secret) || !strings.Contains(a.body, "It is back.") {
+	if a := coach.undone(removed); !strings.Contains(a.body, secret) || !strings.Contains(a.body, "Restored.") {
 		t.Error("a kept note does not come back where the coach reads it")
 	}
 }

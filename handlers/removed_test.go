@@ -51,11 +51,11 @@ func TestEveryRemovalIsUndone(t *testing.T) {
 		if a := c.who.get("/export/everything.json"); strings.Contains(a.body, "Harrow Fen") == (c.remove == "/rounds/1/remove") && c.who == pupil {
 			t.Errorf("%s: the export and the round", c.remove)
 		}
-		if a := c.who.get("/removed"); !strings.Contains(a.body, "Bring back") {
+		if a := c.who.get("/removed"); !strings.Contains(a.body, "Restore<span") {
 			t.Errorf("%s is not listed", c.remove)
 		}
 		back := c.who.undone(page)
-		if back.status != http.StatusOK || !strings.Contains(back.body, "It is back.") {
+		if back.status != http.StatusOK || !strings.Contains(back.body, "Restored.") {
 			t.Errorf("%s: back with %d", c.remove, back.status)
 		}
 		if a := c.who.get(c.read); !strings.Contains(a.body, c.gone) {
@@ -125,7 +125,7 @@ func TestASaveSaysSo(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("a")
 	settings := []string{"name", "A", "target", "84", "boundary", "50", "clubs", "", "far", "m", "green", "ft"}
-	if a := v.follows("/account", settings...); !strings.Contains(a.body, "The settings are saved.") {
+	if a := v.follows("/account", settings...); !strings.Contains(a.body, "Your settings are saved.") {
 		t.Error("settings")
 	}
 	settings[9] = "ells"

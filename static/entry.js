@@ -141,7 +141,7 @@ function unread(line) {
   total.dataset.score = "";
   const say = document.createElement("span");
   say.className = "total-state";
-  say.textContent = "As you typed it; it is read when you are back online";
+  say.textContent = "As you typed it. It is checked when you are back online";
   total.replaceChildren(say);
   button("save").classList.toggle("ready-key", /[h-]$|^=/.test(line.trim()));
 }
@@ -266,8 +266,8 @@ async function goOn() {
   tellState();
   if (to && offline && (await isKept(to))) return location.assign(to);
   if (!to) tell(`All holes are kept on this phone: ${count(list().length)} to send when you are back online.`, true);
-  else if (offline) tell("Offline: this hole is kept on this phone, and the next one opens when it is sent.", true);
-  else tell("The server cannot answer now. This hole is kept on this phone and sent again.", true);
+  else if (offline) tell("Offline: this hole is kept on this phone. The next one opens once it is sent.", true);
+  else tell("The server is not responding. This hole is kept on this phone and will be sent again.", true);
 }
 
 // isKept tells whether a page opens without a connection; without TLS no page
@@ -354,7 +354,7 @@ function begin() {
   if (older) conflict(from);
   else if (from && !touched && !rows.querySelector("[role=alert]")) read();
   if (waits && !older && waits.refused) save();
-  return from && !waits ? "What you typed before and did not save is in the field again." : "";
+  return from && !waits ? "What you typed before without saving is back in the field." : "";
 }
 
 // conflict asks the server to set both versions side by side.

@@ -26,7 +26,7 @@ for (const name of await caches.keys()) {
     const link = document.createElement("a");
     link.className = "button main-button";
     link.href = open ?? pages[0];
-    link.textContent = `Go on with ${form.dataset.name.replace(/^Hole \d+, /, "")}`;
+    link.textContent = `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`;
     const item = document.createElement("li");
     item.append(link);
     list.append(item);

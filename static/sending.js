@@ -7,7 +7,7 @@ form?.addEventListener("submit", (event) => {
   const request = new XMLHttpRequest();
   request.open("POST", form.action);
   request.upload.addEventListener("progress", (sent) => {
-    if (sent.lengthComputable) said.textContent = `${Math.floor((100 * sent.loaded) / sent.total)} % sent`;
+    if (sent.lengthComputable) said.textContent = `${Math.floor((100 * sent.loaded) / sent.total)}% sent`;
   });
   request.upload.addEventListener("load", () => { said.textContent = "Reading it…"; });
   request.addEventListener("load", () => {
@@ -19,6 +19,6 @@ form?.addEventListener("submit", (event) => {
     document.querySelector("main").replaceWith(page.querySelector("main"));
     document.querySelector("main").focus();
   });
-  request.addEventListener("error", () => { said.textContent = "The connection dropped. Send it again."; });
+  request.addEventListener("error", () => { said.textContent = "The connection was lost. Upload the file again."; });
   request.send(new FormData(form));
 });

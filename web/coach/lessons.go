@@ -92,13 +92,13 @@ func NewLessonsPage(page layout.Page, q LessonsInput) LessonsPage {
 	page.Foot = "Notes are shared between the player and every coach who is let in, unless they say private. When a coach's access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop where it hurts."
 	l := LessonsPage{Page: page, Own: q.Whose.Own, Heading: "Lessons and practice", AllRounds: q.Whose.Rounds(), Player: fmt.Sprint(q.Whose.Player), Coach: fmt.Sprint(q.Me)}
 	l.Acts = []components.Link{{Name: "Months side by side", At: paths.Comparison{Whose: q.Whose}.Months()}, {Name: "All rounds", At: q.Whose.Rounds()},
-		{Name: "A report to take away", At: q.Whose.Report("")}, {Name: "Handicap estimate", At: q.Whose.Handicap()}}
+		{Name: "A report to take away", At: q.Whose.Report()}, {Name: "Handicap estimate", At: q.Whose.Handicap()}}
 	if l.Own {
 		l.Lede = ownLede(q)
 	} else {
 		if !q.Visit.IsZero() {
 			from := golf.DateOf(q.Visit)
-			since := paths.Comparison{Whose: q.Whose}.With(".."+from.AddDays(-1).String(), from.String()+"..")
+			since := paths.Comparison{Whose: q.Whose}.With(golf.Span{To: from.AddDays(-1)}, golf.Span{From: from})
 			l.Acts = append([]components.Link{{Name: "Since you looked, beside before", At: since.Months()}}, l.Acts...)
 		}
 		l.Page.Title, l.Heading = q.Name, q.Name
@@ -224,12 +224,7 @@ func summed(rounds []figures.ListedRound) string {
 		doubles += len(r.Account.Doubles)
 		compound += r.Account.Counts.Compound
 	}
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if lost.Of(c) > lost.Of(worst) {
-			worst = c
-		}
-	}
+	worst := lost.Worst()
 	per18 := lost.Total * 18 / float64(holes)
 	text := fmt.Sprintf("%s for 18 holes over target, most %s", words.StrokeCount(per18), words.Where(worst))
 	if per18 < .05 {

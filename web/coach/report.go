@@ -3,9 +3,8 @@ package coach
 import (
 	"fmt"
 	"slices"
-	"time"
 
-	"strokeledger/analysis/compare"
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
@@ -54,7 +53,7 @@ type ReportLine struct {
 // ReportInput is what a report is made of.
 type ReportInput struct {
 	Months      figures.ComparisonInput // of the span before and the span
-	Span        compare.Span
+	Span        golf.Span
 	Notes       []notes.Note
 	Assignments []Assignment
 	Today       golf.Date
@@ -65,16 +64,20 @@ type ReportInput struct {
 func NewReportPage(page layout.Page, q ReportInput) ReportPage {
 	whose := q.Months.At.Whose
 	page.Title, page.Here, page.BodyClass = "Report for "+q.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
-	r := ReportPage{Page: page, Name: q.Months.Name, Back: whose.Lessons(), SpanAt: whose.Report(""), Empty: len(q.Months.Line) == 0, Lede: "No round yet."}
+	r := ReportPage{Page: page, Name: q.Months.Name, Back: whose.Lessons(), SpanAt: whose.Report(), Empty: len(q.Months.Line) == 0, Lede: "No round yet."}
 	name := words.Span(q.Span, true)
 	if q.Span.Last > 0 {
 		name += " rounds"
 	}
 	r.At = fmt.Sprintf("%s. %s.", words.Capital(name), words.LongDay(q.Today))
 	today := q.Today.Time()
-	for _, p := range []struct{ name, span string }{{"the last ten rounds", "last10"}, {today.Format("January"), compare.Month(today.Year(), today.Month()).String()},
-		{monthBefore(today).Format("January"), compare.Month(monthBefore(today).Year(), monthBefore(today).Month()).String()}, {today.Format("2006"), today.Format("2006")}} {
-		r.Presets = append(r.Presets, components.Link{Name: p.name, At: whose.Report(p.span), Here: p.span == q.Span.String()})
+	previous := today.AddDate(0, 0, -today.Day()) // last day of the month before
+	for _, p := range []struct {
+		name string
+		span golf.Span
+	}{{"the last ten rounds", golf.Span{Last: 10}}, {today.Format("January"), golf.Month(today.Year(), today.Month())},
+		{previous.Format("January"), golf.Month(previous.Year(), previous.Month())}, {today.Format("2006"), golf.Year(today.Year())}} {
+		r.Presets = append(r.Presets, components.Link{Name: p.name, At: whose.ReportOf(p.span), Here: p.span == q.Span})
 	}
 	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: q.Span.From.String(), Problem: q.Problem}
 	r.Wrong = components.Summed(r.From).Saying("These days cannot be shown.")
@@ -102,8 +105,7 @@ func NewReportPage(page layout.Page, q ReportInput) ReportPage {
 
 // account fills in what each part lost in the span, and what it plays to.
 func (r *ReportPage) account(q ReportInput) {
-	columns := q.Months.Sheet.Columns
-	now, before := columns[len(columns)-1], columns[len(columns)-2]
+	now := q.Months.Now()
 	r.Against = "Strokes lost for 18 holes against " + figures.Against(q.Months)
 	scale := figures.SpanScale(q.Months.Sheet)
 	r.Axis = components.NewAxis(scale, words.Tick)
@@ -119,7 +121,7 @@ func (r *ReportPage) account(q ReportInput) {
 				line.Bar = scale.Bar(cell.Mean)
 			}
 		}
-		if cell.HasInterval {
+		if cell.HasInterval() {
 			line.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
 			if c != 0 {
 				line.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
@@ -127,12 +129,7 @@ func (r *ReportPage) account(q ReportInput) {
 		}
 		r.Account = append(r.Account, line)
 	}
-	var form compare.Form
-	form.Now, form.Told, form.Was = now.PlaysTo, now.Plays, before.Plays
-	for _, c := range golf.Categories {
-		form.Before[c] = before.PlaysTo[c].Level
-	}
-	pupil := []RosterPupil{{Target: q.Months.Target, Form: form}}
+	pupil := []RosterPupil{{Target: q.Months.Target, RosterRow: analysis.RosterRow{Form: q.Months.Form()}}}
 	levels := rosterScale(pupil)
 	for _, c := range golf.Categories {
 		r.Levels = append(r.Levels, pupil[0].part(c, levels))
@@ -178,8 +175,6 @@ func (r *ReportPage) fit() {
 		r.More = words.Capital(words.List(left)) + " in lessons and practice."
 	}
 }
-
-func monthBefore(t time.Time) time.Time { return t.AddDate(0, 0, 1-t.Day()).AddDate(0, -1, 0) }
 
 // spanDays are the days for which notes stand on a report: those of the span, or
 // of its rounds up to today.

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
@@ -74,10 +75,7 @@ type RosterPupil struct {
 	Results   int // of practice, since the coach last looked
 	Due       golf.Date
 	DueWhat   string // empty for no practice
-	Last      golf.Date
-	Score     float64
-	Holes     int // of the latest round; 0 for no round
-	Form      compare.Form
+	analysis.RosterRow
 }
 
 // anyNew reports whether something came since the coach last looked.
@@ -105,7 +103,7 @@ func (p *RosterPupil) worse() int {
 // gap is how far a part of the game plays above the pupil's target; less than
 // any where it is not told.
 func (p *RosterPupil) gap(c golf.Category) float64 {
-	if !p.Form.Told[c] {
+	if !p.Form.Now[c].Known() {
 		return math.Inf(-1)
 	}
 	return p.Form.Now[c].Level.Value - p.Target
@@ -150,7 +148,7 @@ var rosterShows = []struct {
 	{"late", "whose practice is late", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
 	{"worse", "with a part that got worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
 	{"target", "with a part clearly above target", func(p *RosterPupil, _ golf.Date) bool {
-		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Told[c] && p.Form.Now[c].Low.Value > p.Target })
+		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
 	}},
 }
 
@@ -204,10 +202,10 @@ func rosterScale(pupils []RosterPupil) chart.Range {
 	for i := range pupils {
 		p := &pupils[i]
 		for _, c := range golf.Categories {
-			if p.Form.Told[c] {
+			if p.Form.Now[c].Known() {
 				values = append(values, p.Form.Now[c].Low.Value, p.Form.Now[c].High.Value, p.Target)
 			}
-			if p.Form.Told[c] && p.Form.Was[c] {
+			if p.Form.Now[c].Known() && p.Form.Before[c].Known() {
 				values = append(values, p.Form.Before[c].Value)
 			}
 		}
@@ -243,14 +241,14 @@ func (p *RosterPupil) row(today golf.Date, scale chart.Range) RosterRow {
 }
 
 func (p *RosterPupil) part(c golf.Category, scale chart.Range) RosterPart {
-	part := RosterPart{Name: words.Capital(c.String()), Now: "too few rounds"}
-	if !p.Form.Told[c] {
+	now := p.Form.Now[c]
+	part := RosterPart{Name: words.Capital(c.String()), Now: words.Thin(now.Thin())}
+	if !now.Known() {
 		return part
 	}
-	now := p.Form.Now[c]
 	part.Now, part.Interval = words.Level(now.Level), words.LevelRange(now)
 	part.Dumb = Dumbbell{Known: true, X: scale.Across(now.Level.Value), Low: scale.Across(now.Low.Value), High: scale.Across(now.High.Value), Target: scale.Across(p.Target)}
-	if p.Form.Was[c] {
+	if p.Form.Before[c].Known() {
 		before := p.Form.Before[c]
 		part.Was, part.Dumb.HasBefore, part.Dumb.Before = "was "+words.Level(before), true, scale.Across(before.Value)
 		part.Moved = map[compare.Past]string{compare.Better: "better", compare.Worse: "worse"}[p.Form.Moved(c)]

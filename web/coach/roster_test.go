@@ -8,6 +8,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
@@ -23,20 +24,20 @@ var today = golf.Date{Year: 2026, Month: time.August, Day: 31}
 func aForm(now, before float64) compare.Form {
 	f := compare.Form{Rounds: 10, Doubles: 2, Compound: .5}
 	for _, c := range golf.Categories {
-		f.Now[c], f.Told[c], f.Was[c] = compare.PlaysTo{Level: compare.Level{Value: 84}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 88}}, true, true
+		f.Now[c] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 84}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 88}}
 		f.Before[c] = compare.Level{Value: 84}
 	}
-	f.Now[golf.Putting] = compare.PlaysTo{Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
+	f.Now[golf.Putting] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 	f.Before[golf.Putting] = compare.Level{Value: before}
 	return f
 }
 
 func pupils() []RosterPupil {
 	return []RosterPupil{
-		{ID: 1, Name: "Abara", Target: 79, Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)},
-		{ID: 2, Name: "Bea", Target: 79, Last: today.AddDays(-2), Score: 86, Holes: 18, NewRounds: 1, Form: aForm(97, 84)},
-		{ID: 3, Name: "Calder", Target: 79, Last: today.AddDays(-20), Score: 91, Holes: 18, Questions: 1, Form: aForm(80, 89)},
-		{ID: 4, Name: "Dev", Target: 79, Last: today.AddDays(-1), Score: 80, Holes: 9, DueWhat: "Start line", Due: today.AddDays(-4), Form: aForm(82, 83)},
+		{ID: 1, Name: "Abara", Target: 79, RosterRow: analysis.RosterRow{Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)}},
+		{ID: 2, Name: "Bea", Target: 79, NewRounds: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+		{ID: 3, Name: "Calder", Target: 79, Questions: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-20), Score: 91, Holes: 18, Form: aForm(80, 89)}},
+		{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-4), RosterRow: analysis.RosterRow{Last: today.AddDays(-1), Score: 80, Holes: 9, Form: aForm(82, 83)}},
 		{ID: 5, Name: "Esme", Target: 90},
 	}
 }
@@ -87,7 +88,7 @@ func TestRosterRows(t *testing.T) {
 	if dev.Score != "80 on 9 holes" || dev.Late != "late 4 days" {
 		t.Errorf("%+v", dev)
 	}
-	if esme.Last != "no round yet" || esme.Parts[0].Now != "too few rounds" || esme.Due != "none set" || esme.Doubles != "" {
+	if esme.Last != "no round yet" || esme.Parts[0].Now != "five more rounds until a level is shown" || esme.Due != "none set" || esme.Doubles != "" {
 		t.Errorf("%+v", esme)
 	}
 }
@@ -145,7 +146,8 @@ func TestSquadOfOne(t *testing.T) {
 		lost.Cells[c].Known = true
 	}
 	lost.Cells[golf.Approach].Mean = 3
-	s := NewSquadPage(layout.Page{}, SquadInput{From: today.AddDays(-30), To: today, Members: []SquadMember{{ID: 1, Name: "Bea", Target: 79, Chosen: true, Lost: lost}, {ID: 2, Name: "Dev", Chosen: true}, {ID: 3, Name: "Ruth", Lost: lost}}})
+	s := NewSquadPage(layout.Page{}, SquadInput{From: today.AddDays(-30), To: today, Members: []SquadMember{{ID: 1, Name: "Bea", Target: 79, Chosen: true}, {ID: 2, Name: "Dev", Chosen: true}, {ID: 3, Name: "Ruth"}},
+		Squad: analysis.Squad{Rows: []analysis.SquadRow{{Lost: lost, Worst: golf.Approach}, {}, {}}, Played: 1, Rounds: 3, Together: [golf.Putting + 1]float64{3, 0, 3, 0, 0}, Most: golf.Approach}})
 	if s.Lede != "Together most is lost on the approach: 3 strokes a round over target." || len(s.Table.Rows) != 1 || len(s.Groups) != 1 {
 		t.Errorf("%q, %+v", s.Lede, s.Groups)
 	}
@@ -156,7 +158,7 @@ func TestSquadOfOne(t *testing.T) {
 
 // A report holds what one page has room for, and says what it leaves out.
 func TestReportFits(t *testing.T) {
-	q := ReportInput{Months: figures.ComparisonInput{Name: "Bea", At: paths.Comparison{Whose: paths.Whose{Player: 2}}}, Span: compare.Month(2026, time.August), Today: today}
+	q := ReportInput{Months: figures.ComparisonInput{Name: "Bea", At: paths.Comparison{Whose: paths.Whose{Player: 2}}}, Span: golf.Month(2026, time.August), Today: today}
 	for i := range 12 {
 		q.Notes = append(q.Notes, notes.Note{ID: int64(i), Author: "Ines", Lesson: true, Day: today.AddDays(-i), Body: "x"})
 	}

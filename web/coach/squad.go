@@ -5,7 +5,7 @@ import (
 	"slices"
 	"strings"
 
-	"strokeledger/analysis/compare"
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
@@ -40,6 +40,7 @@ type SquadInput struct {
 	From, To golf.Date
 	Problems map[string]string // what is wrong with the days
 	Members  []SquadMember
+	Squad    analysis.Squad // of those who are chosen: a row for each member, empty for the others
 }
 
 // SquadMember is one pupil.
@@ -48,7 +49,6 @@ type SquadMember struct {
 	Name   string
 	Target float64
 	Chosen bool
-	Lost   compare.PartsLost // to the golfer of the own target
 }
 
 // NewSquadPage makes the page.
@@ -59,11 +59,11 @@ func NewSquadPage(page layout.Page, q SquadInput) SquadPage {
 		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problems["from"]},
 		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String(), Problem: q.Problems["to"]}, Open: len(q.Problems) > 0}
 	s.Wrong = components.Summed(s.From, s.To).Saying("These days cannot be shown.")
-	var played []SquadMember
-	for _, m := range q.Members {
+	var played []squadRow
+	for i, m := range q.Members {
 		s.Pupils = append(s.Pupils, components.Choice{Value: fmt.Sprint(m.ID), Name: m.Name, Chosen: m.Chosen})
-		if m.Chosen && m.Lost.Rounds > 0 {
-			played = append(played, m)
+		if q.Squad.Rows[i].Lost.Rounds > 0 {
+			played = append(played, squadRow{m, q.Squad.Rows[i]})
 		}
 	}
 	if len(q.Members) == 0 {
@@ -74,48 +74,30 @@ func NewSquadPage(page layout.Page, q SquadInput) SquadPage {
 		s.Empty, s.Open, s.Lede = true, true, "None of them has played in these days."
 		return s
 	}
-	rounds := 0
-	for _, m := range played {
-		rounds += m.Lost.Rounds
-	}
-	s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(q.From), words.ShortDay(q.To))
-	s.groups(played)
-	s.Table = squadTable(played)
+	s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(q.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(q.From), words.ShortDay(q.To))
+	s.groups(played, q.Squad)
+	s.Table = squadTable(played, q.Squad)
 	return s
 }
 
-// worstOf is the part in which a pupil loses most; ok is false when none loses.
-func worstOf(p compare.PartsLost) (worst golf.Category, ok bool) {
-	worst = golf.TeeShots
-	for _, c := range golf.Categories {
-		if p.Cells[c].Mean > p.Cells[worst].Mean {
-			worst = c
-		}
-	}
-	return worst, p.Cells[worst].Mean > .05
+// squadRow is a pupil who has played.
+type squadRow struct {
+	SquadMember
+	analysis.SquadRow
 }
 
-func (s *SquadPage) groups(played []SquadMember) {
+func (s *SquadPage) groups(played []squadRow, all analysis.Squad) {
 	names := map[golf.Category][]string{}
-	together := map[golf.Category]float64{}
 	for _, m := range played {
-		if worst, ok := worstOf(m.Lost); ok {
-			names[worst] = append(names[worst], m.Name)
-		}
-		for _, c := range golf.Categories {
-			together[c] += m.Lost.Cells[c].Mean / float64(len(played))
-		}
+		names[m.Worst] = append(names[m.Worst], m.Name)
 	}
-	most := golf.TeeShots
 	for _, c := range golf.Categories {
-		if together[c] > together[most] {
-			most = c
-		}
 		if len(names[c]) > 0 {
 			s.Groups = append(s.Groups, SquadGroup{words.Capital(c.String()), strings.Join(names[c], ", ")})
 		}
 	}
-	s.Lede = fmt.Sprintf("Together most is lost %s: %s a round over target", words.Where(most), words.StrokeCount(together[most]))
+	most := all.Most
+	s.Lede = fmt.Sprintf("Together most is lost %s: %s a round over target", words.Where(most), words.StrokeCount(all.Together[most]))
 	switch n := len(names[most]); {
 	case len(played) == 1:
 		s.Lede += "."
@@ -128,7 +110,7 @@ func (s *SquadPage) groups(played []SquadMember) {
 	}
 }
 
-func squadTable(played []SquadMember) figures.SpanTable {
+func squadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
 	scale := squadScale(played)
 	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against the golfer of the own target, with the interval of 95 %; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, words.Tick)}
 	columns := append(slices.Clone(golf.Categories), 0)
@@ -141,15 +123,13 @@ func squadTable(played []SquadMember) figures.SpanTable {
 	}
 	together := figures.SpanRow{Name: "Together"}
 	for i, c := range columns {
-		sum := 0.0
 		for k, m := range played {
 			if i == 0 {
 				t.Rows = append(t.Rows, figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()})
 			}
 			cell := m.Lost.Cells[c]
-			sum += cell.Mean
 			made := figures.SpanCell{Head: t.Heads[i].Name, Bar: scale.Bar(cell.Mean), Figure: words.Signed(cell.Mean, 1)}
-			if cell.HasInterval {
+			if cell.HasInterval() {
 				made.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
 				made.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
 			}
@@ -158,19 +138,19 @@ func squadTable(played []SquadMember) figures.SpanTable {
 			}
 			t.Rows[k].Cells = append(t.Rows[k].Cells, made)
 		}
-		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(sum/float64(len(played)), 1), Bar: figures.EmptyBar})
+		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(all.Together[c], 1), Bar: figures.EmptyBar})
 	}
 	t.Foot = []figures.SpanRow{together}
 	return t
 }
 
-func squadScale(played []SquadMember) chart.Scale {
+func squadScale(played []squadRow) chart.Scale {
 	var values []float64
 	for _, m := range played {
 		for _, c := range append(slices.Clone(golf.Categories), 0) {
 			cell := m.Lost.Cells[c]
 			values = append(values, cell.Mean)
-			if cell.HasInterval {
+			if cell.HasInterval() {
 				values = append(values, max(cell.Mean-figures.WhiskerRoom, cell.Interval.Low), min(cell.Mean+figures.WhiskerRoom, cell.Interval.High))
 			}
 		}

@@ -315,7 +315,7 @@ func (e CourseEditor) View() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "</p><p class=\"actions\"><button class=\"button main-button\">Save the course</button> ")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "</p><p class=\"actions\"><button class=\"button main-button\">Save course</button> ")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -457,7 +457,7 @@ func (e CourseEditor) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 42, "<p class=\"quiet\">Par, length and stroke index, as in <code>4 392 5</code>. The number of the hole may stand first. Also understood: <code>346m</code>, <code>346 yd</code>, <code>347,5</code>, and tabs, semicolons or commas between the numbers.</p></div></div><p class=\"actions\"><button class=\"button\" name=\"fill\" value=\"yes\">Fill the rows from this text</button></p></details></form>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 42, "<p class=\"quiet\">Par, length and stroke index, as in <code>4 392 5</code>. The hole number may come first. You can also write <code>346m</code>, <code>346 yd</code>, <code>347,5</code>, and put tabs, semicolons or commas between the numbers.</p></div></div><p class=\"actions\"><button class=\"button\" name=\"fill\" value=\"yes\">Fill the rows from this text</button></p></details></form>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

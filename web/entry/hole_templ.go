@@ -280,12 +280,12 @@ func (e HolePage) View() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if len(e.Untold) > 0 {
+			if len(e.Card) > 0 {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 22, "<div class=\"card-fields\">")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				for _, f := range e.Untold {
+				for _, f := range e.Card {
 					templ_7745c5c3_Err = components.Input(f).Render(ctx, templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
@@ -618,7 +618,7 @@ func (e HolePage) strip() templ.Component {
 	})
 }
 
-// pad has the keys; save comes first, so that Enter in the field saves.
+// pad shows the keys. Save comes first, so that Enter in the field saves.
 func pad(r Reading) templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
@@ -824,7 +824,7 @@ func pad(r Reading) templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 69, "<button type=\"submit\" class=\"pad-key tray-key\" name=\"press\" value=\"keyboard\" data-script hidden>Keyboard</button></div></details> <button type=\"submit\" class=\"pad-key number-key\" name=\"press\" value=\"0\">0</button> <button type=\"submit\" class=\"pad-key rub-key\" name=\"press\" value=\"back\"><span aria-hidden=\"true\">←</span><span class=\"visually-hidden\">Rub out what stands left of the caret</span></button></fieldset>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 69, "<button type=\"submit\" class=\"pad-key tray-key\" name=\"press\" value=\"keyboard\" data-script hidden>Keyboard</button></div></details> <button type=\"submit\" class=\"pad-key number-key\" name=\"press\" value=\"0\">0</button> <button type=\"submit\" class=\"pad-key rub-key\" name=\"press\" value=\"back\"><span aria-hidden=\"true\">←</span><span class=\"visually-hidden\">Delete to the left of the cursor</span></button></fieldset>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -849,7 +849,7 @@ func lineHelp() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 70, "<details class=\"line-help\"><summary>How the line is read</summary><p>A letter for the lie, then the distance left: <code>r165</code>. No letter, same lie as before: <code>3</code> is the next putt. Spaces or commas between shots; <code>140f</code> and <code>~140</code> read as well.</p><dl>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 70, "<details class=\"line-help\"><summary>How to write the line</summary><p>A letter for the lie, then the distance to the hole: <code>r165</code>. Without a letter the lie stays the same: <code>3</code> is the next putt. Separate shots with spaces or commas. <code>140f</code> and <code>~140</code> also work.</p><dl>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -216,7 +216,7 @@ func (p ImportPage) View() templ.Component {
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 18, "\">Another file</a></p></form><table class=\"plain-table numbers\"><caption class=\"visually-hidden\">Rounds of the file</caption> <thead><tr><th scope=\"col\">Day</th><th scope=\"col\" class=\"text-cell\">Course</th><th scope=\"col\">Holes</th><th scope=\"col\">Score</th><th scope=\"col\" class=\"text-cell\">Name</th><th scope=\"col\" class=\"text-cell\">With you</th></tr></thead> <tbody>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 18, "\">Choose another file</a></p></form><table class=\"plain-table numbers\"><caption class=\"visually-hidden\">Rounds in the file</caption> <thead><tr><th scope=\"col\">Day</th><th scope=\"col\" class=\"text-cell\">Course</th><th scope=\"col\">Holes</th><th scope=\"col\">Score</th><th scope=\"col\" class=\"text-cell\">Name</th><th scope=\"col\" class=\"text-cell\">Already here?</th></tr></thead> <tbody>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -310,7 +310,7 @@ func (p ImportPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("preview", "What it holds", "").Render(templ.WithChildren(ctx, templ_7745c5c3_Var5), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("preview", "What is in the file", "").Render(templ.WithChildren(ctx, templ_7745c5c3_Var5), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -396,26 +396,26 @@ func (p ImportPage) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 35, "></div><p class=\"actions\"><button class=\"button main-button\">Look at it</button> <a href=\"")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 35, "></div><p class=\"actions\"><button class=\"button main-button\">Upload and preview</button> <a href=\"")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
 					var templ_7745c5c3_Var23 string
 					templ_7745c5c3_Var23, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Guide("files"))).ResolveURL(ctx)
 					if templ_7745c5c3_Err != nil {
-						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 67, Col: 120}
+						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 67, Col: 128}
 					}
 					_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var23)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 36, "\">The columns of a shots file</a> <span class=\"quiet sending-state\" role=\"status\"></span></p></form>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 36, "\">Columns of a shots file</a> <span class=\"quiet sending-state\" role=\"status\"></span></p></form>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("give", "The file", "A shots file is CSV, with at most 200,000 rows; its columns are explained in the help. The file of an account holds rounds and settings; notes and practice in it are there to be read, since their writers have accounts here alone. Either has at most 16 MiB and 2,000 rounds.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var19), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("give", "The file", "A shots file is a CSV file of up to 200,000 rows. An account file has rounds and settings; the notes and practice in it are not imported, because the people who wrote them have no account here. Either can have up to 16 MiB and 2,000 rounds.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var19), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

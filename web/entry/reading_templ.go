@@ -13,8 +13,8 @@ import (
 	"strokeledger/web/components"
 )
 
-// View is what stands between the line and the pad: the shots, or what is asked
-// in their place, and the sum.
+// View goes between the line and the keys: the shots or the versions to choose
+// from, any question, and the sum.
 func (r Reading) View() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
@@ -218,7 +218,7 @@ func (r Reading) table() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, "<table class=\"shots-so-far\"><caption class=\"visually-hidden\">The shots so far, as the line reads</caption> <thead><tr><th scope=\"col\">Shot</th><th scope=\"col\" class=\"text-cell\">Played from</th><th scope=\"col\" class=\"text-cell typed-cell\">Typed</th><th scope=\"col\" class=\"expected-cell\">To play</th><th scope=\"col\">Lost</th></tr></thead> <tbody>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, "<table class=\"shots-so-far\"><caption class=\"visually-hidden\">The shots so far</caption> <thead><tr><th scope=\"col\">Shot</th><th scope=\"col\" class=\"text-cell\">Played from</th><th scope=\"col\" class=\"text-cell typed-cell\">Typed</th><th scope=\"col\" class=\"expected-cell\">To play</th><th scope=\"col\">Lost</th></tr></thead> <tbody>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -335,7 +335,7 @@ func (r Reading) table() templ.Component {
 					return templ_7745c5c3_Err
 				}
 			} else {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 30, "<span class=\"quiet\">from the course</span>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 30, "<span class=\"quiet\">from the card</span>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -490,7 +490,7 @@ func (c Conflict) view() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 43, "<div class=\"conflict-notice\" role=\"alert\"><p><b>This hole was saved in another window too.</b> Keep which?</p><table class=\"version-table\"><caption class=\"visually-hidden\">The two versions; what differs is marked</caption> <thead class=\"visually-hidden\"><tr><th scope=\"col\">Whose</th><th scope=\"col\">Line</th><th scope=\"col\">Score</th></tr></thead> <tbody><tr><th scope=\"row\">Mine</th><td>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 43, "<div class=\"conflict-notice\" role=\"alert\"><p><b>This hole was also saved in another window.</b> Which version do you want to keep?</p><table class=\"version-table\"><caption class=\"visually-hidden\">The two versions, with the differences marked</caption> <thead class=\"visually-hidden\"><tr><th scope=\"col\">Version</th><th scope=\"col\">Line</th><th scope=\"col\">Score</th></tr></thead> <tbody><tr><th scope=\"row\">Mine</th><td>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -532,7 +532,7 @@ func (c Conflict) view() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 47, "</b></td></tr></tbody></table><p class=\"question-actions\"><button type=\"submit\" class=\"button\" name=\"press\" value=\"mine\">Keep mine</button> <button type=\"submit\" class=\"button\" name=\"press\" value=\"theirs\">Take the other</button></p></div>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 47, "</b></td></tr></tbody></table><p class=\"question-actions\"><button type=\"submit\" class=\"button\" name=\"press\" value=\"mine\">Keep mine</button> <button type=\"submit\" class=\"button\" name=\"press\" value=\"theirs\">Keep the other</button></p></div>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -90,7 +90,7 @@ func TestPupilAndCoach(t *testing.T) {
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/end"]:has(input[name="coach"][value="1"]) button`), chromedp.WaitReady(`main:not(:has(input[name="coach"][value="1"]))`))
 	for _, path := range []string{statement, strings.Split(statement, "/rounds/")[0] + "/lessons", strings.Split(statement, "/rounds/")[0] + "/months"} {
 		do(t, coach, chromedp.Navigate(app.URL+path))
-		wants(t, coach, "There is no such page here, or it is not yours to see.")
+		wants(t, coach, "There is no such page, or you do not have access to it.")
 	}
 	do(t, pupil, chromedp.Navigate(app.URL+"/players/2/lessons"))
 	wants(t, pupil, "Aim at the left half.")

@@ -115,7 +115,7 @@ func TestARoundWithoutAConnection(t *testing.T) {
 	}
 	enter(0, 9)
 	do(t, ctx, chromedp.WaitReady(`//h1[text()="Hole 10"]`))
-	waitFor(t, ctx, "the page says what waits", `document.querySelector(".saved-state").textContent === "Offline, kept on this phone: nine holes wait to be sent."`)
+	waitFor(t, ctx, "the page says what waits", `document.querySelector(".saved-state").textContent === "Offline, kept on this phone: nine holes are waiting to be sent."`)
 	closeBrowser()
 
 	other := otherDevice(t, "ida")
