@@ -33,7 +33,7 @@ var (
 // somebody may send comes back, or changes nothing that a later row needs.
 var access = map[string]may{
 	"GET /healthz": open, "GET /readyz": open, "GET /static/{file}": {404, 404, 404, 404},
-	"GET /worker.js": open, "GET /manifest.webmanifest": open, "GET /offline": open, "GET /help": open,
+	"GET /worker.js": open, "GET /manifest.webmanifest": open, "GET /offline": open, "GET /help": open, "GET /help/{guide}": open,
 	"GET /": {303, 303, 303, 200}, "GET /join": open, "POST /join": {422, 422, 422, 422}, "POST /sign-in": {422, 422, 422, 422},
 	"GET /rounds": private, "GET /rounds/new": private, "POST /rounds/new": typo,
 	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,

@@ -5,6 +5,8 @@ import (
 	"net/http"
 	"strings"
 
+	"github.com/go-chi/chi/v5"
+
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
@@ -33,6 +35,14 @@ func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, e
 
 func (s *server) help(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewHelpPage(shell(r)).View())
+}
+
+func (s *server) guide(w http.ResponseWriter, r *http.Request) error {
+	page, ok := site.NewGuidePage(shell(r), chi.URLParam(r, "guide"))
+	if !ok {
+		return golf.ErrNotFound
+	}
+	return show(w, r, http.StatusOK, page.View())
 }
 
 // door is who may make an account now.

@@ -40,6 +40,7 @@ func (s *server) anybodysPages(r chi.Router) {
 	r.Use(s.withPlayer)
 	r.Get(paths.Front, s.page(s.front))
 	r.Get(paths.Help, s.page(s.help))
+	r.Get(paths.Guide("{guide}"), s.page(s.guide))
 	r.Get(paths.Join, s.page(s.joinForm))
 	r.Get(paths.Reset, s.page(s.resetForm))
 	r.Group(func(r chi.Router) {

@@ -34,7 +34,7 @@ const stylesheet = "app.css"
 var sheets = []string{
 	"base.css", "page.css", "tables.css", "forms.css", "figures.css", "marks.css",
 	"statement.css", "card.css", "doubles.css", "months.css", "roster.css", "lessons.css",
-	"site.css", "rounds.css", "courses.css",
+	"site.css", "help.css", "rounds.css", "courses.css",
 	"entry.css", "strip.css", "shots.css", "pad.css",
 	"print.css",
 }

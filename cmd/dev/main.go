@@ -36,7 +36,7 @@ var tasks = []task{
 	{"race", "the race detector over the packages that do several things at once", alone(race)},
 	{"cover", "how much of each package its tests run; fails when handlers or web are below the bar", alone(cover)},
 	{"gallery", "every page in every state, from made-up values; --listen 127.0.0.1:8178", serveGallery},
-	{"screenshots", "a picture of every page, in screenshots/", alone(screenshots)},
+	{"screenshots", "a picture of every page, in screenshots/, and those of the README; --readme takes these alone", screenshots},
 	{"kills", "kill the app and its Postgres again and again while holes are saved; --app 1000 --postgres 50 --seed 1", killAll},
 	{"load", "many players save at once; how long they wait; --players 50 --seconds 20", loadApp},
 	{"sizes", "how large files and functions are, beside the goals; --check fails when one is missed", sizes},

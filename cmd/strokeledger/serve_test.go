@@ -43,7 +43,7 @@ func TestOtherMachinesWithoutTLSAreWarnedOf(t *testing.T) {
 	}
 }
 
-// Every setting that the help names stands in the README, and reaches the app
+// Every setting that the help names stands in the guide to settings, and reaches the app
 // in Docker, where there is no private Postgres and so no data folder.
 func TestEverySettingIsDocumentedAndReachesDocker(t *testing.T) {
 	help := runLine("", "serve", "--help").out
@@ -58,10 +58,10 @@ func TestEverySettingIsDocumentedAndReachesDocker(t *testing.T) {
 		}
 		return string(text)
 	}
-	readme, compose := read("README.md"), read("docker-compose.yml")
+	guide, compose := read("web/site/help/settings.md"), read("docker-compose.yml")
 	for _, s := range settings {
-		if !strings.Contains(readme, "`"+s[1]) {
-			t.Errorf("README.md has no %s", s[1])
+		if !strings.Contains(guide, "`"+s[1]) {
+			t.Errorf("the guide has no %s", s[1])
 		}
 		if s[1] != "STROKELEDGER_DATA" && !strings.Contains(compose, "      "+s[1]+": ") {
 			t.Errorf("docker-compose.yml has no %s", s[1])

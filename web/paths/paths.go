@@ -46,6 +46,9 @@ const (
 	Ready         = "/readyz"
 )
 
+// Guide is a longer page of help.
+func Guide(name string) string { return Help + "/" + name }
+
 // Round is the statement of a round.
 func Round(id golf.RoundID) string { return Rounds + "/" + number(int64(id)) }
 

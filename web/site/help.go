@@ -11,11 +11,11 @@ import (
 // ball that is nowhere plain. It is open to everybody.
 type HelpPage struct {
 	layout.Page
-	Lines   []HelpLine
-	Signs   []Explained
-	Balls   []Explained
-	Words   []HelpWords
-	Columns []Explained
+	Lines  []HelpLine
+	Signs  []Explained
+	Balls  []Explained
+	Words  []HelpWords
+	Guides []GuideLink // the longer pages
 }
 
 // HelpLine is a hole as it is typed, and what it says.
@@ -37,7 +37,7 @@ type HelpWords struct {
 // NewHelpPage makes the page.
 func NewHelpPage(page layout.Page) HelpPage {
 	page.Title = "How to read this"
-	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Columns: helpColumns}
+	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Guides: guideLinks()}
 }
 
 // helpLength is the length in yards of the hole of the examples.
@@ -103,19 +103,6 @@ var helpWords = []HelpWords{
 		{"Could be chance", "Too few rounds, or too little of a change, to say."},
 		{"Whisker", "How far luck alone could move a bar, in 95 cases of 100."},
 	}},
-}
-
-var helpColumns = []Explained{
-	{"round, date", "any text that names the round; the day, as 2026-05-02"},
-	{"hole, par, shot", "1 to 18; 3 to 6; 1, 2, 3 and so on in the order played"},
-	{"lie", "tee, fairway (the fringe too), rough, bunker, recovery or green"},
-	{"distance", "from the ball to the hole before the shot: yards, on the green feet"},
-	{"unit", "yd, m or ft, when it is another"},
-	{"penalty", "penalty strokes that the shot cost. Out of bounds: the next row repeats lie and distance. Penalty area: the next row is where you dropped."},
-	{"short_sided, green_to_work_with", "within 30 yards: yes, or the yards of green there were"},
-	{"picked_up", "yes on the last row of a hole: the ball lay there and was lifted"},
-	{"score_only", "the score of a hole whose strokes are not known, on its only row"},
-	{"player, course, tee, club, miss", "any text; the miss is left, right, short, long, or two with a hyphen"},
 }
 
 // scored is the score of an example, as it is printed.
