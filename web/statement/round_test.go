@@ -34,7 +34,9 @@ func TestRoundPage(t *testing.T) {
 		{"the player's", func(*RoundInput) {}, RoundPage{At: "Harrow Fen, white tees, par 8, 800 yd", Remove: "/rounds/1/remove", Details: "/rounds/1/details", Enter: "/rounds/1/holes/1"}},
 		{"a coach's", func(in *RoundInput) { in.Whose.Own, in.Of, in.Coached, in.Conditions = false, "Robin", true, "Windy." },
 			RoundPage{At: "Robin. Harrow Fen, white tees, par 8, 800 yd", Conditions: "Windy.", Enter: "/rounds/1/holes/1", CanWrite: true}},
-		{"one hole to go", func(in *RoundInput) { in.Card = append(in.Card, golf.CardHole{Number: 3, Par: 3, Length: 150 * golf.Yard}) },
+		{"one hole to go", func(in *RoundInput) {
+			in.Card = append(in.Card, golf.CardHole{Number: 3, Par: 3, Length: 150 * golf.Yard})
+		},
 			RoundPage{At: "Harrow Fen, white tees, par 11, 950 yd", Left: "1 hole still to enter.", Remove: "/rounds/1/remove", Details: "/rounds/1/details", Enter: "/rounds/1/holes/3"}},
 		{"in metres, tees unknown", func(in *RoundInput) { in.Round.Tee, in.Units = "", form.Units{Far: golf.Metres, Green: golf.Metres} },
 			RoundPage{At: "Harrow Fen, par 8, 732 m", Remove: "/rounds/1/remove", Details: "/rounds/1/details", Enter: "/rounds/1/holes/1"}},
