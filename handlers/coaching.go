@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/coach"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
@@ -38,14 +39,12 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 
 // inviteCoach makes a link that one coach may use, once.
 func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
-	ask := coach.CoachingInput{From: r.FormValue("from")}
-	from, err := golf.ParseDate(ask.From)
-	if ask.From != "" && err != nil { // it must not share everything instead
-		ask.Problem = capitalized(err.Error()) + ", or nothing to share everything."
-		return s.showCoaching(w, r, http.StatusUnprocessableEntity, ask)
+	from := form.ParseSharedFrom(r.FormValue("from"))
+	if !from.Sound() {
+		return s.showCoaching(w, r, http.StatusUnprocessableEntity, coach.CoachingInput{From: from})
 	}
 	token := rand.Text()
-	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from, coachLinkDays); err != nil {
+	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from.Value, coachLinkDays); err != nil {
 		return err
 	}
 	return s.showCoaching(w, r, http.StatusOK, coach.CoachingInput{Link: s.absolute(r, paths.CoachLink(me(r).ID, token))})

@@ -109,13 +109,9 @@ func (c *AssignmentCard) record(a Assignment, q LessonsInput) {
 		c.TickText, c.TickTo = "Not done after all", ""
 		return
 	}
-	values, problems := q.Typed.At(form.FormResult, a.ID)
-	on := q.Today.String()
-	if len(problems) > 0 {
-		on = values["day"]
-	}
-	c.Record = &RecordForm{At: q.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: len(problems) > 0,
-		Day:    components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date", Value: on, Problem: problems["day"]},
-		Result: components.Field{Name: "result", ID: "result-" + c.ID, Label: "What came of it", Value: values["result"], Problem: problems["result"], Hint: "As 33 of 40."}}
+	typed := q.Returned.ResultOf(a.ID, form.DayOf(q.Today))
+	c.Record = &RecordForm{At: q.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: !typed.Sound(),
+		Day:    components.Filled(components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date"}, typed.Day),
+		Result: components.Filled(components.Field{Name: "result", ID: "result-" + c.ID, Label: "What came of it", Hint: "As 33 of 40."}, typed.Result)}
 	c.Record.Wrong = components.Summed(c.Record.Day, c.Record.Result)
 }

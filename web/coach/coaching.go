@@ -6,6 +6,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -31,10 +32,9 @@ type CoachingPage struct {
 
 // CoachingInput is what was asked of the form that makes a link, and what came of it.
 type CoachingInput struct {
-	From    string // the first day shared, as it was typed
-	Problem string
-	Link    string // that was made
-	Unused  int    // links that can still be used
+	From   form.Day // the first day shared
+	Link   string   // that was made
+	Unused int      // links that can still be used
 }
 
 // CoachLine is an account that is let in, or waits for it.
@@ -65,7 +65,7 @@ func NewCoachingPage(page layout.Page, mine paths.Whose, coaches []CoachLine, ro
 	page.Title, page.Here = "Coach", paths.Coaching
 	page.Foot = "A coach reads your rounds, months and practice and changes no round. You can end it at any time; the coach's next click then finds no page."
 	c := CoachingPage{Page: page, Heading: "Coach", Coaches: coaches, Link: ask.Link, Mine: mine.Lessons(), Looks: paths.CoachLooks, Kept: paths.CoachKept,
-		From: components.Field{Name: "from", Label: "Share what was played from", Type: "date", Value: ask.From, Problem: ask.Problem, Hint: "Leave it empty to share everything."}}
+		From: components.Filled(components.Field{Name: "from", Label: "Share what was played from", Type: "date", Hint: "Leave it empty to share everything."}, ask.From)}
 	c.Wrong = components.Summed(c.From).Saying("No link was made.")
 	if ask.Unused > 0 {
 		c.Unused = words.Plural(ask.Unused, "link is out and not used yet.", "links are out and not used yet.")

@@ -76,7 +76,7 @@ type LessonsInput struct {
 	Proposals   []Proposal
 	Rounds      []figures.ListedRound // the latest
 	Earlier     bool                  // there are rounds before those
-	Typed       form.Typed
+	Returned    form.Returned
 }
 
 // Proposal is a target that somebody proposes.
@@ -111,7 +111,7 @@ func NewLessonsPage(page layout.Page, q LessonsInput) LessonsPage {
 		}
 	}
 	for _, n := range q.Notes {
-		card := notes.NewCard(n, q.Whose, false, q.Typed)
+		card := notes.NewCard(n, q.Whose, false, q.Returned)
 		if n.Open() {
 			l.Questions = append(l.Questions, card)
 		} else {
@@ -131,18 +131,20 @@ func NewLessonsPage(page layout.Page, q LessonsInput) LessonsPage {
 }
 
 func (l *LessonsPage) forms(q LessonsInput) {
-	values, problems := q.Typed.At(form.FormLesson, 0)
-	onDay := q.Today.String()
-	if len(problems) > 0 {
-		onDay = values["day"]
+	back := q.Returned
+	lesson, target := form.Note{Day: form.DayOf(q.Today)}, form.Number{}
+	if back.Lesson != nil {
+		lesson = *back.Lesson
 	}
-	l.Lesson = LessonForm{At: q.Whose.Notes(), CanHide: !q.Whose.Own, Private: values["private"] != "", Open: len(problems) > 0,
-		Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: onDay, Problem: problems["day"]},
-		Body: components.Area{Name: "body", ID: "lesson", Label: "A lesson", Value: values["body"], Problem: problems["body"], Hint: "Lines that begin with a hyphen become a list."}}
+	if back.Target != nil {
+		target = *back.Target
+	}
+	l.Lesson = LessonForm{At: q.Whose.Notes(), CanHide: !q.Whose.Own, Private: lesson.Private, Open: back.Lesson != nil,
+		Day:  components.Filled(components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date"}, lesson.Day),
+		Body: components.FilledArea(components.Area{Name: "body", ID: "lesson", Label: "A lesson", Hint: "Lines that begin with a hyphen become a list."}, lesson.Body)}
 	l.Lesson.Wrong = components.Summed(l.Lesson.Day, l.Lesson.Body.Field())
-	values, problems = q.Typed.At(form.FormTarget, 0)
 	l.Target = TargetPart{Now: words.Plain(q.Target), AnswerAt: q.Whose.AnswerTarget(),
-		Field: components.Field{Name: "target", Label: "Propose a target", Value: values["target"], Problem: problems["target"], Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}}
+		Field: components.Filled(components.Field{Name: "target", Label: "Propose a target", Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}, target)}
 	l.Target.Wrong = components.Summed(l.Target.Field).Saying("The target is not proposed.")
 	if !q.Whose.Own {
 		l.Target.At = q.Whose.Target()
@@ -150,18 +152,23 @@ func (l *LessonsPage) forms(q LessonsInput) {
 	for _, p := range q.Proposals {
 		l.Target.Proposed = append(l.Target.Proposed, ProposedTarget{fmt.Sprint(p.CoachID), p.Coach, words.Plain(p.Target)})
 	}
-	values, problems = q.Typed.At(form.FormAssign, 0)
-	due := q.Today.AddDays(7).String()
-	if len(problems) > 0 {
-		due = values["due"]
+	l.Give = assignForm(q)
+}
+
+// assignForm is where the coach says what to practise.
+func assignForm(q LessonsInput) AssignForm {
+	typed := form.Assignment{Due: form.DayOf(q.Today.AddDays(7))}
+	if q.Returned.Assignment != nil {
+		typed = *q.Returned.Assignment
 	}
-	l.Give = AssignForm{At: q.Whose.Assignments(), Open: len(problems) > 0, Fields: []components.Field{
-		{Name: "what", Label: "What to practise", Value: values["what"], Problem: problems["what"]},
-		{Name: "amount", Label: "How much", Value: values["amount"], Problem: problems["amount"], Hint: "As 40 putts, or 20 minutes."},
-		{Name: "pass_mark", Label: "Pass mark", Value: values["pass_mark"], Problem: problems["pass_mark"], Hint: "As 32 of 40."},
-		{Name: "due", Label: "By when", Type: "date", Value: due, Problem: problems["due"]},
+	f := AssignForm{At: q.Whose.Assignments(), Open: q.Returned.Assignment != nil, Fields: []components.Field{
+		components.Filled(components.Field{Name: "what", Label: "What to practise"}, typed.What),
+		components.Filled(components.Field{Name: "amount", Label: "How much", Hint: "As 40 putts, or 20 minutes."}, typed.Amount),
+		components.Filled(components.Field{Name: "pass_mark", Label: "Pass mark", Hint: "As 32 of 40."}, typed.PassMark),
+		components.Filled(components.Field{Name: "due", Label: "By when", Type: "date"}, typed.Due),
 	}}
-	l.Give.Wrong = components.Summed(l.Give.Fields...)
+	f.Wrong = components.Summed(f.Fields...)
+	return f
 }
 
 // ownLede says what waits for the player.

@@ -92,7 +92,7 @@ func NewReportPage(page layout.Page, q ReportInput) ReportPage {
 		if n.Private || n.Day.Compare(first) < 0 || n.Day.Compare(last) > 0 {
 			continue
 		}
-		card := notes.NewCard(n, whose, false, form.Typed{})
+		card := notes.NewCard(n, whose, false, form.Returned{})
 		card.Who, card.New, card.Read = n.Author, false, ""
 		r.Written = append(r.Written, card)
 	}

@@ -108,7 +108,7 @@ func ID(id int64) string { return fmt.Sprintf("note-%d", id) }
 
 // NewCard makes a card. here says that what the note is about is on the same
 // page.
-func NewCard(n Note, whose paths.Whose, here bool, typed form.Typed) Card {
+func NewCard(n Note, whose paths.Whose, here bool, back form.Returned) Card {
 	c := Card{ID: ID(n.ID), Who: n.Author, When: words.Moment(n.Written), New: n.Unread, Private: n.Private, Body: Paragraphs(n.Body), CanHide: !whose.Own && len(n.Replies) == 0}
 	if n.Mine {
 		c.Who = "You"
@@ -149,31 +149,28 @@ func NewCard(n Note, whose paths.Whose, here bool, typed form.Typed) Card {
 		}
 		c.Replies = append(c.Replies, line)
 	}
-	c.forms(n, whose, typed)
+	c.forms(n, whose, back)
 	return c
 }
 
 // forms are where the note is answered and, by its writer, changed.
-func (c *Card) forms(n Note, whose paths.Whose, typed form.Typed) {
+func (c *Card) forms(n Note, whose paths.Whose, back form.Returned) {
 	if !n.Private {
-		values, problems := typed.At(form.FormReply, n.ID)
-		c.AnswerAt, c.OpenSay = whose.Reply(n.ID), len(problems) > 0
+		typed := back.ReplyTo(n.ID)
+		c.AnswerAt, c.OpenSay = whose.Reply(n.ID), !typed.Sound()
 		c.AnswerTo = "Answer"
 		if n.Mine {
 			c.AnswerTo = "Say more"
 		}
-		c.Answer = components.Area{Name: "body", ID: "reply-" + c.ID, Label: c.AnswerTo, Value: values["body"], Problem: problems["body"]}
+		c.Answer = components.FilledArea(components.Area{Name: "body", ID: "reply-" + c.ID, Label: c.AnswerTo}, typed.Body)
 		c.AnswerWrong = components.Summed(c.Answer.Field())
 	}
 	if !n.Mine {
 		return
 	}
-	values, problems := typed.At(form.FormEdit, n.ID)
-	if len(problems) == 0 {
-		values = map[string]string{"body": n.Body}
-	}
-	c.EditAt, c.Remove, c.OpenEdit = whose.Note(n.ID), whose.RemoveNote(n.ID), len(problems) > 0
-	c.Edit = components.Area{Name: "body", ID: "edit-" + c.ID, Label: "Change it", Value: values["body"], Problem: problems["body"]}
+	typed := back.EditOf(n.ID, n.Body)
+	c.EditAt, c.Remove, c.OpenEdit = whose.Note(n.ID), whose.RemoveNote(n.ID), !typed.Sound()
+	c.Edit = components.FilledArea(components.Area{Name: "body", ID: "edit-" + c.ID, Label: "Change it"}, typed.Body)
 	c.EditWrong = components.Summed(c.Edit.Field())
 	switch {
 	case n.Private:

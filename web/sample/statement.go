@@ -23,10 +23,9 @@ func statementPages() []Page {
 	just.JustEntered = true
 	agrees.Nines = [2]int{nineOf(agrees.Round, false), nineOf(agrees.Round, true)}
 	refused, refusedNote := statementInput(enteredRound(18)), statementInput(enteredRound(18))
-	refused.Typed = form.Typed{Form: form.FormCard, Values: map[string]string{"out": "4o", "in": "", "note": "windy"},
-		Problems: map[string]string{"out": "Allowed: 1 to 200.", "note": "Allowed: at most 300 letters, in one line."}}
+	refused.Returned = form.Returned{Card: &form.RoundCard{Out: form.Whole{Text: "4o", Problem: "Allowed: 1 to 200."}, Note: form.Text{Text: "windy", Problem: "Allowed: at most 300 letters, in one line."}}}
 	refusedNote.Coached, refusedNote.On = true, "6.2"
-	refusedNote.Typed = form.Typed{Form: form.FormNote, Values: map[string]string{"on": "6.2"}, Problems: map[string]string{"body": "Write something."}}
+	refusedNote.Returned = form.Returned{Note: &form.Note{Body: form.Text{Problem: "Write something."}, Spot: form.Field[form.Spot]{Text: "6.2"}}}
 	begun := statementInput(enteredRound(7))
 	none := statementInput(golf.Round{Date: playedOn, Course: "Harrow Fen", Tee: "white"})
 	coach := statementInput(enteredRound(18))

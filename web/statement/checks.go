@@ -62,8 +62,8 @@ func newNineCheck(in RoundInput, half, score int) NineCheck {
 		c.Field.Value = fmt.Sprint(card)
 		c.Field.Problem = fmt.Sprintf("The holes add up to %d. Look for a missing putt or penalty, or one too many.", score)
 	}
-	if values, problems := in.Typed.At(form.FormCard, 0); values != nil {
-		c.Field.Value, c.Field.Problem, c.Right = values[name], problems[name], ""
+	if back := in.Returned.Card; back != nil {
+		c.Field, c.Right = components.Filled(c.Field, [2]form.Whole{back.Out, back.In}[half]), ""
 	}
 	return c
 }
@@ -71,15 +71,14 @@ func newNineCheck(in RoundInput, half, score int) NineCheck {
 // checks fills in what the card is asked for. The nines stand at the top when the
 // last hole was just entered and the card's score is not known yet.
 func (s *RoundPage) checks(in RoundInput) {
-	values, problems := in.Typed.At(form.FormCard, 0)
-	conditions := in.Conditions
-	if values != nil {
-		conditions = values["note"]
+	conditions := form.TextOf(in.Conditions)
+	if in.Returned.Card != nil {
+		conditions = in.Returned.Card.Note
 	}
-	s.ConditionsField = components.Field{Name: "note", Label: "Conditions", Value: conditions, Hint: "Weather and greens, in one line.", Problem: problems["note"]}
+	s.ConditionsField = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line."}, conditions)
 	s.SaveCard = paths.Note(in.ID)
 	s.Checks = nineChecks(in)
-	if values != nil {
+	if in.Returned.Card != nil {
 		for _, c := range s.Checks {
 			s.NinesWrong.Add(c.Field.Name, c.Field.Label, c.Field.Problem)
 		}

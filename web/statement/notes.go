@@ -26,26 +26,25 @@ type NoteForm struct {
 // notes fills in the notes on the round, and the form to write one.
 func (s *RoundPage) notes(in RoundInput) {
 	for _, n := range notes.QuestionsFirst(in.Notes) {
-		s.Notes = append(s.Notes, notes.NewCard(n, in.Whose, true, in.Typed))
+		s.Notes = append(s.Notes, notes.NewCard(n, in.Whose, true, in.Returned))
 		s.NotesFirst = s.NotesFirst || n.Unread || n.Open() && !in.Whose.Own
 	}
-	s.NotesFirst = s.NotesFirst || in.Typed.Form != "" && in.Typed.Form != form.FormCard || in.On != ""
+	s.NotesFirst = s.NotesFirst || in.Returned.OnNotes() || in.On != ""
 	s.CanWrite, s.Write = in.Coached, noteForm(in)
 }
 
 func noteForm(in RoundInput) NoteForm {
-	values, problems := in.Typed.At(form.FormNote, 0)
-	f := NoteForm{At: in.Whose.Notes(), Round: fmt.Sprint(in.ID), CanHide: !in.Whose.Own, Private: values["private"] != "", Button: "Save note"}
-	f.Body = components.Area{Name: "body", ID: "write", Label: "Add a note", Value: values["body"], Problem: problems["body"], Hint: "Lines that start with a hyphen become a list."}
+	typed, on := form.Note{}, in.On
+	if in.Returned.Note != nil {
+		typed, on = *in.Returned.Note, in.Returned.Note.Spot.Text
+	}
+	f := NoteForm{At: in.Whose.Notes(), Round: fmt.Sprint(in.ID), CanHide: !in.Whose.Own, Private: typed.Private, Button: "Save note"}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "write", Label: "Add a note", Hint: "Lines that start with a hyphen become a list."}, typed.Body)
 	if in.Whose.Own {
 		f.Body.Label, f.Button = "A question for your coach", "Ask"
 	}
 	f.Wrong = components.Summed(f.Body.Field())
-	f.Open = in.On != "" || len(problems) > 0
-	on := in.On
-	if len(problems) > 0 {
-		on = values["on"]
-	}
+	f.Open = in.On != "" || in.Returned.Note != nil
 	f.On = placesOf(in, on)
 	return f
 }

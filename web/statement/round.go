@@ -79,7 +79,7 @@ type RoundInput struct {
 	Notes       []notes.Note    // on the round, that the reader may see
 	Coached     bool            // a coach has access, or reads
 	On          string          // hole, or hole and shot, that a note is to be about
-	Typed       form.Typed      // a form of the page that came back
+	Returned    form.Returned   // a form of the page that came back
 }
 
 // NewRoundPage makes the statement of a round, for its player or for a coach.

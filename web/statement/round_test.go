@@ -157,23 +157,23 @@ func TestNines(t *testing.T) {
 }
 
 func TestNoteForm(t *testing.T) {
-	refused := form.Typed{Form: form.FormNote, Values: map[string]string{"on": "2", "body": " ", "private": "on"}, Problems: map[string]string{"body": "Write something."}}
+	refused := form.Returned{Note: &form.Note{Body: form.Text{Problem: "Write something."}, Private: true, Spot: form.Field[form.Spot]{Text: "2"}}}
 	for _, c := range []struct {
 		name          string
 		own           bool
 		on            string
-		typed         form.Typed
+		typed         form.Returned
 		label, button string
 		open, private bool
 		chosen, wrong string
 	}{
-		{"the player asks", true, "", form.Typed{}, "A question for your coach", "Ask", false, false, "the round", ""},
-		{"a coach writes", false, "", form.Typed{}, "Add a note", "Save note", false, false, "the round", ""},
-		{"about a shot", false, "2.5", form.Typed{}, "Add a note", "Save note", true, false, "hole 2, shot 5: green, 5 ft", ""},
+		{"the player asks", true, "", form.Returned{}, "A question for your coach", "Ask", false, false, "the round", ""},
+		{"a coach writes", false, "", form.Returned{}, "Add a note", "Save note", false, false, "the round", ""},
+		{"about a shot", false, "2.5", form.Returned{}, "Add a note", "Save note", true, false, "hole 2, shot 5: green, 5 ft", ""},
 		{"refused", false, "", refused, "Add a note", "Save note", true, true, "hole 2", "Not saved yet: one thing to fix."},
 	} {
 		in := doubled(t)
-		in.Whose.Own, in.On, in.Typed = c.own, c.on, c.typed
+		in.Whose.Own, in.On, in.Returned = c.own, c.on, c.typed
 		f := noteForm(in)
 		i := slices.IndexFunc(f.On, func(o components.Choice) bool { return o.Chosen })
 		if i < 0 || f.On[i].Name != c.chosen || len(f.On) != 1+2+10 {
@@ -218,7 +218,7 @@ func TestNineChecks(t *testing.T) {
 	if c := checks[1]; c.Asked || c.Field.Value != "28" || c.Field.Problem != "The holes add up to 27. Look for a missing putt or penalty, or one too many." {
 		t.Errorf("%+v", c)
 	}
-	in.Typed = form.Typed{Form: form.FormCard, Values: map[string]string{"out": "x", "note": "windy"}, Problems: map[string]string{"out": "Not a number."}}
+	in.Returned = form.Returned{Card: &form.RoundCard{Out: form.Whole{Text: "x", Problem: "Not a number."}, Note: form.TextOf("windy")}}
 	s := NewRoundPage(layout.Page{}, in)
 	if s.Checks[0].Field.Value != "x" || s.NinesWrong.Links[0].Text != "Score out on your card: Not a number." || s.ConditionsField.Value != "windy" || s.ConditionsWrong.Heading != "" {
 		t.Errorf("%+v", s)
