@@ -29,7 +29,7 @@ func TestNoRoomForAnotherCourse(t *testing.T) {
 	try("You have added 50 courses today")
 	dbtest.Exec(t, s.url, fmt.Sprintf(`insert into courses (owner_id, name, tee) select 1, 'Fen', '' from generate_series(1, %d)`, db.CoursesInAll))
 	dbtest.Exec(t, s.url, `update courses set created_at = now() - interval '2 days'`)
-	try("You have added 300 courses, the most there may be")
+	try("You have added 300 courses, the most allowed")
 	dbtest.Exec(t, s.url, `delete from courses where id > 1`)
 	if a := v.sendForm("/courses/new", nineHoles(""), "name", "Harrow Moor"); a.status != http.StatusSeeOther {
 		t.Errorf("%d", a.status)

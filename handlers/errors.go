@@ -13,16 +13,16 @@ import (
 	"strokeledger/web/site"
 )
 
-// errSignedOut says that a session has ended; pages redirect instead.
+// errSignedOut means that a session has ended. Scripts get it; pages redirect.
 var errSignedOut = &refusal{http.StatusUnauthorized, "Signed out", "Sign in again."}
 
-// errUnreadable says that a form lacks something that its page always sends.
+// errUnreadable means that a form lacks a field that its page always sends.
 var errUnreadable = &refusal{http.StatusBadRequest, "Not understood", "Part of the form was missing. Reload the page and try again."}
 
-// statusClientGone is the answer to a client that has gone; nobody reads it.
+// statusClientGone is the status of a request whose client has gone, for the log.
 const statusClientGone = 499
 
-// refusal is an error that is the visitor's, with what its page says.
+// refusal is an error with a page of its own, for what a visitor can put right.
 type refusal struct {
 	status        int
 	heading, text string
@@ -30,10 +30,11 @@ type refusal struct {
 
 func (r *refusal) Error() string { return r.heading }
 
-// answerError turns an error into a status, a page and a line of the log.
+// answerError turns an error into a status, a page and, for a fault of ours, a
+// line in the log.
 func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) {
 	status, heading, text := explain(r, err)
-	r = r.WithContext(context.WithoutCancel(r.Context())) // a page that tells of a deadline is made after it
+	r = r.WithContext(context.WithoutCancel(r.Context())) // the page about a deadline is made after the deadline
 	request := requestID(r)
 	if status >= http.StatusInternalServerError {
 		s.options.Log.ErrorContext(r.Context(), "failed", "request", request, "method", r.Method, "path", r.URL.Path, "error", err.Error())
@@ -62,7 +63,7 @@ func showError(w http.ResponseWriter, r *http.Request, status int, heading, text
 	return show(w, r, status, problem.View())
 }
 
-// explain says what an error means to the visitor.
+// explain says what an error means for the visitor.
 func explain(r *http.Request, err error) (status int, heading, text string) {
 	var tooLarge *http.MaxBytesError
 	var refused *refusal
@@ -86,8 +87,8 @@ func explain(r *http.Request, err error) (status int, heading, text string) {
 	}
 }
 
-// sent is the form of a request, so that a page can offer to send it again; nil
-// when there is none, or a file in it.
+// sent is the form of a request, so that a page can offer to send it again. It is
+// nil without a form, or if the form has a file.
 func sent(r *http.Request) url.Values {
 	if r.ParseForm() != nil || r.MultipartForm != nil || len(r.PostForm) == 0 {
 		return nil
@@ -97,7 +98,8 @@ func sent(r *http.Request) url.Values {
 
 func (s *server) notFound(http.ResponseWriter, *http.Request) error { return golf.ErrNotFound }
 
-// notAllowed answers a method that a page does not have, with those it has.
+// notAllowed refuses a method that a page does not accept, and lists those it
+// does.
 func (s *server) notAllowed(w http.ResponseWriter, r *http.Request) error {
 	routes := chi.RouteContext(r.Context()).Routes
 	for _, method := range []string{http.MethodGet, http.MethodPost} {
@@ -108,8 +110,8 @@ func (s *server) notAllowed(w http.ResponseWriter, r *http.Request) error {
 	return &refusal{http.StatusMethodNotAllowed, "Not possible", "This page does not accept that kind of request."}
 }
 
-// tooOften answers a client that tried too often; how long it is to wait stands
-// in the header already.
+// tooOften refuses a client that has tried too often. The header already says how
+// long to wait.
 func (s *server) tooOften(w http.ResponseWriter, _ *http.Request) error {
 	return &refusal{http.StatusTooManyRequests, "Too many tries", "Wait " + w.Header().Get("Retry-After") + " seconds and try again."}
 }

@@ -16,7 +16,7 @@ func TestWhatIsExportedHoldsTheRound(t *testing.T) {
 	}
 }
 
-// What was taken away comes back when it is taken in by another account.
+// What one account exports, another can import.
 func TestExportAndImport(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	season, err := os.ReadFile("../testdata/shots/season.csv")
@@ -43,8 +43,8 @@ func TestExportAndImport(t *testing.T) {
 	if second := two.get("/export/shots.csv").body; second != first || strings.Count(first, "\n") < 3000 {
 		t.Errorf("%d bytes went out, %d came back", len(first), len(second))
 	}
-	if a := two.upload(first); !strings.Contains(a.body, "36 rounds are there already and the same") || strings.Contains(a.body, "replace") {
-		t.Errorf("rounds that are there already are not told: %s", a.body)
+	if a := two.upload(first); !strings.Contains(a.body, "You already have 36 rounds just as in the file") || strings.Contains(a.body, "replace") {
+		t.Errorf("the page does not say which rounds are already there: %s", a.body)
 	}
 	for _, there := range []string{"skip", "replace"} {
 		if two.upload(first).status != http.StatusOK || two.post("/import/confirm", "there", there).status != http.StatusSeeOther {

@@ -70,7 +70,7 @@ func TestWhatAnImportReplaces(t *testing.T) {
 	round := v.withRound()
 	before := v.get("/export/everything.json").body
 	csv := v.get("/export/shots.csv").body
-	if a := v.upload(before); !strings.Contains(a.body, "1 round is there already and the same") && !strings.Contains(a.body, "One round is there already and the same") || !strings.Contains(a.body, "there already, the same") {
+	if a := v.upload(before); !strings.Contains(a.body, "You already have 1 round just as in the file") || !strings.Contains(a.body, "<td class=\"text-cell\">yes</td>") {
 		t.Errorf("%d %s", a.status, a.body)
 	}
 	v.post("/account", "name", "Robin", "target", "84.5", "boundary", "40", "far", "m", "green", "m")
@@ -95,7 +95,7 @@ func TestWhatAnImportReplaces(t *testing.T) {
 	if a.status != http.StatusSeeOther || a.location != "/removed?saved=replaced" {
 		t.Fatalf("%d %s", a.status, a.location)
 	}
-	if a := v.get(a.location); !strings.Contains(a.body, "What they replaced is listed here") || !strings.Contains(a.body, "Harrow Fen") {
+	if a := v.get(a.location); !strings.Contains(a.body, "The rounds they replaced are listed here") || !strings.Contains(a.body, "Harrow Fen") {
 		t.Errorf("%s", a.body)
 	}
 	if got := v.get("/export/shots.csv").body; got != csv {

@@ -5,7 +5,7 @@ import (
 	"strokeledger/web/form"
 )
 
-// shownLine is the line of a hole as a player types it, in the player's units.
+// shownLine is the line of a hole in the units of a player.
 func shownLine(h db.Hole, p db.Player) string {
 	return form.Shown(h.Line, h.Card(), form.Units(h.Units), unitsOf(p))
 }

@@ -13,19 +13,18 @@ import (
 	"strokeledger/web/site"
 )
 
-// removal writes what was removed as an address or a form names it.
+// removal identifies something removed in an address or a form.
 func removal(kind string, of golf.PlayerID, id int64) string {
 	return fmt.Sprintf("%s.%d.%d", kind, of, id)
 }
 
-// gone sends the browser on after a removal, to a page that says so and undoes
-// it.
+// gone redirects after a removal to a page that says so and offers to undo it.
 func gone(w http.ResponseWriter, r *http.Request, at, kind string, of golf.PlayerID, id int64) error {
-	at, _, _ = strings.Cut(at, "#") // what the page says stands at its top
+	at, _, _ = strings.Cut(at, "#") // the message is at the top of the page
 	return then(w, r, saying(at, removedParam, removal(kind, of, id)))
 }
 
-// named finds what a name of removal names among what asker can bring back.
+// named finds a removed thing among those that asker can restore.
 func named(all []db.Removed, name string) (db.Removed, bool) {
 	for _, x := range all {
 		if removal(x.Kind, x.PlayerID, x.ID) == name {
@@ -35,7 +34,7 @@ func named(all []db.Removed, name string) (db.Removed, bool) {
 	return db.Removed{}, false
 }
 
-// offerUndo puts on a page the way back from the removal that led to it.
+// offerUndo makes a page offer to undo the removal that led to it.
 func (s *server) offerUndo(r *http.Request, page *layout.Page) error {
 	name := r.URL.Query().Get(removedParam)
 	if r.Method != http.MethodGet || name == "" {
@@ -59,7 +58,7 @@ func removedThing(x db.Removed, reader golf.PlayerID) site.RemovedThing {
 	return to
 }
 
-// removed lists what can be brought back.
+// removed lists what can be restored.
 func (s *server) removed(w http.ResponseWriter, r *http.Request) error {
 	kept, err := s.store.Removed(r.Context(), me(r).ID)
 	if err != nil {
@@ -72,7 +71,7 @@ func (s *server) removed(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewRemovedPage(shell(r), all).View())
 }
 
-// bringBack brings back what a form names, and shows it.
+// bringBack restores what a form names, and shows it.
 func (s *server) bringBack(w http.ResponseWriter, r *http.Request) error {
 	who := me(r).ID
 	all, err := s.store.Removed(r.Context(), who)
@@ -119,8 +118,8 @@ func (s *server) restore(r *http.Request, whose paths.Whose, x db.Removed) (at s
 	return at, err
 }
 
-// keptOr is where a coach reads a note: an address among the pupil's pages, or
-// once the coach's access has ended the coach's own list.
+// keptOr is where a coach reads a note: the pupil's page, or the coach's own list
+// once the access has ended.
 func (s *server) keptOr(r *http.Request, whose paths.Whose, at string) (string, error) {
 	_, err := s.store.Seen(r.Context(), me(r).ID, whose.Player)
 	if errors.Is(err, golf.ErrNotFound) {

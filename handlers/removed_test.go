@@ -104,7 +104,7 @@ func TestTheFirstVisit(t *testing.T) {
 	if a := one.post("/welcome", "target", "60", "far", "miles", "green", "m"); a.status != http.StatusUnprocessableEntity || strings.Count(a.body, `class="fault-words"`) != 2 || !strings.Contains(a.body, `value="60"`) {
 		t.Errorf("%d", a.status)
 	}
-	if a := one.follows("/welcome", "target", "84", "far", "m", "green", "m"); !strings.Contains(a.body, "target and units are set") {
+	if a := one.follows("/welcome", "target", "84", "far", "m", "green", "m"); !strings.Contains(a.body, "target and units are saved") {
 		t.Error("it is not said")
 	}
 	if a := one.get("/account"); !strings.Contains(a.body, `value="84"`) || strings.Count(a.body, `value="m" checked`) != 2 {
@@ -135,10 +135,10 @@ func TestASaveSaysSo(t *testing.T) {
 	if a := v.get("/account"); !strings.Contains(a.body, `value="m" checked`) {
 		t.Error("units that were refused reset the ones that are kept")
 	}
-	if a := v.follows("/account/password", "password", password, "new", "another password"); !strings.Contains(a.body, "The password is changed.") {
+	if a := v.follows("/account/password", "password", password, "new", "another password"); !strings.Contains(a.body, "Your password is changed.") {
 		t.Error("password")
 	}
-	if a := v.follows("/account/delete", "confirm", "another password"); !strings.Contains(a.body, "The account is deleted") {
+	if a := v.follows("/account/delete", "confirm", "another password"); !strings.Contains(a.body, "Your account is deleted") {
 		t.Error("account")
 	}
 }

@@ -6,17 +6,17 @@ import (
 	"strings"
 )
 
-// The parameters of an address that tell what was just done. Text is never
-// taken from an address: it names one of ours.
+// The parameters of an address that say what was just done. The text is never in
+// the address, only the name of one of ours.
 const (
 	savedParam   = "saved"
 	removedParam = "removed"
 )
 
-// savedRound is the code of a round whose last hole was saved.
+// savedRound names the text for a round whose last hole was saved.
 const savedRound = "round"
 
-// savedTexts say on the next page what was saved.
+// savedTexts are the messages that the next page can show.
 var savedTexts = map[string]string{
 	"settings":   "Your settings are saved.",
 	"password":   "Your password is changed. Other devices are signed out.",
@@ -59,7 +59,7 @@ var savedTexts = map[string]string{
 	"replaced":   "The rounds are imported. The rounds they replaced are listed here and can be restored for 30 days.",
 }
 
-// savedText is what the address says was saved, empty for nothing.
+// savedText is the message that the address of a request names, empty for none.
 func savedText(r *http.Request) string {
 	if r.Method != http.MethodGet {
 		return ""
@@ -67,7 +67,7 @@ func savedText(r *http.Request) string {
 	return savedTexts[r.URL.Query().Get(savedParam)]
 }
 
-// saying adds to an address what was just done, for the page to say.
+// saying adds the name of a message to an address.
 func saying(at, param, value string) string {
 	at, place, placed := strings.Cut(at, "#")
 	join := "?"
@@ -81,7 +81,7 @@ func saying(at, param, value string) string {
 	return at
 }
 
-// saved sends the browser on, to a page that says what was saved.
+// saved redirects to a page that says what was saved.
 func saved(w http.ResponseWriter, r *http.Request, at, what string) error {
 	return then(w, r, saying(at, savedParam, what))
 }

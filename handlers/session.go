@@ -17,12 +17,12 @@ import (
 	"strokeledger/web/paths"
 )
 
-// cookieName is the cookie of a session: the player's number and a random
-// token, of which the server keeps the hash alone.
+// cookieName is the cookie of a session. It holds the player's number and a
+// random token; the server keeps only a hash of the token.
 const cookieName = "ledger"
 
-// hostOnly before a cookie's name makes the browser refuse it from anybody but
-// this very host, over TLS.
+// hostOnly before a cookie's name makes a browser accept it only from this exact
+// host, over TLS.
 const hostOnly = "__Host-"
 
 const cookieAge = 60 * 24 * 60 * 60 // s
@@ -32,8 +32,8 @@ func hashed(token string) []byte {
 	return sum[:]
 }
 
-// begin signs this device in as a player, which ends the session that it had, and
-// remembers it.
+// begin signs a player in on this device, ends the session the device had, and
+// remembers the device.
 func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if who, old, ok := s.sessionOf(r); ok {
 		if err := s.store.EndSession(r.Context(), who, old); err != nil && !errors.Is(err, golf.ErrNotFound) {
@@ -51,14 +51,15 @@ func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) erro
 	return nil
 }
 
-// renew gives the cookie of a session another 60 days, as the database did.
+// renew gives the cookie of a session another 60 days, as the database gives the
+// session.
 func (s *server) renew(w http.ResponseWriter, r *http.Request) {
 	if c, err := r.Cookie(s.named(cookieName)); err == nil {
 		http.SetCookie(w, s.cookie(cookieName, c.Value, cookieAge))
 	}
 }
 
-// named is the name that a cookie has here.
+// named is the full name of a cookie on this server.
 func (s *server) named(cookie string) string {
 	if s.options.Secure {
 		return hostOnly + cookie
@@ -70,11 +71,11 @@ func (s *server) cookie(name, value string, age int) *http.Cookie {
 	return &http.Cookie{Name: s.named(name), Value: value, Path: "/", MaxAge: age, HttpOnly: true, Secure: s.options.Secure, SameSite: http.SameSiteLaxMode}
 }
 
-// deviceMost is how many bytes of what a browser calls itself are kept: the
-// last word may be the one that tells it from others.
+// deviceMost is how many bytes of a User-Agent header are kept. The header is
+// long because its last word is often the one that names the browser.
 const deviceMost = 250
 
-// device describes the browser that signs in, short enough for a list.
+// device is the User-Agent header of the browser that signs in, cut to length.
 func device(r *http.Request) string {
 	agent := strings.ToValidUTF8(strings.Map(func(c rune) rune {
 		if c < ' ' {
@@ -105,7 +106,7 @@ func (s *server) sessionOf(r *http.Request) (who golf.PlayerID, tokenHash []byte
 	return golf.PlayerID(n), hashed(token), true
 }
 
-// withPlayer finds out who is signed in.
+// withPlayer puts the signed-in player, if any, into the context of a request.
 func (s *server) withPlayer(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		who, token, ok := s.sessionOf(r)
@@ -133,29 +134,29 @@ func playerOf(r *http.Request) (db.Player, bool) {
 	return p, ok
 }
 
-// me is the player of a request behind mustBeSignedIn.
+// me is the signed-in player of a request that has passed mustBeSignedIn.
 func me(r *http.Request) db.Player {
 	p, _ := playerOf(r)
 	return p
 }
 
-// thenName is the cookie that remembers for a while which page somebody asked
-// for before signing in: a coach opens a link that a pupil sent.
+// thenName is the cookie that remembers which page a visitor asked for before
+// signing in, such as a link that a pupil sent to a coach.
 const (
 	thenName = "ledger-then"
 	thenAge  = 15 * 60 // s
 	thenMost = 1000    // bytes
 )
 
-// rememberAddress keeps an address of this site.
+// rememberAddress remembers a page of this site until the visitor has signed in.
 func (s *server) rememberAddress(w http.ResponseWriter, at string) {
 	if ownPage(at) {
 		http.SetCookie(w, s.cookie(thenName, url.QueryEscape(at), thenAge))
 	}
 }
 
-// remembered is the page that somebody asked for before signing in, once; empty
-// for none.
+// remembered is the page that a visitor asked for before signing in, and forgets
+// it; empty for none.
 func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
 	c, err := r.Cookie(s.named(thenName))
 	if err != nil {
@@ -169,8 +170,8 @@ func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
 	return at
 }
 
-// ownPage is a path of this site, and nothing that a browser would take for the
-// address of another.
+// ownPage reports whether an address is a path of this site that no browser
+// would take for an address of another site.
 func ownPage(at string) bool {
 	u, err := url.Parse(at)
 	if err != nil || u.Scheme != "" || u.Host != "" || u.User != nil || u.Opaque != "" || u.Fragment != "" {
@@ -181,10 +182,9 @@ func ownPage(at string) bool {
 		!strings.ContainsFunc(at, func(c rune) bool { return !visible(c) })
 }
 
-// mustBeSignedIn sends anybody who is not signed in to the front page and
-// remembers the page, so that signing in goes on to it. A line that was typed
-// comes back in the field of its hole; a script is told with 401 and keeps what
-// it sent.
+// mustBeSignedIn redirects visitors to the front page and remembers the page they
+// asked for, so that signing in leads there. A line they sent is put back in the
+// field of its hole. A script gets 401 and keeps what it sent.
 func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if _, ok := playerOf(r); ok {
@@ -208,8 +208,8 @@ func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 
 var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
 
-// typedAt is the address of a hole's page with the line that a form sent in its
-// field; empty when it is no such form.
+// typedAt is the address of a hole's page with the line from a form in its field;
+// empty for any other form.
 func typedAt(r *http.Request) string {
 	found := holeAddress.FindStringSubmatch(r.URL.Path)
 	line := r.PostFormValue("line")

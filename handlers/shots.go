@@ -55,8 +55,8 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Round(kept.ID)+fmt.Sprintf("#h%d", h.Number), "shots")
 }
 
-// say puts what was said into the shots, and returns what is not allowed by the
-// id of its field.
+// say puts clubs, misses and notes into the shots of a hole, and returns the
+// problems by the id of their field.
 func say(h *db.Hole, clubs, misses, words []string) map[string]string {
 	problems := map[string]string{}
 	n := len(h.Played())

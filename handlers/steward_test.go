@@ -57,7 +57,7 @@ func TestStewardsTakeBackWhatTheyHandedOut(t *testing.T) {
 	}
 	invitation, reset := link(steward.post("/account/invite"), "token"), link(steward.post("/accounts/2/reset"), "token")
 	a := steward.get("/accounts")
-	if !strings.Contains(a.body, "A link is open until") {
+	if !strings.Contains(a.body, "A link works until") {
 		t.Error(a.body)
 	}
 	open := regexp.MustCompile(`name="invitation" value="([0-9a-f]{64})"`).FindStringSubmatch(a.body)
@@ -74,7 +74,7 @@ func TestStewardsTakeBackWhatTheyHandedOut(t *testing.T) {
 			t.Errorf("%q again: %d", bad, a.status)
 		}
 	}
-	if a := steward.get("/accounts"); strings.Contains(a.body, "A link is open until") || strings.Contains(a.body, "Open invitations") {
+	if a := steward.get("/accounts"); strings.Contains(a.body, "A link works until") || strings.Contains(a.body, "Open invitations") {
 		t.Error(a.body)
 	}
 	if a := s.visitor().post("/join", "name", "Kim", "email", "kim@example.org", "password", password, "token", invitation); a.status != http.StatusNotFound {
@@ -130,7 +130,7 @@ func TestChangingThePassword(t *testing.T) {
 	if a := other.post("/sign-in", "email", "robin@example.org", "password", password); a.status != http.StatusSeeOther {
 		t.Fatal(a.status)
 	}
-	for fresh, want := range map[string]string{password: "This is your current password.", "password2026": "Too many people use", "robin12345!": "It is made of your name", "qwertyuiop": "It follows the keys", "aaaaaaaaaa": "It repeats", "short": "Too short"} {
+	for fresh, want := range map[string]string{password: "This is your current password.", "password2026": "Many people use", "robin12345!": "It is built from your name", "qwertyuiop": "It follows the keyboard", "aaaaaaaaaa": "It repeats", "short": "Too short"} {
 		if a := v.post("/account/password", "password", password, "new", fresh); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, want) {
 			t.Errorf("%s: %d", fresh, a.status)
 		}

@@ -15,31 +15,31 @@ import (
 	"strokeledger/db"
 )
 
-// triesOfPassword is how many tries of a password a client has for an account in a
-// quarter of an hour, and a signed-in player for the own.
+// triesOfPassword is how many passwords a client may try for an account in a
+// quarter of an hour, and how many a signed-in player may try to confirm a change.
 const triesOfPassword = 10
 
-// joinsMost is how many tries to make an account a network has in a quarter of an
-// hour that make none; one that does starts anew.
+// joinsMost is how often a network may fail to create an account in a quarter of
+// an hour. Creating one resets the count.
 const joinsMost = 5
 
-// Beyond as many tries for an account from everywhere, each from a client that it
-// does not know is slower than the one before, up to a most.
+// After this many tries for one account from all clients together, each further
+// try from a client that the account does not know takes longer, up to a limit.
 const (
 	slowAfter = 10
 	slowStep  = 100 * time.Millisecond
 	slowMost  = 4 * time.Second
 )
 
-// The cookie that a browser keeps after its first sign-in, also when it signs
-// out: a random token, of which the server keeps the hash by account.
+// The cookie that a browser keeps after its first sign-in, even once it has
+// signed out. It holds a random token; the server keeps a hash of it per account.
 const (
 	deviceName  = "ledger-device"
 	deviceAge   = 365 * 24 * 60 * 60 // s
 	deviceToken = 52                 // letters of a token
 )
 
-// errSlowDown says that a client has tried too often; its text is for the page.
+// errSlowDown means that a client has tried too often. The page shows its text.
 type errSlowDown struct{ wait time.Duration }
 
 func (e *errSlowDown) Error() string { return "too many tries" }
@@ -53,7 +53,7 @@ func (e *errSlowDown) text() string {
 	return "Too many tries. Wait " + strconv.Itoa(minutes) + " minutes."
 }
 
-// after tells a browser when to come back.
+// after sets the header that says when to try again.
 func (e *errSlowDown) after(w http.ResponseWriter) {
 	w.Header().Set("Retry-After", strconv.Itoa(max(1, int(e.wait/time.Second))))
 }
@@ -80,16 +80,17 @@ func networkOf(address string) string {
 	return prefix.String()
 }
 
-// signInAccount names an account by its address, whether there is one or not.
+// signInAccount is the key under which tries for an address are counted, whether
+// it has an account or not.
 func signInAccount(email string) []byte { return hashed("sign-in " + strings.ToLower(email)) }
 
-// ownAccount names the account of who is signed in and gives the password again.
+// ownAccount is the key under which the tries of a signed-in player are counted.
 func ownAccount(who golf.PlayerID) []byte {
 	return hashed("password " + strconv.FormatInt(int64(who), 10))
 }
 
-// signInTry is a try to sign in. A browser that signed in to the account before is
-// counted by itself, whatever its network does.
+// signInTry describes a try to sign in. A browser that has signed in to the
+// account before is counted on its own, whatever others on its network do.
 func (s *server) signInTry(r *http.Request, email string, p db.Player) (db.Try, error) {
 	account := signInAccount(email)
 	if token, ok := s.deviceOf(r); ok && p.ID != 0 {
@@ -104,8 +105,8 @@ func (s *server) signInTry(r *http.Request, email string, p db.Player) (db.Try, 
 	return db.Try{Account: account, Client: hashed(string(account) + " network " + network(r))}, nil
 }
 
-// tried counts a try, then checks the password: errSlowDown when there were too
-// many. The hash of an account is made anew when hashes cost otherwise now.
+// tried counts a try, then checks the password. It returns errSlowDown after too
+// many tries. A right password is hashed again if the cost of hashes has changed.
 func (s *server) tried(ctx context.Context, try db.Try, p db.Player, password string) (bool, error) {
 	n, err := s.store.CountTry(ctx, try, triesOfPassword)
 	if err != nil {
@@ -131,8 +132,8 @@ func (s *server) tried(ctx context.Context, try db.Try, p db.Player, password st
 	return true, nil
 }
 
-// renewHash keeps a hash of the same password at today's cost. Its player signs in
-// whether this works or not; the next time tries again.
+// renewHash stores a hash of the same password at today's cost. If that fails the
+// player is signed in all the same, and the next sign-in tries again.
 func (s *server) renewHash(ctx context.Context, who string, p db.Player, password string) {
 	hash, err := s.hashing.hash(ctx, who, password)
 	if err == nil {
@@ -143,7 +144,7 @@ func (s *server) renewHash(ctx context.Context, who string, p db.Player, passwor
 	}
 }
 
-// slowed is how much slower a try is when there were so many for its account.
+// slowed is how long a try is delayed after so many for its account.
 func slowed(tries int, step time.Duration) time.Duration {
 	return min(time.Duration(max(0, tries-slowAfter))*step, slowMost)
 }
@@ -160,15 +161,16 @@ func pause(ctx context.Context, long time.Duration) error {
 	}
 }
 
-// confirmed checks the password that a signed-in player gives again, so often in
-// a quarter of an hour.
+// confirmed checks the password with which a signed-in player confirms a change,
+// a limited number of times in a quarter of an hour.
 func (s *server) confirmed(r *http.Request, password string) (bool, error) {
 	p := me(r)
 	account := ownAccount(p.ID)
 	return s.tried(r.Context(), db.Try{Account: account, Client: account, Known: true}, p, password)
 }
 
-// deviceOf is the token of a browser that has signed in here.
+// deviceOf is the token of a browser that has signed in here before, empty for
+// any other.
 func (s *server) deviceOf(r *http.Request) (token string, ok bool) {
 	c, err := r.Cookie(s.named(deviceName))
 	if err != nil || len(c.Value) != deviceToken {
@@ -177,7 +179,7 @@ func (s *server) deviceOf(r *http.Request) (token string, ok bool) {
 	return c.Value, true
 }
 
-// rememberDevice makes a browser one that the account knows.
+// rememberDevice makes the account recognise this browser from now on.
 func (s *server) rememberDevice(w http.ResponseWriter, r *http.Request, who golf.PlayerID) error {
 	token, ok := s.deviceOf(r)
 	if !ok {

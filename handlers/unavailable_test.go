@@ -25,7 +25,7 @@ func TestADatabaseThatIsGone(t *testing.T) {
 	s.store.Close()
 	for _, path := range []string{"/", "/rounds", "/readyz"} {
 		a := v.get(path)
-		if a.status != http.StatusServiceUnavailable || !strings.Contains(a.body, "starting again. Try again in a moment") || !strings.Contains(a.body, `href="`+path+`"`) || strings.Contains(a.body, "closed pool") {
+		if a.status != http.StatusServiceUnavailable || !strings.Contains(a.body, "restarting. Try again in a moment") || !strings.Contains(a.body, `href="`+path+`"`) || strings.Contains(a.body, "closed pool") {
 			t.Errorf("%s: %d %s", path, a.status, a.body)
 		}
 	}
@@ -36,7 +36,7 @@ func TestADatabaseThatIsGone(t *testing.T) {
 		}
 	}
 	a = v.post("/sign-in", "email", "a@example.org", "password", password)
-	if a.status != http.StatusServiceUnavailable || strings.Contains(a.body, password) || !strings.Contains(a.body, "Go back, and try again in a moment") {
+	if a.status != http.StatusServiceUnavailable || strings.Contains(a.body, password) || !strings.Contains(a.body, "Go back and try again in a moment") {
 		t.Errorf("a password: %d %s", a.status, a.body)
 	}
 	if a := v.get("/healthz"); a.status != http.StatusOK {

@@ -13,12 +13,12 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// quotaDay is how many bytes of files an account may send a day. It is counted
-// in the process, so that a start begins anew.
+// quotaDay is how many bytes of files an account may upload a day. The process
+// counts them, so a restart resets the count.
 const quotaDay = 256 << 20
 
-// uploads lets one import at a time work, of each account and of all, since a
-// file is the most that a request may ask of the memory and the database.
+// uploads lets only one import run at a time, since nothing else a request can do
+// takes as much memory and database time.
 type uploads struct {
 	all  chan struct{} // the one place
 	wait time.Duration // for another account's import
@@ -40,8 +40,8 @@ var (
 	errSlow      = &refusal{http.StatusRequestTimeout, "Upload too slow", "The file did not arrive in time. Nothing was changed. Try again with a faster connection or a smaller file."}
 )
 
-// begin takes the places for an import of an account; the answer gives them
-// back.
+// begin reserves the one place for an account's import, and returns the function
+// that releases it.
 func (u *uploads) begin(ctx context.Context, who golf.PlayerID) (end func(), err error) {
 	if !u.take(who) {
 		return nil, errOwnImport
@@ -60,7 +60,7 @@ func (u *uploads) begin(ctx context.Context, who golf.PlayerID) (end func(), err
 	return nil, err
 }
 
-// take reports whether the account has no import at work, and notes that it has.
+// take marks the account as importing, and reports whether it was not before.
 func (u *uploads) take(who golf.PlayerID) bool {
 	u.mu.Lock()
 	defer u.mu.Unlock()
@@ -69,15 +69,15 @@ func (u *uploads) take(who golf.PlayerID) bool {
 	return !own
 }
 
-// free notes that the account has no import at work any more.
+// free marks the account as no longer importing.
 func (u *uploads) free(who golf.PlayerID) {
 	u.mu.Lock()
 	defer u.mu.Unlock()
 	delete(u.busy, who)
 }
 
-// count adds bytes to those of an account's day, and reports whether it may send
-// that many.
+// count adds to the bytes that an account has uploaded today, and reports whether
+// they are within the quota.
 func (u *uploads) count(who golf.PlayerID, bytes int64) bool {
 	u.mu.Lock()
 	defer u.mu.Unlock()
@@ -92,7 +92,7 @@ func (u *uploads) count(who golf.PlayerID, bytes int64) bool {
 	return true
 }
 
-// importing runs work with the places of an import taken.
+// importing runs work as the only import.
 func (s *server) importing(w http.ResponseWriter, r *http.Request, work func() error) error {
 	end, err := s.uploads.begin(r.Context(), me(r).ID)
 	if err == nil {
@@ -108,7 +108,7 @@ func (s *server) importing(w http.ResponseWriter, r *http.Request, work func() e
 	return err
 }
 
-// counted reads what an account sends, as long as it may.
+// counted reads an upload until the account reaches its quota.
 type counted struct {
 	io.Reader
 	read func(bytes int64) bool
@@ -130,9 +130,9 @@ func (c *counted) Read(p []byte) (int, error) {
 	return n, err
 }
 
-// upload is the file of a form as it arrives; it is never on the disk, and never
-// in memory whole. The rest of a request that is refused is read and thrown away,
-// so that the browser reads the answer.
+// upload reads the file of a form as it arrives. The file is never on disk and
+// never in memory as a whole. The rest of a refused request is read and dropped,
+// so that the browser goes on to read the answer.
 func (s *server) upload(r *http.Request) (file *counted, err error) {
 	form, err := r.MultipartReader()
 	if errors.Is(err, http.ErrNotMultipart) {
@@ -153,7 +153,7 @@ func (s *server) upload(r *http.Request) (file *counted, err error) {
 
 var errNoFile = &accountfile.Fault{What: "No file was chosen. Allowed: a shots file or an account file."}
 
-// unreadable says what an error of a request's body means.
+// unreadable turns an error of reading a request's body into one with a page.
 func unreadable(err error) error {
 	var tooLarge *http.MaxBytesError
 	var timeout interface{ Timeout() bool }

@@ -209,7 +209,7 @@ func TestBrokenUploads(t *testing.T) {
 			t.Errorf("%s: %d", kind, a.status)
 		}
 	}
-	if a := v.post("/import/confirm"); a.status != http.StatusNotFound || !strings.Contains(a.body, "No file is waiting") {
+	if a := v.post("/import/confirm"); a.status != http.StatusNotFound || !strings.Contains(a.body, "No file to import") {
 		t.Errorf("something waited: %d", a.status)
 	}
 }

@@ -8,9 +8,9 @@ import (
 	"strokeledger/db"
 )
 
-// written reads what is written about who is signed in, for the file of the
-// account. What a coach keeps private about the player is not in it; the
-// player's own private notes about pupils are.
+// written collects the notes and practice for a player's account file. It leaves
+// out what a coach keeps private about the player, and includes the player's own
+// private notes about pupils.
 func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	who := me(r).ID
 	notes, err := s.store.Notes(r.Context(), who, who, db.NotesOf{})

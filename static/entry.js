@@ -1,7 +1,6 @@
-// Entering a hole. The keys of the pad edit the line here, at once; the server
-// is asked only how the line reads, and the newest answer wins. What is saved
-// without a connection waits on this device. Without this file the same keys
-// post the form.
+// Entering a hole. The keys edit the line here, at once. The server is asked only
+// what the line means, and the newest answer wins. Without a connection, saves
+// are kept on this device. Without this file the same keys post the form.
 import { press } from "./keys.js";
 import { count, draftOf, drop, dropDraft, hold, keepDraft, knownOf, list, onlyRound, post, send, sentence, stored, waitingOf } from "./waiting.js";
 
@@ -14,7 +13,7 @@ const address = form.getAttribute("action");
 const round = address.slice(0, address.lastIndexOf("/") + 1);
 const name = form.dataset.name;
 const savedState = state.textContent;
-const card = ["par", "length", "index"]; // asked for while nobody has said them
+const card = ["par", "length", "index"]; // asked for while the card is unknown
 const input = (name) => form.querySelector(`input[name="${name}"]`);
 
 let version = form.elements.version.value;
@@ -29,7 +28,7 @@ const fields = () => {
   return all;
 };
 
-// The state of the page in a line: what waits, whether there is a connection.
+// tell shows the state of the page in one line: unsent holes, no connection.
 function tell(text, bad = false) {
   state.classList.toggle("offline-state", offline || send.state === "offline" || bad);
   state.textContent = text;
@@ -118,7 +117,7 @@ function showReading(line, { html }) {
   rows.scrollTop = 0; // the newest row lies on the total
 }
 
-// unread shows a line as it was typed, since nobody can say how it reads.
+// unread shows a line as it was typed, since the server cannot be asked.
 function unread(line) {
   const table = document.createElement("table");
   table.className = "shots-so-far";
@@ -181,7 +180,7 @@ rows.addEventListener("click", (event) => {
   markRow();
 });
 
-// edited is done whenever the line is another.
+// edited runs whenever the line has changed.
 function edited() {
   leaving = false;
   asked = "";
@@ -205,7 +204,7 @@ function key(name) {
   if (after.line !== before.line) edited();
 }
 
-// typing gives the phone's keyboard back where a club or a word is typed.
+// typing shows the phone's keyboard while a club is typed.
 function typing(yes) {
   field.inputMode = yes || !matchMedia("(pointer: coarse)").matches ? "text" : "none";
   if (yes) field.focus();
@@ -259,7 +258,7 @@ async function save() {
 
 let leaving = false; // this hole was saved and waits; the page goes on once it is sent
 
-// goOn leads to the next hole while this one waits, if its page is kept.
+// goOn opens the next hole while this one is unsent, if its page is kept.
 async function goOn() {
   leaving = true;
   const to = next();
@@ -270,8 +269,7 @@ async function goOn() {
   else tell("The server is not responding. This hole is kept on this phone and will be sent again.", true);
 }
 
-// isKept tells whether a page opens without a connection; without TLS no page
-// is kept.
+// isKept reports whether a page opens without a connection. Without TLS none does.
 async function isKept(page) {
   return Boolean(navigator.serviceWorker?.controller && (await caches.match(page, { ignoreSearch: true, ignoreVary: true })));
 }
@@ -281,7 +279,7 @@ function arrived() {
   else if (leaving && !waitingOf(address)) location.assign(next() ?? round.replace(/\/holes\/$/, ""));
 }
 
-// refuse shows a question, a fault or another version in the place of the rows.
+// refuse shows a question, a problem or two versions in place of the shots.
 function refuse(answer) {
   put(answer.html);
   tellState();
@@ -331,8 +329,8 @@ field.addEventListener("select", markRow);
 document.addEventListener("selectionchange", () => document.activeElement === field && markRow());
 for (const part of card) input(part)?.addEventListener("input", () => keepDraft(address, fields()));
 
-// What the field begins with: a save that waits, what was saved since this page
-// was kept, or what was typed before and not saved.
+// What the field starts with: an unsent save, what was saved since this page was
+// kept, or what was typed before without saving.
 function begin() {
   const waits = waitingOf(address);
   const known = knownOf(address);

@@ -1,5 +1,5 @@
-// Lists the rounds whose entry pages this phone keeps, each at its first open
-// hole.
+// Lists the rounds that can be entered without a connection, each with a link to
+// its first hole that is not entered.
 const list = document.querySelector(".kept-rounds");
 
 for (const name of await caches.keys()) {

@@ -1,5 +1,5 @@
-// A long file: how much of it has been sent, and that it is being read.
-// Without this file the form is sent as any other.
+// Shows how much of a file has been uploaded, then that it is being read. Without
+// this file the form is sent like any other.
 const form = document.querySelector("form.import-form");
 form?.addEventListener("submit", (event) => {
   event.preventDefault();

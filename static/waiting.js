@@ -1,9 +1,9 @@
-// Holes that were saved without a connection: kept on this device, by account,
-// sent in the order they were saved, and forgotten only when the server says
-// that it has them. What cannot be saved as it is (changed elsewhere, not
-// understood) stays until its player has decided.
+// Holes saved without a connection. They are kept on this device by account, sent
+// in the order they were saved, and dropped only when the server confirms them.
+// What the server refuses (changed elsewhere, not understood) stays until the
+// player decides.
 //
-// A hole that waits is { line, version, asked, par, length, index, name, at }
+// An unsent hole is { line, version, asked, par, length, index, name, at }
 // and, when the server refused it, refused: "conflict", "problem" or "gone".
 
 const player = document.body.dataset.player ?? "";
@@ -37,7 +37,7 @@ export const dropDraft = (address) => localStorage.removeItem(draftPrefix + addr
 
 export const waitingOf = (address) => read(waitPrefix + address);
 
-// list returns what waits, the first that was saved first.
+// list returns the unsent holes in the order they were saved.
 export const list = () => under(waitPrefix).map((address) => ({ address, ...waitingOf(address) })).sort((a, b) => a.at - b.at);
 
 function changed() {
@@ -50,21 +50,21 @@ export function hold(address, hole) {
   changed();
 }
 
-// drop forgets a hole: the server has it, or its player does not want it.
+// drop removes a hole: the server has it, or the player discards it.
 export function drop(address) {
   localStorage.removeItem(waitPrefix + address);
   changed();
 }
 
-// forgetAll forgets what this account kept here.
+// forgetAll removes everything this account kept here.
 export function forgetAll() {
   for (const key of Object.keys(localStorage)) {
     if ([waitPrefix, draftPrefix, knownPrefix].some((prefix) => key.startsWith(prefix))) localStorage.removeItem(key);
   }
 }
 
-// patience is how long an answer is waited for, in ms: a save that comes twice
-// is taken once, so that giving up too early loses nothing.
+// patience is how long to wait for an answer, in ms. The server takes a repeated
+// save only once, so giving up too early loses nothing.
 const patience = 10000;
 
 // post saves a hole. It returns the answer of the server, { status, next,
@@ -88,8 +88,8 @@ export function stored(address, line, { version, score }) {
   drop(address);
 }
 
-// settle notes what the server said of a hole that waits, and tells whether the
-// next one may be sent.
+// settle records the answer for an unsent hole, and reports whether the next one
+// may be sent.
 function settle(hole, answer) {
   const { address, ...kept } = hole;
   const now = waitingOf(address);
@@ -112,7 +112,7 @@ function settle(hole, answer) {
 let sending = false;
 let pause = 5000;
 
-// send sends what waits, one after the other. state says how it stands:
+// send sends the unsent holes one after the other. Its state afterwards is
 // "sent", "offline", "signed-out".
 export async function send() {
   if (sending || player === "") return;
@@ -144,12 +144,12 @@ function again() {
 
 const spelled = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"];
 
-// count says a number of holes as people do.
+// count writes a number of holes in words.
 export const count = (n) => `${spelled[n] ?? n} ${n === 1 ? "hole" : "holes"}`;
 
 const capital = (text) => text[0].toUpperCase() + text.slice(1);
 
-// sentence says what waits; empty when nothing does.
+// sentence says how many holes are unsent; empty for none.
 export function sentence() {
   const all = list();
   const asked = all.filter((hole) => hole.refused).length;
@@ -160,7 +160,7 @@ export function sentence() {
   return parts.join(" ");
 }
 
-// show lists what waits at the top of a page that is not a hole's.
+// show lists the unsent holes at the top of a page other than a hole's.
 function show() {
   const bar = document.querySelector(".waiting-bar");
   if (!bar) return;
@@ -190,8 +190,8 @@ function show() {
   bar.replaceChildren(say, links);
 }
 
-// guardSignOut sends what waits before its player signs out, asks before a hole
-// that cannot be sent is lost, and leaves nothing of this account on the device.
+// guardSignOut sends unsent holes before the player signs out, asks before any
+// are lost, and leaves nothing of this account on the device.
 function guardSignOut(form) {
   let sure = false;
   form.addEventListener("submit", async (event) => {

@@ -45,16 +45,16 @@ func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int
 	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: continue at hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
 }
 
-// NewBeginPage makes the page that begins a round; courses are those to choose
-// from.
-func NewBeginPage(page layout.Page, f form.RoundStart, courses []components.Choice, open []OpenRound) BeginPage {
+// NewBeginPage makes the page. in is what was typed, or what a new form starts
+// with; courses are those to choose from.
+func NewBeginPage(page layout.Page, in form.RoundStart, courses []components.Choice, open []OpenRound) BeginPage {
 	page.Title, page.Here = "Enter a round", paths.NewRound
-	n := BeginPage{Page: page, Open: open, Courses: courses, Which: components.Filled(components.Field{Name: "course", Label: "Course"}, f.Course), Course: paths.NewCourse,
-		Begin: beginFields(f, !f.Fresh, ""), Fresh: beginFields(f, f.Fresh, "new_"),
+	n := BeginPage{Page: page, Open: open, Courses: courses, Which: components.Filled(components.Field{Name: "course", Label: "Course"}, in.Course), Course: paths.NewCourse,
+		Begin: beginFields(in, !in.Fresh, ""), Fresh: beginFields(in, in.Fresh, "new_"),
 		New: []components.Field{
-			components.Filled(components.Field{Name: "new_course", Label: "Course", Hint: "You fill in par and length as you enter each hole."}, f.NewName),
-			components.Filled(components.Field{Name: "new_tee", Label: "Tees"}, f.NewTee),
-			components.Filled(components.Field{Name: "new_holes", Label: "Holes", Mode: "numeric", Hint: "How many the course has: 1 to 18."}, f.NewHoles),
+			components.Filled(components.Field{Name: "new_course", Label: "Course", Hint: "You fill in par and length as you enter each hole."}, in.NewName),
+			components.Filled(components.Field{Name: "new_tee", Label: "Tees"}, in.NewTee),
+			components.Filled(components.Field{Name: "new_holes", Label: "Holes", Mode: "numeric", Hint: "How many the course has: 1 to 18."}, in.NewHoles),
 		}}
 	n.BeginWrong, n.FreshWrong = components.Summed(n.Which), components.Summed(n.New...)
 	n.Begin.sum(&n.BeginWrong)
@@ -75,16 +75,16 @@ func (b BeginFields) sum(s *components.Summary) {
 
 // beginFields fills the fields of one of the two forms; problems belong to the
 // one that was sent.
-func beginFields(f form.RoundStart, sent bool, prefix string) BeginFields {
+func beginFields(in form.RoundStart, sent bool, prefix string) BeginFields {
 	if !sent {
-		f.Date.Problem, f.First.Problem, f.Note.Problem, f.Part.Problem = "", "", "", ""
+		in.Date.Problem, in.First.Problem, in.Note.Problem, in.Part.Problem = "", "", "", ""
 	}
 	return BeginFields{
-		Date: components.Filled(components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date"}, f.Date),
+		Date: components.Filled(components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date"}, in.Date),
 		First: components.Filled(components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric",
-			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."}, f.First),
-		Note: components.Filled(components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, f.Note),
+			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."}, in.First),
+		Note: components.Filled(components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Note),
 		Part: components.Picked(components.Radios{Name: "part", ID: prefix + "part", Label: "Holes", All: []components.Choice{
-			{Value: form.AllHoles.String(), Name: "all"}, {Value: form.FrontNine.String(), Name: "front nine"}, {Value: form.BackNine.String(), Name: "back nine"}}}, f.Part),
+			{Value: form.AllHoles.String(), Name: "all"}, {Value: form.FrontNine.String(), Name: "front nine"}, {Value: form.BackNine.String(), Name: "back nine"}}}, in.Part),
 	}
 }

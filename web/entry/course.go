@@ -59,28 +59,29 @@ type OtherCard struct {
 	Holes int // that differ
 }
 
-// CourseInput is a course to look at.
+// CourseInput is what the page of a course is made of.
 type CourseInput struct {
 	ID        golf.CourseID
-	Name, Tee string
-	Size      int
-	Holes     []golf.CardHole
-	Mine      bool
-	Steward   bool // who looks is
-	Others    []components.Choice
-	OtherCard []OtherCard
-	MergeSaid string          // what was wrong with a merge
-	Kept      form.CourseForm // the course as it is kept
-	Form      form.CourseForm // the course as it was typed, or is kept
+	Name      string
+	Tee       string              // may be empty
+	Size      int                 // number of holes, known or not
+	Holes     []golf.CardHole     // the known ones, by number
+	Mine      bool                // the reader added the course
+	Steward   bool                // the reader is a steward
+	Others    []components.Choice // courses it can be merged into; empty for all but the steward
+	OtherCard []OtherCard         // the reader's rounds with a different card, the latest first
+	MergeSaid string              // why a merge failed; empty if it did not
+	Kept      form.CourseForm     // the course as saved
+	Form      form.CourseForm     // the course as typed, or as saved
 }
 
 // NewCoursePage makes the page.
-func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage {
-	name := words.Joined(c.Name, c.Tee)
+func NewCoursePage(page layout.Page, in CourseInput, units form.Units) CoursePage {
+	name := words.Joined(in.Name, in.Tee)
 	page.Title, page.Here = name, paths.Courses
-	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(c.ID), Tees: paths.OtherTees(c.ID), Facts: ratingFacts(c.Kept), Offer: newCardOffer(c)}
+	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(in.ID), Tees: paths.OtherTees(in.ID), Facts: ratingFacts(in.Kept), Offer: newCardOffer(in)}
 	par, length := 0, golf.Distance(0)
-	for _, h := range c.Holes {
+	for _, h := range in.Holes {
 		row := CourseHole{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: form.WriteLength(h.Length, units.Far) + " " + units.Far.String()}
 		if h.Index > 0 {
 			row.Index = fmt.Sprint(h.Index)
@@ -88,19 +89,19 @@ func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage
 		p.Rows = append(p.Rows, row)
 		par, length = par+h.Par, length+h.Length
 	}
-	if p.Lede = fmt.Sprintf("%s, par %d, %s.", words.Plural(c.Size, "hole", "holes"), par, words.TotalLength(length, units)); len(c.Holes) < c.Size {
-		p.Lede = words.Capital(soFar(len(c.Holes), c.Size)) + "."
+	if p.Lede = fmt.Sprintf("%s, par %d, %s.", words.Plural(in.Size, "hole", "holes"), par, words.TotalLength(length, units)); len(in.Holes) < in.Size {
+		p.Lede = words.Capital(soFar(len(in.Holes), in.Size)) + "."
 	}
-	if c.Mine {
-		editor := NewCourseEditor(c.Form, form.Card{}, paths.Course(c.ID), units)
+	if in.Mine {
+		editor := NewCourseEditor(in.Form, form.Card{}, paths.Course(in.ID), units)
 		p.Editor, p.Script = &editor, "course.js"
 	}
-	if c.Mine || c.Steward {
-		p.Remove = paths.RemoveCourse(c.ID)
+	if in.Mine || in.Steward {
+		p.Remove = paths.RemoveCourse(in.ID)
 	}
-	if c.Steward && len(c.Others) > 0 {
-		p.Merge, p.Others = paths.MergeCourse(c.ID), append([]components.Choice{{Name: "Choose a course"}}, c.Others...)
-		p.Same = components.Field{Name: "same", Label: "This is the same course as", Problem: c.MergeSaid,
+	if in.Steward && len(in.Others) > 0 {
+		p.Merge, p.Others = paths.MergeCourse(in.ID), append([]components.Choice{{Name: "Choose a course"}}, in.Others...)
+		p.Same = components.Field{Name: "same", Label: "This is the same course as", Problem: in.MergeSaid,
 			Hint: "Rounds on this course move to that one and keep their cards. This course is then removed."}
 		p.MergeWrong = components.Summed(p.Same).Saying("The courses were not merged.")
 	}
@@ -108,12 +109,12 @@ func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage
 }
 
 // ratingFacts are the ratings that are known.
-func ratingFacts(f form.CourseForm) []components.Fact {
+func ratingFacts(kept form.CourseForm) []components.Fact {
 	var all []components.Fact
 	for _, x := range []components.Fact{
-		{Name: "Course rating", Value: f.Whole.Rating.Text}, {Name: "Slope rating", Value: f.Whole.Slope.Text},
-		{Name: "Rating of the front nine", Value: f.Front.Rating.Text}, {Name: "Slope of the front nine", Value: f.Front.Slope.Text},
-		{Name: "Rating of the back nine", Value: f.Back.Rating.Text}, {Name: "Slope of the back nine", Value: f.Back.Slope.Text},
+		{Name: "Course rating", Value: kept.Whole.Rating.Text}, {Name: "Slope rating", Value: kept.Whole.Slope.Text},
+		{Name: "Rating of the front nine", Value: kept.Front.Rating.Text}, {Name: "Slope of the front nine", Value: kept.Front.Slope.Text},
+		{Name: "Rating of the back nine", Value: kept.Back.Rating.Text}, {Name: "Slope of the back nine", Value: kept.Back.Slope.Text},
 	} {
 		if x.Value != "" {
 			all = append(all, x)
@@ -123,13 +124,13 @@ func ratingFacts(f form.CourseForm) []components.Fact {
 }
 
 // newCardOffer offers the card to the rounds that differ.
-func newCardOffer(c CourseInput) CardOffer {
-	n := len(c.OtherCard)
+func newCardOffer(in CourseInput) CardOffer {
+	n := len(in.OtherCard)
 	if n == 0 {
 		return CardOffer{}
 	}
-	o := CardOffer{At: paths.UseCard(c.ID), Heading: fmt.Sprintf("Use this card in %s?", words.Plural(n, "round", "rounds"))}
-	for _, r := range c.OtherCard {
+	o := CardOffer{At: paths.UseCard(in.ID), Heading: fmt.Sprintf("Use this card in %s?", words.Plural(n, "round", "rounds"))}
+	for _, r := range in.OtherCard {
 		o.Rounds = append(o.Rounds, OfferedRound{ID: fmt.Sprint(r.ID), At: paths.Round(r.ID),
 			Text: fmt.Sprintf("%s: %s", r.Day.Format("2 Jan 2006"), words.Plural(r.Holes, "hole differs", "holes differ"))})
 	}

@@ -63,17 +63,17 @@ type CardSaid struct {
 	Agreed bool   // the player has ticked the answer
 }
 
-// courseForm is a course as it was typed, and the card of other tees to go by,
-// empty for none.
+// courseForm is a course as typed, and the card of other tees to show, empty for
+// none.
 type courseForm struct {
 	form.CourseForm
 	before form.Card
 }
 
-// NewCourseEditor makes the form; save is the address that takes it, and before
-// the card of other tees to go by, empty for none.
-func NewCourseEditor(typed form.CourseForm, before form.Card, save string, units form.Units) CourseEditor {
-	f := courseForm{typed, before}
+// NewCourseEditor makes the form. before is the card of other tees, whose lengths
+// are shown in grey, empty for none; save is the address that saves.
+func NewCourseEditor(in form.CourseForm, before form.Card, save string, units form.Units) CourseEditor {
+	f := courseForm{in, before}
 	e := CourseEditor{Save: save, Unit: units.Far.String(), Count: cardCount(f.Card, units)}
 	e.Fields = []components.Field{
 		components.Filled(components.Field{Name: "name", Label: "Course"}, f.Name),
@@ -208,7 +208,7 @@ type LikeCourse struct {
 }
 
 // NewAddCoursePage makes the page.
-func NewAddCoursePage(page layout.Page, f form.CourseForm, like LikeCourse, units form.Units) AddCoursePage {
+func NewAddCoursePage(page layout.Page, in form.CourseForm, like LikeCourse, units form.Units) AddCoursePage {
 	page.Title, page.Here, page.Script = "Add a course", paths.Courses, "course.js"
 	p := AddCoursePage{Page: page, Lede: "Start with one set of tees. You can copy it later to add others."}
 	save := paths.NewCourse
@@ -216,6 +216,6 @@ func NewAddCoursePage(page layout.Page, f form.CourseForm, like LikeCourse, unit
 		save = paths.OtherTees(like.ID)
 		p.Lede = fmt.Sprintf("Par and stroke index are copied from %s. Its lengths are shown in grey.", like.Name)
 	}
-	p.Editor = NewCourseEditor(f, like.Card, save, units)
+	p.Editor = NewCourseEditor(in, like.Card, save, units)
 	return p
 }

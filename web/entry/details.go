@@ -38,23 +38,23 @@ type HoleFields struct {
 	Index  components.Field // stroke index; may be empty
 }
 
-// NewDetailsPage makes the page of what is kept of a round or was typed; courses
-// are those that it can copy.
-func NewDetailsPage(page layout.Page, id golf.RoundID, f form.RoundDetails, courses []components.Choice, unit golf.Unit) DetailsPage {
+// NewDetailsPage makes the page. in is what was typed, or what is saved; courses
+// are those that can be copied from, and unit is that of the lengths.
+func NewDetailsPage(page layout.Page, id golf.RoundID, in form.RoundDetails, courses []components.Choice, unit golf.Unit) DetailsPage {
 	page.Title, page.Here = "Date, course and target", paths.Rounds
 	d := DetailsPage{Page: page, At: paths.Details(id), Back: paths.Round(id), Unit: unit.String(),
-		Take: append([]components.Choice{{Value: "", Name: "keep what is entered here", Chosen: f.Take.Text == ""}}, courses...)}
-	d.Day = components.Filled(components.Field{Name: "day", Label: "Date played", Type: "date"}, f.Day)
-	d.Course = components.Filled(components.Field{Name: "course", Label: "Course"}, f.Course)
-	d.Tee = components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "Optional."}, f.Tee)
-	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110."}, f.Target)
-	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}, f.Par18)
-	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}, f.First)
-	d.Note = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, f.Note)
+		Take: append([]components.Choice{{Value: "", Name: "keep what is entered here", Chosen: in.Take.Text == ""}}, courses...)}
+	d.Day = components.Filled(components.Field{Name: "day", Label: "Date played", Type: "date"}, in.Day)
+	d.Course = components.Filled(components.Field{Name: "course", Label: "Course"}, in.Course)
+	d.Tee = components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "Optional."}, in.Tee)
+	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110."}, in.Target)
+	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}, in.Par18)
+	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}, in.First)
+	d.Note = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Note)
 	d.Taken = components.Filled(components.Field{Name: "take", Label: "Copy from another course",
-		Hint: "Its name, tees and card replace what is entered here, for the holes it has."}, f.Take)
+		Hint: "Its name, tees and card replace what is entered here, for the holes it has."}, in.Take)
 	fields := []components.Field{d.Day, d.Course, d.Tee, d.Target, d.Par18, d.First, d.Note, d.Taken}
-	for _, h := range f.Holes {
+	for _, h := range in.Holes {
 		row := holeFields(h)
 		d.Holes = append(d.Holes, row)
 		fields = append(fields, row.Par, row.Length, row.Index)
@@ -64,11 +64,11 @@ func NewDetailsPage(page layout.Page, id golf.RoundID, f form.RoundDetails, cour
 }
 
 // holeFields are the fields of a hole's card among those of other holes.
-func holeFields(h form.HoleCard) HoleFields {
+func holeFields(in form.HoleCard) HoleFields {
 	field := func(name, label, mode string) components.Field {
-		return components.Field{Name: form.HoleField(name, h.Number), Label: fmt.Sprintf("%s of hole %d", label, h.Number), Mode: mode}
+		return components.Field{Name: form.HoleField(name, in.Number), Label: fmt.Sprintf("%s of hole %d", label, in.Number), Mode: mode}
 	}
-	return HoleFields{Number: fmt.Sprint(h.Number), Par: components.Filled(field(form.FieldPar, "Par", "numeric"), h.Par),
-		Length: components.Filled(field(form.FieldLength, "Length", "decimal"), h.Length),
-		Index:  components.Filled(field(form.FieldIndex, "Stroke index", "numeric"), h.Index)}
+	return HoleFields{Number: fmt.Sprint(in.Number), Par: components.Filled(field(form.FieldPar, "Par", "numeric"), in.Par),
+		Length: components.Filled(field(form.FieldLength, "Length", "decimal"), in.Length),
+		Index:  components.Filled(field(form.FieldIndex, "Stroke index", "numeric"), in.Index)}
 }

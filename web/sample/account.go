@@ -5,6 +5,7 @@ import (
 	"time"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
@@ -60,5 +61,28 @@ func problemPages() []Page {
 		{"site", "problem", "reload", busy().Again("/rounds", true, nil).View()},
 		{"site", "problem", "resend", busy().Again("/rounds/7/note", false, url.Values{"note": {"dry, fast greens"}}).View()},
 		{"site", "problem", "go-back", busy().Again("/sign-in", false, url.Values{"password": {"secret"}}).View()},
+	}
+}
+
+// accountPages are the player's own account, and the questions to a new player.
+func accountPages() []Page {
+	kept := form.Settings{Name: form.TextOf(Player), Target: form.NumberOf(79), Boundary: form.NumberOf(50), Far: form.ChoiceOf(golf.Yards), Green: form.ChoiceOf(golf.Feet), Clubs: form.TextOf("d 3w 5i 7i 9i pw sw")}
+	devices := []site.Device{{Name: "Safari on iPhone", Seen: "today 06:22", This: true}, {Name: "Firefox on Linux", Seen: "2 Nov", Token: "b2"}}
+	account := func(state string, in site.AccountInput) Page {
+		return Page{"site", "account", state, site.NewAccountPage(signedIn(paths.Account), in).View()}
+	}
+	welcome := func(state string, typed form.FirstSettings) Page {
+		return Page{"site", "welcome", state, site.NewWelcomePage(signedIn(""), typed).View()}
+	}
+	const wrong = "This is not the password of your account."
+	return []Page{
+		account("one-device", site.AccountInput{Settings: kept, Devices: devices[:1]}),
+		account("full", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true}),
+		account("invited", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true, Invited: "https://golf.example/join?token=nvzf3kq7"}),
+		account("refused", site.AccountInput{Settings: form.ParseSettings(url.Values{"target": {"60"}, "clubs": {"7i/8i"}}), Devices: devices}),
+		account("wrong-password", site.AccountInput{Settings: kept, Devices: devices, OldWrong: wrong, NewWrong: "Too short. Allowed: 10 characters or more."}),
+		account("not-deleted", site.AccountInput{Settings: kept, Devices: devices, DeleteWrong: wrong}),
+		welcome("open", form.FirstSettings{Target: kept.Target, Far: kept.Far, Green: kept.Green}),
+		welcome("refused", form.ParseFirstSettings(url.Values{"target": {"60"}})),
 	}
 }

@@ -16,7 +16,7 @@ import (
 
 // entryPages are the pages that get a round in.
 func entryPages() []Page {
-	return slices.Concat(courseListPages(), holePages(), shotsPages(), importPages())
+	return slices.Concat(courseListPages(), coursePages(), addCoursePages(), beginPages(), detailsPages(), holePages(), shotsPages(), importPages())
 }
 
 // harrowFen is the invented course of the samples, by hole from 1. The lengths are

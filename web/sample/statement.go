@@ -1,6 +1,8 @@
 package sample
 
 import (
+	"net/url"
+	"strings"
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
@@ -23,9 +25,11 @@ func statementPages() []Page {
 	just.JustEntered = true
 	agrees.Nines = [2]int{nineOf(agrees.Round, false), nineOf(agrees.Round, true)}
 	refused, refusedNote := statementInput(enteredRound(18)), statementInput(enteredRound(18))
-	refused.Returned = form.Returned{Card: &form.RoundCard{Out: form.Whole{Text: "4o", Problem: "Allowed: 1 to 200."}, Note: form.Text{Text: "windy", Problem: "Allowed: at most 300 letters, in one line."}}}
+	card := form.ParseRoundCard(url.Values{"out": {"4o"}, "note": {strings.Repeat("windy ", 60)}}, form.RoundCard{})
+	refused.Returned.Card = &card
 	refusedNote.Coached, refusedNote.On = true, "6.2"
-	refusedNote.Returned = form.Returned{Note: &form.Note{Body: form.Text{Problem: "Write something."}, Spot: form.Field[form.Spot]{Text: "6.2"}}}
+	note := form.ParseRoundNote(url.Values{"on": {"6.2"}})
+	refusedNote.Returned.Note = &note
 	begun := statementInput(enteredRound(7))
 	none := statementInput(golf.Round{Date: playedOn, Course: "Harrow Fen", Tee: "white"})
 	coach := statementInput(enteredRound(18))

@@ -35,33 +35,35 @@ type Device struct {
 	This  bool   // the reader is using it now
 }
 
-// AccountInput is what the account is, or what was typed, and what was wrong.
+// AccountInput is what the page of the account is made of.
 type AccountInput struct {
-	form.Settings
-	OldWrong, NewWrong string // what is wrong with a change of the password
-	DeleteWrong        string // what is wrong with the password that deletes the account
-	Devices            []Device
-	Steward, Invites   bool
-	Invited            string
+	form.Settings          // as typed, or as saved
+	OldWrong      string   // what is wrong with the current password; empty for nothing
+	NewWrong      string   // what is wrong with the new password; empty for nothing
+	DeleteWrong   string   // what is wrong with the password that deletes the account; empty for nothing
+	Devices       []Device // signed in, this one included
+	Steward       bool     // the player is a steward
+	Invites       bool     // the player can invite others
+	Invited       string   // invitation link that was just made; empty for none
 }
 
 // NewAccountPage makes the page.
-func NewAccountPage(page layout.Page, f AccountInput) AccountPage {
+func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
 	page.Title, page.Here = "Account", paths.Account
-	a := AccountPage{Page: page, Devices: f.Devices, Steward: f.Steward, Accounts: paths.Accounts, Invites: f.Invites, Invited: f.Invited,
+	a := AccountPage{Page: page, Devices: in.Devices, Steward: in.Steward, Accounts: paths.Accounts, Invites: in.Invites, Invited: in.Invited,
 		Settings: []components.Field{
-			components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, f.Name),
-			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with."}, f.Target),
-			components.Filled(components.Field{Name: "clubs", Label: "Clubs in your bag", Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club."}, f.Clubs),
-			components.Filled(components.Field{Name: "boundary", Label: "Where the short game ends, in yards", Mode: "decimal", Hint: "30 to 100, usually 50."}, f.Boundary),
+			components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, in.Name),
+			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with."}, in.Target),
+			components.Filled(components.Field{Name: "clubs", Label: "Clubs in your bag", Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club."}, in.Clubs),
+			components.Filled(components.Field{Name: "boundary", Label: "Where the short game ends, in yards", Mode: "decimal", Hint: "30 to 100, usually 50."}, in.Boundary),
 		},
-		Far:   components.Picked(farUnits, f.Far),
-		Green: components.Picked(greenUnits, f.Green),
+		Far:   components.Picked(farUnits, in.Far),
+		Green: components.Picked(greenUnits, in.Green),
 		Passwords: []components.Field{
-			{Name: "password", Label: "Current password", Type: "password", Complete: "current-password", Problem: f.OldWrong},
-			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 characters or more. Other devices are signed out.", Problem: f.NewWrong},
+			{Name: "password", Label: "Current password", Type: "password", Complete: "current-password", Problem: in.OldWrong},
+			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 characters or more. Other devices are signed out.", Problem: in.NewWrong},
 		},
-		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: f.DeleteWrong},
+		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: in.DeleteWrong},
 	}
 	a.Wrong.Settings = components.Summed(a.Settings...)
 	a.Far.AddTo(&a.Wrong.Settings)

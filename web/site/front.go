@@ -90,18 +90,18 @@ type JoinPage struct {
 	Wrong    components.Summary // what is wrong with the fields
 }
 
-// NewJoinPage makes the page.
-func NewJoinPage(page layout.Page, f form.Join, door Door) JoinPage {
+// NewJoinPage makes the page. in is what was typed, or the token of the link.
+func NewJoinPage(page layout.Page, in form.Join, door Door) JoinPage {
 	page.Title = "Create an account"
-	j := JoinPage{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Your rounds are private: the steward of this server sees accounts, never rounds."}
+	j := JoinPage{Page: page, Token: in.Token, First: door == DoorFirst, Lede: "Your rounds are private: the steward of this server sees accounts, never rounds."}
 	if j.First {
 		j.Lede = "The first account on a new server is its steward's."
-		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: f.Token, Hint: "The server printed it when it started.", Problem: f.TokenWrong}
+		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: in.Token, Hint: "The server printed it when it started.", Problem: in.TokenWrong}
 	}
 	j.Fields = []components.Field{
-		components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, f.Name),
-		components.Filled(components.Field{Name: "email", Label: "E-mail", Type: "email", Complete: "username", Hint: "For signing in. Nothing is sent to it."}, f.Email),
-		components.Filled(components.Field{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more."}, f.Password),
+		components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, in.Name),
+		components.Filled(components.Field{Name: "email", Label: "E-mail", Type: "email", Complete: "username", Hint: "For signing in. Nothing is sent to it."}, in.Email),
+		components.Filled(components.Field{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more."}, in.Password),
 	}
 	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account was not created.")
 	return j

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"strings"
+
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/form"
@@ -19,15 +21,15 @@ type WelcomePage struct {
 	Wrong  components.Summary // what is wrong with the answers
 }
 
-// NewWelcomePage makes the page of what is kept or was typed.
-func NewWelcomePage(page layout.Page, f form.FirstSettings) WelcomePage {
+// NewWelcomePage makes the page. in is what was typed, or what applies by default.
+func NewWelcomePage(page layout.Page, in form.FirstSettings) WelcomePage {
 	page.Title = "Welcome"
 	w := WelcomePage{Page: page,
 		Lede: "Every round is compared with a golfer who averages your target. The statement explains the strokes between that score and yours.",
 		Target: components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal",
-			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."}, f.Target),
-		Far:   components.Picked(farUnits, f.Far),
-		Green: components.Picked(greenUnits, f.Green), Skip: "Skip: 79, yards and feet"}
+			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."}, in.Target),
+		Far:   components.Picked(farUnits, in.Far),
+		Green: components.Picked(greenUnits, in.Green), Skip: "Skip: 79, yards and feet"}
 	w.Wrong = components.Summed(w.Target)
 	w.Far.AddTo(&w.Wrong)
 	w.Green.AddTo(&w.Wrong)
@@ -40,10 +42,11 @@ var (
 	greenUnits = components.Radios{Name: "green", Label: "Distances on the green", All: unitChoices(golf.GreenUnits)}
 )
 
+// unitChoices offers units, none of them chosen.
 func unitChoices(units []golf.Unit) []components.Choice {
 	var all []components.Choice
 	for _, u := range units {
-		all = append(all, components.Choice{Value: u.String(), Name: words.Unit(u)})
+		all = append(all, components.Choice{Value: u.String(), Name: strings.ToLower(words.Unit(u))})
 	}
 	return all
 }

@@ -1,6 +1,7 @@
 package statement
 
 import (
+	"net/url"
 	"slices"
 	"testing"
 	"time"
@@ -157,12 +158,13 @@ func TestNines(t *testing.T) {
 }
 
 func TestNoteForm(t *testing.T) {
-	refused := form.Returned{Note: &form.Note{Body: form.Text{Problem: "Write something."}, Private: true, Spot: form.Field[form.Spot]{Text: "2"}}}
+	typed := form.ParseRoundNote(url.Values{"on": {"2"}, "body": {" "}, "private": {"on"}})
+	refused := form.Returned{Note: &typed}
 	for _, c := range []struct {
 		name          string
 		own           bool
 		on            string
-		typed         form.Returned
+		returned      form.Returned
 		label, button string
 		open, private bool
 		chosen, wrong string
@@ -173,7 +175,7 @@ func TestNoteForm(t *testing.T) {
 		{"refused", false, "", refused, "Add a note", "Save note", true, true, "hole 2", "Not saved yet: one thing to fix."},
 	} {
 		in := doubled(t)
-		in.Whose.Own, in.On, in.Returned = c.own, c.on, c.typed
+		in.Whose.Own, in.On, in.Returned = c.own, c.on, c.returned
 		f := noteForm(in)
 		i := slices.IndexFunc(f.On, func(o components.Choice) bool { return o.Chosen })
 		if i < 0 || f.On[i].Name != c.chosen || len(f.On) != 1+2+10 {
@@ -218,9 +220,10 @@ func TestNineChecks(t *testing.T) {
 	if c := checks[1]; c.Asked || c.Field.Value != "28" || c.Field.Problem != "The holes add up to 27. Look for a missing putt or penalty, or one too many." {
 		t.Errorf("%+v", c)
 	}
-	in.Returned = form.Returned{Card: &form.RoundCard{Out: form.Whole{Text: "x", Problem: "Not a number."}, Note: form.TextOf("windy")}}
+	card := form.ParseRoundCard(url.Values{"out": {"x"}, "note": {"windy"}}, form.RoundCard{})
+	in.Returned.Card = &card
 	s := NewRoundPage(layout.Page{}, in)
-	if s.Checks[0].Field.Value != "x" || s.NinesWrong.Links[0].Text != "Score out on your card: Not a number." || s.ConditionsField.Value != "windy" || s.ConditionsWrong.Heading != "" {
+	if s.Checks[0].Field.Value != "x" || s.NinesWrong.Links[0].Text != "Score out on your card: Allowed: 1 to 200." || s.ConditionsField.Value != "windy" || s.ConditionsWrong.Heading != "" {
 		t.Errorf("%+v", s)
 	}
 	in.Round.Holes[0].PickedUp = true

@@ -12,8 +12,11 @@ import (
 
 // Unit names a unit of length of holes in full.
 func Unit(u golf.Unit) string {
-	if u == golf.Metres {
+	switch u {
+	case golf.Metres:
 		return "Metres"
+	case golf.Feet:
+		return "Feet"
 	}
 	return "Yards"
 }
