@@ -64,19 +64,19 @@ func TestMonthsFromNothingToMany(t *testing.T) {
 	}
 	says("/players/1/months", http.StatusOK, "No rounds to compare yet")
 	v.withRound()
-	says("/players/1/months", http.StatusOK, "May: ", "No other span has a round", "four more rounds until a level is shown", "no round")
+	says("/players/1/months", http.StatusOK, "May: ", "No other span has rounds", "more rounds until a level is shown", "no rounds")
 	says("/players/1/months?span=2026-01&span=2026-02", http.StatusOK, "No rounds in February.")
 	withSeason(t, s.store, 1, 84, "2026-06-02", 4, 14)
 	says("/players/1/months", http.StatusOK, "July against June: ", "July against May", "change <b>", "1 round", "6 rounds")
 	says("/players/1/months?span=last5&span=before5", http.StatusOK, "The five before against the last five: ")
 	says("/players/1/months?span=2026-06&span=2026-07&versus=tour&course=Harrow+Fen&without=3", http.StatusOK, "against a tour player")
-	says("/players/1/months?span=2026-06&span=2026-07&versus=84", http.StatusOK, "against a 84 golfer")
+	says("/players/1/months?span=2026-06&span=2026-07&versus=84", http.StatusOK, "against an 84 golfer")
 	says("/players/1/months?course=Nowhere", http.StatusOK, "July against June: ")
-	says("/players/1/months?without=1&without=2&without=3&without=4&without=5&without=6&without=7&without=8&without=9&without=10&without=11&without=12&without=13&without=14&without=15", http.StatusOK, "No round is left to compare")
+	says("/players/1/months?without=1&without=2&without=3&without=4&without=5&without=6&without=7&without=8&without=9&without=10&without=11&without=12&without=13&without=14&without=15", http.StatusOK, "No rounds left to compare")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=1&row=approach+100-150", http.StatusOK, "Approach: 100 to 150 yd, June", "/rounds/2#h")
 	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=greens", http.StatusOK, "Greens hit, July", " chances.")
-	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=six+feet", http.StatusOK, "Holed from six feet and in, July")
-	says("/players/1/months/behind?span=2026-06&span=2026-07&putts=3-4", http.StatusOK, "Putts, 3 to 4 ft, in all these spans", "chance")
+	says("/players/1/months/behind?span=2026-06&span=2026-07&in=2&measure=six+feet", http.StatusOK, "Holed from six feet or less, July")
+	says("/players/1/months/behind?span=2026-06&span=2026-07&putts=3-4", http.StatusOK, "Putts, 3 to 4 ft, all these spans", "chance")
 	says("/players/1/months.csv?span=2026-06&span=2026-07", http.StatusOK, "2026-06,2026-06-01,2026-06-30,8,144,lost approach,strokes per 18 holes,")
 	for _, path := range []string{"?span=2026-06", "?span=May&span=2026-06", "?versus=47", "?versus=level&level=x", "?from=2026-06-02&to=2026-06-01"} {
 		says("/players/1/months"+path, http.StatusUnprocessableEntity, `role="alert"`)
@@ -143,7 +143,7 @@ func TestMarkedDays(t *testing.T) {
 	if a := v.get("/players/1/months"); !strings.Contains(a.body, "before and after a new driver") {
 		t.Error("the marked day is not offered")
 	}
-	if a := v.post("/marks", "day", "June", "what", "a new driver"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The day is not marked.") {
+	if a := v.post("/marks", "day", "June", "what", "a new driver"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "Not marked yet.") {
 		t.Errorf("%d", a.status)
 	}
 	if a := other.post("/marks/1/remove"); a.status != http.StatusNotFound {

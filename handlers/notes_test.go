@@ -195,7 +195,7 @@ func TestSquadAndReport(t *testing.T) {
 	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-01"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The last day is before the first.") {
 		t.Errorf("days that run backwards: %d", a.status)
 	}
-	if a := coach.get("/players/1/report?span=..2026-03-10"); !strings.Contains(a.body, "No other span has a round to set beside it.") || strings.Contains(a.body, "could be chance") {
+	if a := coach.get("/players/1/report?span=..2026-03-10"); !strings.Contains(a.body, "No other span has rounds to compare it with.") || strings.Contains(a.body, "could be chance") {
 		t.Error("a span without one before it is compared with itself")
 	}
 	for span, want := range map[string]int{"last10": 200, "2026-03": 200, "2001": 200, "nonsense": 422, "..2026-03-10": 200} {
