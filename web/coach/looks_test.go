@@ -22,18 +22,18 @@ func TestLooks(t *testing.T) {
 	want := []LookRow{
 		{Who: "Ines", What: "Lessons and practice", When: when, Times: "1 time"},
 		{Who: "Ines", What: "Statement of 2 May 2026, Harrow Fen", At: "/rounds/7", When: when, Times: "2 times"},
-		{Who: "Tam", What: "3 statements", When: when, Times: "5 times", Statements: []LookedAt{{"2 May 2026", "/rounds/7", "2 times"}, {"2 May 2026, Harrow Fen (removed)", "", "2 times"}, {"a round that is gone", "", "1 time"}}},
+		{Who: "Tam", What: "3 statements", When: when, Times: "5 times", Statements: []LookedAt{{"2 May 2026", "/rounds/7", "2 times"}, {"2 May 2026, Harrow Fen (removed)", "", "2 times"}, {"a round since removed", "", "1 time"}}},
 	}
 	if diff := cmp.Diff(want, l.Rows); diff != "" {
 		t.Error(diff)
 	}
-	if l.Lede != "The last look was Ines’s, on Sunday 3 May 2026, 14:30." || l.Newer != "" || l.Earlier != "/coaching/looks?page=2" {
-		t.Errorf("%q %q %q", l.Lede, l.Newer, l.Earlier)
+	if l.Lede != "Ines looked last, on Sunday 3 May 2026, 14:30." || l.Later != "" || l.Earlier != "/coaching/looks?page=2" {
+		t.Errorf("%q %q %q", l.Lede, l.Later, l.Earlier)
 	}
-	if second := NewLooksPage(layout.Page{}, nil, 2, false); second.Newer != "/coaching/looks" || second.Earlier != "" || second.Lede != "Page 2 of what your coaches opened." {
+	if second := NewLooksPage(layout.Page{}, nil, 2, false); second.Later != "/coaching/looks" || second.Earlier != "" || second.Lede != "Page 2 of what your coaches opened." {
 		t.Errorf("%+v", second)
 	}
-	if none := NewLooksPage(layout.Page{}, nil, 1, false); none.Lede != "No coach has opened any of your pages." || none.Newer+none.Earlier != "" {
+	if none := NewLooksPage(layout.Page{}, nil, 1, false); none.Lede != "No coach has opened any of your pages." || none.Later+none.Earlier != "" {
 		t.Errorf("%+v", none)
 	}
 }

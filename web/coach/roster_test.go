@@ -77,17 +77,17 @@ func TestRosterIsNarrowed(t *testing.T) {
 
 func TestRosterRows(t *testing.T) {
 	r := NewRoster(RosterInput{Pupils: pupils(), Today: today, At: paths.Roster{Sort: "name"}})
-	if !strings.HasPrefix(r.Lede, "One of five has played since you looked, and one is waiting for an answer. Bea’s putting has moved furthest: from an 84’s to a 97’s.") {
+	if !strings.HasPrefix(r.Lede, "One of five has played since you looked, and one is waiting for an answer. Bea’s putting has changed most: from an 84’s to a 97’s.") {
 		t.Errorf("%q", r.Lede)
 	}
 	bea, dev, esme := r.Rows[1], r.Rows[3], r.Rows[4]
 	if bea.Score != "86" || bea.Last != "29 Aug" || !slices.Equal(bea.New, []string{"1 round"}) || bea.Parts[3].Moved != "worse" || bea.Parts[3].Was != "was 84" || bea.Compound != "50% compound" {
 		t.Errorf("%+v", bea)
 	}
-	if dev.Score != "80 on 9 holes" || dev.Late != "late 4 days" {
+	if dev.Score != "80 on 9 holes" || dev.Late != "4 days late" {
 		t.Errorf("%+v", dev)
 	}
-	if esme.Last != "no round yet" || esme.Parts[0].Now != "too few rounds" || esme.Due != "none set" || esme.Doubles != "" {
+	if esme.Last != "no rounds yet" || esme.Parts[0].Now != "too few rounds" || esme.Due != "none set" || esme.Doubles != "" {
 		t.Errorf("%+v", esme)
 	}
 }

@@ -16,121 +16,138 @@ import (
 )
 
 // SquadPage is several pupils side by side: what each lost in every part of the
-// game over a span.
+// game over some days.
 type SquadPage struct {
 	layout.Page
-	At     string
-	Lede   string
+	At     string // how many rounds of how many pupils over which days; empty without a round
+	Lede   string // where they lose most together, or why there is nothing to show
 	From   components.Field
 	To     components.Field
-	Pupils []components.Choice
-	Table  figures.SpanTable
-	Groups []SquadGroup
-	Empty  bool
-	Alone  bool // there is no pupil at all
-	Open   bool // the choice of days is shown opened
+	Pupils []components.Choice // all pupils, with those chosen
+	Table  figures.SpanTable   // a row for each chosen pupil with a round; empty when Empty
+	Groups []SquadGroup        // none where nobody loses anything
+	Empty  bool                // there is no round to show
+	Alone  bool                // there is no pupil at all
+	Open   bool                // the choice of days and pupils is shown opened
 	Wrong  components.Summary
 }
 
-// SquadGroup is a part of the game and who loses most in it.
-type SquadGroup struct{ Part, Names string }
+// SquadGroup is a part of the game and the pupils who lose most in it.
+type SquadGroup struct {
+	Part  string // with a capital letter
+	Names string // in the order of the pupils, with commas
+}
 
 // SquadInput is what the page is made of.
 type SquadInput struct {
-	From, To golf.Date
-	Problems map[string]string // what is wrong with the days
-	Members  []SquadMember
+	From, To golf.Date         // the first day and the last
+	Problems map[string]string // what is wrong with the days, by field: from, to
+	Members  []SquadMember     // all pupils, by name
 }
 
 // SquadMember is one pupil.
 type SquadMember struct {
 	ID     golf.PlayerID
 	Name   string
-	Target float64
-	Chosen bool
-	Lost   compare.PartsLost // to the golfer of the own target
+	Target float64           // a score for 18 holes of par 72
+	Chosen bool              // to be shown
+	Lost   compare.PartsLost // for 18 holes, against a golfer at that target
 }
 
 // NewSquadPage makes the page.
-func NewSquadPage(page layout.Page, q SquadInput) SquadPage {
+func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 	page.Title, page.Here = "Pupils side by side", paths.Coaching
-	page.Foot = "Each pupil is compared with the golfer of the own target, for 18 holes; whiskers are the interval of 95 % and reach as far as luck alone could move a bar. Together is the plain average of the pupils."
-	s := SquadPage{Page: page,
-		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problems["from"]},
-		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String(), Problem: q.Problems["to"]}, Open: len(q.Problems) > 0}
-	s.Wrong = components.Summed(s.From, s.To).Saying("These days cannot be shown.")
+	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
+	s := SquadPage{Page: page, Open: len(in.Problems) > 0,
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: in.From.String(), Problem: in.Problems["from"]},
+		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.To.String(), Problem: in.Problems["to"]}}
+	s.Wrong = components.Summed(s.From, s.To).Saying("These dates cannot be used.")
 	var played []SquadMember
-	for _, m := range q.Members {
+	rounds := 0
+	for _, m := range in.Members {
 		s.Pupils = append(s.Pupils, components.Choice{Value: fmt.Sprint(m.ID), Name: m.Name, Chosen: m.Chosen})
 		if m.Chosen && m.Lost.Rounds > 0 {
 			played = append(played, m)
+			rounds += m.Lost.Rounds
 		}
 	}
-	if len(q.Members) == 0 {
-		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player lets you in by a link."
-		return s
+	switch {
+	case len(in.Members) == 0:
+		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player gives you access by sending you a link."
+	case len(played) == 0:
+		s.Empty, s.Open, s.Lede = true, true, "None of the chosen pupils played on these days."
+	default:
+		s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(in.From), words.ShortDay(in.To))
+		s.groups(played)
+		s.Table = newSquadTable(played)
 	}
-	if len(played) == 0 {
-		s.Empty, s.Open, s.Lede = true, true, "None of them has played in these days."
-		return s
-	}
-	rounds := 0
-	for _, m := range played {
-		rounds += m.Lost.Rounds
-	}
-	s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(q.From), words.ShortDay(q.To))
-	s.groups(played)
-	s.Table = squadTable(played)
 	return s
 }
 
-// worstOf is the part in which a pupil loses most; ok is false when none loses.
-func worstOf(p compare.PartsLost) (worst golf.Category, ok bool) {
+// leastLost is the least loss for 18 holes that is called one, in strokes: less
+// is printed as 0.0.
+const leastLost = .05
+
+// worstPart is the part of the game in which most is lost; ok is false when
+// nothing is.
+func worstPart(lost func(golf.Category) float64) (worst golf.Category, ok bool) {
 	worst = golf.TeeShots
 	for _, c := range golf.Categories {
-		if p.Cells[c].Mean > p.Cells[worst].Mean {
+		if lost(c) > lost(worst) {
 			worst = c
 		}
 	}
-	return worst, p.Cells[worst].Mean > .05
+	return worst, lost(worst) > leastLost
 }
 
+// groups puts together the pupils who lose most in the same part of the game,
+// and says where most is lost together.
 func (s *SquadPage) groups(played []SquadMember) {
 	names := map[golf.Category][]string{}
 	together := map[golf.Category]float64{}
 	for _, m := range played {
-		if worst, ok := worstOf(m.Lost); ok {
+		if worst, ok := worstPart(func(c golf.Category) float64 { return m.Lost.Cells[c].Mean }); ok {
 			names[worst] = append(names[worst], m.Name)
 		}
 		for _, c := range golf.Categories {
 			together[c] += m.Lost.Cells[c].Mean / float64(len(played))
 		}
 	}
-	most := golf.TeeShots
 	for _, c := range golf.Categories {
-		if together[c] > together[most] {
-			most = c
-		}
 		if len(names[c]) > 0 {
 			s.Groups = append(s.Groups, SquadGroup{words.Capital(c.String()), strings.Join(names[c], ", ")})
 		}
 	}
-	s.Lede = fmt.Sprintf("Together most is lost %s: %s a round over target", words.Where(most), words.StrokeCount(together[most]))
-	switch n := len(names[most]); {
-	case len(played) == 1:
-		s.Lede += "."
-	case n == 0:
-		s.Lede += ", though nobody loses most there."
-	case n == len(played):
-		s.Lede += ", and all of them lose most there."
-	default:
-		s.Lede += fmt.Sprintf(", and %s of %s %s most there.", words.Spelled(n), words.Spelled(len(played)), words.OneOrMany(n, "loses", "lose"))
+	most, ok := worstPart(func(c golf.Category) float64 { return together[c] })
+	s.Lede = squadLede(played, most, together[most], len(names[most]))
+	if !ok {
+		s.Lede = "In no part of the game do they lose strokes to their targets together."
 	}
 }
 
-func squadTable(played []SquadMember) figures.SpanTable {
+// squadLede says where the pupils lose most together, how much that is, and how
+// many of them lose most there.
+func squadLede(played []SquadMember, most golf.Category, lost float64, n int) string {
+	much := fmt.Sprintf("%s: %s over target for 18 holes", words.Where(most), words.StrokeCount(lost))
+	if len(played) == 1 {
+		return fmt.Sprintf("%s loses most %s.", played[0].Name, much)
+	}
+	text := "Together they lose most " + much
+	switch n {
+	case 0:
+		return text + ", though it is the worst part of none of them."
+	case len(played):
+		return text + ", and all of them lose most there."
+	default:
+		return text + fmt.Sprintf(", and %s of %s %s most there.", words.Spelled(n), words.Spelled(len(played)), words.OneOrMany(n, "loses", "lose"))
+	}
+}
+
+// newSquadTable makes a row for each pupil, with a cell for each part of the game
+// and for all of it.
+func newSquadTable(played []SquadMember) figures.SpanTable {
 	scale := squadScale(played)
-	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against the golfer of the own target, with the interval of 95 %; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, words.Tick)}
+	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against a golfer at each pupil’s target, with a 95% interval; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, words.Tick)}
 	columns := append(slices.Clone(golf.Categories), 0)
 	for _, c := range columns {
 		name := "All"
@@ -140,30 +157,34 @@ func squadTable(played []SquadMember) figures.SpanTable {
 		t.Heads = append(t.Heads, figures.SpanHead{Name: name})
 	}
 	together := figures.SpanRow{Name: "Together"}
-	for i, c := range columns {
-		sum := 0.0
-		for k, m := range played {
-			if i == 0 {
-				t.Rows = append(t.Rows, figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()})
-			}
-			cell := m.Lost.Cells[c]
-			sum += cell.Mean
-			made := figures.SpanCell{Head: t.Heads[i].Name, Bar: scale.Bar(cell.Mean), Figure: words.Signed(cell.Mean, 1)}
-			if cell.HasInterval {
-				made.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
-				made.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
-			}
-			if i == 0 {
-				made.Behind = words.Plural(m.Lost.Rounds, "round", "rounds")
-			}
-			t.Rows[k].Cells = append(t.Rows[k].Cells, made)
+	sums := make([]float64, len(columns))
+	for _, m := range played {
+		row := figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()}
+		for i, c := range columns {
+			sums[i] += m.Lost.Cells[c].Mean
+			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], scale))
 		}
+		row.Cells[0].Behind = words.Plural(m.Lost.Rounds, "round", "rounds")
+		t.Rows = append(t.Rows, row)
+	}
+	for i, sum := range sums {
 		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(sum/float64(len(played)), 1), Bar: figures.EmptyBar})
 	}
 	t.Foot = []figures.SpanRow{together}
 	return t
 }
 
+func newSquadCell(head string, lost compare.Cell, scale chart.Scale) figures.SpanCell {
+	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(lost.Mean, 1)}
+	if lost.HasInterval {
+		c.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
+		c.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)
+	}
+	return c
+}
+
+// squadScale is the one scale of every column, with as much of the whiskers as
+// figures.WhiskerRoom allows.
 func squadScale(played []SquadMember) chart.Scale {
 	var values []float64
 	for _, m := range played {
