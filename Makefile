@@ -8,7 +8,7 @@ export GOFLAGS := $(GOFLAGS) -modcacherw
 $(shell mkdir -p build/.home)
 endif
 
-.PHONY: help run test screenshots fmt bench fuzz calibrate
+.PHONY: help run test screenshots fmt race cover sizes bench fuzz calibrate
 
 help: ## these lines
 	@grep -E '^[a-z]+:.*##' Makefile | sed 's/:.*## /\t/'
@@ -23,7 +23,16 @@ screenshots: ## a picture of every page at two widths, light and dark
 	@go run ./cmd/dev screenshots
 
 fmt: ## format every Go file
-	@gofmt -w analysis cmd
+	@go run ./cmd/dev fmt
+
+race: ## the race detector over what does several things at once
+	@go run ./cmd/dev race
+
+cover: ## how much of each package its tests run
+	@go run ./cmd/dev cover
+
+sizes: ## how large files and functions are, beside the goals
+	@go run ./cmd/dev sizes
 
 bench: ## every benchmark once
 	@go test -run '^$$' -bench . -benchtime 1s ./...

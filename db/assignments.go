@@ -9,10 +9,10 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Assignment is something to practise, with what came of it.
+// Assignment is something to practise, with the results so far.
 type Assignment struct {
 	ID       int64
-	AuthorID *golf.PlayerID // nil when who gave it is gone
+	AuthorID *golf.PlayerID // nil when that account is gone
 	Author   *string
 	What     string
 	Amount   string
@@ -22,7 +22,7 @@ type Assignment struct {
 	Results  []Result `db:"-"`
 }
 
-// Result is one practice of an assignment.
+// Result is the result of one practice of an assignment.
 type Result struct {
 	AssignmentID int64
 	ID           int64
@@ -31,22 +31,22 @@ type Result struct {
 	Passed       bool
 }
 
-// Assign gives the player something to practise, by a coach or the player.
+// Assign gives the player something to practise; asker is a coach or the player.
 func (s *Store) Assign(ctx context.Context, asker, who golf.PlayerID, a Assignment) error {
 	return changeOne(ctx, s.q, `
 		insert into assignments (player_id, author_id, what, amount, pass_mark, due_on)
-		select @who, @asker, @what, @amount, @pass_mark, @due where @due::date >= leave_from(@asker, @who)`,
+		select @who, @asker, @what, @amount, @pass_mark, @due where @due::date >= `+accessFrom("@asker", "@who"),
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "due": a.DueOn})
 }
 
-// Assignments lists what the player has to practise and has practised, as far
-// as asker may see it: what is open first, by when it is due.
+// Assignments lists the player's assignments that asker may see, each with its
+// results: the open ones first, by when they are due.
 func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most int) ([]Assignment, error) {
 	all, err := many(ctx, s.q, pgx.RowToStructByName[Assignment], `
 		select t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.due_on, t.done_at
 		from assignments t left join players a on a.id = t.author_id
-		where t.player_id = @who and t.removed_at is null and t.due_on >= leave_from(@asker, @who)
-		order by t.done_at desc nulls first, t.due_on, t.id limit @most`,
+		where t.player_id = @who and t.removed_at is null and t.due_on >= `+accessFrom("@asker", "@who")+`
+		order by t.done_at desc nulls first, t.due_on, t.given_at, t.id limit @most`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "most": limit(most)})
 	if err != nil || len(all) == 0 {
 		return nil, err
@@ -57,7 +57,7 @@ func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most 
 	}
 	results, err := many(ctx, s.q, pgx.RowToStructByName[Result], `
 		select assignment_id, id, day, result, passed from assignment_results
-		where player_id = @who and assignment_id = any(@ids) and removed_at is null and day >= leave_from(@asker, @who) order by day, id`,
+		where player_id = @who and assignment_id = any(@ids) and removed_at is null and day >= `+accessFrom("@asker", "@who")+` order by day, recorded_at, id`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
 	for _, r := range results {
 		at[r.AssignmentID].Results = append(at[r.AssignmentID].Results, r)
@@ -65,7 +65,7 @@ func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most 
 	return all, err
 }
 
-// RecordResult records a practice of the player's own.
+// RecordResult records a practice of the player's.
 func (s *Store) RecordResult(ctx context.Context, who golf.PlayerID, assignment int64, r Result) error {
 	return changeOne(ctx, s.q, `
 		insert into assignment_results (player_id, assignment_id, day, result, passed)
@@ -73,10 +73,13 @@ func (s *Store) RecordResult(ctx context.Context, who golf.PlayerID, assignment 
 		pgx.StrictNamedArgs{"who": who, "assignment": assignment, "day": r.Day, "result": r.Result, "passed": r.Passed})
 }
 
-// TickOff says that the player is done with an assignment, or is not after all.
+// TickOff marks an assignment as done, or as open again.
 func (s *Store) TickOff(ctx context.Context, who golf.PlayerID, id int64, done bool) error {
-	return changeOne(ctx, s.q, `update assignments set done_at = case when @done then now() end where player_id = @who and id = @id and removed_at is null`,
-		pgx.StrictNamedArgs{"who": who, "id": id, "done": done})
+	of := pgx.StrictNamedArgs{"who": who, "id": id}
+	if done {
+		return changeOne(ctx, s.q, `update assignments set done_at = now() where player_id = @who and id = @id and removed_at is null`, of)
+	}
+	return changeOne(ctx, s.q, `update assignments set done_at = null where player_id = @who and id = @id and removed_at is null`, of)
 }
 
 // Proposal is a target that a coach proposes.
@@ -86,27 +89,27 @@ type Proposal struct {
 	Target  float64
 }
 
-// ProposeTarget proposes a target to a pupil, in the place of an earlier one of
-// the coach's.
+// ProposeTarget proposes a target to a pupil. It replaces an earlier proposal of
+// the same coach.
 func (s *Store) ProposeTarget(ctx context.Context, coach, who golf.PlayerID, target float64) error {
 	return changeOne(ctx, s.q, `
-		insert into target_proposals (player_id, coach_id, target)
-		select @who, @coach, @target where @coach::bigint <> @who::bigint and leave_from(@coach, @who) is not null
-		on conflict (player_id, coach_id) do update set target = excluded.target, proposed_at = now()`,
+		insert into target_proposals (player_id, coach_id, target, proposed_at)
+		select @who, @coach, @target, now() where @coach::bigint <> @who::bigint and `+accessFrom("@coach", "@who")+` is not null
+		on conflict (player_id, coach_id) do update set target = excluded.target, proposed_at = excluded.proposed_at`,
 		pgx.StrictNamedArgs{"coach": coach, "who": who, "target": target})
 }
 
-// Proposals lists the targets that are proposed to a player: all to the player,
-// to a coach the coach's own.
+// Proposals lists the targets proposed to a player. The player sees all of them,
+// a coach only the coach's own.
 func (s *Store) Proposals(ctx context.Context, asker, who golf.PlayerID) ([]Proposal, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Proposal], `
 		select t.coach_id, c.name as coach, t.target from target_proposals t join players c on c.id = t.coach_id
-		where t.player_id = @who and @asker in (t.player_id, t.coach_id) and leave_from(@asker, @who) is not null order by t.proposed_at`,
+		where t.player_id = @who and @asker in (t.player_id, t.coach_id) and `+accessFrom("@asker", "@who")+` is not null order by t.proposed_at`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 
-// AnswerProposal takes a coach's proposed target as the player's, or declines
-// it. Rounds keep the target they were played for.
+// AnswerProposal makes a coach's proposed target the player's, or declines it.
+// Rounds keep the target they were played for.
 func (s *Store) AnswerProposal(ctx context.Context, who, coach golf.PlayerID, accept bool) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		target, err := one(ctx, tx.q, pgx.RowTo[float64], `delete from target_proposals where player_id = @who and coach_id = @coach returning target`,

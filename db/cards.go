@@ -31,9 +31,8 @@ func (s *Store) OtherCards(ctx context.Context, who golf.PlayerID, course golf.C
 
 // UseCard gives the player's round another card: par, length and stroke index
 // of the holes that both have, and the par of the whole course when the card
-// has 18 holes. Shots stay as they were entered, except that a shot from the
-// tee at the card's length is played from the new one. A hole whose line gives
-// the tee shot a distance of its own keeps it.
+// has 18 holes. Shots stay as they were entered, except that a tee shot at the
+// card's length moves to the new length, unless the line gives its distance.
 func (s *Store) UseCard(ctx context.Context, who golf.PlayerID, round golf.RoundID, card []golf.CardHole) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "round": round}
@@ -52,12 +51,12 @@ func (s *Store) UseCard(ctx context.Context, who golf.PlayerID, round golf.Round
 				pgx.StrictNamedArgs{"who": who, "round": round, "par": par})
 		}
 		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, args)
-		return told(tx.q.SendBatch(ctx, batch).Close())
+		return translate(tx.q.SendBatch(ctx, batch).Close())
 	})
 }
 
-// queueCard counts the change as a save of the hole, so that a summary of the
-// round as it was before is not kept.
+// queueCard counts the change as a save of the hole, so that no summary of the
+// round from before the change is stored.
 func queueCard(batch *pgx.Batch, who golf.PlayerID, round golf.RoundID, h golf.CardHole) {
 	args := pgx.StrictNamedArgs{"who": who, "round": round, "number": h.Number, "length": float64(h.Length)}
 	batch.Queue(`

@@ -11,8 +11,8 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// onCourse is a round on a course whose three holes were entered: from the
-// card's length, from the card's length twice, and from a length of its own.
+// onCourse is a round on a course with three holes entered: one tee shot from the
+// card's length, two from it, and one from another length.
 func onCourse(course golf.CourseID) db.Round {
 	r := aRound()
 	r.CourseID = &course
@@ -112,9 +112,9 @@ func TestUseCardOf18Holes(t *testing.T) {
 	}
 }
 
-// A summary of a round goes with its card, and one that was being made of the
-// old card is not kept.
-func TestANewCardEndsTheSummary(t *testing.T) {
+// A new card deletes the round's summary, and a summary that was being made of the
+// old card is not stored.
+func TestANewCardDeletesTheSummary(t *testing.T) {
 	p := newPair(t)
 	read := func() db.Round {
 		r, err := p.Round(p.ctx, p.pupil, p.round)

@@ -9,10 +9,10 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Course is one set of tees of a course, shared with everybody on the server.
+// Course is one set of tees of a course. Everybody on the server can use it.
 type Course struct {
 	ID     golf.CourseID
-	Owner  *golf.PlayerID // who added it and can edit it; nil when that account is gone
+	Owner  *golf.PlayerID // the player who added it and can edit it; nil when that account is gone
 	Name   string
 	Tee    string
 	Rating *float64
@@ -21,15 +21,15 @@ type Course struct {
 	FrontRating, FrontSlope *float64 // of the front nine alone
 	BackRating, BackSlope   *float64
 
-	Planned int             // how many holes it will have; 0 for as many as are known
+	Planned int             // how many holes it will have; 0 when it has only the known ones
 	Holes   []golf.CardHole `db:"-"`
 }
 
 // Size is how many holes the course has, known or still to come.
 func (c Course) Size() int { return max(c.Planned, len(c.Holes)) }
 
-// Card returns every hole of the course; one that is not known yet has par 4
-// and no length.
+// Card returns every hole of the course; a hole that is not known yet has par 4 and
+// no length.
 func (c Course) Card() []golf.CardHole {
 	var card []golf.CardHole
 	known := map[int]golf.CardHole{}
@@ -60,7 +60,7 @@ type CourseLine struct {
 	Par   int
 	Yards float64
 	Mine  bool
-	Times int // rounds of who asks: begun on it, or imported with its name and tees
+	Times int // how many rounds the asking player began on it, or imported with its name and tees
 }
 
 type holeRow struct {
@@ -102,22 +102,22 @@ func (s *Store) Course(ctx context.Context, id golf.CourseID) (Course, error) {
 	return c, err
 }
 
-// How many courses a player may add in a day, and in all: everybody chooses from
-// them.
+// How many courses a player may add in a day, and in total. There is a limit because
+// everybody has to choose from them.
 const (
 	CoursesOfADay = 50
 	CoursesInAll  = 300
 )
 
-// ErrCoursesOfADay and ErrCoursesInAll say that a player has added as many
-// courses as may be.
+// ErrCoursesOfADay and ErrCoursesInAll say that a player has reached one of the
+// limits.
 var (
 	ErrCoursesOfADay = errors.New("no more courses today")
 	ErrCoursesInAll  = errors.New("no more courses")
 )
 
-// roomForACourse refuses another course of a player's. It lets one at a time
-// of a player's requests count.
+// roomForACourse returns an error when a player may not add another course. It locks
+// the player, so that requests at the same moment count one after the other.
 func (s *Store) roomForACourse(ctx context.Context, who golf.PlayerID) error {
 	of := pgx.StrictNamedArgs{"who": who}
 	if _, err := one(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where id = @who for update`, of); err != nil {
@@ -137,8 +137,8 @@ func (s *Store) roomForACourse(ctx context.Context, who golf.PlayerID) error {
 	return nil
 }
 
-// SaveCourse makes a course when its ID is 0, and otherwise changes one that
-// the player made. It returns the ID.
+// SaveCourse adds a course when its ID is 0, and otherwise changes one that the
+// player added. It returns the ID.
 func (s *Store) SaveCourse(ctx context.Context, who golf.PlayerID, c Course) (golf.CourseID, error) {
 	err := s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "name": c.Name, "tee": c.Tee, "rating": c.Rating, "slope": c.Slope,
@@ -173,5 +173,5 @@ func (s *Store) saveCourseHoles(ctx context.Context, c Course) error {
 		batch.Queue(`insert into course_holes (course_id, number, par, length_in, stroke_index) values (@id, @number, @par, @length, @index)`,
 			pgx.StrictNamedArgs{"id": c.ID, "number": h.Number, "par": h.Par, "length": float64(h.Length), "index": h.Index})
 	}
-	return told(s.q.SendBatch(ctx, batch).Close())
+	return translate(s.q.SendBatch(ctx, batch).Close())
 }

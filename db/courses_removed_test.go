@@ -18,8 +18,8 @@ func newCourse(t *testing.T, s *db.Store, who golf.PlayerID, name string) golf.C
 	return id
 }
 
-// A removed course is nowhere to be found, comes back, and its rounds keep
-// their card; a stranger can do neither.
+// A removed course cannot be found and can be brought back, and its rounds keep
+// their cards. A stranger can neither remove nor restore it.
 func TestRemovedCourses(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	steward, err := s.FirstPlayer(ctx, "s@example.org", "Steward", "hash")
@@ -91,7 +91,7 @@ func TestACourseRemovedLongAgo(t *testing.T) {
 	}
 }
 
-// The steward makes two courses one: everybody's rounds move.
+// A steward merges two courses: everybody's rounds move to the one that stays.
 func TestMergedCourses(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	steward, err := s.FirstPlayer(ctx, "s@example.org", "Steward", "hash")
@@ -123,9 +123,9 @@ func TestMergedCourses(t *testing.T) {
 	}
 }
 
-// A course that is described while it is played knows how many holes it will
+// A course whose holes are described while they are played knows how many it will
 // have.
-func TestACourseToBeDescribed(t *testing.T) {
+func TestACourseWithPlannedHoles(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	a := newPlayer(t, s, "a@example.org")
 	id, err := s.SaveCourse(ctx, a, db.Course{Name: "Harrow Fen", Planned: 9, Holes: []golf.CardHole{{Number: 4, Par: 3, Length: 150 * golf.Yard}}})

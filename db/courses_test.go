@@ -47,13 +47,13 @@ func TestCourses(t *testing.T) {
 		t.Fatal(err)
 	}
 	if c, err := s.Course(ctx, id); err != nil || c.Owner != nil {
-		t.Errorf("the shared course has gone with its maker: %+v, %v", c, err)
+		t.Errorf("the shared course was deleted with the account that added it: %+v, %v", c, err)
 	}
 }
 
-// A player adds so many courses a day, and so many in all; changing one and
-// removing some is allowed for ever.
-func TestCoursesOfAPlayerAreBounded(t *testing.T) {
+// A player can add so many courses a day, and so many in total. Changing and removing
+// them has no limit.
+func TestTheNumberOfCoursesIsLimited(t *testing.T) {
 	p := newPair(t)
 	add := func() (golf.CourseID, error) {
 		return p.SaveCourse(p.ctx, p.pupil, db.Course{Name: "Harrow Fen", Tee: "white"})

@@ -1,9 +1,9 @@
-// Package db keeps accounts, courses and rounds in Postgres. Every method on a
-// player's data takes who asks and filters by it in the statement, so that a
-// stranger gets golf.ErrNotFound. Errors of the driver do not leave it.
+// Package db stores accounts, courses and rounds in Postgres. Every method on a
+// player's data takes the player who asks and filters by it in the statement, so that
+// a stranger gets golf.ErrNotFound. Errors of the driver do not leave the package.
 //
-// It answers "what is stored?" and refuses to know what the numbers mean:
-// summing up a round is the engine's work.
+// It answers "what is stored?" and does not know what the numbers mean: summing up a
+// round is the engine's work.
 package db
 
 import (
@@ -65,7 +65,7 @@ func prepare(ctx context.Context, config *pgxpool.Config) error {
 	return nil
 }
 
-// wait tries until the server answers: a container may start before it.
+// wait tries until the server answers: the app may start before it.
 func wait(ctx context.Context, pool *pgxpool.Pool) error {
 	ctx, cancel := context.WithTimeout(ctx, 30*time.Second)
 	defer cancel()
@@ -82,7 +82,7 @@ func wait(ctx context.Context, pool *pgxpool.Pool) error {
 	}
 }
 
-// Within returns a store that works inside a transaction begun elsewhere.
+// Within returns a store that works inside a transaction that the caller began.
 func Within(tx pgx.Tx) *Store { return &Store{q: tx} }
 
 // Close ends every connection.
@@ -91,18 +91,18 @@ func (s *Store) Close() { s.pool.Close() }
 // Ping reports whether the server answers.
 func (s *Store) Ping(ctx context.Context) error {
 	_, err := s.q.Exec(ctx, "select 1")
-	return told(err)
+	return translate(err)
 }
 
-// Tx runs work in one transaction; an error of work undoes it.
+// Tx runs work in one transaction, which is rolled back when work fails.
 func (s *Store) Tx(ctx context.Context, work func(*Store) error) error {
 	tx, err := s.q.Begin(ctx)
 	if err != nil {
-		return told(err)
+		return translate(err)
 	}
 	defer tx.Rollback(context.WithoutCancel(ctx))
 	if err := work(Within(tx)); err != nil {
 		return err
 	}
-	return told(tx.Commit(ctx))
+	return translate(tx.Commit(ctx))
 }

@@ -9,31 +9,33 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Details is what may be put right of a round afterwards, besides its shots.
+// Details are what may be corrected in a round afterwards, besides its shots.
 type Details struct {
 	PlayedOn time.Time
 	Course   string
 	Tee      string
-	CourseID *golf.CourseID // a course of the server that is taken over; nil for none
+	CourseID *golf.CourseID // the shared course whose card the round takes over; nil for none
 	Target   float64        // of 18 holes
 	Par18    int            // par of the whole course
 	First    int            // hole that it began at; 0 counts as 1
-	Note     string         // weather and greens
-	Holes    []golf.CardHole
+
+	Conditions string // weather and greens
+	Holes      []golf.CardHole
 }
 
-// SaveDetails changes a round of the player's, its card as UseCard does; notes on the round move to its day. A round
-// whose course gets another name belongs to no course of the server any longer,
-// unless one is taken over.
+// SaveDetails corrects a round of the player's, and its card the way UseCard does.
+// Notes on the round move to its new day. When the name of the course or the tees
+// change, the round no longer belongs to a shared course, unless CourseID names
+// one.
 func (s *Store) SaveDetails(ctx context.Context, who golf.PlayerID, id golf.RoundID, to Details) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		of := pgx.StrictNamedArgs{"who": who, "round": id}
 		err := changeOne(ctx, tx.q, `
-			update rounds set played_on = @day, course = @course, tee = @tee, target = @target, par18 = @par18, note = @note, first_hole = @first,
+			update rounds set played_on = @day, course = @course, tee = @tee, target = @target, par18 = @par18, conditions = @conditions, first_hole = @first,
 				course_id = case when @course_id::bigint is not null then @course_id when course = @course and tee = @tee then course_id end
 			where player_id = @who and id = @round and removed_at is null`,
 			pgx.StrictNamedArgs{"who": who, "round": id, "day": to.PlayedOn, "course": to.Course, "tee": to.Tee, "target": to.Target,
-				"par18": to.Par18, "note": to.Note, "course_id": to.CourseID, "first": max(to.First, 1)})
+				"par18": to.Par18, "conditions": to.Conditions, "course_id": to.CourseID, "first": max(to.First, 1)})
 		if err != nil {
 			return err
 		}
@@ -44,6 +46,6 @@ func (s *Store) SaveDetails(ctx context.Context, who golf.PlayerID, id golf.Roun
 			queueCard(batch, who, id, h)
 		}
 		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, of)
-		return told(tx.q.SendBatch(ctx, batch).Close())
+		return translate(tx.q.SendBatch(ctx, batch).Close())
 	})
 }

@@ -10,9 +10,9 @@ import (
 	"strokeledger/db"
 )
 
-// Day, course, target and card of a round are put right; the tee shot that was
-// as long as the hole follows it, others keep theirs.
-func TestDetailsArePutRight(t *testing.T) {
+// Day, course, target and card of a round can be corrected. A tee shot that was as
+// long as the hole follows the hole's new length, others keep theirs.
+func TestDetailsAreCorrected(t *testing.T) {
 	p := newPair(t)
 	second := entered(0)
 	second.Number, second.Par, second.PickedUp = 2, 3, false
@@ -22,7 +22,7 @@ func TestDetailsArePutRight(t *testing.T) {
 	before, err := p.Round(p.ctx, p.pupil, p.round)
 	p.must(err)
 	p.must(p.SaveSummaries(p.ctx, p.pupil, p.pupil, []db.KeptSummary{{Round: before, MadeFor: "1", Summary: []byte("x")}}))
-	to := db.Details{PlayedOn: time.Date(2026, 4, 30, 0, 0, 0, 0, time.UTC), Course: "Quarry Hill", Tee: "yellow", Target: 84, Par18: 71, Note: "wind", First: 2}
+	to := db.Details{PlayedOn: time.Date(2026, 4, 30, 0, 0, 0, 0, time.UTC), Course: "Quarry Hill", Tee: "yellow", Target: 84, Par18: 71, Conditions: "wind", First: 2}
 	for _, h := range before.Holes {
 		card := h.Card()
 		card.Par, card.Length, card.Index = card.Par+1, card.Length+10*golf.Yard, h.Number
@@ -33,7 +33,7 @@ func TestDetailsArePutRight(t *testing.T) {
 	after, err := p.Round(p.ctx, p.pupil, p.round)
 	p.must(err)
 	want := before
-	want.PlayedOn, want.Course, want.Tee, want.Target, want.Par18, want.Note, want.FirstHole = to.PlayedOn, to.Course, to.Tee, to.Target, to.Par18, to.Note, 2
+	want.PlayedOn, want.Course, want.Tee, want.Target, want.Par18, want.Conditions, want.FirstHole = to.PlayedOn, to.Course, to.Tee, to.Target, to.Par18, to.Conditions, 2
 	want.Holes = nil
 	for i, h := range before.Holes {
 		h.Par, h.Length, h.Index, h.Version = h.Par+1, h.Length+10*golf.Yard, i+1, h.Version+1
@@ -53,9 +53,9 @@ func TestDetailsArePutRight(t *testing.T) {
 	}
 }
 
-// A round belongs to the course that is taken over, and to none once its course
-// has another name.
-func TestTheCourseOfARoundIsPutRight(t *testing.T) {
+// A round belongs to the shared course that is chosen for it, and to none once the
+// name of its course changes.
+func TestTheCourseOfARoundIsCorrected(t *testing.T) {
 	p := newPair(t)
 	course, err := p.SaveCourse(p.ctx, p.stranger, db.Course{Name: "Quarry Hill", Holes: threeHoles()})
 	p.must(err)

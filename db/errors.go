@@ -14,17 +14,17 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// ErrTaken says that there is one of that name already.
+// ErrTaken says that the name or address is in use already.
 var ErrTaken = errors.New("taken")
 
-// ErrUnavailable says that the database could not be reached or gave up; the
-// same may work again later.
+// ErrUnavailable says that the database could not be reached or gave up; the same
+// request may work later.
 var ErrUnavailable = errors.New("the database is not available")
 
-// told turns an error of the driver into one of ours; what the driver said
-// stays in the text for the log. An error that no later try mends, as of a value
-// that the driver cannot send, is a plain one.
-func told(err error) error {
+// translate turns an error of the driver into one of ours and keeps the driver's
+// text for the log. An error that trying again cannot cure, such as a value that
+// the driver cannot encode, becomes a plain one.
+func translate(err error) error {
 	var pg *pgconn.PgError
 	switch {
 	case err == nil:
@@ -36,16 +36,16 @@ func told(err error) error {
 	case errors.Is(err, ErrUnavailable):
 		return err
 	case errors.As(err, &pg):
-		return toldByServer(pg)
+		return translateServer(pg)
 	case lostConnection(err):
 		return fmt.Errorf("%w: %s", ErrUnavailable, err)
 	}
 	return fmt.Errorf("the driver: %s", err)
 }
 
-// toldByServer sorts what Postgres itself said.
+// translateServer turns an error that Postgres itself reported into one of ours.
 // Source of the codes: PostgreSQL 15, appendix A, PostgreSQL Error Codes.
-func toldByServer(pg *pgconn.PgError) error {
+func translateServer(pg *pgconn.PgError) error {
 	const (
 		uniqueViolation  = "23505"
 		lockNotAvailable = "55P03"
@@ -58,14 +58,14 @@ func toldByServer(pg *pgconn.PgError) error {
 	case class == "08", // connection_exception
 		class == "40", // transaction_rollback: serialization_failure, deadlock_detected
 		class == "53", // insufficient_resources
-		class == "57", // operator_intervention: a shutdown, a start, a statement that took too long
+		class == "57", // operator_intervention: shutting down, starting up, a statement that took too long
 		pg.Code == lockNotAvailable, pg.Code == idleInTxTimeout:
 		return fmt.Errorf("%w: %s %s", ErrUnavailable, pg.Code, pg.Message)
 	}
 	return fmt.Errorf("postgres %s: %s %s", pg.Code, pg.Message, pg.ConstraintName)
 }
 
-// lostConnection reports whether an error is that of a connection that could not
+// lostConnection reports whether an error comes from a connection that could not
 // be made, broke or took too long.
 func lostConnection(err error) bool {
 	var connect *pgconn.ConnectError
@@ -78,35 +78,35 @@ func lostConnection(err error) bool {
 	return errors.As(err, &connect) || errors.As(err, &network) || pgconn.Timeout(err)
 }
 
-// one reads the only row of a query.
+// one reads the only row of a query; no row is golf.ErrNotFound.
 func one[T any](ctx context.Context, q querier, to pgx.RowToFunc[T], sql string, args pgx.StrictNamedArgs) (T, error) {
 	rows, err := q.Query(ctx, sql, args)
 	if err != nil {
 		var none T
-		return none, told(err)
+		return none, translate(err)
 	}
 	v, err := pgx.CollectExactlyOneRow(rows, to)
-	return v, told(err)
+	return v, translate(err)
 }
 
 // many reads the rows of a query.
 func many[T any](ctx context.Context, q querier, to pgx.RowToFunc[T], sql string, args pgx.StrictNamedArgs) ([]T, error) {
 	rows, err := q.Query(ctx, sql, args)
 	if err != nil {
-		return nil, told(err)
+		return nil, translate(err)
 	}
 	all, err := pgx.CollectRows(rows, to)
-	return all, told(err)
+	return all, translate(err)
 }
 
 // change runs a statement and returns how many rows it changed.
 func change(ctx context.Context, q querier, sql string, args pgx.StrictNamedArgs) (int64, error) {
 	tag, err := q.Exec(ctx, sql, args)
-	return tag.RowsAffected(), told(err)
+	return tag.RowsAffected(), translate(err)
 }
 
-// changeOne runs a statement that must change one row, and says not found
-// otherwise.
+// changeOne runs a statement that must change a row; otherwise it returns
+// golf.ErrNotFound.
 func changeOne(ctx context.Context, q querier, sql string, args pgx.StrictNamedArgs) error {
 	n, err := change(ctx, q, sql, args)
 	if err == nil && n == 0 {

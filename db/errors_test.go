@@ -16,7 +16,7 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-func TestErrorsOfTheDriverAreToldApart(t *testing.T) {
+func TestErrorsOfTheDriverAreTranslated(t *testing.T) {
 	_, unreachable := pgconn.Connect(t.Context(), "postgres:///?host="+t.TempDir())
 	if unreachable == nil {
 		t.Fatal("connected to nothing")
@@ -60,7 +60,7 @@ func TestErrorsOfTheDriverAreToldApart(t *testing.T) {
 		{"a value that cannot be sent", errors.New("failed to encode args[0]: unable to encode"), nil},
 		{"a closed transaction", pgx.ErrTxClosed, nil},
 	} {
-		got := told(c.err)
+		got := translate(c.err)
 		if got == nil {
 			t.Errorf("%s: no error", c.name)
 			continue
@@ -74,8 +74,8 @@ func TestErrorsOfTheDriverAreToldApart(t *testing.T) {
 			t.Errorf("%s: the log would not say what happened: %v", c.name, got)
 		}
 	}
-	if told(nil) != nil {
-		t.Error("an error of nothing")
+	if translate(nil) != nil {
+		t.Error("no error becomes one")
 	}
 }
 
@@ -88,7 +88,7 @@ func TestTheSettingsOfAConnection(t *testing.T) {
 		t.Errorf("%d %v", requests.MaxConns, requests.ConnConfig.RuntimeParams)
 	}
 	if schema.ConnConfig.RuntimeParams["statement_timeout"] != "0" {
-		t.Error("a change of the schema is cut off")
+		t.Error("migrations have a time limit")
 	}
 	if requests, _, err = readURL("postgres://h/d?pool_max_conns=3&statement_timeout=7000"); err != nil || requests.MaxConns != 3 || requests.ConnConfig.RuntimeParams["statement_timeout"] != "7000" {
 		t.Errorf("the URL's own: %v, %v", requests, err)

@@ -7,14 +7,10 @@ import (
 	"github.com/jackc/pgx/v5"
 )
 
-// The statements whose plans are asserted.
-const (
-	PlayedRounds = playedRounds
-	PlayedShots  = playedShots
-)
-
-// The statements of the roster, for a look at their plans.
+// The statements whose plans are tested.
 var (
+	PlayedRounds       = playedRounds
+	PlayedShots        = playedShots
 	RosterStatement    = roster
 	SummariesStatement = summaries
 )
@@ -22,7 +18,7 @@ var (
 // WaitFor sets how long a store waits for a connection.
 func WaitFor(s *Store, wait time.Duration) { s.q = patient{s.pool, wait} }
 
-// Change runs a statement as methods do.
+// Change runs a statement the way methods do.
 func Change(ctx context.Context, s *Store, sql string, args pgx.StrictNamedArgs) error {
 	_, err := change(ctx, s.q, sql, args)
 	return err

@@ -10,8 +10,8 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// PlayedRound is a round with the holes that were entered and of their shots
-// what the engine needs, as many rounds are read at once.
+// PlayedRound is a round with the holes that were entered. Its shots hold only what
+// the engine needs, since many rounds are read at once.
 type PlayedRound struct {
 	ID     golf.RoundID
 	Target float64 // it was played for
@@ -29,20 +29,20 @@ type playedRow struct {
 	Par18    int
 }
 
-const (
+var (
 	playedRounds = `
 		select id, name, played_on, course, tee, target, par18 from rounds
-		where player_id = @who and removed_at is null and played_on >= leave_from(@asker, @who)
+		where player_id = @who and removed_at is null and played_on >= ` + accessFrom("@asker", "@who") + `
 		order by played_on, id`
 	playedShots = `
 		select s.round_id, s.hole, h.par, h.picked_up, h.score_only, s.lie, s.distance_in, s.penalty, s.short_sided, coalesce(s.green_in, -1)
 		from shots s
 		join holes h on h.player_id = s.player_id and h.round_id = s.round_id and h.number = s.hole
-		where s.player_id = @who and h.player_id = @who and leave_from(@asker, @who) is not null
+		where s.player_id = @who and h.player_id = @who and ` + accessFrom("@asker", "@who") + ` is not null
 		order by s.round_id, s.hole, s.number`
 )
 
-// lieColumn reads a lie without making a string of it: a history has tens of
+// lieColumn reads a lie without allocating a string: a history has tens of
 // thousands.
 type lieColumn golf.Lie
 
@@ -54,11 +54,11 @@ func (l *lieColumn) ScanBytes(name []byte) error {
 			return nil
 		}
 	}
-	return fmt.Errorf("a lie %q is stored", name)
+	return fmt.Errorf("the database holds an unknown lie %q", name)
 }
 
-// History returns all the player's rounds that asker may see and of which a hole
-// was entered, the earliest first, in two queries however many there are.
+// History returns all the player's rounds that asker may see and that have a hole
+// entered, the earliest first. It takes two queries, however many rounds there are.
 func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]PlayedRound, error) {
 	args := pgx.StrictNamedArgs{"asker": asker, "who": who}
 	rows, err := many(ctx, s.q, pgx.RowToStructByName[playedRow], playedRounds, args)
@@ -83,13 +83,13 @@ func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]Played
 func (s *Store) playedHoles(ctx context.Context, args pgx.StrictNamedArgs) (map[golf.RoundID][]golf.Hole, error) {
 	rows, err := s.q.Query(ctx, playedShots, args)
 	if err != nil {
-		return nil, told(err)
+		return nil, translate(err)
 	}
 	defer rows.Close()
 	all := map[golf.RoundID][]golf.Hole{}
 	var round golf.RoundID
 	var holes []golf.Hole
-	var row struct { // outside the loop, so that no row makes a new one
+	var row struct { // outside the loop, so that rows do not allocate
 		id              golf.RoundID
 		hole            golf.Hole
 		lie             lieColumn
@@ -100,7 +100,7 @@ func (s *Store) playedHoles(ctx context.Context, args pgx.StrictNamedArgs) (map[
 	to := []any{&row.id, &row.hole.Number, &row.hole.Par, &row.hole.PickedUp, &row.hole.ScoreOnly, &row.lie, &row.distance, &row.penalty, &row.short, &row.green}
 	for rows.Next() {
 		if err := rows.Scan(to...); err != nil {
-			return nil, told(err)
+			return nil, translate(err)
 		}
 		shot := golf.Shot{Lie: golf.Lie(row.lie), Distance: golf.Distance(row.distance), Penalty: row.penalty, ShortSided: row.short}
 		if row.green >= 0 {
@@ -118,5 +118,5 @@ func (s *Store) playedHoles(ctx context.Context, args pgx.StrictNamedArgs) (map[
 		last.Shots = append(last.Shots, shot)
 	}
 	all[round] = holes
-	return all, told(rows.Err())
+	return all, translate(rows.Err())
 }

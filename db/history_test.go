@@ -10,7 +10,7 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// History reads the same holes as reading round by round, and no stranger's.
+// History reads the same holes as Round does, and none of a stranger's.
 func TestHistoryIsTheRounds(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
@@ -58,7 +58,7 @@ func TestHistoryIsTheRounds(t *testing.T) {
 	}
 }
 
-func TestMarksAreTheirOwners(t *testing.T) {
+func TestMarksBelongToTheirPlayer(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
 	may := golf.Date{Year: 2026, Month: 5, Day: 2}

@@ -8,32 +8,32 @@ import (
 	"strokeledger/db"
 )
 
-// A file that waits is its player's alone, and is taken once.
-func TestAFileIsTakenOnce(t *testing.T) {
+// A waiting file belongs to its player, and can be imported once.
+func TestAFileIsImportedOnce(t *testing.T) {
 	p := newPair(t)
 	p.must(p.SavePending(p.ctx, p.pupil, []byte("a file")))
-	if _, err := p.TakePending(p.ctx, p.stranger); !errors.Is(err, golf.ErrNotFound) {
+	if _, err := p.PopPending(p.ctx, p.stranger); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("a stranger: %v", err)
 	}
 	failed := errors.New("failed")
 	err := p.Tx(p.ctx, func(tx *db.Store) error {
-		_, err := tx.TakePending(p.ctx, p.pupil)
+		_, err := tx.PopPending(p.ctx, p.pupil)
 		p.must(err)
 		return failed
 	})
 	if err != failed {
 		t.Fatal(err)
 	}
-	if file, err := p.TakePending(p.ctx, p.pupil); err != nil || string(file) != "a file" {
+	if file, err := p.PopPending(p.ctx, p.pupil); err != nil || string(file) != "a file" {
 		t.Errorf("after a transaction that failed: %q %v", file, err)
 	}
-	if _, err := p.TakePending(p.ctx, p.pupil); !errors.Is(err, golf.ErrNotFound) {
+	if _, err := p.PopPending(p.ctx, p.pupil); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("a second time: %v", err)
 	}
 }
 
-// Rounds that are added are kept as those that are entered are; what they
-// replace can be brought back, and a stranger sees none of it.
+// Imported rounds are stored like rounds that were entered. Those they replace can be
+// brought back, and a stranger sees none of them.
 func TestRoundsAreReplaced(t *testing.T) {
 	p := newPair(t)
 	before, err := p.Round(p.ctx, p.pupil, p.round)

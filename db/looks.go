@@ -5,14 +5,15 @@ import (
 	"time"
 
 	"github.com/jackc/pgx/v5"
+	"github.com/jackc/pgx/v5/pgconn"
 
 	"strokeledger/analysis/golf"
 )
 
-// LookKind is a kind of page that a coach opens.
+// LookKind is a kind of page that a coach can open.
 type LookKind string
 
-// The kinds of pages. A statement is of a round; the others are of the pupil.
+// The kinds of pages. A statement is about a round; the others are about the pupil.
 const (
 	LookMonths     LookKind = "months"
 	LookMonthsFile LookKind = "months_file"
@@ -26,39 +27,49 @@ const (
 	LookStatement  LookKind = "statement"
 )
 
-// visitGap is after how long without a look a coach's next one begins another
+// visitGap is how long a coach opens nothing before the next look counts as another
 // visit.
 const visitGap = "3 hours"
 
-// NoteLook notes for a pupil that a coach opens a page that there is; about is
-// the round of a statement, and 0 otherwise. Not found says that who asks is not
-// the pupil's coach, or no longer.
-func (s *Store) NoteLook(ctx context.Context, coach, pupil golf.PlayerID, kind LookKind, about golf.RoundID) error {
-	return changeOne(ctx, s.q, `
-		with looked as (
-			update coachings set looked_at = now(),
-				before_at = case when looked_at < now() - interval '`+visitGap+`' then looked_at else before_at end
-			where player_id = @pupil and coach_id = @coach and confirmed_at is not null
-			returning player_id, coach_id
-		)
-		insert into coach_looks (player_id, coach_id, day, kind, about, name)
-		select l.player_id, l.coach_id, current_date, @kind, @about, c.name from looked l join players c on c.id = l.coach_id
-		on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name`,
+// RecordLook records, for the pupil to read, that a coach opened a page. about is
+// the round of a statement, and 0 for the other kinds. It returns golf.ErrNotFound
+// when coach has no access to the pupil.
+func (s *Store) RecordLook(ctx context.Context, coach, pupil golf.PlayerID, kind LookKind, about golf.RoundID) error {
+	batch := &pgx.Batch{}
+	of := pgx.StrictNamedArgs{"coach": coach, "pupil": pupil}
+	batch.Queue(`
+		update coachings set before_at = looked_at
+		where player_id = @pupil and coach_id = @coach and confirmed_at is not null and looked_at < now() - interval '`+visitGap+`'`, of)
+	batch.Queue(`update coachings set looked_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is not null`, of)
+	recorded := batch.Queue(`
+		insert into coach_looks (player_id, coach_id, day, kind, about, name, last_at)
+		select c.player_id, c.coach_id, current_date, @kind, @about, p.name, now() from coachings c join players p on p.id = c.coach_id
+		where c.player_id = @pupil and c.coach_id = @coach and c.confirmed_at is not null
+		on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`,
 		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "kind": kind, "about": about})
+	var rows int64
+	recorded.Exec(func(tag pgconn.CommandTag) error { rows = tag.RowsAffected(); return nil })
+	if err := s.q.SendBatch(ctx, batch).Close(); err != nil {
+		return translate(err)
+	}
+	if rows == 0 {
+		return golf.ErrNotFound
+	}
+	return nil
 }
 
-// VisitBefore returns when the coach's visit before the present one to a pupil
-// ended, nil when there was none.
+// VisitBefore returns when the coach's previous visit to a pupil ended, nil when
+// there was none.
 func (s *Store) VisitBefore(ctx context.Context, coach, pupil golf.PlayerID) (*time.Time, error) {
 	return one(ctx, s.q, pgx.RowTo[*time.Time], `select before_at from coachings where player_id = @pupil and coach_id = @coach and confirmed_at is not null`,
 		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil})
 }
 
-// Look is what a coach opened on a day of one kind of page.
+// Look counts how often a coach opened one kind of page on a day.
 type Look struct {
 	CoachID golf.PlayerID
 	Day     time.Time
-	Name    string // the coach's
+	Name    string // of the coach
 	Kind    LookKind
 	Times   int
 	LastAt  time.Time
@@ -69,13 +80,13 @@ type Look struct {
 type LookedRound struct {
 	ID       golf.RoundID
 	Times    int
-	PlayedOn *time.Time // nil when the round is gone for good
+	PlayedOn *time.Time // nil when the round was deleted for good
 	Course   *string
 	Removed  bool
 }
 
-// Looks lists what of the player's was opened by coaches, a line a day, coach
-// and kind of page, the latest first; skip passes over lines.
+// Looks lists what coaches opened of the player's pages, the latest first: one Look
+// for each day, coach and kind. The first skip of them are left out.
 func (s *Store) Looks(ctx context.Context, who golf.PlayerID, skip, most int) ([]Look, error) {
 	all, err := many(ctx, s.q, pgx.RowToStructByName[Look], `
 		select coach_id, day, (array_agg(name order by last_at desc))[1] as name, kind, sum(times)::int as times, max(last_at) as last_at

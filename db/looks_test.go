@@ -8,12 +8,12 @@ import (
 	"strokeledger/db"
 )
 
-// Looks are one line a day, coach and kind of page. However many statements a
-// coach opens, they are one line, and every round is named in it.
-func TestLooksAreRolledUp(t *testing.T) {
+// There is one Look for each day, coach and kind of page. All the statements that a
+// coach opens in a day are one Look, which names every round.
+func TestLooksAreGrouped(t *testing.T) {
 	p := newPair(t)
-	p.must(p.NoteLook(p.ctx, p.other, p.pupil, db.LookLessons, 0))
-	p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	p.must(p.RecordLook(p.ctx, p.other, p.pupil, db.LookLessons, 0))
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
 	var rounds []golf.RoundID
 	for n := range 12 {
 		r := aRound()
@@ -24,7 +24,7 @@ func TestLooksAreRolledUp(t *testing.T) {
 	}
 	for range 2 {
 		for _, id := range rounds {
-			p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookStatement, id))
+			p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookStatement, id))
 		}
 	}
 	p.must(p.RemoveRound(p.ctx, p.pupil, rounds[10]))
@@ -45,10 +45,10 @@ func TestLooksAreRolledUp(t *testing.T) {
 	if rest, err := p.Looks(p.ctx, p.pupil, 1, 1); err != nil || len(rest) != 1 || rest[0].Kind != db.LookMonths {
 		t.Errorf("the second line: %+v, %v", rest, err)
 	}
-	if err := p.NoteLook(p.ctx, p.coach, p.pupil, db.LookStatement, 0); err == nil {
-		t.Error("a statement of no round is noted")
+	if err := p.RecordLook(p.ctx, p.coach, p.pupil, db.LookStatement, 0); err == nil {
+		t.Error("a statement of no round is recorded")
 	}
-	if err := p.NoteLook(p.ctx, p.coach, p.pupil, "You owe me", 0); err == nil {
-		t.Error("a text of the coach's is noted")
+	if err := p.RecordLook(p.ctx, p.coach, p.pupil, "You owe me", 0); err == nil {
+		t.Error("a text of the coach's is recorded")
 	}
 }

@@ -11,8 +11,8 @@ import (
 	"strokeledger/migrations"
 )
 
-// migrate brings the schema up to date. Several processes may start at once: a
-// lock in the database lets one do it while the others wait.
+// migrate brings the schema up to date. When several processes start at once, a lock
+// in the database lets one of them do it while the others wait.
 func migrate(ctx context.Context, pool *pgxpool.Pool) error {
 	provider, closeDB, err := migrator(pool)
 	if err != nil {

@@ -12,9 +12,9 @@ import (
 	"github.com/jackc/pgx/v5/pgxpool"
 )
 
-// CheckMigrations takes a database up, down and up again, and compares its
-// schema with the one written down. It is called from a test outside, which has
-// the database.
+// CheckMigrations takes a database up, down and up again, and compares its schema
+// with testdata/schema.txt. A test outside the package calls it, since only there is
+// a database.
 func CheckMigrations(t *testing.T, url string, update bool) {
 	ctx := context.Background()
 	pool, err := pgxpool.New(ctx, url)
@@ -41,7 +41,7 @@ func CheckMigrations(t *testing.T, url string, update bool) {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(first, schema(t, pool)); diff != "" {
-		t.Errorf("up again is another schema: %s", diff)
+		t.Errorf("up again makes another schema: %s", diff)
 	}
 	const name = "testdata/schema.txt"
 	if update {
@@ -54,12 +54,12 @@ func CheckMigrations(t *testing.T, url string, update bool) {
 		t.Fatal(err)
 	}
 	if diff := cmp.Diff(string(want), first); diff != "" {
-		t.Errorf("the schema is another than written down: %s", diff)
+		t.Errorf("the schema differs from testdata/schema.txt: %s", diff)
 	}
 }
 
-// CheckOldLines brings a database with a line from before lines had units of
-// their own up to date: the line is in the units of its player's setting.
+// CheckOldLines migrates a database with lines from before lines had units of their
+// own: they get the units of their player's settings.
 func CheckOldLines(t *testing.T, url string) {
 	checkOld(t, url, 13, `
 		insert into players (email, name, password_hash, far_unit, green_unit) values ('a@example.org', 'a', '', 'm', 'm'), ('b@example.org', 'b', '', 'yd', 'ft');
@@ -69,8 +69,8 @@ func CheckOldLines(t *testing.T, url string) {
 		"a m m", "b yd ft")
 }
 
-// CheckOldLooks brings a database up to date whose looks are addresses: those of
-// pages and rounds that there are stay.
+// CheckOldLooks migrates a database whose looks are addresses: those of existing pages
+// and rounds stay.
 func CheckOldLooks(t *testing.T, url string) {
 	checkOld(t, url, 17, `
 		insert into players (email, name, password_hash) values ('a@example.org', 'a', ''), ('b@example.org', 'b', '');
@@ -83,8 +83,8 @@ func CheckOldLooks(t *testing.T, url string) {
 		"behind 0", "handicap 0", "lessons 0", "months 0", "months_file 0", "report 0", "roster 0", "rounds 0", "squad 0", "statement 7")
 }
 
-// checkOld fills a database of an earlier version, brings it up to date, and
-// compares the lines of a query.
+// checkOld fills a database of an earlier version, migrates it, and compares the rows
+// of a query.
 func checkOld(t *testing.T, url string, version int64, fill, query string, want ...string) {
 	t.Helper()
 	ctx := context.Background()

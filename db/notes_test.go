@@ -11,8 +11,7 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// pair is a pupil with a round on 2 May, a coach who is let in, another coach of
-// the pupil's, and a stranger.
+// pair is a pupil with a round on 2 May, two coaches who have access, and a stranger.
 type pair struct {
 	*db.Store
 	t                             *testing.T
@@ -24,7 +23,7 @@ type pair struct {
 
 func newPair(t *testing.T) pair {
 	t.Helper()
-	p := pair{url: dbtest.Clone(t), t: t, ctx: t.Context()} // not one transaction: the clock must go on
+	p := pair{url: dbtest.Clone(t), t: t, ctx: t.Context()} // not one transaction, in which the clock would stand still
 	var err error
 	p.Store, err = db.Open(p.ctx, p.url)
 	p.must(err)
@@ -41,7 +40,7 @@ func newPair(t *testing.T) pair {
 	return p
 }
 
-// let lets a coach in from a day on.
+// let gives a coach access from a day on.
 func (p pair) let(coach golf.PlayerID, from golf.Date) {
 	p.t.Helper()
 	token := []byte{byte(coach)}
@@ -74,8 +73,8 @@ func (p pair) write(who golf.PlayerID, n db.Note) int64 {
 	return id
 }
 
-// reads lists the notes that somebody reads of the pupil's, and counts those
-// that were new.
+// reads lists the pupil's notes that somebody can read, counts those that are new,
+// and marks them as read.
 func (p pair) reads(who golf.PlayerID) (ids map[int64]db.Note, unread int) {
 	p.t.Helper()
 	all, err := p.Notes(p.ctx, who, p.pupil, db.NotesOf{})
@@ -87,13 +86,14 @@ func (p pair) reads(who golf.PlayerID) (ids map[int64]db.Note, unread int) {
 			unread++
 		}
 	}
+	p.must(p.MarkRead(p.ctx, who, p.pupil, all))
 	return ids, unread
 }
 
 func at(n int) *int { return &n }
 
-// A private note is its writer's alone; a shared one everybody's who sees the
-// round; a stranger reads and writes nothing.
+// Only its author reads a private note. Everybody who can see the round reads a shared
+// one. A stranger reads and writes nothing.
 func TestWhoReadsANote(t *testing.T) {
 	p := newPair(t)
 	shared := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Hole: at(1), Shot: at(2), Body: "Take the safe side."})
@@ -142,19 +142,23 @@ func TestWhoReadsANote(t *testing.T) {
 	}
 }
 
-// What another writes is new until it is read, and its writer sees when it was.
+// What somebody else writes is new until it is read, and its author sees when that
+// was.
 func TestReadMarks(t *testing.T) {
 	p := newPair(t)
 	id := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "Safe side."})
 	if _, n := p.reads(p.coach); n != 0 {
-		t.Error("one's own note is new")
+		t.Error("the coach's own note is new to the coach")
 	}
 	if n, err := p.UnreadNotes(p.ctx, p.pupil); n != 1 || err != nil {
 		t.Errorf("%d new, %v", n, err)
 	}
 	p.reads(p.other)
+	all, err := p.Notes(p.ctx, p.pupil, p.pupil, db.NotesOf{})
+	p.must(err)
+	p.must(p.MarkRead(p.ctx, p.stranger, p.pupil, all))
 	if got, _ := p.reads(p.coach); got[id].ReadAt != nil {
-		t.Error("not read by the pupil, and yet read")
+		t.Error("the pupil has not marked the note as read, but it is")
 	}
 	for i, want := range []int{1, 0} {
 		if _, n := p.reads(p.pupil); n != want {
@@ -178,21 +182,21 @@ func TestReadMarks(t *testing.T) {
 	p.must(p.RemoveReply(p.ctx, p.pupil, p.pupil, reply))
 	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, id))
 	if got, _ := p.reads(p.pupil); len(got) != 0 {
-		t.Error("a note that was taken away is still there")
+		t.Error("a removed note is still there")
 	}
 }
 
-// After leave has ended shared notes stay with the pupil and private ones with
-// the coach; when an account goes its notes go.
+// When a coach's access ends, shared notes stay with the pupil and private ones with
+// the coach. When an account is deleted, so are the notes it wrote.
 func TestNotesAfterTheEnd(t *testing.T) {
 	p := newPair(t)
 	shared := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "shared"})
 	private := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Private: true, Body: "private"})
 	if kept, err := p.PrivateNotes(p.ctx, p.coach, true); err != nil || len(kept) != 0 {
-		t.Errorf("kept while the leave lasts: %+v, %v", kept, err)
+		t.Errorf("kept although the coach has access: %+v, %v", kept, err)
 	}
 	if all, err := p.PrivateNotes(p.ctx, p.coach, false); err != nil || len(all) != 1 {
-		t.Errorf("private while the leave lasts: %+v, %v", all, err)
+		t.Errorf("private while the coach has access: %+v, %v", all, err)
 	}
 	p.must(p.ProposeTarget(p.ctx, p.coach, p.pupil, 82))
 	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
@@ -207,7 +211,7 @@ func TestNotesAfterTheEnd(t *testing.T) {
 		t.Errorf("the coach keeps %+v, %v", kept, err)
 	}
 	if all, err := p.Proposals(p.ctx, p.pupil, p.pupil); err != nil || len(all) != 0 {
-		t.Errorf("a proposal outlives the leave: %+v, %v", all, err)
+		t.Errorf("a proposal outlives the access: %+v, %v", all, err)
 	}
 	p.refused(map[string]error{
 		"a shared one is edited":  p.EditNote(p.ctx, p.coach, p.pupil, shared, "x", false),
@@ -219,12 +223,12 @@ func TestNotesAfterTheEnd(t *testing.T) {
 	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, private))
 	p.must(p.DeletePlayer(p.ctx, p.coach))
 	if got, _ := p.reads(p.pupil); len(got) != 0 {
-		t.Errorf("notes of an account that is gone: %+v", got)
+		t.Errorf("notes of a deleted account: %+v", got)
 	}
 }
 
-// Who is let in from a day on sees no note about an earlier one, and a round
-// that is taken in anew keeps what was noted of it.
+// A coach with access from a day on sees no note about an earlier day, and a round
+// that is imported again keeps its notes.
 func TestNotesFollowTheirRound(t *testing.T) {
 	p := newPair(t)
 	id := p.write(p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Hole: at(1), Body: "Why?"})
@@ -240,21 +244,21 @@ func TestNotesFollowTheirRound(t *testing.T) {
 	p.must(p.ReplaceRounds(p.ctx, p.pupil, []db.Round{aRound()}))
 	got, _ := p.reads(p.pupil)
 	if got[id].RoundID == nil || *got[id].RoundID == p.round {
-		t.Errorf("after its round was taken in anew: %+v", got)
+		t.Errorf("after its round was imported again: %+v", got)
 	}
 	later := aRound()
 	later.PlayedOn = later.PlayedOn.AddDate(0, 0, 1)
 	p.must(p.ReplaceRounds(p.ctx, p.pupil, []db.Round{later}))
 	if got, _ := p.reads(p.coach); got[id].Day != later.PlayedOn {
-		t.Errorf("taken in anew on a day that is shared: %+v", got)
+		t.Errorf("imported again on a shared day: %+v", got)
 	}
 	p.must(p.ReplaceRounds(p.ctx, p.pupil, []db.Round{aRound()}))
 	if got, _ := p.reads(p.coach); len(got) != 0 {
-		t.Errorf("taken in anew on a day that is not shared: %+v", got)
+		t.Errorf("imported again on a day that is not shared: %+v", got)
 	}
 	got, _ = p.reads(p.pupil)
 	p.must(p.RemoveRound(p.ctx, p.pupil, *got[id].RoundID))
 	if got, _ := p.reads(p.pupil); len(got) != 0 {
-		t.Error("a note of a round that was taken away is shown")
+		t.Error("a note on a removed round is shown")
 	}
 }

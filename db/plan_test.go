@@ -11,8 +11,8 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// Among many others' rounds a player's own are found by an index, never by
-// reading all of a table.
+// A player's own rounds are found among those of many others by an index, never by
+// reading a whole table.
 func TestAPlayersRoundsAreFoundByIndex(t *testing.T) {
 	url := dbtest.Clone(t)
 	s, err := db.Open(t.Context(), url)
@@ -40,8 +40,8 @@ func TestAPlayersRoundsAreFoundByIndex(t *testing.T) {
 	}
 }
 
-// A coach of some among many: the roster finds pupils, rounds, holes and what is
-// kept of them by index.
+// For a coach who has a few of many players as pupils, the roster finds rounds, holes
+// and summaries by index.
 func TestTheRosterIsFoundByIndex(t *testing.T) {
 	url := dbtest.Clone(t)
 	s, err := db.Open(t.Context(), url)
@@ -66,7 +66,7 @@ func TestTheRosterIsFoundByIndex(t *testing.T) {
 		sql  string
 		args pgx.StrictNamedArgs
 	}{
-		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach, "kind": db.LookRoster}},
+		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach}},
 		"summaries": {db.SummariesStatement, pgx.StrictNamedArgs{"coach": coach, "from": nil, "to": nil, "most": 24}},
 	} {
 		plan := dbtest.Plan(t, url, of.sql, of.args)

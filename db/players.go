@@ -17,16 +17,16 @@ type Player struct {
 	Steward      bool
 	FarUnit      string  // yd or m
 	GreenUnit    string  // ft or m
-	Target       float64 // score of 18 holes that is chased
+	Target       float64 // the score of 18 holes to reach
 	BoundaryYd   float64 // where the short game ends
-	Clubs        string  // the clubs carried, with spaces
-	Greeted      bool    // was asked for target and units
+	Clubs        string  // the clubs carried, separated by spaces
+	Greeted      bool    // has answered the questions of the first visit
 }
 
 const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, greeted_at is not null as greeted`
 
-// NewPlayer makes an account with the usual settings. ErrTaken says that there
-// is one with that address.
+// NewPlayer creates an account with the default settings. It returns ErrTaken when
+// the address has an account.
 func (s *Store) NewPlayer(ctx context.Context, email, name, passwordHash string) (Player, error) {
 	return one(ctx, s.q, pgx.RowToStructByName[Player], `
 		insert into players (email, name, password_hash)
@@ -35,14 +35,14 @@ func (s *Store) NewPlayer(ctx context.Context, email, name, passwordHash string)
 		pgx.StrictNamedArgs{"email": email, "name": name, "hash": passwordHash})
 }
 
-// FirstPlayer makes the first account of an empty server, its steward. Two that
-// try at once are told apart by a lock; the second gets ErrTaken, as does
-// whoever comes later.
+// FirstPlayer creates the first account of an empty server, its steward. It returns
+// ErrTaken when there is an account already. A lock decides between two that try
+// at once.
 func (s *Store) FirstPlayer(ctx context.Context, email, name, passwordHash string) (Player, error) {
 	var p Player
 	err := s.Tx(ctx, func(tx *Store) error {
 		if _, err := tx.q.Exec(ctx, `lock table players in exclusive mode`); err != nil {
-			return told(err)
+			return translate(err)
 		}
 		any, err := tx.AnyPlayer(ctx)
 		if err != nil {
@@ -65,13 +65,14 @@ func (s *Store) AnyPlayer(ctx context.Context) (bool, error) {
 	return one(ctx, s.q, pgx.RowTo[bool], `select exists (select 1 from players)`, pgx.StrictNamedArgs{})
 }
 
-// PlayerByEmail returns the account of an address, in any letter case.
+// PlayerByEmail returns the account of an address; upper and lower case are the
+// same.
 func (s *Store) PlayerByEmail(ctx context.Context, email string) (Player, error) {
 	return one(ctx, s.q, pgx.RowToStructByName[Player],
 		`select `+playerColumns+` from players where lower(email) = lower(@email)`, pgx.StrictNamedArgs{"email": email})
 }
 
-// Settings are what a player may change of the account.
+// Settings are what players can change in their own account.
 type Settings struct {
 	Name       string
 	FarUnit    string
@@ -87,13 +88,13 @@ func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings
 	return changeOne(ctx, s.q, `
 		update players
 		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs,
-			greeted_at = coalesce(greeted_at, now())
+			greeted_at = now()
 		where id = @who`,
 		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": to.FarUnit, "green": to.GreenUnit, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs})
 }
 
-// Greet keeps what a player answered on the first visit, so that it is not asked
-// again.
+// Greet stores what a player answered on the first visit, and that the questions
+// need not be asked again.
 func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, far, green string) error {
 	return changeOne(ctx, s.q, `
 		update players set target = @target, far_unit = @far, green_unit = @green, greeted_at = now() where id = @who`,
@@ -111,17 +112,17 @@ func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHas
 		pgx.StrictNamedArgs{"who": who, "hash": passwordHash})
 }
 
-// RenewHash keeps another hash of the same password, unless the password was
-// changed in the meantime.
+// RenewHash replaces the hash of a password by another of the same password,
+// unless the password was changed in the meantime.
 func (s *Store) RenewHash(ctx context.Context, who golf.PlayerID, old, renewed string) error {
 	_, err := change(ctx, s.q, `update players set password_hash = @renewed where id = @who and password_hash = @old`,
 		pgx.StrictNamedArgs{"who": who, "old": old, "renewed": renewed})
 	return err
 }
 
-// DeletePlayer deletes the account with everything it owns. Courses it shared
-// stay, without an owner. ErrLastSteward says that the others would be left
-// without a steward.
+// DeletePlayer deletes an account with everything it owns. Courses it added stay,
+// without an owner. It returns ErrLastSteward when the others would be left without
+// a steward.
 func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if err := tx.keepASteward(ctx, who); err != nil {

@@ -177,7 +177,7 @@ func TestResets(t *testing.T) {
 		t.Errorf("%d devices are still signed in, %v", len(devices), err)
 	}
 	for i, want := range []bool{true, false} {
-		if notice, err := s.TakeNotice(ctx, player); err != nil || (notice != "") != want {
+		if notice, err := s.PopNotice(ctx, player); err != nil || (notice != "") != want {
 			t.Errorf("notice %d: %q, %v", i, notice, err)
 		}
 	}

@@ -11,20 +11,20 @@ import (
 	"github.com/jackc/pgx/v5/pgxpool"
 )
 
-// What a connection may cost. A URL that names a setting of its own wins.
+// The limits of connections. A setting in the URL overrides them.
 const (
 	poolSize       = 10
 	connectTime    = 5 * time.Second
 	statementTime  = 30 * time.Second
 	idleInTxTime   = time.Minute
-	acquireTime    = 5 * time.Second // until a request is told that every connection is in use
+	acquireTime    = 5 * time.Second // how long a request waits for a free connection
 	poolSizeOfURL  = "pool_max_conns"
 	statementLimit = "statement_timeout"
 	idleInTxLimit  = "idle_in_transaction_session_timeout"
 )
 
-// readURL reads how to connect: for requests, and for the schema, whose changes
-// may take as long as they need.
+// readURL reads how to connect: for requests, and for migrations, which may take as
+// long as they need.
 func readURL(url string) (requests, schema *pgxpool.Config, err error) {
 	requests, err = pgxpool.ParseConfig(url)
 	if err != nil {
@@ -47,8 +47,8 @@ func readURL(url string) (requests, schema *pgxpool.Config, err error) {
 	return requests, schema, nil
 }
 
-// patient is a pool whose connections are waited for, but not for long: while
-// every one is in use a request is told so instead of standing in line.
+// patient is a pool that waits for a connection only so long: when all stay in use,
+// the request fails instead of standing in line.
 type patient struct {
 	pool *pgxpool.Pool
 	wait time.Duration
@@ -120,8 +120,7 @@ func (p patient) Begin(ctx context.Context) (pgx.Tx, error) {
 	return &heldTx{tx, c}, nil
 }
 
-// heldRows, heldBatch and heldTx give their connection back when they are done
-// with, once.
+// heldRows, heldBatch and heldTx release their connection once they are done with it.
 type heldRows struct {
 	pgx.Rows
 	c *pgxpool.Conn
@@ -186,7 +185,7 @@ func (t *heldTx) Rollback(ctx context.Context) error {
 	return err
 }
 
-// noBatch is a batch that was never sent.
+// noBatch is the result of a batch that was never sent.
 type noBatch struct{ err error }
 
 func (b noBatch) Exec() (pgconn.CommandTag, error) { return pgconn.CommandTag{}, b.err }

@@ -13,8 +13,8 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// While every connection is in use a request is told so, and is served again
-// once one is free. None is lost on the way.
+// While every connection is in use requests fail after a while, and once one is free
+// they are served again. No connection is lost on the way.
 func TestEveryConnectionInUse(t *testing.T) {
 	url := dbtest.Clone(t)
 	s, err := db.Open(t.Context(), url+"&pool_max_conns=2")
@@ -56,7 +56,7 @@ func TestEveryConnectionInUse(t *testing.T) {
 	}
 }
 
-// A value that the driver cannot send is a fault of ours, and not the server's.
+// A value that the driver cannot encode is our fault, not that of the server.
 func TestAValueThatCannotBeSent(t *testing.T) {
 	s := dbtest.Tx(t)
 	err := db.Change(t.Context(), s, `update players set target = @target`, pgx.StrictNamedArgs{"target": struct{ odd chan int }{}})
@@ -76,7 +76,7 @@ func TestAStatementThatTakesTooLong(t *testing.T) {
 	}
 }
 
-// The server's own settings keep what was acknowledged.
+// The settings of the tests' server keep acknowledged writes.
 func TestTheTestsServerWritesThrough(t *testing.T) {
 	s := dbtest.Tx(t)
 	for _, name := range []string{"fsync", "full_page_writes", "synchronous_commit"} {

@@ -7,8 +7,8 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// A round's ratings are those of the course it was begun on, else of one of the
-// player's own of the same name and tees; and a stranger reads none.
+// The ratings of a round are those of the course it was begun on, or else of a course
+// that the player added with the same name and tees. A stranger reads none.
 func TestRatingsAreFound(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
@@ -67,7 +67,7 @@ func TestRatingsAreFound(t *testing.T) {
 	}
 }
 
-// A course of a stranger's, of whatever name, changes nobody else's handicap.
+// A course that a stranger adds, whatever its name, changes nobody else's handicap.
 func TestAStrangersCourseRatesNobody(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	victim, stranger := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")

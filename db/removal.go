@@ -9,20 +9,20 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// removalSpan is how long what was removed can be brought back.
+// removalSpan is how long something removed can be brought back.
 const removalSpan = "30 days"
 
-// back holds for what was removed and can be brought back.
+// back holds for rows that were removed and can be brought back.
 const back = `removed_at > now() - interval '` + removalSpan + `'`
 
-// Removal names something that was removed.
+// Removal identifies something that was removed.
 type Removal struct {
 	Kind     string // RemovedRound and so on
 	PlayerID golf.PlayerID
 	ID       int64
 }
 
-// The kinds of what is removed.
+// The kinds of things that can be removed and brought back.
 const (
 	RemovedRound      = "round"
 	RemovedNote       = "note"
@@ -35,11 +35,11 @@ const (
 // Removed is something that asker may bring back.
 type Removed struct {
 	Removal
-	Player    string        // the name of whose it is
-	RoundID   *golf.RoundID // where a note or a reply is read; nil for that of a lesson
+	Player    string        // the name of the player it is about
+	RoundID   *golf.RoundID // the round that a note or reply is on; nil for a lesson
 	NoteID    int64         // of a note or a reply, otherwise 0
-	Day       time.Time     // that it is about
-	Text      string        // course, words, or what to practise
+	Day       time.Time     // the day it is about
+	Text      string        // the name of the course, the words, or what to practise
 	RemovedAt time.Time
 }
 
@@ -51,14 +51,14 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			from rounds where player_id = @asker and `+back+`
 			union all
 			select 'note', player_id, id, round_id, id, day, body, removed_at
-			from notes where author_id = @asker and `+back+` and (private or leave_from(@asker, player_id) is not null) and `+ofARound+`
+			from notes where author_id = @asker and `+back+` and (private or `+accessFrom("@asker", "player_id")+` is not null) and `+ofARound("notes.player_id")+`
 			union all
 			select 'reply', notes.player_id, r.id, notes.round_id, notes.id, notes.day, r.body, r.removed_at
 			from note_replies r join notes on notes.player_id = r.player_id and notes.id = r.note_id
-			where r.author_id = @asker and r.`+back+` and notes.removed_at is null and leave_from(@asker, r.player_id) is not null and `+ofARound+`
+			where r.author_id = @asker and r.`+back+` and notes.removed_at is null and `+accessFrom("@asker", "r.player_id")+` is not null and `+ofARound("notes.player_id")+`
 			union all
 			select 'assignment', player_id, id, null, 0, due_on, what, removed_at
-			from assignments where @asker in (author_id, player_id) and `+back+` and leave_from(@asker, player_id) is not null
+			from assignments where @asker in (author_id, player_id) and `+back+` and `+accessFrom("@asker", "player_id")+` is not null
 			union all
 			select 'result', r.player_id, r.id, null, 0, r.day, t.what || ': ' || r.result, r.removed_at
 			from assignment_results r join assignments t on t.player_id = r.player_id and t.id = r.assignment_id
@@ -72,8 +72,8 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 		order by g.removed_at desc, g.kind, g.id`, pgx.StrictNamedArgs{"asker": asker})
 }
 
-// forGood holds for what was removed so long ago that it cannot be brought back;
-// the daily sweep deletes it.
+// forGood holds for rows that were removed so long ago that they cannot be brought
+// back; the daily sweep deletes them.
 const forGood = `removed_at <= now() - interval '` + removalSpan + `'`
 
 // RemoveRound removes a round of the player's own.
@@ -100,10 +100,10 @@ func (s *Store) RestoreNote(ctx context.Context, asker, who golf.PlayerID, id in
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
-// ownReply holds for the asker's own answers.
-const ownReply = `player_id = @who and id = @id and author_id = @asker and leave_from(@asker, @who) is not null`
+// ownReply holds for the asker's own replies, while asker has access.
+var ownReply = `player_id = @who and id = @id and author_id = @asker and ` + accessFrom("@asker", "@who") + ` is not null`
 
-// RemoveReply removes an answer of the asker's own.
+// RemoveReply removes a reply of the asker's own.
 func (s *Store) RemoveReply(ctx context.Context, asker, who golf.PlayerID, id int64) error {
 	return changeOne(ctx, s.q, `update note_replies set removed_at = now() where removed_at is null and `+ownReply,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
@@ -115,11 +115,11 @@ func (s *Store) RestoreReply(ctx context.Context, asker, who golf.PlayerID, id i
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
-// givenOrOwn holds for assignments that asker gave, or has.
-const givenOrOwn = `player_id = @who and id = @id and @asker in (author_id, player_id) and leave_from(@asker, @who) is not null`
+// givenOrOwn holds for assignments that asker gave or was given.
+var givenOrOwn = `player_id = @who and id = @id and @asker in (author_id, player_id) and ` + accessFrom("@asker", "@who") + ` is not null`
 
-// RemoveAssignment removes an assignment with its results, by its giver or the
-// player.
+// RemoveAssignment removes an assignment with its results; asker is its author or
+// the player.
 func (s *Store) RemoveAssignment(ctx context.Context, asker, who golf.PlayerID, id int64) error {
 	return changeOne(ctx, s.q, `update assignments set removed_at = now() where removed_at is null and `+givenOrOwn,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
@@ -131,7 +131,7 @@ func (s *Store) RestoreAssignment(ctx context.Context, asker, who golf.PlayerID,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
-// RemoveResult removes a recorded practice of the player's own.
+// RemoveResult removes a recorded practice of the player's.
 func (s *Store) RemoveResult(ctx context.Context, who golf.PlayerID, id int64) error {
 	return changeOne(ctx, s.q, `update assignment_results set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
 		pgx.StrictNamedArgs{"who": who, "id": id})

@@ -10,7 +10,7 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// removed lists the kinds of what somebody can bring back, the latest first.
+// removed lists the kinds of things that somebody can bring back, the latest first.
 func (p pair) removed(who golf.PlayerID) []string {
 	p.t.Helper()
 	all, err := p.Removed(p.ctx, who)
@@ -22,9 +22,9 @@ func (p pair) removed(who golf.PlayerID) []string {
 	return kinds
 }
 
-// What is removed is read nowhere, is listed for who may bring it back and
-// nobody else, and comes back as it was.
-func TestWhatIsRemovedComesBack(t *testing.T) {
+// Something removed is read nowhere, is listed only for those who can bring it back,
+// and comes back as it was.
+func TestRemovedThingsComeBack(t *testing.T) {
 	p := newPair(t)
 	note := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Body: "Safe side."})
 	p.must(p.ReplyTo(p.ctx, p.pupil, p.pupil, note, "Which?"))
@@ -39,7 +39,7 @@ func TestWhatIsRemovedComesBack(t *testing.T) {
 
 	p.must(p.RemoveReply(p.ctx, p.pupil, p.pupil, reply))
 	if got, _ := p.reads(p.coach); len(got[note].Replies) != 0 || got[note].Answered || got[note].Unread {
-		t.Errorf("a removed answer is read: %+v", got[note])
+		t.Errorf("a removed reply is read: %+v", got[note])
 	}
 	p.must(p.RemoveResult(p.ctx, p.pupil, result))
 	if got, err := p.Assignments(p.ctx, p.coach, p.pupil, 0); err != nil || len(got[0].Results) != 0 {
@@ -84,9 +84,9 @@ func TestWhatIsRemovedComesBack(t *testing.T) {
 	p.refused(map[string]error{"what is there is brought back": p.RestoreNote(p.ctx, p.coach, p.pupil, note)})
 }
 
-// After thirty days nothing comes back, and the daily sweep deletes it for good; a round that a coach wrote about stays, out of sight, for the coach's
-// private note.
-func TestWhatWasRemovedLongAgo(t *testing.T) {
+// After thirty days nothing comes back, and the daily sweep deletes it for good. A
+// round that a coach wrote about stays, unseen, because of the coach's private note.
+func TestThingsRemovedLongAgo(t *testing.T) {
 	p := newPair(t)
 	private := p.write(p.coach, db.Note{Kind: db.KindNote, RoundID: &p.round, Private: true, Body: "Grip."})
 	lesson := p.write(p.pupil, db.Note{Kind: db.KindLesson, Day: time.Now(), Body: "Mine."})

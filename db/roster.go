@@ -3,6 +3,7 @@ package db
 import (
 	"cmp"
 	"context"
+	"errors"
 	"slices"
 	"time"
 
@@ -11,7 +12,7 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Pupil is a player who has let a coach in, with what waits for the coach.
+// Pupil is a player who has given a coach access, with what is new for the coach.
 type Pupil struct {
 	ID         golf.PlayerID
 	Name       string
@@ -22,53 +23,64 @@ type Pupil struct {
 	Month      int // rounds of this calendar month
 	NewRounds  int // entered or changed since the coach last looked
 	Questions  int // of the pupil's that nobody has answered
-	Unread     int // notes with something the coach has not read, but for those
+	Unread     int // other notes with something the coach has not read
 	Results    int // of practice, recorded since the coach last looked
 	Due        *time.Time
 	DueWhat    *string // the practice that is due first
 }
 
+// rosterLooks records, for each pupil to read, that the coach opened a page about
+// all of them.
+const rosterLooks = `
+	insert into coach_looks (player_id, coach_id, day, kind, name, last_at)
+	select m.player_id, m.coach_id, current_date, @kind, c.name, now() from coachings m join players c on c.id = m.coach_id
+	where m.coach_id = @coach and m.confirmed_at is not null
+	on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`
+
 var roster = `
-	with mine as (
-		select player_id, coalesce(shared_from, '-infinity') as from_day, shared_from, looked_at
-		from coachings where coach_id = @coach and confirmed_at is not null
-	), noted as (
-		insert into coach_looks (player_id, coach_id, day, kind, name)
-		select m.player_id, c.id, current_date, @kind, c.name from mine m, players c where c.id = @coach
-		on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = now(), name = excluded.name
-	)
 	select p.id, p.name, p.target, p.boundary_yd, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
-		(select count(*) from assignment_results a where a.player_id = p.id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= m.from_day
+		(select count(*) from assignment_results a where a.player_id = m.player_id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= coalesce(m.shared_from, '-infinity')
 			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null)) as results,
 		d.due_on as due, d.what as due_what
-	from mine m
+	from coachings m
 	join players p on p.id = m.player_id
 	cross join lateral (
 		select count(*) filter (where played_on >= date_trunc('month', now())) as month,
 			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity')) as new_rounds
-		from rounds where player_id = p.id and removed_at is null and played_on >= m.from_day
-			and exists (select 1 from holes h where h.player_id = p.id and h.round_id = rounds.id and h.line <> '')
+		from rounds where player_id = m.player_id and removed_at is null and played_on >= coalesce(m.shared_from, '-infinity')
+			and exists (select 1 from holes h where h.player_id = rounds.player_id and h.round_id = rounds.id and h.line <> '')
 	) r
 	cross join lateral (
 		select count(*) filter (where open) as questions, count(*) filter (where not open and unread) as unread
 		from (
-			select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = p.id and r.note_id = notes.id and r.author_id <> p.id and r.removed_at is null) as open,
-				` + unreadBy("@coach") + ` as unread
-			from notes where player_id = p.id and removed_at is null and day >= m.from_day and (not private or author_id = @coach) and ` + ofARound + `
+			select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.player_id and r.removed_at is null) as open,
+				` + unreadBy("notes.player_id", "@coach") + ` as unread
+			from notes where player_id = m.player_id and removed_at is null and day >= coalesce(m.shared_from, '-infinity') and (not private or author_id = @coach) and ` + ofARound("notes.player_id") + `
 		) visible
 	) n
 	left join lateral (
-		select due_on, what from assignments where player_id = p.id and removed_at is null and done_at is null and due_on >= m.from_day order by due_on, id limit 1
+		select due_on, what from assignments where player_id = m.player_id and removed_at is null and done_at is null and due_on >= coalesce(m.shared_from, '-infinity')
+		order by due_on, given_at, id limit 1
 	) d on true
+	where m.coach_id = @coach and m.confirmed_at is not null
 	order by lower(p.name), p.id`
 
-// Roster lists the players who have let the coach in, and notes for each that
-// the coach opened the page: the roster, or pupils side by side.
+// Roster lists the players who have given the coach access, and records for each
+// that the coach opened the page: the roster, or pupils side by side.
 func (s *Store) Roster(ctx context.Context, coach golf.PlayerID, kind LookKind) ([]Pupil, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Pupil], roster, pgx.StrictNamedArgs{"coach": coach, "kind": kind})
+	batch := &pgx.Batch{}
+	batch.Queue(rosterLooks, pgx.StrictNamedArgs{"coach": coach, "kind": kind})
+	batch.Queue(roster, pgx.StrictNamedArgs{"coach": coach})
+	answers := s.q.SendBatch(ctx, batch)
+	_, err := answers.Exec()
+	if err != nil {
+		return nil, errors.Join(translate(err), answers.Close())
+	}
+	pupils, err := next(answers, pgx.RowToStructByName[Pupil])
+	return pupils, errors.Join(err, translate(answers.Close()))
 }
 
-// SummaryRow is a pupil's round with the summary that is kept of it.
+// SummaryRow is a pupil's round with its stored summary.
 type SummaryRow struct {
 	PlayerID golf.PlayerID
 	RoundID  golf.RoundID
@@ -89,39 +101,39 @@ const summaries = `
 	left join round_summaries s on s.player_id = r.player_id and s.round_id = r.id
 	where c.coach_id = @coach and c.confirmed_at is not null`
 
-// Summaries lists the rounds of every pupil that the coach may see, pupil by
-// pupil and the latest first: those of some days, or the latest so many of each.
+// Summaries lists the rounds that the coach may see, pupil by pupil and the latest
+// first: those between two days, the latest c.Most of each pupil, or both.
 func (s *Store) Summaries(ctx context.Context, coach golf.PlayerID, c Chosen) ([]SummaryRow, error) {
 	rows, err := s.q.Query(ctx, summaries, pgx.StrictNamedArgs{"coach": coach, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
 	if err != nil {
-		return nil, told(err)
+		return nil, translate(err)
 	}
 	defer rows.Close()
 	var all []SummaryRow
-	var row SummaryRow // outside the loop, so that no row makes a new one
+	var row SummaryRow // outside the loop, so that rows do not allocate
 	to := []any{&row.PlayerID, &row.RoundID, &row.PlayedOn, &row.MadeFor, &row.Summary}
 	for rows.Next() {
 		row.Summary = nil
 		if err := rows.Scan(to...); err != nil {
-			return nil, told(err)
+			return nil, translate(err)
 		}
 		all = append(all, row)
 	}
-	slices.SortFunc(all, func(a, b SummaryRow) int { // here, since the server would sort on its disk
+	slices.SortFunc(all, func(a, b SummaryRow) int { // here, since the server would sort on disk
 		return cmp.Or(cmp.Compare(a.PlayerID, b.PlayerID), b.PlayedOn.Compare(a.PlayedOn), cmp.Compare(b.RoundID, a.RoundID))
 	})
-	return all, told(rows.Err())
+	return all, translate(rows.Err())
 }
 
-// KeptSummary is a summary of a round as it was read.
+// KeptSummary is a summary to store, with the round as it was read to make it.
 type KeptSummary struct {
 	Round   Round
 	MadeFor string
 	Summary []byte
 }
 
-// SaveSummaries keeps summaries of a player's rounds, by who may see them; a
-// round that has been saved since it was read keeps none.
+// SaveSummaries stores summaries of a player's rounds that asker may see. It skips a
+// round that has been saved again since it was read.
 func (s *Store) SaveSummaries(ctx context.Context, asker, who golf.PlayerID, all []KeptSummary) error {
 	batch := &pgx.Batch{}
 	for _, k := range all {
@@ -130,14 +142,12 @@ func (s *Store) SaveSummaries(ctx context.Context, asker, who golf.PlayerID, all
 			saves += h.Version
 		}
 		batch.Queue(`
-			with card as (
-				select version from holes where player_id = @who and round_id = @round for share
-			)
 			insert into round_summaries (player_id, round_id, made_for, summary)
 			select player_id, id, @made_for, @summary from rounds
-			where player_id = @who and id = @round and played_on >= leave_from(@asker, @who) and (select coalesce(sum(version), 0) from card) = @saves
+			where player_id = @who and id = @round and played_on >= `+accessFrom("@asker", "@who")+`
+				and (select coalesce(sum(card.version), 0) from (select version from holes where player_id = @who and round_id = @round for share) card) = @saves
 			on conflict (player_id, round_id) do update set made_for = excluded.made_for, summary = excluded.summary`,
 			pgx.StrictNamedArgs{"asker": asker, "who": who, "round": k.Round.ID, "made_for": k.MadeFor, "summary": k.Summary, "saves": saves})
 	}
-	return told(s.q.SendBatch(ctx, batch).Close())
+	return translate(s.q.SendBatch(ctx, batch).Close())
 }

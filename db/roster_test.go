@@ -9,7 +9,7 @@ import (
 	"strokeledger/db"
 )
 
-// roster is the pupil's line of the coach's roster.
+// roster is the pupil's row of the coach's roster.
 func (p pair) roster() db.Pupil {
 	p.t.Helper()
 	all, err := p.Roster(p.ctx, p.coach, db.LookRoster)
@@ -20,13 +20,13 @@ func (p pair) roster() db.Pupil {
 	return all[0]
 }
 
-// The roster tells what is new since the coach last looked at the pupil.
-func TestRosterTellsWhatIsNew(t *testing.T) {
+// The roster counts what is new since the coach last looked at the pupil.
+func TestRosterCountsWhatIsNew(t *testing.T) {
 	p := newPair(t)
 	if r := p.roster(); r.NewRounds != 1 || r.LookedAt != nil || r.Questions+r.Unread+r.Results+r.Month != 0 || r.Due != nil {
 		t.Errorf("before the first look: %+v", r)
 	}
-	p.must(p.NoteLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
 	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
 		t.Errorf("after it: %+v", r)
 	}
@@ -65,8 +65,8 @@ func TestRosterTellsWhatIsNew(t *testing.T) {
 	}
 }
 
-// A summary is kept until its round is saved again; one of a round that was
-// saved since it was read is not kept.
+// A summary is stored until its round is saved again. One made from a round that has
+// been saved since it was read is not stored.
 func TestSummariesFollowTheirRound(t *testing.T) {
 	p := newPair(t)
 	summary := func(who golf.PlayerID) string {
@@ -124,8 +124,8 @@ func TestSummariesFollowTheirRound(t *testing.T) {
 	}
 }
 
-// Practice is given by a coach or the player, recorded and ticked off by the
-// player alone, and stays when the coach's account goes.
+// A coach or the player gives practice, only the player records it and ticks it off,
+// and it stays when the coach's account is deleted.
 func TestAssignments(t *testing.T) {
 	p := newPair(t)
 	due := time.Date(2026, 9, 1, 0, 0, 0, 0, time.UTC)
@@ -166,12 +166,12 @@ func TestAssignments(t *testing.T) {
 	p.must(p.RemoveResult(p.ctx, p.pupil, seen[0].Results[0].ID))
 	p.must(p.DeletePlayer(p.ctx, p.coach))
 	if all, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0); err != nil || len(all) != 1 || all[0].Author != nil {
-		t.Errorf("after the coach's account went: %+v, %v", all, err)
+		t.Errorf("after the coach's account was deleted: %+v, %v", all, err)
 	}
 	p.must(p.RemoveAssignment(p.ctx, p.pupil, p.pupil, id))
 }
 
-// A proposed target becomes the player's by the player's word alone.
+// A proposed target becomes the player's only when the player accepts it.
 func TestProposedTargets(t *testing.T) {
 	p := newPair(t)
 	target := func() float64 {

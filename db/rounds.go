@@ -11,8 +11,8 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Round is a player's round as it is kept: its own copy of the card, and the
-// holes that have been entered.
+// Round is a player's round as it is stored: its own copy of the card, and the holes
+// that have been entered.
 type Round struct {
 	ID         golf.RoundID
 	Name       string
@@ -21,29 +21,28 @@ type Round struct {
 	Tee        string
 	Target     float64 // it was played for
 	BoundaryYd float64
-	Par18      int // par of the whole course
-	Note       string
-	CardOut    int            // what the card says of the front nine; 0 when not told
+	Par18      int            // par of the whole course
+	Conditions string         // weather and greens
+	CardOut    int            // score of the front nine on the paper card; 0 when not known
 	CardIn     int            // and of the back nine
-	CourseID   *golf.CourseID // where its card is told to, nil for none
-	FirstHole  int            // where it began; 0 in a round that is made counts as 1
-	ChangedAt  time.Time      // when a hole was last saved, or else it was begun
+	CourseID   *golf.CourseID // the shared course it is played on, nil for none
+	FirstHole  int            // where it began; 0 in a new round counts as 1
+	ChangedAt  time.Time      // when a hole was last saved, or the round was begun
 	Holes      []Hole         `db:"-"`
 }
 
-// Hole is a hole of a round. It was not played, or not yet, when it has no
-// line.
+// Hole is a hole of a round. One without a line has not been played, or not yet.
 type Hole struct {
 	golf.Hole
-	Length  golf.Distance // on the card; 0 while nobody has told it
+	Length  golf.Distance // on the card; 0 while it is not known
 	Index   int           // stroke index, 0 where it is not known
 	Line    string        // as it was typed
 	Units   Units         // that its line was typed in
 	Version int           // counts its saves
 }
 
-// Units are the units of a line's numbers where the line says none. The zero
-// value of each stands for yards, and for feet on the green.
+// Units are the units of those numbers in a line that name none. The zero values
+// stand for yards off the green and feet on it.
 type Units struct {
 	Far   golf.Unit // off the green
 	Green golf.Unit // on it
@@ -79,8 +78,8 @@ func (r Round) InOrder() []Hole {
 	return slices.Concat(r.Holes[i:], r.Holes[:i])
 }
 
-// NextAfter returns the hole that is entered after another: the next in the
-// order of play that has not been entered. It reports whether there is one.
+// NextAfter returns the hole to enter after another: the next in the order of play
+// that has not been entered. It reports whether there is one.
 func (r Round) NextAfter(hole int) (int, bool) {
 	i := slices.IndexFunc(r.Holes, func(h Hole) bool { return h.Number > hole })
 	if i < 0 {
@@ -94,16 +93,16 @@ func (r Round) NextAfter(hole int) (int, bool) {
 	return 0, false
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole, changed_at`
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole, changed_at`
 
 const insertRound = `
-	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, note, card_out, card_in, course_id, first_hole)
-	values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @note, @out, @in, @course_id, @first_hole) returning id`
+	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole)
+	values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @conditions, @out, @in, @course_id, @first_hole) returning id`
 
 // args are the arguments of insertRound.
 func (r Round) args(who golf.PlayerID) pgx.StrictNamedArgs {
 	return pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee, "target": r.Target,
-		"boundary": r.BoundaryYd, "par18": r.Par18, "note": r.Note, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "first_hole": max(r.FirstHole, 1)}
+		"boundary": r.BoundaryYd, "par18": r.Par18, "conditions": r.Conditions, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "first_hole": max(r.FirstHole, 1)}
 }
 
 // NewRound begins a round of the player on a card, with no hole entered yet.
@@ -123,13 +122,13 @@ func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.
 				queueHole(batch, who, id, h)
 			}
 		}
-		return told(tx.q.SendBatch(ctx, batch).Close())
+		return translate(tx.q.SendBatch(ctx, batch).Close())
 	})
 	return id, err
 }
 
-// SaveHole keeps what was entered for a hole of the player's round. version is
-// that of the hole as it was shown; ErrConflict says that it was saved since.
+// SaveHole stores what was entered for a hole of the player's round. h.Version is the
+// version that was shown; golf.ErrConflict says that the hole has been saved since.
 func (s *Store) SaveHole(ctx context.Context, who golf.PlayerID, round golf.RoundID, h Hole) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "round": round, "number": h.Number}
@@ -147,7 +146,7 @@ func (s *Store) SaveHole(ctx context.Context, who golf.PlayerID, round golf.Roun
 		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, changed)
 		batch.Queue(`update rounds set changed_at = now() where player_id = @who and id = @round`, changed)
 		queueHole(batch, who, round, h)
-		return told(tx.q.SendBatch(ctx, batch).Close())
+		return translate(tx.q.SendBatch(ctx, batch).Close())
 	})
 }
 
@@ -175,9 +174,9 @@ func queueHole(batch *pgx.Batch, who golf.PlayerID, round golf.RoundID, h Hole) 
 	}
 }
 
-// TellHole tells the card of a hole whose length nobody has told yet, in the
-// round and, where the round belongs to a course of the player's, there too.
-func (s *Store) TellHole(ctx context.Context, who golf.PlayerID, round golf.RoundID, card golf.CardHole) error {
+// SetHoleCard sets par, length and stroke index of a hole whose length is not known
+// yet: in the round and, when the player added the course it is played on, there too.
+func (s *Store) SetHoleCard(ctx context.Context, who golf.PlayerID, round golf.RoundID, card golf.CardHole) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "round": round, "number": card.Number, "par": card.Par, "length": float64(card.Length), "index": card.Index}
 		if err := changeOne(ctx, tx.q, `
@@ -199,11 +198,11 @@ func (s *Store) TellHole(ctx context.Context, who golf.PlayerID, round golf.Roun
 	})
 }
 
-// SaveNote changes what is noted of a whole round: weather and greens in a
-// line, and the card's score of each nine, 0 for not told.
-func (s *Store) SaveNote(ctx context.Context, who golf.PlayerID, id golf.RoundID, note string, out, in int) error {
+// SaveConditions changes what is stored about a round as a whole: its conditions,
+// and the score of each nine on the paper card, 0 when not known.
+func (s *Store) SaveConditions(ctx context.Context, who golf.PlayerID, id golf.RoundID, conditions string, out, in int) error {
 	return changeOne(ctx, s.q, `
-		update rounds set note = @note, card_out = @out, card_in = @in
+		update rounds set conditions = @conditions, card_out = @out, card_in = @in
 		where player_id = @who and id = @id and removed_at is null`,
-		pgx.StrictNamedArgs{"who": who, "id": id, "note": note, "out": out, "in": in})
+		pgx.StrictNamedArgs{"who": who, "id": id, "conditions": conditions, "out": out, "in": in})
 }

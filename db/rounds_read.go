@@ -87,7 +87,7 @@ func (s *Store) Round(ctx context.Context, who golf.PlayerID, id golf.RoundID) (
 func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf.RoundID) (Round, error) {
 	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
 		select `+roundColumns+` from rounds
-		where player_id = @who and id = @id and removed_at is null and played_on >= leave_from(@asker, @who)`,
+		where player_id = @who and id = @id and removed_at is null and played_on >= `+accessFrom("@asker", "@who"),
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 	if err == nil && len(rounds) == 0 {
 		err = golf.ErrNotFound
@@ -103,16 +103,16 @@ func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf
 type Chosen struct {
 	IDs      []golf.RoundID // nil for any
 	Course   string         // its name, "" for any
-	From, To golf.Date      // days, both included; the zero value sets no end
-	Most     int            // how many at the most, the latest first; 0 for all
+	From, To golf.Date      // first and last day; the zero value sets no limit
+	Most     int            // at most so many, the latest first; 0 for all
 }
 
 // Rounds returns the rounds of a player that asker may see, with all their
-// holes and the latest first, in three queries however many there are.
+// holes and the latest first. It takes two trips, however many rounds there are.
 func (s *Store) Rounds(ctx context.Context, asker, who golf.PlayerID, c Chosen) ([]Round, error) {
 	rounds, err := many(ctx, s.q, pgx.RowToStructByName[Round], `
 		select `+roundColumns+` from rounds
-		where player_id = @who and removed_at is null and played_on >= leave_from(@asker, @who)
+		where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
 		  and (@ids::bigint[] is null or id = any(@ids))
 		  and (@course = '' or course = @course)
 		  and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
@@ -124,7 +124,7 @@ func (s *Store) Rounds(ctx context.Context, asker, who golf.PlayerID, c Chosen) 
 	return rounds, s.fill(ctx, who, rounds)
 }
 
-// day is a day for a statement, nil for none.
+// day is a day as the argument of a statement, nil for none.
 func day(d golf.Date) *time.Time {
 	if d.IsZero() {
 		return nil
@@ -133,7 +133,7 @@ func day(d golf.Date) *time.Time {
 	return &t
 }
 
-// limit is a limit for a statement, nil for none.
+// limit is a limit as the argument of a statement, nil for none.
 func limit(most int) *int {
 	if most == 0 {
 		return nil
@@ -145,7 +145,7 @@ func limit(most int) *int {
 // may see.
 func (s *Store) RoundCourses(ctx context.Context, asker, who golf.PlayerID) ([]string, error) {
 	return many(ctx, s.q, pgx.RowTo[string], `
-		select course from rounds where player_id = @who and removed_at is null and played_on >= leave_from(@asker, @who)
+		select course from rounds where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
 		group by course order by lower(course)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 
@@ -169,7 +169,7 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 		return errors.Join(err, answers.Close())
 	}
 	shots, err := next(answers, pgx.RowToStructByName[shotRow])
-	if err := errors.Join(err, told(answers.Close())); err != nil {
+	if err := errors.Join(err, translate(answers.Close())); err != nil {
 		return err
 	}
 	for _, h := range holes {
@@ -194,8 +194,8 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 func next[T any](answers pgx.BatchResults, to pgx.RowToFunc[T]) ([]T, error) {
 	rows, err := answers.Query()
 	if err != nil {
-		return nil, told(err)
+		return nil, translate(err)
 	}
 	all, err := pgx.CollectRows(rows, to)
-	return all, told(err)
+	return all, translate(err)
 }

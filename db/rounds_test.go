@@ -12,7 +12,7 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// aRound is a round on three holes of which one has been entered.
+// aRound is a round on three holes, one of which has been entered.
 func aRound() db.Round {
 	r := db.Round{Name: "r1", PlayedOn: time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC), Course: "Harrow Fen", Tee: "white", Target: 79, BoundaryYd: 50, Par18: 72}
 	for _, h := range threeHoles() {
@@ -69,8 +69,7 @@ func TestRoundsComeBackAsTheyWere(t *testing.T) {
 	}
 }
 
-// A line keeps the units it was typed in, and one that says none is in yards and
-// feet.
+// A line keeps the units it was typed in; without any it is in yards and feet.
 func TestUnitsOfALine(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	a := newPlayer(t, s, "a@example.org")

@@ -17,14 +17,14 @@ type Session struct {
 	SeenAt    time.Time
 }
 
-// sessionLife is how long a session lasts after it was last used, and sessionMost
-// how long after it began however often it is used.
+// sessionLife is how long a session lasts after its last use, and sessionMost how long
+// it lasts after its beginning, however often it is used.
 const (
 	sessionLife = "60 days"
 	sessionMost = "180 days"
 )
 
-// liveSession is the condition of a session that has not ended.
+// liveSession holds for sessions that have not ended.
 const liveSession = `seen_at > now() - interval '` + sessionLife + `' and created_at > now() - interval '` + sessionMost + `'`
 
 // NewSession signs a device in.
@@ -34,8 +34,8 @@ func (s *Store) NewSession(ctx context.Context, who golf.PlayerID, tokenHash []b
 	return err
 }
 
-// SignedIn returns the player of a session, and whether this use of it was
-// noted, which it is once a minute at the most.
+// SignedIn returns the player of a session, and whether this use of it was recorded,
+// which happens at most once a minute.
 func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byte) (p Player, noted bool, err error) {
 	row, err := one(ctx, s.q, pgx.RowToStructByName[struct {
 		Player
@@ -61,20 +61,21 @@ func (s *Store) Sessions(ctx context.Context, who golf.PlayerID) ([]Session, err
 		order by seen_at desc`, pgx.StrictNamedArgs{"who": who})
 }
 
-// EndSession signs a device of the player out.
+// EndSession signs the player out on one device.
 func (s *Store) EndSession(ctx context.Context, who golf.PlayerID, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `delete from sessions where player_id = @who and token_hash = @token`,
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
 }
 
-// EndOtherSessions signs every device of the player out but that of a token.
+// EndOtherSessions signs the player out on every device except that of a token.
 func (s *Store) EndOtherSessions(ctx context.Context, who golf.PlayerID, keep []byte) error {
 	_, err := change(ctx, s.q, `delete from sessions where player_id = @who and token_hash <> coalesce(@keep, ''::bytea)`,
 		pgx.StrictNamedArgs{"who": who, "keep": keep})
 	return err
 }
 
-// NewInvitation keeps the hash of an invitation's token for some days.
+// NewInvitation stores the hash of an invitation's token, which is valid for some
+// days.
 func (s *Store) NewInvitation(ctx context.Context, who golf.PlayerID, tokenHash []byte, days int) error {
 	_, err := change(ctx, s.q, `
 		insert into invitations (token_hash, made_by, expires_at) values (@token, @who, now() + make_interval(days => @days))`,
@@ -82,7 +83,7 @@ func (s *Store) NewInvitation(ctx context.Context, who golf.PlayerID, tokenHash 
 	return err
 }
 
-// UseInvitation takes an invitation, once.
+// UseInvitation uses up an invitation.
 func (s *Store) UseInvitation(ctx context.Context, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `delete from invitations where token_hash = @token and expires_at > now()`,
 		pgx.StrictNamedArgs{"token": tokenHash})

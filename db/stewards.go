@@ -10,17 +10,17 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// AccountLine is an account as its server's steward sees it: never a round.
+// AccountLine is an account as a steward sees it, without any of its rounds.
 type AccountLine struct {
 	ID        golf.PlayerID
 	Email     string
 	Name      string
 	Steward   bool
 	CreatedAt time.Time
-	ResetEnds *time.Time // of a link for a new password that was not used; nil for none
+	ResetEnds *time.Time // when an unused link for a new password expires; nil for none
 }
 
-// Accounts lists the accounts of the server, for its steward only.
+// Accounts lists the accounts of the server by name, for a steward only.
 func (s *Store) Accounts(ctx context.Context, steward golf.PlayerID) ([]AccountLine, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[AccountLine], `
 		select p.id, p.email, p.name, p.steward, p.created_at, r.expires_at as reset_ends
@@ -29,9 +29,9 @@ func (s *Store) Accounts(ctx context.Context, steward golf.PlayerID) ([]AccountL
 		order by lower(p.name), p.id`, pgx.StrictNamedArgs{"steward": steward})
 }
 
-// NewReset keeps the hash of a token with which a player may set a new
-// password, for some hours and once, and tells the player of it at the next
-// sign-in. Only the steward may make one.
+// NewReset stores the hash of a token with which a player can set a new password,
+// once and within some hours, and leaves the player a notice about it. Only a
+// steward can make one.
 func (s *Store) NewReset(ctx context.Context, steward, player golf.PlayerID, tokenHash []byte, hours int) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if err := changeOne(ctx, tx.q, `
@@ -48,7 +48,7 @@ func (s *Store) NewReset(ctx context.Context, steward, player golf.PlayerID, tok
 	})
 }
 
-// EndReset takes back a link for a new password.
+// EndReset cancels a link for a new password.
 func (s *Store) EndReset(ctx context.Context, steward, player golf.PlayerID) error {
 	return changeOne(ctx, s.q, `
 		delete from resets
@@ -56,14 +56,14 @@ func (s *Store) EndReset(ctx context.Context, steward, player golf.PlayerID) err
 		pgx.StrictNamedArgs{"player": player, "steward": steward})
 }
 
-// Invitation is one that was not used yet.
+// Invitation is an invitation that has not been used yet.
 type Invitation struct {
 	TokenHash []byte
 	MadeBy    string // name of the steward who made it
 	ExpiresAt time.Time
 }
 
-// Invitations lists those that are open, for a steward only.
+// Invitations lists the open invitations, for a steward only.
 func (s *Store) Invitations(ctx context.Context, steward golf.PlayerID) ([]Invitation, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Invitation], `
 		select i.token_hash, p.name as made_by, i.expires_at
@@ -72,7 +72,7 @@ func (s *Store) Invitations(ctx context.Context, steward golf.PlayerID) ([]Invit
 		order by i.expires_at, i.token_hash`, pgx.StrictNamedArgs{"steward": steward})
 }
 
-// EndInvitation takes back an invitation.
+// EndInvitation cancels an invitation.
 func (s *Store) EndInvitation(ctx context.Context, steward golf.PlayerID, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `
 		delete from invitations
@@ -80,7 +80,7 @@ func (s *Store) EndInvitation(ctx context.Context, steward golf.PlayerID, tokenH
 		pgx.StrictNamedArgs{"token": tokenHash, "steward": steward})
 }
 
-// Resetting returns the player of a token that sets a new password.
+// Resetting returns the player whose password a token can set.
 func (s *Store) Resetting(ctx context.Context, player golf.PlayerID, tokenHash []byte) (Player, error) {
 	return one(ctx, s.q, pgx.RowToStructByName[Player], `
 		select `+playerColumns+` from players
@@ -89,7 +89,7 @@ func (s *Store) Resetting(ctx context.Context, player golf.PlayerID, tokenHash [
 		pgx.StrictNamedArgs{"player": player, "token": tokenHash})
 }
 
-// UseReset sets a new password by a token, once, and ends every session.
+// UseReset sets a new password, which uses up the token, and ends every session.
 func (s *Store) UseReset(ctx context.Context, player golf.PlayerID, tokenHash []byte, passwordHash string) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if err := changeOne(ctx, tx.q, `delete from resets where player_id = @player and token_hash = @token and expires_at > now()`,
@@ -100,21 +100,28 @@ func (s *Store) UseReset(ctx context.Context, player golf.PlayerID, tokenHash []
 	})
 }
 
-// TakeNotice returns what the player is to be told of, and forgets it.
-func (s *Store) TakeNotice(ctx context.Context, who golf.PlayerID) (string, error) {
-	return one(ctx, s.q, pgx.RowTo[string], `
-		with told as (select id, notice from players where id = @who for update),
-		     cleared as (update players set notice = '' where id = @who)
-		select notice from told`, pgx.StrictNamedArgs{"who": who})
+// PopNotice returns the player's notice, "" for none, and clears it. Of two
+// requests at the same moment one gets it. Mostly there is none, so that nothing is
+// written.
+func (s *Store) PopNotice(ctx context.Context, who golf.PlayerID) (string, error) {
+	notice, err := one(ctx, s.q, pgx.RowTo[string], `select notice from players where id = @who`, pgx.StrictNamedArgs{"who": who})
+	if err != nil || notice == "" {
+		return "", err
+	}
+	n, err := change(ctx, s.q, `update players set notice = '' where id = @who and notice = @notice`, pgx.StrictNamedArgs{"who": who, "notice": notice})
+	if err != nil || n == 0 {
+		return "", err
+	}
+	return notice, nil
 }
 
 // ErrLastSteward says that a server with accounts would be left without a
 // steward.
 var ErrLastSteward = errors.New("the last steward")
 
-// keepASteward fails when a player is the only steward and there are other
-// accounts. Inside a transaction it holds every steward until the end, so that
-// two cannot leave at once.
+// keepASteward returns ErrLastSteward when a player is the only steward and there
+// are other accounts. Inside a transaction it locks every steward until the end, so
+// that two cannot leave at once.
 func (s *Store) keepASteward(ctx context.Context, who golf.PlayerID) error {
 	stewards, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where steward order by id for no key update`, pgx.StrictNamedArgs{})
 	if err != nil || len(stewards) != 1 || stewards[0] != who {
@@ -135,8 +142,8 @@ func (s *Store) MakeSteward(ctx context.Context, steward, player golf.PlayerID) 
 		pgx.StrictNamedArgs{"player": player, "steward": steward})
 }
 
-// LeaveStewards makes a steward a plain account; ErrLastSteward says that there
-// is no other.
+// LeaveStewards makes a steward an ordinary account. It returns ErrLastSteward when
+// there is no other steward.
 func (s *Store) LeaveStewards(ctx context.Context, steward golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if err := tx.keepASteward(ctx, steward); err != nil {

@@ -31,13 +31,13 @@ func TestOneStewardRemains(t *testing.T) {
 		t.Fatal(err)
 	}
 	if all, err := s.Accounts(ctx, first.ID); err != nil || len(all) != 0 {
-		t.Errorf("a steward no more, who sees %d accounts, %v", len(all), err)
+		t.Errorf("a former steward sees %d accounts, %v", len(all), err)
 	}
 	if err := s.DeletePlayer(ctx, a); !errors.Is(err, db.ErrLastSteward) {
 		t.Errorf("%v", err)
 	}
 	if err := errors.Join(s.DeletePlayer(ctx, first.ID), s.DeletePlayer(ctx, b), s.DeletePlayer(ctx, a)); err != nil {
-		t.Errorf("alone, a steward may go: %v", err)
+		t.Errorf("a steward without others cannot leave: %v", err)
 	}
 }
 
@@ -68,8 +68,8 @@ func TestStewardsWhoLeaveAtTheSameMoment(t *testing.T) {
 	}
 }
 
-// Only a steward sees and takes back what was handed out.
-func TestWhatWasHandedOutIsTakenBack(t *testing.T) {
+// Only a steward sees and cancels open invitations and reset links.
+func TestStewardsCancelLinks(t *testing.T) {
 	s, ctx := dbtest.Open(t), t.Context()
 	first, err := s.FirstPlayer(ctx, "s@example.org", "Steward", "hash")
 	if err != nil {

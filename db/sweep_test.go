@@ -15,8 +15,8 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// sweepRows are, of each kind, rows that a sweep takes and rows that it leaves.
-// A name says which.
+// sweepRows are rows of each kind that a sweep deletes, and rows that it leaves. Their
+// names say which.
 const sweepRows = `
 	insert into players (email, name, password_hash) values ('a@example.org', 'A', 'hash'), ('b@example.org', 'B', 'hash');
 	insert into sessions (player_id, token_hash, device, created_at, seen_at) values
@@ -45,14 +45,14 @@ const leftAfter = `
 		union all select convert_from(token_hash, 'UTF8') from resets union all select convert_from(file, 'UTF8') from imports union all select name from rounds)
 	select count(*) filter (where name = 'gone') || ' gone, ' || count(*) filter (where name like 'kept%') || ' kept' from all_rows`
 
-// taken is what a sweep took any of.
+// taken lists the kinds of which a sweep deleted any.
 func taken(swept db.Swept) db.Swept {
 	some := maps.Clone(swept)
 	maps.DeleteFunc(some, func(_ string, n int64) bool { return n == 0 })
 	return some
 }
 
-func TestTheSweepTakesWhatIsOver(t *testing.T) {
+func TestTheSweepDeletesWhatHasExpired(t *testing.T) {
 	url := dbtest.Clone(t)
 	s, err := db.Open(t.Context(), url)
 	if err != nil {
@@ -97,7 +97,7 @@ func TestASessionEndsAfterHalfAYear(t *testing.T) {
 	}
 }
 
-// One process sweeps at a time; another says so and goes on.
+// One process sweeps at a time; another gets nil.
 func TestOneProcessSweepsAtATime(t *testing.T) {
 	url := dbtest.Clone(t)
 	one, err := db.Open(t.Context(), url)
@@ -133,14 +133,14 @@ func TestTheSweepIsLogged(t *testing.T) {
 	ctx, stop := context.WithCancel(t.Context())
 	said := make(lines, 10)
 	done := make(chan struct{})
-	go func() { s.KeepSwept(ctx, slog.New(slog.NewTextHandler(said, nil))); close(done) }()
+	go func() { s.SweepDaily(ctx, slog.New(slog.NewTextHandler(said, nil))); close(done) }()
 	select {
 	case line := <-said:
-		if !strings.Contains(line, "the daily sweep removed") || !strings.Contains(line, `sessions=0`) || !strings.Contains(line, `"removed rounds"=0`) {
+		if !strings.Contains(line, "the daily sweep deleted") || !strings.Contains(line, `sessions=0`) || !strings.Contains(line, `"removed rounds"=0`) {
 			t.Error(line)
 		}
 	case <-time.After(time.Minute):
-		t.Error("no line")
+		t.Error("nothing was logged")
 	}
 	stop()
 	<-done

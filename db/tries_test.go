@@ -12,10 +12,10 @@ import (
 	"strokeledger/db/dbtest"
 )
 
-// counted notes a try and compares what the database says.
+// counted counts a try and compares the counts that the store returns.
 func counted(t *testing.T, s *db.Store, try db.Try, own, all int) {
 	t.Helper()
-	n, err := s.NoteTry(t.Context(), try, 2)
+	n, err := s.CountTry(t.Context(), try, 2)
 	if err != nil || n.Own != own || n.All != all || n.Wait > 15*time.Minute || n.Wait < 14*time.Minute {
 		t.Errorf("%s from %s: %+v, %v, want %d and %d", try.Account, try.Client, n, err, own, all)
 	}
@@ -54,7 +54,7 @@ func TestTriesCountForAQuarterOfAnHour(t *testing.T) {
 		if err := db.Change(t.Context(), s, `insert into tries (account, client, n, began_at) values ('a', 'here', 1, now() - interval '`+minutes+` minutes'), ('a', '', 1, now() - interval '`+minutes+` minutes')`, nil); err != nil {
 			t.Fatal(err)
 		}
-		if n, err := s.NoteTry(t.Context(), here, 10); err != nil || n.Own != want || n.All != want {
+		if n, err := s.CountTry(t.Context(), here, 10); err != nil || n.Own != want || n.All != want {
 			t.Errorf("after %s minutes: %+v, %v", minutes, n, err)
 		}
 	}
@@ -68,7 +68,7 @@ func TestTriesAtTheSameMoment(t *testing.T) {
 	var all sync.WaitGroup
 	for range 40 {
 		all.Go(func() {
-			n, err := s.NoteTry(t.Context(), db.Try{Account: []byte("a"), Client: []byte("here")}, 10)
+			n, err := s.CountTry(t.Context(), db.Try{Account: []byte("a"), Client: []byte("here")}, 10)
 			if err != nil {
 				t.Error(err)
 			}

@@ -28,7 +28,7 @@ func (s *server) looked(r *http.Request, whose paths.Whose, kind db.LookKind, ab
 	if whose.Own {
 		return nil
 	}
-	return s.store.NoteLook(r.Context(), me(r).ID, whose.Player, kind, about)
+	return s.store.RecordLook(r.Context(), me(r).ID, whose.Player, kind, about)
 }
 
 // mine are the pages of who is signed in.

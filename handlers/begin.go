@@ -62,7 +62,7 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Note: f.Values["note"]}
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Values["note"]}
 	if len(c.Holes) == 18 {
 		kept.Par18 = parOf(c.Holes)
 	}

@@ -24,7 +24,7 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 		typed.Values[field] = strings.TrimSpace(r.FormValue(field))
 	}
 	if !r.Form.Has("note") {
-		typed.Values["note"] = kept.Note
+		typed.Values["note"] = kept.Conditions
 	}
 	if !sayable(typed.Values["note"], 300) {
 		typed.Problems["note"] = "Allowed: at most 300 letters, in one line."
@@ -43,7 +43,7 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 	if len(typed.Problems) > 0 {
 		return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, me(r), mine(r), typed)
 	}
-	if err := s.store.SaveNote(r.Context(), me(r).ID, kept.ID, typed.Values["note"], out, in); err != nil {
+	if err := s.store.SaveConditions(r.Context(), me(r).ID, kept.ID, typed.Values["note"], out, in); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Round(kept.ID), "card")

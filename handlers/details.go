@@ -28,7 +28,7 @@ func (s *server) details(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	f := entry.DetailsInput{Values: map[string]string{"day": golf.DateOf(kept.PlayedOn).String(), "course": kept.Course, "tee": kept.Tee,
-		"target": number(kept.Target), "par18": strconv.Itoa(kept.Par18), "note": kept.Note, "first_hole": strconv.Itoa(kept.FirstHole)}}
+		"target": number(kept.Target), "par18": strconv.Itoa(kept.Par18), "note": kept.Conditions, "first_hole": strconv.Itoa(kept.FirstHole)}}
 	for _, h := range kept.Holes {
 		f.Values[entry.HoleField(entry.HolePar, h.Number)] = strconv.Itoa(h.Par)
 		f.Values[entry.HoleField(entry.HoleLength, h.Number)] = lengthText(h.Length, unitsOf(me(r)).Far)
@@ -124,10 +124,10 @@ func onCard(c db.Course, hole int) int {
 
 // readDetails reads what is not of a single hole, and notes what is wrong.
 func readDetails(f entry.DetailsInput, taken db.Course) db.Details {
-	to := db.Details{Course: f.Values["course"], Tee: f.Values["tee"], Note: f.Values["note"]}
+	to := db.Details{Course: f.Values["course"], Tee: f.Values["tee"], Conditions: f.Values["note"]}
 	to.PlayedOn = dayOf(f.Values, "day", f.Problems).Time()
 	to.Target = between(f.Values["target"], 68, 110, "target", f.Problems)
-	if !sayable(to.Note, 300) {
+	if !sayable(to.Conditions, 300) {
 		f.Problems["note"] = "Allowed: at most 300 letters, in one line."
 	}
 	if taken.ID != 0 {

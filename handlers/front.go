@@ -98,7 +98,7 @@ func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error
 
 // homeOf is the page that a player begins with.
 func (s *server) homeOf(r *http.Request, p db.Player) (string, error) {
-	coaches, err := s.store.CoachesAlone(r.Context(), p.ID)
+	coaches, err := s.store.OnlyCoaches(r.Context(), p.ID)
 	if coaches {
 		return paths.Coaching, err
 	}
@@ -174,7 +174,7 @@ func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, pa
 		return s.throughDoor(r, door, f, password)
 	}
 	try := db.Try{Account: hashed("join"), Client: hashed("join " + network(r)), Known: true}
-	n, err := s.store.NoteTry(r.Context(), try, joinsMost)
+	n, err := s.store.CountTry(r.Context(), try, joinsMost)
 	if err != nil {
 		return p, err
 	}

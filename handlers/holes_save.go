@@ -59,7 +59,7 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 		return s.goOn(w, r, kept, h)
 	}
 	if unknown {
-		if err := s.store.TellHole(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
+		if err := s.store.SetHoleCard(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
 			return err
 		}
 	}

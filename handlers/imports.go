@@ -218,7 +218,7 @@ func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
 // takeIn takes in the player's file that waits: the rounds that are new and,
 // where they replace what is there, those that are other than that.
 func takeIn(ctx context.Context, tx *db.Store, p db.Player, replace, settings bool) (replaced int, err error) {
-	packed, err := tx.TakePending(ctx, p.ID)
+	packed, err := tx.PopPending(ctx, p.ID)
 	if errors.Is(err, golf.ErrNotFound) {
 		return 0, errNothingWaits
 	}

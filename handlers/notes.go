@@ -18,10 +18,14 @@ import (
 // noteMost is how many bytes a note or an answer may have.
 const noteMost = 4000
 
-// notes reads what is written about a player, for who looks.
+// notes reads the notes about a player for the reader, and records that the reader
+// has now seen them.
 func (s *server) notes(r *http.Request, whose paths.Whose, of db.NotesOf) ([]notes.Note, error) {
 	kept, err := s.store.Notes(r.Context(), me(r).ID, whose.Player, of)
 	if err != nil {
+		return nil, err
+	}
+	if err := s.store.MarkRead(r.Context(), me(r).ID, whose.Player, kept); err != nil {
 		return nil, err
 	}
 	all := make([]notes.Note, len(kept))

@@ -137,7 +137,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 		t.Error("the coach has not kept the private note alone")
 	}
 	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "well played") {
-		t.Error("the shared note has gone with the leave")
+		t.Error("the shared note is gone with the access")
 	}
 	removed := coach.follows("/coaching/kept", "player", "1", "note", "1")
 	if a := coach.get("/coaching/kept"); strings.Contains(a.body, secret) {

@@ -68,7 +68,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 	if err := s.looked(r, whose, db.LookStatement, kept.ID); err != nil {
 		return err
 	}
-	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Note,
+	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Conditions,
 		Nines: [2]int{kept.CardOut, kept.CardIn}, Typed: typed, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
 	if !whose.Own {
 		q.Of = player.Name

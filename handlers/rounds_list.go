@@ -18,7 +18,7 @@ const roundsMost = 500
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 	of := statement.RoundsInput{Whose: mine(r)}
 	page := shell(r)
-	notice, err := s.store.TakeNotice(r.Context(), me(r).ID)
+	notice, err := s.store.PopNotice(r.Context(), me(r).ID)
 	if err != nil {
 		return err
 	}

@@ -107,7 +107,7 @@ func (s *server) signInTry(r *http.Request, email string, p db.Player) (db.Try, 
 // tried counts a try, then checks the password: errSlowDown when there were too
 // many. The hash of an account is made anew when hashes cost otherwise now.
 func (s *server) tried(ctx context.Context, try db.Try, p db.Player, password string) (bool, error) {
-	n, err := s.store.NoteTry(ctx, try, triesOfPassword)
+	n, err := s.store.CountTry(ctx, try, triesOfPassword)
 	if err != nil {
 		return false, err
 	}

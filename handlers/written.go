@@ -13,7 +13,7 @@ import (
 // player's own private notes about pupils are.
 func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	who := me(r).ID
-	notes, err := s.store.Notes(r.Context(), who, who, db.NotesOf{Kept: true})
+	notes, err := s.store.Notes(r.Context(), who, who, db.NotesOf{})
 	if err != nil {
 		return f, err
 	}

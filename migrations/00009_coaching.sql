@@ -26,7 +26,7 @@ create table coachings (
 create index coachings_coach_idx on coachings (coach_id);
 
 -- The first day of a player's that asker may see: null, which no day is after,
--- without leave.
+-- without access.
 -- +goose StatementBegin
 create function leave_from(asker bigint, player bigint) returns date language sql stable as $$
     select case when asker = player then '-infinity'::date

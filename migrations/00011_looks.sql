@@ -1,6 +1,6 @@
 -- +goose Up
 -- Which of a pupil's pages a coach opened, day by day, for the pupil to read;
--- it stays when the leave ends, and with the name when the coach's account goes.
+-- it stays when the access ends, and keeps the name when the coach's account is deleted.
 create table coach_looks (
     player_id  bigint not null,
     coach_id   bigint not null,

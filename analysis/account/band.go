@@ -61,19 +61,27 @@ func Bands(boundary golf.Distance) []Band {
 	for par := 4; par <= 6; par++ {
 		all = append(all, Band{Category: golf.TeeShots, Par: par})
 	}
-	all = appendBands(all, approachCuts, golf.Fairway, boundary, golf.MaxDistance, boundary)
-	for _, lie := range shortLies {
-		all = appendBands(all, shortCuts, lie, 0, boundary, boundary)
-	}
-	return appendBands(all, puttCuts, golf.Green, 0, golf.MaxPutt, boundary)
-}
-
-// appendBands lists the bands of a lie that hold the distances from low to high.
-func appendBands(all []Band, cuts []golf.Distance, lie golf.Lie, low, high, boundary golf.Distance) []Band {
-	for _, cut := range cuts {
-		if cut > low && cut < high {
-			all = append(all, BandOf(lie, cut, 3, boundary))
+	add := func(lie golf.Lie, ends []golf.Distance) {
+		for _, d := range ends {
+			all = append(all, BandOf(lie, d, 3, boundary))
 		}
 	}
-	return append(all, BandOf(lie, high, 3, boundary))
+	add(golf.Fairway, ends(approachCuts, boundary, golf.MaxDistance))
+	for _, lie := range shortLies {
+		add(lie, ends(shortCuts, 0, boundary))
+	}
+	add(golf.Green, ends(puttCuts, 0, golf.MaxPutt))
+	return all
+}
+
+// ends lists the upper ends of the bands into which cuts divide the distances
+// from low to high.
+func ends(cuts []golf.Distance, low, high golf.Distance) []golf.Distance {
+	var all []golf.Distance
+	for _, cut := range cuts {
+		if cut > low && cut < high {
+			all = append(all, cut)
+		}
+	}
+	return append(all, high)
 }

@@ -7,6 +7,11 @@ const (
 	MinPar18, MaxPar18   = 27, 108 // par of a whole course
 	MaxNine              = 200     // a card's score of nine holes
 	MaxIndex             = 18      // stroke index
+	MaxShot              = 99      // the place of a shot on its hole
+
+	MinRating, MaxRating         = 20, 90  // course rating of a whole course
+	MinNineRating, MaxNineRating = 10, 50  // course rating of nine holes
+	MinSlope, MaxSlope           = 55, 155 // slope rating: Rules of Handicapping, Appendix A
 
 	MinPar, MaxPar = minPar, maxPar
 	MaxHole        = maxHoleNumber

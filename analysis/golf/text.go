@@ -15,6 +15,11 @@ const (
 	MaxWord  = 200  // what is said of a shot
 	MaxClubs = 200  // the clubs of a bag
 	MaxName  = 80   // a name in a form
+	MaxNote  = 4000 // a note, or an answer to one
+
+	MaxConditions = 300 // weather and greens of a round
+	MaxPractice   = 200 // what to practise, and what came of it
+	MaxAddress    = 200 // an e-mail address
 )
 
 // emptyBraille is a letter of braille without a dot.

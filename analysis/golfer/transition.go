@@ -78,14 +78,16 @@ func (s *skills) strokeStep(t *tally, lie golf.Lie, yd, past float64) step {
 			lengths = t.lengths
 		}
 		if k.share > 0 {
-			s.land(t, lie, yd, k, lengths, clean*k.share)
+			k.share *= clean
+			s.land(t, lie, yd, k, lengths)
 		}
 	}
 	return t.step()
 }
 
-// land spreads one strike over the country.
-func (s *skills) land(t *tally, lie golf.Lie, yd float64, k strike, lengths rule, share float64) {
+// land spreads one strike from lie at yd yards over the country, its lengths
+// over the nodes of a rule.
+func (s *skills) land(t *tally, lie golf.Lie, yd float64, k strike, lengths rule) {
 	var l landing
 	for i, za := range t.angles.z {
 		sin, cos := math.Sincos(za * k.angle)
@@ -94,7 +96,7 @@ func (s *skills) land(t *tally, lie golf.Lie, yd float64, k strike, lengths rule
 			short, y := yd-length*cos, length*sin
 			r := math.Sqrt(short*short + y*y)
 			s.ground.at(short, y, r, &l)
-			w := share * t.angles.w[i] * lengths.w[j]
+			w := k.share * t.angles.w[i] * lengths.w[j]
 			again := l.penalty * strokeAndDistance
 			t.penalty += w * l.penalty
 			t.add(lie, yd, w*again)

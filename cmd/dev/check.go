@@ -1,8 +1,6 @@
 package main
 
 import (
-	"bytes"
-	"errors"
 	"fmt"
 	"os"
 	"os/exec"
@@ -22,19 +20,23 @@ var staticSteps = []step{
 	{"staticcheck", []string{"go", "tool", "staticcheck", "./..."}},
 }
 
-// check prepares the machine, looks at the source and runs every test. The
-// closing lines are those of go test.
+// check prepares the machine, looks at the source and runs every test, in an
+// order that is new each time and that go test prints. The closing lines are
+// those of go test.
 func check() error {
 	if err := prepare(); err != nil {
 		return err
 	}
-	if err := static(); err != nil {
+	if err := staticChecks(); err != nil {
 		return err
 	}
-	return command("go", "test", "-timeout", "14m", "./...")
+	if err := vulnerabilities(); err != nil {
+		return err
+	}
+	return command("go", "test", "-shuffle", "on", "-timeout", "14m", "./...")
 }
 
-func static() error {
+func staticChecks() error {
 	if err := formatted(); err != nil {
 		return err
 	}
@@ -49,37 +51,6 @@ func static() error {
 		fmt.Printf("%s: clean (%s)\n", s.name, time.Since(began).Round(time.Second))
 	}
 	return nil
-}
-
-// formatted fails when a Go file is not as gofmt writes it.
-func formatted() error {
-	out, err := exec.Command("git", "ls-files", "-z", "--cached", "--others", "--exclude-standard", "*.go").Output()
-	if err != nil {
-		return fmt.Errorf("git: %w", err)
-	}
-	files := strings.Split(strings.Trim(string(out), "\x00"), "\x00")
-	var listed bytes.Buffer
-	gofmt := exec.Command("gofmt", append([]string{"-l"}, existing(files)...)...)
-	gofmt.Stdout, gofmt.Stderr = &listed, os.Stderr
-	if err := gofmt.Run(); err != nil {
-		return fmt.Errorf("gofmt: %w", err)
-	}
-	if listed.Len() > 0 {
-		return errors.New("not formatted, type gofmt -w on:\n" + listed.String())
-	}
-	fmt.Println("gofmt: clean")
-	return nil
-}
-
-// existing leaves out files that git still lists but that are gone.
-func existing(files []string) []string {
-	var kept []string
-	for _, f := range files {
-		if _, err := os.Stat(f); err == nil {
-			kept = append(kept, f)
-		}
-	}
-	return kept
 }
 
 // command runs a program with its output shown.

@@ -75,7 +75,7 @@ type listed struct {
 	ImportPath                         string
 	Dir                                string
 	Imports, TestImports, XTestImports []string
-	GoFiles                            []string
+	GoFiles, TestGoFiles, XTestGoFiles []string
 }
 
 // tree lists the packages of the module.

@@ -32,9 +32,14 @@ var tasks = []task{
 	{"prepare", "install what the check needs and is missing", alone(prepare)},
 	{"run", "the web app with a made-up club, built and ready", alone(runApp)},
 	{"check", "the whole check: formatting, templates, vet, staticcheck, all tests", alone(check)},
+	{"fmt", "write every Go file as gofmt does", alone(format)},
+	{"race", "the race detector over the packages that do several things at once", alone(race)},
+	{"cover", "how much of each package its tests run; fails when handlers or web are below the bar", alone(cover)},
+	{"gallery", "every page in every state, from made-up values; --listen 127.0.0.1:8178", serveGallery},
 	{"screenshots", "a picture of every page, in screenshots/", alone(screenshots)},
 	{"kills", "kill the app and its Postgres again and again while holes are saved; --app 1000 --postgres 50 --seed 1", killAll},
 	{"load", "many players save at once; how long they wait; --players 50 --seconds 20", loadApp},
+	{"sizes", "how large files and functions are, beside the goals; --check fails when one is missed", sizes},
 	{"season", "write testdata/shots/season.csv anew", alone(writeSeason)},
 }
 

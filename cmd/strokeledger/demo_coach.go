@@ -12,15 +12,18 @@ import (
 	"strokeledger/db"
 )
 
-// demoPupils are the coach's pupils besides the player: how each played at
-// first and of late.
-var demoPupils = []struct {
+// demoPupil is a made-up pupil of the coach.
+type demoPupil struct {
 	name      string
 	target    float64
-	then, now golfer.Levels
+	then, now golfer.Levels // the first half of the rounds, and the second
 	rounds    int
 	restDays  int // since the latest round
-}{
+}
+
+// demoPupils are the coach's pupils besides the player: how each played at
+// first and of late.
+var demoPupils = []demoPupil{
 	{"Bea Lindqvist", 79, golfer.Levels{Tee: 84, Approach: 85, ShortGame: 84, Putting: 82}, golfer.Levels{Tee: 82, Approach: 85, ShortGame: 80, Putting: 81}, 24, 2},
 	{"Tam Okafor", 85, golfer.Levels{Tee: 94, Approach: 92, ShortGame: 99, Putting: 90}, golfer.Levels{Tee: 93, Approach: 90, ShortGame: 86, Putting: 89}, 23, 4},
 	{"Wil Abara", 89, golfer.Levels{Tee: 93, Approach: 94, ShortGame: 92, Putting: 92}, golfer.Levels{Tee: 99, Approach: 93, ShortGame: 91, Putting: 90}, 22, 9},
@@ -42,7 +45,7 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 	if err := letIn(ctx, store, player, coach.ID); err != nil {
 		return err
 	}
-	parameters := golfer.Committed()
+	day := golf.DateOf(today)
 	for i, p := range demoPupils {
 		name, _, _ := strings.Cut(strings.ToLower(p.name), " ")
 		pupil, err := store.NewPlayer(ctx, name+"@harrowfen.example", p.name, hash)
@@ -55,27 +58,42 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 		if err := letIn(ctx, store, pupil.ID, coach.ID); err != nil {
 			return err
 		}
-		const every = 6 // days
-		first := golf.DateOf(today).AddDays(-p.restDays - every*(p.rounds-1))
-		for _, season := range []golfer.Season{
-			{Levels: p.then, First: first, Rounds: p.rounds / 2, Seed: uint64(10 + i)},
-			{Levels: p.now, First: first.AddDays(every * (p.rounds / 2)), Rounds: p.rounds - p.rounds/2, Seed: uint64(30 + i)},
-		} {
-			season.Course, season.Card, season.Tee, season.Days = "Harrow Fen", harrowFen, "white", every
-			rounds, err := season.Play(&parameters)
-			if err != nil {
+		if err := p.play(ctx, store, pupil.ID, p.seasons(day, uint64(i))); err != nil {
+			return err
+		}
+	}
+	return demoLessons(ctx, store, player, coach.ID, day)
+}
+
+// seasons are the rounds of a pupil up to a day: one half as it was, the other
+// as it became. The number keeps the luck of pupils apart.
+func (p demoPupil) seasons(until golf.Date, number uint64) [2]golfer.Season {
+	const every = 6 // days
+	first := until.AddDays(-p.restDays - every*(p.rounds-1))
+	half := p.rounds / 2
+	return [2]golfer.Season{
+		{Course: "Harrow Fen", Card: harrowFen, Tee: "white", Days: every, Levels: p.then, First: first, Rounds: half, Seed: 10 + number},
+		{Course: "Harrow Fen", Card: harrowFen, Tee: "white", Days: every, Levels: p.now, First: first.AddDays(every * half), Rounds: p.rounds - half, Seed: 30 + number},
+	}
+}
+
+// play saves the rounds of seasons as a pupil's.
+func (p demoPupil) play(ctx context.Context, store *db.Store, pupil golf.PlayerID, seasons [2]golfer.Season) error {
+	parameters := golfer.Committed()
+	for _, season := range seasons {
+		rounds, err := season.Play(&parameters)
+		if err != nil {
+			return err
+		}
+		for n, r := range rounds {
+			kept := demoRound(r, season.Card, int(season.Seed)*100+n)
+			kept.Target = p.target
+			if _, err := store.NewRound(ctx, pupil, kept); err != nil {
 				return err
-			}
-			for n, r := range rounds {
-				kept := demoRound(r, harrowFen, int(season.Seed)*100+n)
-				kept.Target = p.target
-				if _, err := store.NewRound(ctx, pupil.ID, kept); err != nil {
-					return err
-				}
 			}
 		}
 	}
-	return demoLessons(ctx, store, player, coach.ID, golf.DateOf(today))
+	return nil
 }
 
 // letIn lets a coach see everything of a pupil's.
@@ -92,6 +110,29 @@ func letIn(ctx context.Context, store *db.Store, pupil, coach golf.PlayerID) err
 
 // demoLessons is what the coach and the player wrote to each other.
 func demoLessons(ctx context.Context, store *db.Store, player, coach golf.PlayerID, today golf.Date) error {
+	if err := demoNotes(ctx, store, player, coach, today); err != nil {
+		return err
+	}
+	for _, a := range []db.Assignment{
+		{What: "Run-outs with three clubs", Amount: "12 chips each, once a week", PassMark: "8 of 12 within 6 ft", DueOn: today.AddDays(-3).Time()},
+		{What: "Start line from 5 ft", Amount: "40 putts", PassMark: "32 of 40 through the gate", DueOn: today.AddDays(4).Time()},
+	} {
+		if err := store.Assign(ctx, coach, player, a); err != nil {
+			return err
+		}
+	}
+	given, err := store.Assignments(ctx, player, player, 1)
+	if err != nil {
+		return err
+	}
+	if err := store.RecordResult(ctx, player, given[0].ID, db.Result{Day: today.AddDays(-5).Time(), Result: "6 of 12 with the 9 iron"}); err != nil {
+		return err
+	}
+	return store.ProposeTarget(ctx, coach, player, 78)
+}
+
+// demoNotes is a lesson, notes and a question on the player's last two rounds.
+func demoNotes(ctx context.Context, store *db.Store, player, coach golf.PlayerID, today golf.Date) error {
 	rounds, err := store.Rounds(ctx, player, player, db.Chosen{Most: 2})
 	if err != nil {
 		return err
@@ -110,20 +151,5 @@ func demoLessons(ctx context.Context, store *db.Store, player, coach golf.Player
 			return err
 		}
 	}
-	for _, a := range []db.Assignment{
-		{What: "Run-outs with three clubs", Amount: "12 chips each, once a week", PassMark: "8 of 12 within 6 ft", DueOn: today.AddDays(-3).Time()},
-		{What: "Start line from 5 ft", Amount: "40 putts", PassMark: "32 of 40 through the gate", DueOn: today.AddDays(4).Time()},
-	} {
-		if err := store.Assign(ctx, coach, player, a); err != nil {
-			return err
-		}
-	}
-	given, err := store.Assignments(ctx, player, player, 1)
-	if err != nil {
-		return err
-	}
-	if err := store.RecordResult(ctx, player, given[0].ID, db.Result{Day: today.AddDays(-5).Time(), Result: "6 of 12 with the 9 iron"}); err != nil {
-		return err
-	}
-	return store.ProposeTarget(ctx, coach, player, 78)
+	return nil
 }

@@ -7,8 +7,8 @@ import (
 	"github.com/jackc/pgx/v5"
 )
 
-// Crowd gives the server at a URL as many more players as asked, each with a
-// copy of every round of the first player, and lets Postgres count its tables.
+// Crowd adds players to the database at a URL, each with a copy of every round of the
+// first player, and lets Postgres collect its statistics.
 func Crowd(t testing.TB, url string, players int) {
 	t.Helper()
 	c, err := pgx.Connect(t.Context(), url)
@@ -37,13 +37,13 @@ func Crowd(t testing.TB, url string, players int) {
 	}
 }
 
-// LetIn makes a player the coach of every other on the server at a URL.
+// LetIn makes a player the coach of every other player of the database at a URL.
 func LetIn(t testing.TB, url string, coach int) {
 	t.Helper()
 	Exec(t, url, fmt.Sprintf(`insert into coachings (player_id, coach_id, confirmed_at) select id, %d, now() from players where id <> %[1]d`, coach))
 }
 
-// Exec runs a statement on the server at a URL.
+// Exec runs a statement in the database at a URL.
 func Exec(t testing.TB, url, sql string) {
 	t.Helper()
 	c, err := pgx.Connect(t.Context(), url)

@@ -1,6 +1,6 @@
-// Package dbtest gives tests a real Postgres: one private server a test
-// program, a transaction a test that is rolled back, or a database of its own
-// where a test needs several connections.
+// Package dbtest gives tests a real Postgres: one private server for a test program,
+// and for each test a transaction that is rolled back, or a database of its own where
+// it needs several connections.
 package dbtest
 
 import (
@@ -25,7 +25,7 @@ var (
 )
 
 // Run starts the server, runs the tests and stops it. A test program calls it
-// from TestMain and exits with its result. No server is a failure, not a skip.
+// from TestMain and exits with its result. A missing server fails the tests.
 func Run(m *testing.M) int {
 	folder, err := os.MkdirTemp("", "ledger-test-")
 	if err != nil {
@@ -69,8 +69,8 @@ func Tx(t testing.TB) *db.Store {
 	return db.Within(tx)
 }
 
-// Clone returns the URL of an empty database of the test's own, with the
-// schema, which is dropped when the test ends.
+// Clone returns the URL of an empty database of the test's own, without tables. It is
+// dropped when the test ends.
 func Clone(t testing.TB) string {
 	t.Helper()
 	name := fmt.Sprintf("clone%d", clones.Add(1))

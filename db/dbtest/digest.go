@@ -11,9 +11,8 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Digest returns a function that makes one short text of all rows of a player's
-// on the server at a URL, of every table that has any: it is another when one of
-// them is.
+// Digest returns a function that makes one short text from all rows of a player in the
+// database at a URL. The text changes when any of the rows does.
 func Digest(t testing.TB, url string) func(golf.PlayerID) string {
 	t.Helper()
 	c, err := pgx.Connect(t.Context(), url)

@@ -11,9 +11,9 @@ import (
 	"strokeledger/db"
 )
 
-// Counted returns a store as Tx does, and a counter of its trips to the
-// database: a query, a statement, a batch, the beginning and the end of a
-// transaction are one each.
+// Counted returns a store as Tx does, and a counter of its trips to the database. A
+// query, a statement, a batch, and the beginning and the end of a transaction count as
+// one each.
 func Counted(t testing.TB) (*db.Store, *atomic.Int64) {
 	t.Helper()
 	tx, err := pool.Begin(t.Context())

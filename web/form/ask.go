@@ -20,16 +20,19 @@ func (p *lineParser) ask(text string) {
 
 // askOfNumber asks about a number without a letter that may belong to the mark
 // before it.
-func (p *lineParser) askOfNumber(d distance, rest string, last golf.Shot) {
-	unit := d.unit
+func (p *lineParser) askOfNumber(h head, rest string) {
+	if rest != "" || h.about || len(p.behind) == 0 {
+		return
+	}
+	last, before := p.lastShot(), p.behind[len(p.behind)-1].written
+	unit := h.unit
 	if unit == 0 {
 		unit = p.units.of(last.Lie)
 	}
 	switch {
-	case rest != "" || d.about:
-	case p.mark == 's':
-		p.ask(fmt.Sprintf("Is %s the yards of green? Then write s%s. As it stands, the next shot is from %s %s.", d.number, d.number, d.number, unit))
-	case p.mark == 'u' && d.number == "2":
+	case before == "s" && !last.GreenKnown:
+		p.ask(fmt.Sprintf("Is %s the yards of green? Then write s%s. As it stands, the next shot is from %s %s.", h.number, h.number, h.number, unit))
+	case before == "u" && h.number == "2":
 		p.ask(fmt.Sprintf("Is this the relief that costs two strokes? Then write u2. As it stands, the next shot is from 2 %s.", unit))
 	}
 }
@@ -47,7 +50,7 @@ func (p *lineParser) askOfRepeat(s golf.Shot) {
 func (p *lineParser) plausible() {
 	h := &p.line.Hole
 	for i := 1; i < len(h.Shots) && !p.scoreOnly; i++ {
-		if p.item = p.itemOf(i); !p.line.Again(i) {
+		if p.item = p.line.itemOf(i); !p.line.Again(i) {
 			p.askOfDistance(h.Shots[i], h.Shots[i-1])
 		}
 	}

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -23,7 +24,7 @@ func (p *lineParser) cut() {
 		word := packed{}
 		word.add(text, words[k])
 		from, to := words[k].from, words[k].to
-		for k++; k < len(words) && joined(word.text, text[words[k].from:words[k].to]); k++ {
+		for k++; k < len(words) && joined(word.text, nextWord(text, words[k:])); k++ {
 			word.add(text, words[k])
 			to = words[k].to
 		}
@@ -117,23 +118,44 @@ func wordsOf(text string, c commas) []span {
 	return words
 }
 
-// joined reports whether a word goes on with the next: a letter with its
-// number, a number with its unit, + and = with theirs.
+// nextWord is the first of some words. A lone "~" is one with what follows it.
+func nextWord(text string, words []span) string {
+	next := text[words[0].from:words[0].to]
+	if next == aboutSign && len(words) > 1 {
+		next += text[words[1].from:words[1].to]
+	}
+	return next
+}
+
+// joined reports whether a word goes on with the next: a letter or a "~" with
+// its number, a number with its unit, + and = with theirs.
 func joined(word, next string) bool {
-	if strings.Contains(word, "/") {
+	switch {
+	case strings.Contains(word, clubSign):
 		return false
+	case word == scoreSign || wantsNumber(word):
+		return digit(next[0])
 	}
 	lie, rest := leadingLie(lower(word))
-	rest, about := strings.CutPrefix(rest, "~")
-	number := digit(next[0])
-	switch {
-	case rest == "" && (lie != 0 || about):
-		return number || !about && next[0] == '~'
-	case strings.HasSuffix(word, "+"), word == "=":
-		return number
+	rest, about := strings.CutPrefix(rest, aboutSign)
+	if rest == "" {
+		goesOn := digit(next[0]) || !about && strings.HasPrefix(next, aboutSign)
+		behind, _ := cutHead(lower(next))
+		return goesOn && (lie == 0 || behind.lie == 0) // as t ~f140 and t 140f are two shots
 	}
-	figures, behind := leadingNumber(rest)
-	return figures != "" && behind == "" && unitNames[lower(next)] != 0
+	_, behind := leadingNumber(rest)
+	return behind == "" && isUnit(next)
+}
+
+// wantsNumber reports whether a word ends with a mark that has a number behind
+// it.
+func wantsNumber(word string) bool {
+	return slices.ContainsFunc(marks, func(m mark) bool { return m.number == mustNumber && strings.HasSuffix(word, m.written) })
+}
+
+func isUnit(word string) bool {
+	unit, rest := leadingUnit(lower(word))
+	return unit != 0 && rest == ""
 }
 
 // askOfCommas asks about commas that may well have been meant otherwise.
@@ -160,18 +182,4 @@ func (p *lineParser) itemAt(place int) int {
 		}
 	}
 	return -1
-}
-
-func digit(c byte) bool { return c >= '0' && c <= '9' }
-
-// lower puts the letters of the grammar in lower case and leaves every other
-// byte as it is.
-func lower(s string) string {
-	b := []byte(s)
-	for i, c := range b {
-		if c >= 'A' && c <= 'Z' {
-			b[i] = c + 'a' - 'A'
-		}
-	}
-	return string(b)
 }

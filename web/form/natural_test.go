@@ -33,6 +33,8 @@ func TestNaturalSpellings(t *testing.T) {
 		{"f ~140 g ~ 30", "f~140 g~30"},
 		{"f140m~ g30ft~", "f~140m g~30"},
 		{"140~f g30", "f~140 g30"},
+		{"t ~f140 30g", "t f~140 g30"},
+		{"t 140f 30g", "t f140 g30"},
 		{"t 385 f140 g3", "t385 f140 g3"},
 		{"385t/D f140 g3", "t385/D f140 g3"},
 		{"140fw 120r g3", "f140w r120 g3"},

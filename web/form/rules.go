@@ -3,9 +3,34 @@ package form
 import (
 	"fmt"
 	"math"
+	"strconv"
+	"strings"
 
 	"strokeledger/analysis/golf"
 )
+
+// checkRules checks the hole by the rules for records of golf.
+func (p *lineParser) checkRules() {
+	h := &p.line.Hole
+	for _, found := range h.Check() {
+		p.item = p.line.itemOf(found.Shot - 1)
+		p.problem(p.inWords(found))
+		zero := found.Field == "distance" && h.Shots[max(found.Shot-1, 0)].Distance == 0
+		p.mendable = zero && p.item == len(p.line.Items)-1 // the beginning of 0.5
+	}
+}
+
+// checkScore checks the score that was typed against the shots.
+func (p *lineParser) checkScore() {
+	p.item = len(p.line.Items) - 1
+	h, want := &p.line.Hole, p.line.Checked
+	if want == 0 || p.scoreOnly || h.PickedUp || h.Strokes() == want {
+		return
+	}
+	got := strconv.Itoa(h.Strokes())
+	p.missing("the shots come to "+got, "a score of "+got+", or the shots that are missing",
+		strings.HasPrefix(got, strconv.Itoa(want))) // the beginning of =12
+}
 
 // inWords says a problem of a golf record as a problem of a line: what is wrong
 // with what was read in one clause, and what is allowed. A record names its
@@ -15,7 +40,7 @@ func (p *lineParser) inWords(found golf.Problem) (what, allowed string) {
 	unit := shot.WrittenUnit()
 	switch what, allowed = found.What, found.Allowed; found.Field + ": " + found.What {
 	case "distance: out of range":
-		if found.Shot == 1 && p.itemOf(0) < 0 && shot.Distance == 0 {
+		if found.Shot == 1 && p.line.itemOf(0) < 0 && shot.Distance == 0 {
 			return "the length of the hole is not known yet", "its length on the card, or the tee shot's distance, as in t385"
 		}
 		limit, where := golf.MaxDistance, ""

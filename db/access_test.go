@@ -23,9 +23,9 @@ func sees(t *testing.T, s *db.Store, asker, player golf.PlayerID) int {
 	return len(all)
 }
 
-// A coach sees a pupil's rounds from the pupil's word on until it is taken
-// back, from the day on that is shared; nobody else ever does.
-func TestACoachIsLetIn(t *testing.T) {
+// A coach sees the pupil's rounds of the shared days, from when the pupil confirms
+// the coach until one of them ends it. Nobody else ever sees them.
+func TestACoachHasAccess(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	pupil, coach, other := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org"), newPlayer(t, s, "c@example.org")
 	for days := range 3 {
@@ -60,7 +60,7 @@ func TestACoachIsLetIn(t *testing.T) {
 		t.Errorf("a link is used twice: %v", err)
 	}
 	if n := sees(t, s, coach, pupil); n != 0 {
-		t.Errorf("before the pupil's word the coach sees %d rounds", n)
+		t.Errorf("before the pupil confirms, the coach sees %d rounds", n)
 	}
 	if err := s.ConfirmCoach(ctx, pupil, coach); err != nil {
 		t.Fatal(err)
@@ -69,19 +69,19 @@ func TestACoachIsLetIn(t *testing.T) {
 		t.Errorf("the pupil sees %d, the coach %d, another %d", own, shared, none)
 	}
 	for who, want := range map[golf.PlayerID]bool{pupil: false, coach: true, other: false} {
-		if got, err := s.CoachesAlone(ctx, who); got != want || err != nil {
-			t.Errorf("%d coaches alone: %v, %v", who, got, err)
+		if got, err := s.OnlyCoaches(ctx, who); got != want || err != nil {
+			t.Errorf("%d only coaches: %v, %v", who, got, err)
 		}
 	}
 	if n := sees(t, s, pupil, coach); n != 0 {
 		t.Errorf("the pupil sees %d rounds of the coach", n)
 	}
-	if err := s.NoteLook(ctx, coach, pupil, db.LookMonths, 0); err != nil {
+	if err := s.RecordLook(ctx, coach, pupil, db.LookMonths, 0); err != nil {
 		t.Error(err)
 	}
 	for _, stranger := range []golf.PlayerID{other, pupil} {
-		if err := s.NoteLook(ctx, stranger, pupil, db.LookMonths, 0); !errors.Is(err, golf.ErrNotFound) {
-			t.Errorf("a look of %d, who is no coach: %v", stranger, err)
+		if err := s.RecordLook(ctx, stranger, pupil, db.LookMonths, 0); !errors.Is(err, golf.ErrNotFound) {
+			t.Errorf("a look by %d, who is not a coach: %v", stranger, err)
 		}
 	}
 	coaches, err := s.Coaches(ctx, pupil)

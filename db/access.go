@@ -9,18 +9,29 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Coach is an account that a pupil has let in, or that waits to be confirmed.
+// accessFrom is the SQL of the first day of a player's that asker may see, both
+// given as SQL: null, which no day is after, when asker has no access. It is a
+// piece of each statement rather than a function in the database, because a
+// server that shards by player cannot call such a function on a shard.
+func accessFrom(asker, player string) string {
+	return `(case when ` + asker + `::bigint = ` + player + `::bigint then '-infinity'::date
+		else (select coalesce(given.shared_from, '-infinity'::date) from coachings given
+			where given.player_id = ` + player + ` and given.coach_id = ` + asker + ` and given.confirmed_at is not null) end)`
+}
+
+// Coach is an account that a pupil has given access, or that is waiting for the
+// pupil to confirm it.
 type Coach struct {
 	ID         golf.PlayerID
 	Name       string
 	Email      string
-	SharedFrom *time.Time // nil for everything
+	SharedFrom *time.Time // the first day the coach sees; nil for everything
 	Confirmed  bool
-	LookedAt   *time.Time
+	LookedAt   *time.Time // when the coach last opened a page; nil for never
 }
 
-// NewCoachInvitation keeps the hash of a token by which one account may ask to
-// see the pupil's rounds from a day on, for some days and once.
+// NewCoachInvitation stores the hash of a token with which one account may ask,
+// once and within some days, to see the pupil's rounds from a day on.
 func (s *Store) NewCoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenHash []byte, from golf.Date, days int) error {
 	_, err := change(ctx, s.q, `
 		insert into coach_invitations (player_id, token_hash, shared_from, expires_at)
@@ -29,7 +40,7 @@ func (s *Store) NewCoachInvitation(ctx context.Context, pupil golf.PlayerID, tok
 	return err
 }
 
-// RevokeCoachInvitations takes back every link of the pupil's that is not used.
+// RevokeCoachInvitations cancels every link of the pupil's that has not been used.
 func (s *Store) RevokeCoachInvitations(ctx context.Context, pupil golf.PlayerID) error {
 	_, err := change(ctx, s.q, `delete from coach_invitations where player_id = @pupil`, pgx.StrictNamedArgs{"pupil": pupil})
 	return err
@@ -41,8 +52,8 @@ func (s *Store) CoachInvitations(ctx context.Context, pupil golf.PlayerID) (int,
 		pgx.StrictNamedArgs{"pupil": pupil})
 }
 
-// CoachInvitation returns the name of the pupil whose link this is, and changes
-// nothing.
+// CoachInvitation returns the name of the pupil who made a link, without using
+// the link up.
 func (s *Store) CoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenHash []byte) (name string, err error) {
 	return one(ctx, s.q, pgx.RowTo[string], `
 		select p.name from coach_invitations i join players p on p.id = i.player_id
@@ -50,8 +61,9 @@ func (s *Store) CoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenH
 		pgx.StrictNamedArgs{"pupil": pupil, "token": tokenHash})
 }
 
-// AcceptCoaching uses a link up: the coach then waits for the pupil's word.
-// Not found says that the link is used, revoked or expired, or the coach's own.
+// AcceptCoaching uses up a link; the coach then waits for the pupil to confirm.
+// It returns golf.ErrNotFound when the link has been used or revoked, has
+// expired, or is the coach's own.
 func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `
 		with used as (
@@ -59,20 +71,20 @@ func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, 
 			where player_id = @pupil and token_hash = @token and expires_at > now() and player_id <> @coach
 			returning player_id, shared_from
 		)
-		insert into coachings (player_id, coach_id, shared_from)
-		select player_id, @coach, shared_from from used
-		on conflict (player_id, coach_id) do update set shared_from = excluded.shared_from, accepted_at = now(), confirmed_at = null`,
+		insert into coachings (player_id, coach_id, shared_from, accepted_at)
+		select player_id, @coach, shared_from, now() from used
+		on conflict (player_id, coach_id) do update set shared_from = excluded.shared_from, accepted_at = excluded.accepted_at, confirmed_at = null`,
 		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "token": tokenHash})
 }
 
-// ConfirmCoach lets a coach in who has accepted.
+// ConfirmCoach gives access to a coach who has accepted.
 func (s *Store) ConfirmCoach(ctx context.Context, pupil, coach golf.PlayerID) error {
 	return changeOne(ctx, s.q, `update coachings set confirmed_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is null`,
 		pgx.StrictNamedArgs{"pupil": pupil, "coach": coach})
 }
 
-// EndCoaching ends a leave, confirmed or not, and what the coach proposed; who
-// is the pupil or the coach.
+// EndCoaching ends a coach's access, confirmed or not, and deletes the target
+// that the coach proposed; who is the pupil or the coach.
 func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID) error {
 	return changeOne(ctx, s.q, `
 		with proposed as (
@@ -82,7 +94,8 @@ func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID
 		pgx.StrictNamedArgs{"who": who, "pupil": pupil, "coach": coach})
 }
 
-// Coaches lists whom the pupil has let in, and who waits for it.
+// Coaches lists the coaches who have access to the pupil, and those still waiting
+// for it, by name.
 func (s *Store) Coaches(ctx context.Context, pupil golf.PlayerID) ([]Coach, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Coach], `
 		select c.coach_id as id, p.name, p.email, c.shared_from, c.confirmed_at is not null as confirmed, c.looked_at
@@ -90,15 +103,15 @@ func (s *Store) Coaches(ctx context.Context, pupil golf.PlayerID) ([]Coach, erro
 		pgx.StrictNamedArgs{"pupil": pupil})
 }
 
-// CoachesAlone reports whether somebody has pupils and no round.
-func (s *Store) CoachesAlone(ctx context.Context, who golf.PlayerID) (bool, error) {
+// OnlyCoaches reports whether a player has pupils and no rounds.
+func (s *Store) OnlyCoaches(ctx context.Context, who golf.PlayerID) (bool, error) {
 	return one(ctx, s.q, pgx.RowTo[bool], `
 		select exists (select 1 from coachings where coach_id = @who and confirmed_at is not null)
 			and not exists (select 1 from rounds where player_id = @who and removed_at is null)`, pgx.StrictNamedArgs{"who": who})
 }
 
-// Seen returns a player whose pages asker may see.
+// Seen returns a player whose pages asker may see, golf.ErrNotFound otherwise.
 func (s *Store) Seen(ctx context.Context, asker, player golf.PlayerID) (Player, error) {
-	return one(ctx, s.q, pgx.RowToStructByName[Player], `select `+playerColumns+` from players where id = @player and leave_from(@asker, @player) is not null`,
+	return one(ctx, s.q, pgx.RowToStructByName[Player], `select `+playerColumns+` from players where id = @player and `+accessFrom("@asker", "@player")+` is not null`,
 		pgx.StrictNamedArgs{"asker": asker, "player": player})
 }

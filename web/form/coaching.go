@@ -1,0 +1,114 @@
+package form
+
+import (
+	"net/url"
+	"strings"
+
+	"strokeledger/analysis/golf"
+)
+
+// ParseSharedFrom reads the first day whose rounds a coach may see. Empty shares
+// everything, so that a day that was mistyped must be refused.
+func ParseSharedFrom(text string) Day {
+	day := optional(text, ParseDay)
+	return day.saying(strings.TrimSuffix(day.Problem, ".") + ", or nothing to share everything.")
+}
+
+// Note is what a coach or a player writes: on a round, or on a lesson of a day.
+type Note struct {
+	Body    Text
+	Private bool
+	Spot    Field[Spot] // on a round
+	Day     Day         // of a lesson
+}
+
+// Spot is what a note on a round is about: a hole, 0 for the round as a whole,
+// and a shot of it, 0 for the hole as a whole.
+type Spot struct{ Hole, Shot int }
+
+// ParseRoundNote reads a note on a round.
+func ParseRoundNote(v url.Values) Note {
+	n := ParseNote(v)
+	n.Spot = optional(v.Get("on"), parseSpot)
+	return n
+}
+
+// ParseLesson reads a note on a lesson.
+func ParseLesson(v url.Values) Note {
+	n := ParseNote(v)
+	n.Day = ParseDay(v.Get("day"))
+	return n
+}
+
+// ParseNote reads a note that stays where it is, or an answer to one.
+func ParseNote(v url.Values) Note {
+	return Note{Body: ParseBody(v.Get("body"), golf.MaxNote), Private: v.Get("private") != ""}
+}
+
+// Sound reports whether nothing is wrong with the form.
+func (n Note) Sound() bool { return sound(n.Body, n.Spot, n.Day) }
+
+// parseSpot reads a hole, or a hole and a shot as in 7.3.
+func parseSpot(text string) Field[Spot] {
+	hole, shot, both := strings.Cut(text, ".")
+	h, k := ParseWhole(hole, 1, golf.MaxHole), Whole{}
+	if both {
+		k = ParseWhole(shot, 1, golf.MaxShot)
+	}
+	if !sound(h, k) {
+		return refused[Spot](text, "Choose what the note is about.")
+	}
+	return Field[Spot]{Text: text, Value: Spot{h.Value, k.Value}}
+}
+
+// Assignment is something to practise.
+type Assignment struct {
+	What, Amount, PassMark Text
+	Due                    Day
+}
+
+// ParseAssignment reads something to practise.
+func ParseAssignment(v url.Values) Assignment {
+	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Due: ParseDay(v.Get("due"))}
+	if a.What.Text == "" {
+		a.What.Problem = "Say what to practise."
+	}
+	return a
+}
+
+// Sound reports whether nothing is wrong with the form.
+func (a Assignment) Sound() bool { return sound(a.What, a.Amount, a.PassMark, a.Due) }
+
+func practice(text string) Text {
+	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 letters, in one line.")
+}
+
+// Result is what came of practice.
+type Result struct {
+	Day    Day
+	Result Text
+	Passed bool
+}
+
+// ParseResult reads what came of practice.
+func ParseResult(v url.Values) Result {
+	return Result{Day: ParseDay(v.Get("day")), Passed: v.Get("passed") != "",
+		Result: ParseName(v.Get("result"), golf.MaxPractice).saying("Say what came of it, in up to 200 letters.")}
+}
+
+// Sound reports whether nothing is wrong with the form.
+func (r Result) Sound() bool { return sound(r.Day, r.Result) }
+
+// Mark is a day to compare before and after.
+type Mark struct {
+	Day  Day
+	What Text
+}
+
+// ParseMark reads a day to compare before and after.
+func ParseMark(v url.Values) Mark {
+	return Mark{ParseDay(v.Get("day")), ParseName(v.Get("what"), golf.MaxName).saying("Needed: what happened, in at most 80 letters.")}
+}
+
+// Sound reports whether nothing is wrong with the form.
+func (m Mark) Sound() bool { return sound(m.Day, m.What) }

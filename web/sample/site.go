@@ -1,0 +1,20 @@
+package sample
+
+import (
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/site"
+)
+
+// sitePages are the pages that belong to no round: the way in, the account,
+// help, and what is shown when something is not there.
+func sitePages() []Page {
+	return []Page{
+		{"site", "front", "open", site.NewFrontPage(layout.Page{}, "", "", site.DoorOpen).View()},
+		{"site", "front", "refused", site.NewFrontPage(layout.Page{}, "robin@harrowfen.example", "That address and password do not go together.", site.DoorInvited).View()},
+		{"site", "join", "first", site.NewJoinPage(layout.Page{}, site.JoinInput{}, site.DoorFirst).View()},
+		{"site", "join", "refused", site.NewJoinPage(layout.Page{}, site.JoinInput{Name: Player, Problems: map[string]string{"email": "Give an address."}}, site.DoorOpen).View()},
+		{"site", "help", "signed-out", site.NewHelpPage(layout.Page{}).View()},
+		{"site", "help", "signed-in", site.NewHelpPage(signedIn(paths.Help)).View()},
+	}
+}
