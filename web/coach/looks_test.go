@@ -8,6 +8,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/layout"
+	"strokeledger/web/notes"
 )
 
 func TestLooks(t *testing.T) {
@@ -35,5 +36,31 @@ func TestLooks(t *testing.T) {
 	}
 	if none := NewLooksPage(layout.Page{}, nil, 1, false); none.Lede != "No coach has opened any of your pages." || none.Later+none.Earlier != "" {
 		t.Errorf("%+v", none)
+	}
+}
+
+// Every kind of page that is stored has words.
+func TestLookNames(t *testing.T) {
+	for kind, want := range map[string]string{"months": "Months side by side", "months_file": "Months, downloaded", "behind": "Shots behind a figure", "handicap": "The handicap estimate",
+		"rounds": "The list of rounds", "report": "A report", "roster": "The roster of pupils", "squad": "The pupils side by side"} {
+		if got := newLookRow(Look{Kind: kind}).What; got != want {
+			t.Errorf("%s is %q, want %q", kind, got, want)
+		}
+	}
+}
+
+func TestFormerNotes(t *testing.T) {
+	note := NewFormerNote("7", "3", "Bea", time.Date(2026, 5, 3, 0, 0, 0, 0, time.UTC), "One.\n\nTwo.")
+	if diff := cmp.Diff(FormerNote{Player: "7", ID: "3", Pupil: "Bea", When: "3 May 2026", Body: notes.Paragraphs("One.\n\nTwo.")}, note); diff != "" {
+		t.Error(diff)
+	}
+	for want, all := range map[string][]FormerNote{
+		"None. When your access to a pupil ends, your private notes on that pupil are kept here.": nil,
+		"One private note on a pupil whose pages you can no longer see. Only you can read it.":    {note},
+		"Two private notes on pupils whose pages you can no longer see. Only you can read them.":  {note, note},
+	} {
+		if p := NewFormerNotesPage(layout.Page{}, all); p.Lede != want || p.Title != "Private notes on former pupils" || len(p.Notes) != len(all) {
+			t.Errorf("%q, want %q", p.Lede, want)
+		}
 	}
 }

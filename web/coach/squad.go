@@ -119,9 +119,13 @@ func (s *SquadPage) groups(played []SquadMember) {
 		}
 	}
 	most, ok := worstPart(func(c golf.Category) float64 { return together[c] })
-	s.Lede = squadLede(played, most, together[most], len(names[most]))
-	if !ok {
-		s.Lede = "In no part of the game do they lose strokes to their targets together."
+	switch {
+	case ok:
+		s.Lede = squadLede(played, most, together[most], len(names[most]))
+	case len(played) == 1:
+		s.Lede = played[0].Name + " loses no strokes to the target in any part of the game."
+	default:
+		s.Lede = "Together they lose no strokes to their targets in any part of the game."
 	}
 }
 

@@ -24,7 +24,11 @@ func OneDecimal(x float64) string { return Signed(x, 1) }
 
 // StrokeCount writes an amount of strokes with its unit.
 func StrokeCount(x float64) string {
-	return fmt.Sprintf("%s %s", Plain(x), OneOrMany(int(math.Round(x*10)), "stroke", "strokes"))
+	text := Plain(x)
+	if text == "1" {
+		return text + " stroke"
+	}
+	return text + " strokes"
 }
 
 // Minus is the real minus sign.
