@@ -84,6 +84,11 @@ func TestACoachHasAccess(t *testing.T) {
 			t.Errorf("a look by %d, who is not a coach: %v", stranger, err)
 		}
 	}
+	for who, want := range map[golf.PlayerID]bool{coach: true, other: false} {
+		if before, err := s.VisitBefore(ctx, who, pupil); before != nil || (err == nil) != want {
+			t.Errorf("the visit of %d before the first: %v, %v", who, before, err)
+		}
+	}
 	coaches, err := s.Coaches(ctx, pupil)
 	if err != nil || len(coaches) != 1 || !coaches[0].Confirmed || coaches[0].LookedAt == nil {
 		t.Errorf("%+v, %v", coaches, err)

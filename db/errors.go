@@ -105,6 +105,22 @@ func change(ctx context.Context, q querier, sql string, args pgx.StrictNamedArgs
 	return tag.RowsAffected(), translate(err)
 }
 
+// changeAll runs the statements of a batch in one trip, all of them or none. The
+// last must change a row; otherwise it returns golf.ErrNotFound.
+func changeAll(ctx context.Context, q querier, batch *pgx.Batch) error {
+	var rows int64
+	last := batch.QueuedQueries[batch.Len()-1]
+	last.Exec(func(tag pgconn.CommandTag) error {
+		rows = tag.RowsAffected()
+		return nil
+	})
+	err := translate(q.SendBatch(ctx, batch).Close())
+	if err == nil && rows == 0 {
+		return golf.ErrNotFound
+	}
+	return err
+}
+
 // changeOne runs a statement that must change a row; otherwise it returns
 // golf.ErrNotFound.
 func changeOne(ctx context.Context, q querier, sql string, args pgx.StrictNamedArgs) error {

@@ -5,7 +5,6 @@ import (
 	"time"
 
 	"github.com/jackc/pgx/v5"
-	"github.com/jackc/pgx/v5/pgconn"
 
 	"strokeledger/analysis/golf"
 )
@@ -41,21 +40,13 @@ func (s *Store) RecordLook(ctx context.Context, coach, pupil golf.PlayerID, kind
 		update coachings set before_at = looked_at
 		where player_id = @pupil and coach_id = @coach and confirmed_at is not null and looked_at < now() - interval '`+visitGap+`'`, of)
 	batch.Queue(`update coachings set looked_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is not null`, of)
-	recorded := batch.Queue(`
+	batch.Queue(`
 		insert into coach_looks (player_id, coach_id, day, kind, about, name, last_at)
 		select c.player_id, c.coach_id, current_date, @kind, @about, p.name, now() from coachings c join players p on p.id = c.coach_id
 		where c.player_id = @pupil and c.coach_id = @coach and c.confirmed_at is not null
 		on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`,
 		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "kind": kind, "about": about})
-	var rows int64
-	recorded.Exec(func(tag pgconn.CommandTag) error { rows = tag.RowsAffected(); return nil })
-	if err := s.q.SendBatch(ctx, batch).Close(); err != nil {
-		return translate(err)
-	}
-	if rows == 0 {
-		return golf.ErrNotFound
-	}
-	return nil
+	return changeAll(ctx, s.q, batch)
 }
 
 // VisitBefore returns when the coach's previous visit to a pupil ended, nil when

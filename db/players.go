@@ -104,12 +104,12 @@ func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, fa
 // SavePassword changes the player's password, ends every session and pending
 // reset, and forgets every device.
 func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHash string) error {
-	return changeOne(ctx, s.q, `
-		with ended as (delete from sessions where player_id = @who),
-		     pending as (delete from resets where player_id = @who),
-		     forgotten as (delete from devices where player_id = @who)
-		update players set password_hash = @hash where id = @who`,
-		pgx.StrictNamedArgs{"who": who, "hash": passwordHash})
+	batch, of := &pgx.Batch{}, pgx.StrictNamedArgs{"who": who}
+	batch.Queue(`delete from sessions where player_id = @who`, of)
+	batch.Queue(`delete from resets where player_id = @who`, of)
+	batch.Queue(`delete from devices where player_id = @who`, of)
+	batch.Queue(`update players set password_hash = @hash where id = @who`, pgx.StrictNamedArgs{"who": who, "hash": passwordHash})
+	return changeAll(ctx, s.q, batch)
 }
 
 // RenewHash replaces the hash of a password by another of the same password,

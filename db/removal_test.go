@@ -98,7 +98,7 @@ func TestThingsRemovedLongAgo(t *testing.T) {
 	p.must(p.RemoveRound(p.ctx, p.pupil, again))
 	p.must(p.RemoveNote(p.ctx, p.pupil, p.pupil, lesson))
 	for _, table := range []string{"rounds", "notes"} {
-		dbtest.Exec(t, p.url, "update "+table+" set removed_at = removed_at - interval '31 days'")
+		dbtest.Exec(t, p.url, "update "+table+" set removed_at = now() - interval '31 days' where removed_at is not null")
 	}
 	p.refused(map[string]error{
 		"a round": p.RestoreRound(p.ctx, p.pupil, again), "a note": p.RestoreNote(p.ctx, p.pupil, p.pupil, lesson),

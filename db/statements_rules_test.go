@@ -65,6 +65,20 @@ func TestStatementsThatShardedServersRefuse(t *testing.T) {
 			`with card as (select version from holes where player_id = @who and round_id = @round for share)
 				insert into round_summaries (player_id, round_id, made_for) select player_id, id, @made_for from rounds where player_id = @who and id = @round and (select sum(version) from card) = @saves`,
 		},
+		"changes a table on every node together with a player's": {
+			`with ended as (delete from sessions where player_id = @who) update players set password_hash = @hash where id = @who`,
+			`delete from courses c where c.id = @id and not exists (select 1 from rounds r where r.player_id = @who and r.course_id = c.id)`,
+		},
+		"has a clock in returning": {
+			`insert into tries (account, client, n) values (@account, @client, 1) returning now() - began_at`,
+		},
+		"adds time to a column in an update": {
+			`update sessions set created_at = created_at - interval '1 day' where player_id = @who`,
+			`update devices set seen_at = now() where player_id = @who and seen_at + interval '1 year' > now()`,
+		},
+		"has exists beside an outer join": {
+			`select r.id from rounds r left join courses c on c.id = r.course_id where r.player_id = @who and exists (select 1 from players p where p.id = @asker and p.steward)`,
+		},
 		"compares an argument of no type with a number": {
 			`select id from notes where player_id = @who and (@round = 0 or round_id = @round)`,
 		},

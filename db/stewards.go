@@ -24,8 +24,9 @@ type AccountLine struct {
 func (s *Store) Accounts(ctx context.Context, steward golf.PlayerID) ([]AccountLine, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[AccountLine], `
 		select p.id, p.email, p.name, p.steward, p.created_at, r.expires_at as reset_ends
-		from players p left join resets r on r.player_id = p.id and r.expires_at > now()
-		where exists (select 1 from players where id = @steward and steward)
+		from players p
+		join players s on s.id = @steward and s.steward
+		left join resets r on r.player_id = p.id and r.expires_at > now()
 		order by lower(p.name), p.id`, pgx.StrictNamedArgs{"steward": steward})
 }
 

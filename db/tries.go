@@ -45,12 +45,12 @@ func (s *Store) CountTry(ctx context.Context, t Try, most int) (Tries, error) {
 	}], `
 		with own as (
 			insert into tries (account, client, n, began_at) values (@account, @client, 1, now()) `+countAgain+`
-			returning n, extract(epoch from began_at + interval '`+trySpan+`' - now())::double precision as wait
+			returning n, began_at
 		), everywhere as (
 			insert into tries (account, client, n, began_at) select @account, '', 1, now() from own where n <= @most and not @known `+countAgain+`
 			returning n
 		)
-		select n as own, wait, coalesce((select n from everywhere), 0) as all from own`,
+		select n as own, extract(epoch from began_at + interval '`+trySpan+`' - now())::double precision as wait, coalesce((select n from everywhere), 0) as all from own`,
 		pgx.StrictNamedArgs{"account": t.Account, "client": t.Client, "known": t.Known, "most": most})
 	return Tries{Own: row.Own, All: row.All, Wait: time.Duration(row.Wait * float64(time.Second))}, err
 }

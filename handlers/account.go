@@ -80,7 +80,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	old, password := r.FormValue("password"), r.FormValue("new")
 	checkPassword("new", password, f.Problems, s.aboutPassword(r, p.Email, p.Name)...)
 	if password != "" && password == old {
-		f.Problems["new"] = "This is the password that you have now."
+		f.Problems["new"] = "This is your current password."
 	}
 	ok, err := s.confirmed(r, old)
 	if err != nil {
@@ -105,7 +105,7 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Account, "password")
 }
 
-const notThePassword = "Not the password of this account."
+const notThePassword = "This is not the password of your account."
 
 // showUnconfirmed shows the account again to who gave another password than its
 // own, or gave it too often.
@@ -149,7 +149,7 @@ func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
 	err := s.store.DeletePlayer(r.Context(), me(r).ID)
 	if errors.Is(err, db.ErrLastSteward) {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, site.AccountInput{Problems: map[string]string{
-			"confirm": "You are the only steward. Make another account a steward first, on the page of accounts."}})
+			"confirm": "You are the only steward. Make another account a steward first, on the accounts page."}})
 	}
 	if err != nil {
 		return err

@@ -98,9 +98,9 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 func noRoom(err error) string {
 	switch {
 	case errors.Is(err, db.ErrCoursesOfADay):
-		return fmt.Sprintf("You have added %d courses today, the most there may be in a day. Add this one tomorrow.", db.CoursesOfADay)
+		return fmt.Sprintf("You have added %d courses today, the most allowed in a day. Add this one tomorrow.", db.CoursesOfADay)
 	case errors.Is(err, db.ErrCoursesInAll):
-		return fmt.Sprintf("You have added %d courses, the most there may be. Remove one that you do not play.", db.CoursesInAll)
+		return fmt.Sprintf("You have added %d courses, the most allowed. Remove one you do not play.", db.CoursesInAll)
 	}
 	return ""
 }
@@ -155,7 +155,7 @@ func fill(f *entry.CourseFormInput, unit golf.Unit, asked bool) bool {
 	case asked || f.Card.Blank():
 		f.Card, f.PasteProblems = card, pasted.Problems
 	case !same:
-		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or empty it."}
+		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or clear it."}
 	}
 	if asked && len(f.PasteProblems) == 0 {
 		f.Paste = ""

@@ -132,7 +132,7 @@ func TestAPastedCourse(t *testing.T) {
 	if a = v.post("/courses/new", "name", "Fen", "holes", "18", "fill", "yes", "paste", text+"4 300 1 7\n"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", a.status)
 	}
-	v.mustSee(a, "4 300 1 7\n", "Line 10: “7” is too much after the stroke index.", `<details class="more" open>`)
+	v.mustSee(a, "4 300 1 7\n", "Line 10: “7” is too much after the stroke index.", `<details class="fold-out" open>`)
 	form := nineHoles("Fen")
 	a = v.sendForm("/courses/new", form, "paste", "4 300 1\n")
 	if a.status != http.StatusUnprocessableEntity {
@@ -223,7 +223,7 @@ func TestARemovedCourse(t *testing.T) {
 	if back.location != "/courses/1?saved=back" {
 		t.Errorf("%d %s", back.status, back.location)
 	}
-	v.mustSee(v.get(back.location), "It is back.", "Harrow Fen")
+	v.mustSee(v.get(back.location), "Restored.", "Harrow Fen")
 }
 
 // The steward makes duplicates one.
@@ -236,7 +236,7 @@ func TestDuplicateCourses(t *testing.T) {
 	if got := steward.post("/courses/1/merge", "same", "1"); got.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", got.status)
 	}
-	steward.mustSee(steward.follows("/courses/1/merge", "same", "2"), "The two courses are one now.")
+	steward.mustSee(steward.follows("/courses/1/merge", "same", "2"), "The two courses are merged.")
 	if all, err := s.store.Courses(t.Context(), 1); err != nil || len(all) != 1 || all[0].Times != 1 {
 		t.Errorf("%+v, %v", all, err)
 	}
@@ -286,7 +286,7 @@ func TestACorrectedCard(t *testing.T) {
 		t.Error("offered for another player's rounds")
 	}
 	b.post("/courses/1/use-card", "round", "1") // not one of b's rounds
-	v.mustSee(v.follows("/courses/1/use-card", "round", "1"), "The chosen rounds have this card now.", "Use this card in 1 round?")
+	v.mustSee(v.follows("/courses/1/use-card", "round", "1"), "The selected rounds now use this card.", "Use this card in 1 round?")
 	for round, want := range map[int]string{1: "1,056 yd", 2: "1,040 yd"} {
 		if body := v.get(fmt.Sprintf("/rounds/%d", round)).body; !strings.Contains(body, want) {
 			t.Errorf("round %d: no %s", round, want)

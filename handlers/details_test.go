@@ -32,7 +32,7 @@ func TestDetailsOfARound(t *testing.T) {
 		t.Errorf("%d %s", a.status, a.body)
 	}
 	page := v.follows(round+"/details", detailsOf(map[string]string{"day": "2026-04-30", "course": "Quarry Hill", "tee": "yellow", "target": "84,5", "length-1": "400", "index-1": "7", "note": "wind"})...)
-	for _, want := range []string{"Day, course and target are saved.", "Thursday 30 April 2026", "Quarry Hill, yellow tees, par 12, 1,056 yd", `value="wind"`, "400 yd"} {
+	for _, want := range []string{"The date, course and target are saved.", "Thursday 30 April 2026", "Quarry Hill, yellow tees, par 12, 1,056 yd", `value="wind"`, "400 yd"} {
 		if !strings.Contains(page.body, want) {
 			t.Errorf("no %q", want)
 		}

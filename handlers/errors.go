@@ -17,7 +17,7 @@ import (
 var errSignedOut = &refusal{http.StatusUnauthorized, "Signed out", "Sign in again."}
 
 // errUnreadable says that a form lacks something that its page always sends.
-var errUnreadable = &refusal{http.StatusBadRequest, "Not understood", "Something that this page always sends was missing. Load it again."}
+var errUnreadable = &refusal{http.StatusBadRequest, "Not understood", "Part of the form was missing. Reload the page and try again."}
 
 // statusClientGone is the answer to a client that has gone; nobody reads it.
 const statusClientGone = 499
@@ -68,19 +68,19 @@ func explain(r *http.Request, err error) (status int, heading, text string) {
 	case errors.As(err, &refused):
 		return refused.status, refused.heading, refused.text
 	case errors.Is(err, golf.ErrNotFound):
-		return http.StatusNotFound, "Not found", "There is no such page here, or it is not yours to see."
+		return http.StatusNotFound, "Not found", "There is no such page, or you do not have access to it."
 	case errors.Is(err, golf.ErrConflict):
-		return http.StatusConflict, "Changed in the meantime", "Another window saved this in the meantime. Go back, load the page again, and save once more."
+		return http.StatusConflict, "Changed in the meantime", "This was also saved in another window. Go back, reload the page and save again."
 	case errors.As(err, &tooLarge):
-		return http.StatusRequestEntityTooLarge, "Too much at once", "What was sent is larger than this page takes."
+		return http.StatusRequestEntityTooLarge, "Too large", "What you sent is larger than this page accepts."
 	case r.Context().Err() == context.Canceled:
 		return statusClientGone, "", ""
 	case errors.Is(err, db.ErrUnavailable):
-		return http.StatusServiceUnavailable, "Not now", "The database is busy or starting again."
+		return http.StatusServiceUnavailable, "Temporarily unavailable", "The database is busy or restarting."
 	case errors.Is(err, context.DeadlineExceeded):
-		return http.StatusServiceUnavailable, "Not now", "This took too long, so it was given up."
+		return http.StatusServiceUnavailable, "Temporarily unavailable", "This took too long and was stopped."
 	default:
-		return http.StatusInternalServerError, "Something went wrong here", "It is our fault, not yours. Nothing was changed; go back and try again."
+		return http.StatusInternalServerError, "Something went wrong", "This is a fault on the server, not yours. Nothing was changed. Go back and try again."
 	}
 }
 
@@ -103,11 +103,11 @@ func (s *server) notAllowed(w http.ResponseWriter, r *http.Request) error {
 			w.Header().Add("Allow", method)
 		}
 	}
-	return &refusal{http.StatusMethodNotAllowed, "Not this way", "This page does not answer that kind of request."}
+	return &refusal{http.StatusMethodNotAllowed, "Not possible", "This page does not accept that kind of request."}
 }
 
 // tooOften answers a client that tried too often; how long it is to wait stands
 // in the header already.
 func (s *server) tooOften(w http.ResponseWriter, _ *http.Request) error {
-	return &refusal{http.StatusTooManyRequests, "Too many tries", "Wait " + w.Header().Get("Retry-After") + " seconds, and try again."}
+	return &refusal{http.StatusTooManyRequests, "Too many tries", "Wait " + w.Header().Get("Retry-After") + " seconds and try again."}
 }

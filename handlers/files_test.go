@@ -83,7 +83,7 @@ func TestEverythingComesBack(t *testing.T) {
 	if !strings.Contains(first, "pulled") || !strings.Contains(first, "wind from the west") || !strings.Contains(first, "d 3w 7i") {
 		t.Fatal(first)
 	}
-	if a := two.upload(first); a.status != http.StatusOK || !strings.Contains(a.body, "Take over its settings too: the name Robin, target 84.5, metres and metres on the green, clubs d 3w 7i") {
+	if a := two.upload(first); a.status != http.StatusOK || !strings.Contains(a.body, "Import its settings too: name Robin, target 84.5, distances in metres, clubs d 3w 7i") {
 		t.Fatalf("%d %s", a.status, a.body)
 	}
 	if a := two.get("/rounds"); strings.Contains(a.body, "Harrow Fen") {

@@ -87,7 +87,7 @@ func (f wrongForm) check(t *testing.T) {
 		t.Errorf("%s: %d", f.name, a.status)
 		return
 	}
-	before, rest, found := strings.Cut(a.body, `<div class="flash bad summary" role="alert" tabindex="-1" autofocus>`)
+	before, rest, found := strings.Cut(a.body, `<div class="notice faulty fault-summary" role="alert" tabindex="-1" autofocus>`)
 	if !found || strings.Contains(rest, "autofocus") || strings.Contains(before, "autofocus") {
 		t.Errorf("%s: not one summary that alone takes the focus", f.name)
 		return

@@ -34,7 +34,7 @@ const (
 const hashesWaiting = 40
 
 // errHashesBusy says that too many passwords wait to be hashed.
-var errHashesBusy = &refusal{http.StatusServiceUnavailable, "Not now", "Too many people are signing in at this moment."}
+var errHashesBusy = &refusal{http.StatusServiceUnavailable, "Temporarily unavailable", "Too many people are signing in right now."}
 
 // hashing hashes passwords: only so many at once, since each takes memory, and
 // one at a time for whoever asks.

@@ -105,7 +105,7 @@ func TestBothVersionsOfAHole(t *testing.T) {
 	at := v.withRound() + "/holes/2"
 	v.post(at, "line", "g15 2", "version", "0", "press", "save")
 	a := v.post(at, "line", "g18 3 1", "version", "0", "press", "save")
-	for _, want := range []string{"saved in another window too", `<b>g15</b>`, `<b>g18</b>`, `name="version" value="1"`, `value="g18 3 1"`, "Keep mine", "Take the other"} {
+	for _, want := range []string{"also saved in another window", `<b>g15</b>`, `<b>g18</b>`, `name="version" value="1"`, `value="g18 3 1"`, "Keep mine", "Keep the other"} {
 		if a.status != http.StatusConflict || !strings.Contains(a.body, want) {
 			t.Errorf("%d: no %s", a.status, want)
 		}
@@ -126,7 +126,7 @@ func TestBothVersionsOfAHole(t *testing.T) {
 }
 
 // A saved hole and the page after it take at most twelve trips to the database,
-// and a session is noted once a minute at the most.
+// and a session is recorded once a minute at the most.
 func TestTripsOfASavedHole(t *testing.T) {
 	store, trips := dbtest.Counted(t)
 	s := testSite{httptest.NewServer(New(store, Options{SignUp: SignUpOpen, Hash: testCost})), nil, store, "", t}

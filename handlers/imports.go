@@ -192,7 +192,7 @@ func (s *server) lookAt(r *http.Request) (found entry.PreviewInput, err error) {
 }
 
 // errNothingWaits answers a file that is confirmed twice, or too late.
-var errNothingWaits = &refusal{http.StatusNotFound, "No file is waiting", "It was imported already, or it waited for more than an hour. Your rounds show which; if they are not there, send the file again."}
+var errNothingWaits = &refusal{http.StatusNotFound, "No file to import", "It was already imported, or you previewed it more than an hour ago. If its rounds are not in your list, upload the file again."}
 
 // importConfirm takes in the file that waits, once and whole. It goes on when the
 // browser has gone, since somebody who taps twice gives the first tap up.

@@ -80,7 +80,7 @@ func TestWhatAnImportReplaces(t *testing.T) {
 		t.Fatal("not changed")
 	}
 	for kind, file := range map[string]string{"the account": before, "the shots": csv} {
-		if a := v.upload(file); !strings.Contains(a.body, "there already, another") || !strings.Contains(a.body, "Import all, and replace 1") {
+		if a := v.upload(file); !strings.Contains(a.body, "yes, but different") || !strings.Contains(a.body, "Import all and replace 1") {
 			t.Errorf("%s: %d %s", kind, a.status, a.body)
 		}
 		if now := v.get("/export/everything.json").body; now != changed {

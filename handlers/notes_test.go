@@ -41,7 +41,7 @@ func TestAConversation(t *testing.T) {
 	if a := pupil.get("/rounds"); !strings.Contains(a.body, "1 note has something new from a coach for you.") {
 		t.Error("the pupil's first page does not tell of the note")
 	}
-	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "the safe side") || !strings.Contains(a.body, `<em class="tag">new</em>`) {
+	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "the safe side") || !strings.Contains(a.body, `<em class="red-label">new</em>`) {
 		t.Error("the pupil does not find the note")
 	}
 	if a := pupil.get("/rounds"); strings.Contains(a.body, "something new") {
@@ -101,7 +101,7 @@ func TestNotesComeBack(t *testing.T) {
 	}
 	for field, value := range map[string]string{"target": "60", "what": ""} {
 		path := map[string]string{"target": "/players/1/target", "what": "/players/1/assignments"}[field]
-		if a := coach.post(path, field, value); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `class="wrong"`) {
+		if a := coach.post(path, field, value); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `class="fault-words"`) {
 			t.Errorf("%s: %d", path, a.status)
 		}
 	}
@@ -143,7 +143,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 	if a := coach.get("/coaching/kept"); strings.Contains(a.body, secret) {
 		t.Error("a kept note cannot be removed")
 	}
-	if a := coach.undone(removed); !strings.Contains(a.body, secret) || !strings.Contains(a.body, "It is back.") {
+	if a := coach.undone(removed); !strings.Contains(a.body, secret) || !strings.Contains(a.body, "Restored.") {
 		t.Error("a kept note does not come back where the coach reads it")
 	}
 }

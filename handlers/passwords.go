@@ -77,15 +77,15 @@ func weakness(password string, about []string) string {
 	case utf8.RuneCountInString(password) < PasswordMin:
 		return "Too short. Allowed: 10 characters or more."
 	case len(password) > PasswordMax:
-		return "Too long. Allowed: 200 characters at most, and fewer where they are not plain letters."
+		return "Too long. Allowed: up to 200 characters, fewer with accents or symbols."
 	case repeats(folded) || distinct(folded) < distinctLeast:
-		return "It repeats the same few characters. Take some words that do not belong together."
+		return "It repeats the same few characters. Use several unrelated words."
 	case walks(folded):
-		return "It follows the keys or the alphabet. Take some words that do not belong together."
+		return "It follows the keyboard or the alphabet. Use several unrelated words."
 	case madeOf(folded, owners):
-		return "It is made of your name, your address or the name of this site. Take some words that have nothing to do with them."
+		return "It is built from your name, your address or the name of this site. Use several words that have nothing to do with them."
 	case madeOf(folded, either):
-		return "Too many people use this one, or one like it. Take some words that do not belong together."
+		return "Many people use this password or one like it. Use several unrelated words."
 	}
 	return ""
 }

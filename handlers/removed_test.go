@@ -35,7 +35,7 @@ func TestEveryRemovalIsUndone(t *testing.T) {
 		{pupil, "/rounds/1/remove", "Removed: round of 2 May 2026, Harrow Fen.", "/rounds", `href="/rounds/1"`},
 		{coach, "/players/1/notes/1/remove", "Removed: note of 2 May 2026, “The safe side.”, for robin.", "/players/1/rounds/1", `id="note-1"`},
 		{pupil, "/players/1/notes/1/replies/1/remove", "Removed: answer of 2 May 2026, “Which is that?”.", "/rounds/1", "Which is that?</p>"},
-		{pupil, "/players/1/assignments/1/results/1/remove", "Removed: result of 1 Aug 2026, “Start line: 7 of 10”.", "/players/1/lessons", `<td class="l">7 of 10`},
+		{pupil, "/players/1/assignments/1/results/1/remove", "Removed: result of 1 Aug 2026, “Start line: 7 of 10”.", "/players/1/lessons", `<td class="text-cell">7 of 10`},
 		{pupil, "/players/1/assignments/1/remove", "Removed: practice “Start line”.", "/players/1/lessons", `id="practice-1"`},
 	} {
 		if a := c.who.get(c.read); !strings.Contains(a.body, c.gone) {
@@ -51,11 +51,11 @@ func TestEveryRemovalIsUndone(t *testing.T) {
 		if a := c.who.get("/export/everything.json"); strings.Contains(a.body, "Harrow Fen") == (c.remove == "/rounds/1/remove") && c.who == pupil {
 			t.Errorf("%s: the export and the round", c.remove)
 		}
-		if a := c.who.get("/removed"); !strings.Contains(a.body, "Bring back") {
+		if a := c.who.get("/removed"); !strings.Contains(a.body, "Restore<span") {
 			t.Errorf("%s is not listed", c.remove)
 		}
 		back := c.who.undone(page)
-		if back.status != http.StatusOK || !strings.Contains(back.body, "It is back.") {
+		if back.status != http.StatusOK || !strings.Contains(back.body, "Restored.") {
 			t.Errorf("%s: back with %d", c.remove, back.status)
 		}
 		if a := c.who.get(c.read); !strings.Contains(a.body, c.gone) {
@@ -78,7 +78,7 @@ func TestTheWayBackIsOnesOwn(t *testing.T) {
 		}
 	}
 	for _, path := range []string{"/rounds?removed=round.1.1", "/rounds?removed=%3Cb%3E", "/rounds?saved=you+won"} {
-		if a := coach.get(path); strings.Contains(a.body, "undo-bar") || strings.Contains(a.body, "you won") || strings.Contains(a.body, `class="flash"`) {
+		if a := coach.get(path); strings.Contains(a.body, "undo-bar") || strings.Contains(a.body, "you won") || strings.Contains(a.body, `class="notice"`) {
 			t.Errorf("%s says something", path)
 		}
 	}
@@ -101,7 +101,7 @@ func TestTheFirstVisit(t *testing.T) {
 	if a := one.get("/welcome"); !strings.Contains(a.body, `value="79"`) || !strings.Contains(a.body, `value="yd" checked`) {
 		t.Errorf("%d, or the usual settings are not offered", a.status)
 	}
-	if a := one.post("/welcome", "target", "60", "far", "miles", "green", "m"); a.status != http.StatusUnprocessableEntity || strings.Count(a.body, `class="wrong"`) != 2 || !strings.Contains(a.body, `value="60"`) {
+	if a := one.post("/welcome", "target", "60", "far", "miles", "green", "m"); a.status != http.StatusUnprocessableEntity || strings.Count(a.body, `class="fault-words"`) != 2 || !strings.Contains(a.body, `value="60"`) {
 		t.Errorf("%d", a.status)
 	}
 	if a := one.follows("/welcome", "target", "84", "far", "m", "green", "m"); !strings.Contains(a.body, "target and units are set") {
@@ -125,7 +125,7 @@ func TestASaveSaysSo(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("a")
 	settings := []string{"name", "A", "target", "84", "boundary", "50", "clubs", "", "far", "m", "green", "ft"}
-	if a := v.follows("/account", settings...); !strings.Contains(a.body, "The settings are saved.") {
+	if a := v.follows("/account", settings...); !strings.Contains(a.body, "Your settings are saved.") {
 		t.Error("settings")
 	}
 	settings[9] = "ells"

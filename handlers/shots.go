@@ -13,7 +13,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// Limits of what may be said of a shot, in bytes.
+// The most bytes of a club and of a note.
 const (
 	clubMost = 40
 	wordMost = golf.MaxWord
@@ -24,10 +24,16 @@ func (s *server) shots(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, entry.NewShotsPage(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), nil).View())
+	return show(w, r, http.StatusOK, entry.NewShotsPage(shell(r), shotsInput(r, kept.ID, h, nil)).View())
 }
 
-// saveShots keeps what was said of the shots of a hole.
+// shotsInput is what the page of a hole's shots is made of.
+func shotsInput(r *http.Request, id golf.RoundID, h db.Hole, problems map[string]string) entry.ShotsInput {
+	p := me(r)
+	return entry.ShotsInput{Round: id, Hole: h.Hole, Version: h.Version, Units: unitsOf(p), Clubs: strings.Fields(p.Clubs), Problems: problems}
+}
+
+// saveShots saves the clubs, misses and notes of a hole's shots.
 func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 	kept, h, err := s.ofHole(r)
 	if err != nil {
@@ -37,7 +43,7 @@ func (s *server) saveShots(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if problems := say(&h, r.Form["club"], r.Form["miss"], r.Form["word"]); len(problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, entry.NewShotsPage(shell(r), kept.ID, h.Hole, h.Version, unitsOf(me(r)), strings.Fields(me(r).Clubs), problems).View())
+		return show(w, r, http.StatusUnprocessableEntity, entry.NewShotsPage(shell(r), shotsInput(r, kept.ID, h, problems)).View())
 	}
 	if version, err := strconv.Atoi(r.FormValue("version")); err == nil {
 		h.Version = version
@@ -55,7 +61,7 @@ func say(h *db.Hole, clubs, misses, words []string) map[string]string {
 	problems := map[string]string{}
 	n := len(h.Played())
 	if n == 0 || len(clubs) != n || len(misses) != n || len(words) != n {
-		return map[string]string{entry.ShotField("club", 1): "The hole has other shots by now than the page had. Look at them, and say it again."}
+		return map[string]string{entry.ShotField("club", 1): "The shots of this hole have changed since you opened the page. Check them and enter this again."}
 	}
 	for i := range n {
 		shot := &h.Shots[i]
@@ -65,10 +71,10 @@ func say(h *db.Hole, clubs, misses, words []string) map[string]string {
 			problems[entry.ShotField("miss", i+1)] = capitalized(err.Error()) + "."
 		}
 		if !sayable(club, clubMost) || strings.ContainsAny(club, " /") {
-			problems[entry.ShotField("club", i+1)] = "Allowed: at most 40 letters, without a space or a slash."
+			problems[entry.ShotField("club", i+1)] = "Allowed: up to 40 characters, without spaces or slashes."
 		}
 		if !sayable(word, wordMost) {
-			problems[entry.ShotField("word", i+1)] = "Allowed: at most 200 letters, in one line."
+			problems[entry.ShotField("word", i+1)] = "Allowed: up to 200 characters, in one line."
 		}
 		shot.Club, shot.Word = club, word
 	}

@@ -12,26 +12,26 @@ import (
 func TestTheLastStewardStays(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	steward, other := s.steward(), s.member("other")
-	for path, want := range map[string]string{"/account/delete": "You are the only steward. Make another account a steward first, on the page of accounts.", "/accounts/leave": "You are the only steward. Make another account a steward first."} {
+	for path, want := range map[string]string{"/account/delete": "You are the only steward. Make another account a steward first, on the accounts page.", "/accounts/leave": "You are the only steward. Make another account a steward first."} {
 		if a := steward.post(path, "confirm", password); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, want) {
 			t.Errorf("%s: %d", path, a.status)
 		}
 	}
-	if a := steward.get("/accounts"); a.status != http.StatusOK || strings.Contains(a.body, "no more</button>") || !strings.Contains(a.body, "You are the only steward.") {
+	if a := steward.get("/accounts"); a.status != http.StatusOK || strings.Contains(a.body, "Step down as steward</button>") || !strings.Contains(a.body, "You are the only steward.") {
 		t.Errorf("%d %s", a.status, a.body)
 	}
 	if a := other.post("/accounts/2/steward"); a.status != http.StatusNotFound {
 		t.Errorf("a player made itself a steward: %d", a.status)
 	}
 	a := steward.post("/accounts/2/steward")
-	if a.status != http.StatusSeeOther || !strings.Contains(steward.get(a.location).body, "That account is a steward now.") {
+	if a.status != http.StatusSeeOther || !strings.Contains(steward.get(a.location).body, "That account is now a steward.") {
 		t.Errorf("%d %s", a.status, a.location)
 	}
-	if a := other.get("/accounts"); a.status != http.StatusOK || !strings.Contains(a.body, "Be a steward no more</button>") {
+	if a := other.get("/accounts"); a.status != http.StatusOK || !strings.Contains(a.body, "Step down as steward</button>") {
 		t.Errorf("%d", a.status)
 	}
 	a = steward.post("/accounts/leave")
-	if a.status != http.StatusSeeOther || !strings.Contains(steward.get(a.location).body, "You are a steward no more.") {
+	if a.status != http.StatusSeeOther || !strings.Contains(steward.get(a.location).body, "You are no longer a steward.") {
 		t.Errorf("%d %s", a.status, a.location)
 	}
 	if a := steward.get("/accounts"); a.status != http.StatusNotFound {
@@ -65,7 +65,7 @@ func TestStewardsTakeBackWhatTheyHandedOut(t *testing.T) {
 		t.Fatal(a.body)
 	}
 	for _, a := range []answer{steward.post("/accounts/invitations/remove", "invitation", open[1]), steward.post("/accounts/2/reset/remove")} {
-		if a.status != http.StatusSeeOther || !strings.Contains(steward.get(a.location).body, "taken back.") {
+		if a.status != http.StatusSeeOther || !strings.Contains(steward.get(a.location).body, "revoked.") {
 			t.Errorf("%d %s", a.status, a.location)
 		}
 	}
@@ -130,12 +130,12 @@ func TestChangingThePassword(t *testing.T) {
 	if a := other.post("/sign-in", "email", "robin@example.org", "password", password); a.status != http.StatusSeeOther {
 		t.Fatal(a.status)
 	}
-	for fresh, want := range map[string]string{password: "This is the password that you have now.", "password2026": "Too many people use", "robin12345!": "It is made of your name", "qwertyuiop": "It follows the keys", "aaaaaaaaaa": "It repeats", "short": "Too short"} {
+	for fresh, want := range map[string]string{password: "This is your current password.", "password2026": "Too many people use", "robin12345!": "It is made of your name", "qwertyuiop": "It follows the keys", "aaaaaaaaaa": "It repeats", "short": "Too short"} {
 		if a := v.post("/account/password", "password", password, "new", fresh); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, want) {
 			t.Errorf("%s: %d", fresh, a.status)
 		}
 	}
-	if a := v.post("/account/password", "password", "wrong", "new", "seven irons in march"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "Not the password of this account.") {
+	if a := v.post("/account/password", "password", "wrong", "new", "seven irons in march"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "This is not the password of your account.") {
 		t.Errorf("%d", a.status)
 	}
 	if a := v.post("/account/password", "password", password, "new", "seven irons in march"); a.status != http.StatusSeeOther {

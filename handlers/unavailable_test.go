@@ -126,7 +126,7 @@ func TestAPanicBecomesAPage(t *testing.T) {
 	} {
 		w := httptest.NewRecorder()
 		s.identify(s.recovered(http.HandlerFunc(func(http.ResponseWriter, *http.Request) { work() }))).ServeHTTP(w, httptest.NewRequest(http.MethodGet, "/", nil))
-		if body := w.Body.String(); w.Code != http.StatusInternalServerError || !strings.Contains(body, "Something went wrong here") || !strings.Contains(body, "Request ") || strings.Contains(body, "a bug") {
+		if body := w.Body.String(); w.Code != http.StatusInternalServerError || !strings.Contains(body, "Something went wrong") || !strings.Contains(body, "Request ") || strings.Contains(body, "a bug") {
 			t.Errorf("%s: %d %s", name, w.Code, body)
 		}
 	}

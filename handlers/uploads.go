@@ -34,10 +34,10 @@ func newUploads() *uploads {
 }
 
 var (
-	errOwnImport = &refusal{http.StatusConflict, "Still at work", "Another import of yours is being worked on. Nothing was changed by this one. Wait until that one is done, and try again."}
-	errImports   = &refusal{http.StatusServiceUnavailable, "Not now", "Another file is being imported, and one is taken at a time. Nothing was changed."}
-	errQuota     = &refusal{http.StatusTooManyRequests, "Enough for today", fmt.Sprintf("An account may send %d MiB of files a day, and this is more. Nothing was changed; try again tomorrow.", quotaDay>>20)}
-	errSlow      = &refusal{http.StatusRequestTimeout, "Too slow", "The file did not arrive in time. Nothing was changed; try again with a faster connection or a smaller file."}
+	errOwnImport = &refusal{http.StatusConflict, "Import in progress", "Another import of yours is still running. This one changed nothing. Wait until it is done and try again."}
+	errImports   = &refusal{http.StatusServiceUnavailable, "Temporarily unavailable", "Someone else is importing a file, and only one can run at a time. Nothing was changed."}
+	errQuota     = &refusal{http.StatusTooManyRequests, "Daily limit reached", fmt.Sprintf("You can upload up to %d MiB of files a day, and this file goes over that. Nothing was changed. Try again tomorrow.", quotaDay>>20)}
+	errSlow      = &refusal{http.StatusRequestTimeout, "Upload too slow", "The file did not arrive in time. Nothing was changed. Try again with a faster connection or a smaller file."}
 )
 
 // begin takes the places for an import of an account; the answer gives them
@@ -144,7 +144,7 @@ func (s *server) upload(r *http.Request) (file *counted, err error) {
 	return nil, unreadable(err)
 }
 
-var errNoFile = &accountfile.Fault{What: "No file was given. Allowed: a shots file, or the file of an account."}
+var errNoFile = &accountfile.Fault{What: "No file was chosen. Allowed: a shots file or an account file."}
 
 // unreadable says what an error of a request's body means.
 func unreadable(err error) error {

@@ -2,7 +2,7 @@
 // much of the card is filled in. Without this file the line says how much was
 // when the page was made.
 const form = document.querySelector("form.course-form");
-const count = form?.querySelector(".count");
+const count = form?.querySelector(".card-count");
 
 const metre = 1 / 0.9144; // in yards
 const lengthText = /^\s*([0-9]{1,4}(?:[.,][0-9]{1,9})?)\s*(m|met(?:re|er)s?|y|yds?|yards?)?\.?\s*$/i;
@@ -16,7 +16,7 @@ function yards(text, unit) {
 }
 
 function say() {
-  const unit = form.querySelector(".nines").dataset.unit;
+  const unit = form.querySelector(".nine-pair").dataset.unit;
   const holes = Number(form.elements.holes.value);
   let filled = 0, par = 0, length = 0;
   for (let n = 1; n <= 18; n++) {

@@ -31,7 +31,7 @@ const fields = () => {
 
 // The state of the page in a line: what waits, whether there is a connection.
 function tell(text, bad = false) {
-  state.classList.toggle("offline", offline || send.state === "offline" || bad);
+  state.classList.toggle("offline-state", offline || send.state === "offline" || bad);
   state.textContent = text;
 }
 
@@ -60,10 +60,10 @@ function strip() {
     const at = link.getAttribute("href");
     const waits = waitingOf(at);
     const known = knownOf(at);
-    link.parentElement.classList.toggle("waiting", waits !== null);
-    const mark = link.querySelector(".mark");
-    if (at !== address && mark.classList.contains("none") && (waits || known)) {
-      mark.classList.remove("none");
+    link.parentElement.classList.toggle("waiting-hole", waits !== null);
+    const mark = link.querySelector(".score-mark");
+    if (at !== address && mark.classList.contains("no-mark") && (waits || known)) {
+      mark.classList.remove("no-mark");
       mark.textContent = waits?.score ?? known?.score ?? "?";
     }
   }
@@ -104,8 +104,8 @@ function put(html) {
   const said = page.querySelector(".total-line");
   total.className = said.className;
   total.replaceChildren(...said.childNodes);
-  button("save").classList.toggle("ready", said.dataset.ready === "yes");
-  button("h").classList.toggle("lit", said.dataset.holed === "yes");
+  button("save").classList.toggle("ready-key", said.dataset.ready === "yes");
+  button("h").classList.toggle("lit-key", said.dataset.holed === "yes");
   for (const name of ["score", "holed", "ready"]) total.dataset[name] = said.dataset[name] ?? "";
   total.dataset.line = field.value;
   upgrade();
@@ -132,19 +132,18 @@ function unread(line) {
     code.textContent = word;
     row.append(head);
     row.insertCell().append(code);
-    row.cells[1].className = "l";
+    row.cells[1].className = "text-cell";
   });
   const stack = document.createElement("div");
-  stack.className = "shot-stack";
   stack.append(table);
   rows.replaceChildren(stack);
   total.className = "total-line";
   total.dataset.score = "";
   const say = document.createElement("span");
-  say.className = "total-say";
-  say.textContent = "As you typed it; it is read when you are back online";
+  say.className = "total-state";
+  say.textContent = "As you typed it. It is checked when you are back online";
   total.replaceChildren(say);
-  button("save").classList.toggle("ready", /[h-]$|^=/.test(line.trim()));
+  button("save").classList.toggle("ready-key", /[h-]$|^=/.test(line.trim()));
 }
 
 const button = (key) => form.querySelector(`button[name="press"][value="${key}"]`);
@@ -152,7 +151,7 @@ const button = (key) => form.querySelector(`button[name="press"][value="${key}"]
 // upgrade makes buttons of the rows: a tap puts the caret into their words.
 function upgrade() {
   for (const row of rows.querySelectorAll("tr[data-from]")) {
-    const say = row.querySelector(".row-say");
+    const say = row.querySelector(".shot-words");
     const tap = document.createElement("button");
     tap.type = "button";
     tap.className = "row-button";
@@ -219,7 +218,7 @@ function next() {
   const here = order.indexOf(address.slice(address.lastIndexOf("/") + 1));
   for (const n of [...order.slice(here + 1), ...order.slice(0, here)]) {
     const link = form.querySelector(`.hole-strip a[href="${round}${n}"]`);
-    const open = link?.querySelector(".mark.none, .mark.blank-mark");
+    const open = link?.querySelector(".score-mark.no-mark, .score-mark.open-mark");
     if (open && !waitingOf(round + n) && !knownOf(round + n)) return round + n;
   }
   return null;
@@ -267,8 +266,8 @@ async function goOn() {
   tellState();
   if (to && offline && (await isKept(to))) return location.assign(to);
   if (!to) tell(`All holes are kept on this phone: ${count(list().length)} to send when you are back online.`, true);
-  else if (offline) tell("Offline: this hole is kept on this phone, and the next one opens when it is sent.", true);
-  else tell("The server cannot answer now. This hole is kept on this phone and sent again.", true);
+  else if (offline) tell("Offline: this hole is kept on this phone. The next one opens once it is sent.", true);
+  else tell("The server is not responding. This hole is kept on this phone and will be sent again.", true);
 }
 
 // isKept tells whether a page opens without a connection; without TLS no page
@@ -287,7 +286,7 @@ function refuse(answer) {
   put(answer.html);
   tellState();
   if (answer.version !== undefined) theirs = String(answer.version);
-  const wrong = answer.field ? input(answer.field) : answer.status === 422 && !rows.querySelector(".ask") ? field : null;
+  const wrong = answer.field ? input(answer.field) : answer.status === 422 && !rows.querySelector(".question") ? field : null;
   wrong?.setAttribute("aria-invalid", "true");
   (wrong ?? rows.querySelector("[role=alert] button"))?.focus();
 }
@@ -323,7 +322,7 @@ form.addEventListener("submit", (event) => {
 });
 
 // A key keeps the caret where it is, and the phone's keyboard away.
-form.querySelector(".pad").addEventListener("pointerdown", (event) => {
+form.querySelector(".key-pad").addEventListener("pointerdown", (event) => {
   if (event.target.closest("button")) event.preventDefault();
 });
 
@@ -355,7 +354,7 @@ function begin() {
   if (older) conflict(from);
   else if (from && !touched && !rows.querySelector("[role=alert]")) read();
   if (waits && !older && waits.refused) save();
-  return from && !waits ? "What you typed before and did not save is in the field again." : "";
+  return from && !waits ? "What you typed before without saving is back in the field." : "";
 }
 
 // conflict asks the server to set both versions side by side.
@@ -373,7 +372,7 @@ async function conflict(from) {
 
 // keep asks the service worker to keep the pages of this round.
 function keep() {
-  const pages = [...form.querySelectorAll(".hole-strip li:not(.turn) a")].map((link) => link.getAttribute("href"));
+  const pages = [...form.querySelectorAll(".hole-strip li:not(.turn-link) a")].map((link) => link.getAttribute("href"));
   const needed = form.dataset.needed.split(" ");
   navigator.serviceWorker?.register("/worker.js").then(() => navigator.serviceWorker.ready)
     .then((worker) => worker.active?.postMessage({ player: document.body.dataset.player, pages, needed }))
@@ -382,7 +381,7 @@ function keep() {
 
 typing(false);
 onlyRound(round);
-if (!form.querySelector(".conflict")) {
+if (!form.querySelector(".conflict-notice")) {
   const said = begin();
   upgrade();
   tellState();

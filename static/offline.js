@@ -20,13 +20,13 @@ for (const name of await caches.keys()) {
     const base = pages[0].slice(0, pages[0].lastIndexOf("/") + 1);
     const known = (at) => localStorage.getItem(`wait ${player} ${at}`) ?? localStorage.getItem(`saved ${player} ${at}`);
     const open = form.dataset.order.split(" ").map((n) => base + n).find((at) => {
-      const mark = page.querySelector(`.hole-strip a[href="${at}"] .mark`);
-      return mark && (mark.classList.contains("none") || mark.classList.contains("blank-mark")) && !known(at);
+      const mark = page.querySelector(`.hole-strip a[href="${at}"] .score-mark`);
+      return mark && (mark.classList.contains("no-mark") || mark.classList.contains("open-mark")) && !known(at);
     });
     const link = document.createElement("a");
-    link.className = "btn main";
+    link.className = "button main-button";
     link.href = open ?? pages[0];
-    link.textContent = `Go on with ${form.dataset.name.replace(/^Hole \d+, /, "")}`;
+    link.textContent = `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`;
     const item = document.createElement("li");
     item.append(link);
     list.append(item);

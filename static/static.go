@@ -9,7 +9,6 @@ import (
 	"embed"
 	"encoding/hex"
 	"fmt"
-	"io/fs"
 	"path"
 	"regexp"
 	"strings"
@@ -25,20 +24,24 @@ const Prefix = "/static/"
 // worker is the file of the service worker, which is served by Worker alone.
 const worker = "worker.js"
 
-// stylesheet is the one sheet that pages link to: every file of styles, this one
-// first and the others by name.
+// stylesheet is the name of the one sheet that pages link to. It is no file: it
+// is the files of sheets, joined.
 const stylesheet = "app.css"
 
-func sheets() []byte {
-	names, err := fs.Glob(files, "*.css")
-	if err != nil {
-		panic("static: " + err.Error())
-	}
+// sheets are the files of styles in the order in which they are joined. Of two
+// rules that say the same as strongly, the later one holds: what is for every
+// page comes first, then the subjects, then paper.
+var sheets = []string{
+	"base.css", "page.css", "tables.css", "forms.css", "figures.css", "marks.css",
+	"statement.css", "card.css", "doubles.css", "months.css", "roster.css", "lessons.css",
+	"site.css", "rounds.css", "courses.css",
+	"entry.css", "strip.css", "shots.css", "pad.css",
+	"print.css",
+}
+
+func joinedSheets() []byte {
 	var all []byte
-	for _, name := range append([]string{stylesheet}, names...) {
-		if name == stylesheet && len(all) > 0 {
-			continue
-		}
+	for _, name := range sheets {
 		data, err := files.ReadFile(name)
 		if err != nil {
 			panic("static: " + err.Error())
@@ -63,8 +66,11 @@ var load = sync.OnceValue(func() catalogue {
 		panic("static: " + err.Error())
 	}
 	for _, e := range entries {
-		c.add(e.Name())
+		if path.Ext(e.Name()) != ".css" {
+			c.add(e.Name())
+		}
 	}
+	c.keep(stylesheet, joinedSheets())
 	return c
 })
 
@@ -78,9 +84,6 @@ func (c catalogue) add(name string) string {
 	if err != nil {
 		panic("static: " + err.Error())
 	}
-	if name == stylesheet {
-		data = sheets()
-	}
 	if path.Ext(name) == ".js" {
 		c.urls[name] = "" // a module that imports itself by way of others would never end
 		data = imported.ReplaceAllFunc(data, func(found []byte) []byte {
@@ -91,6 +94,11 @@ func (c catalogue) add(name string) string {
 			return fmt.Appendf(nil, "from %q", url)
 		})
 	}
+	return c.keep(name, data)
+}
+
+// keep gives a file the address that its content makes.
+func (c catalogue) keep(name string, data []byte) string {
 	sum := sha256.Sum256(data)
 	stem, ext, _ := strings.Cut(name, ".")
 	hashed := stem + "." + hex.EncodeToString(sum[:6]) + "." + ext

@@ -155,7 +155,7 @@ export function sentence() {
   const asked = all.filter((hole) => hole.refused).length;
   const rest = all.length - asked;
   const parts = [];
-  if (rest > 0) parts.push(`${capital(count(rest))} ${rest === 1 ? "waits" : "wait"} to be sent.`);
+  if (rest > 0) parts.push(`${capital(count(rest))} ${rest === 1 ? "is" : "are"} waiting to be sent.`);
   if (asked > 0) parts.push(`${capital(count(asked))} ${asked === 1 ? "needs" : "need"} your answer.`);
   return parts.join(" ");
 }
@@ -168,22 +168,22 @@ function show() {
   bar.hidden = all.length === 0;
   if (all.length === 0) return bar.replaceChildren();
   const say = document.createElement("p");
-  say.textContent = sentence() + (send.state === "signed-out" ? " Sign in again to send them." : send.state === "offline" ? " There is no connection now." : "");
+  say.textContent = sentence() + (send.state === "signed-out" ? " Sign in again to send them." : send.state === "offline" ? " You are offline." : "");
   const links = document.createElement("ul");
   for (const hole of all) {
     const item = document.createElement("li");
     if (hole.refused === "gone") {
-      item.append(`${hole.name}: the round is gone; you typed ${hole.line} `);
+      item.append(`${hole.name}: its round was removed; you entered ${hole.line} `);
       const button = document.createElement("button");
-      button.className = "small";
-      button.textContent = "Forget it";
+      button.className = "small-button";
+      button.textContent = "Discard";
       button.addEventListener("click", () => drop(hole.address));
       item.append(button);
     } else {
       const link = document.createElement("a");
       link.href = hole.address;
       link.textContent = hole.name;
-      item.append(link, hole.refused === "conflict" ? ": saved elsewhere too" : hole.refused === "problem" ? ": not understood yet" : "");
+      item.append(link, hole.refused === "conflict" ? ": also saved in another window" : hole.refused === "problem" ? ": not understood yet" : "");
     }
     links.append(item);
   }
@@ -199,7 +199,7 @@ function guardSignOut(form) {
     if (!sure && list().length > 0) await send();
     if (!sure && list().length > 0) {
       sure = true;
-      form.querySelector("button").textContent = "Sign out and lose what waits";
+      form.querySelector("button").textContent = "Sign out and discard unsent holes";
       document.querySelector(".waiting-bar")?.scrollIntoView();
       return;
     }

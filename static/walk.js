@@ -2,7 +2,7 @@
 // with shift to the one before. The keys work while the focus is in the list of
 // trouble, or on what they led to, so that they take no key from anybody else.
 
-const nav = document.querySelector(".walk");
+const nav = document.querySelector(".trouble-links");
 const lists = { d: [...nav.querySelectorAll('[data-walk="d"]')], r: [...nav.querySelectorAll('[data-walk="r"]')] };
 const at = { d: -1, r: -1 };
 let reached = null;
@@ -23,7 +23,7 @@ function go(key, step) {
 for (const [key, name] of [["d", "Next double"], ["r", "Next root"]]) {
   if (lists[key].length === 0) continue;
   const button = document.createElement("button");
-  button.className = "small";
+  button.className = "small-button";
   button.textContent = `${name} (${key})`;
   button.addEventListener("click", () => go(key, 1));
   nav.append(button);

@@ -66,7 +66,7 @@ type ReportInput struct {
 // NewReportPage makes the page.
 func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 	whose := in.Months.At.Whose
-	page.Title, page.Here, page.Kind = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report"
+	page.Title, page.Here, page.BodyClass = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
 	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: "No rounds yet.", Presets: reportPresets(whose, in), SpanAt: whose.Report("")}
 	span := words.Span(in.Span, true)
 	if in.Span.Last > 0 {

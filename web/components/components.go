@@ -47,7 +47,7 @@ func (f Field) Described() string {
 
 // Mark is a score on a hole as a card marks it.
 type Mark struct {
-	Class string // birdie, par, bogey or double; none when not entered
+	Class string // of its shape: none for par, no-mark when not entered
 	Text  string
 	Said  string // what the mark means, for who cannot see it
 }
@@ -56,13 +56,13 @@ type Mark struct {
 func MarkOf(score, par int, text string) Mark {
 	switch d := score - par; {
 	case d < 0:
-		return Mark{"birdie", text, "under par"}
+		return Mark{Class: "under-par-mark", Text: text, Said: "under par"}
 	case d == 0:
-		return Mark{"par", text, "par"}
+		return Mark{Text: text, Said: "par"}
 	case d == 1:
-		return Mark{"bogey", text, "bogey"}
+		return Mark{Class: "bogey-mark", Text: text, Said: "bogey"}
 	default:
-		return Mark{"double", text, "double bogey or worse"}
+		return Mark{Class: "double-mark", Text: text, Said: "double bogey or worse"}
 	}
 }
 
@@ -82,7 +82,7 @@ func NewAxis(s chart.Scale, write func(float64) string) Axis {
 	for _, v := range s.Ticks() {
 		t := Tick{X: s.Percent(v), Text: write(v)}
 		if v == 0 {
-			t.Class, t.Text = "t0", "0"
+			t.Class, t.Text = "zero-tick", "0"
 		} else {
 			a.Grid = append(a.Grid, t.X)
 		}
@@ -93,7 +93,7 @@ func NewAxis(s chart.Scale, write func(float64) string) Axis {
 
 func barClass(b chart.Bar) string {
 	if b.Won {
-		return "won"
+		return "won-mark"
 	}
-	return "lost"
+	return "lost-mark"
 }

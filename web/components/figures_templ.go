@@ -29,14 +29,14 @@ func WhiskerBar(a Axis, b chart.Bar, w chart.Whisker, thin bool) templ.Component
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<svg class=\"bar\" aria-hidden=\"true\" focusable=\"false\"><line class=\"axis\" x1=\"")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<svg class=\"bar-picture\" aria-hidden=\"true\" focusable=\"false\"><line class=\"axis-line\" x1=\"")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var2 string
 		templ_7745c5c3_Var2, templ_7745c5c3_Err = templruntime.NewAttributeExpression(a.Zero).Resolve(ctx)
 		if templ_7745c5c3_Err != nil {
-			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/components/figures.templ`, Line: 8, Col: 32}
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/components/figures.templ`, Line: 8, Col: 37}
 		}
 		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var2)
 		if templ_7745c5c3_Err != nil {
@@ -49,7 +49,7 @@ func WhiskerBar(a Axis, b chart.Bar, w chart.Whisker, thin bool) templ.Component
 		var templ_7745c5c3_Var3 string
 		templ_7745c5c3_Var3, templ_7745c5c3_Err = templruntime.NewAttributeExpression(a.Zero).Resolve(ctx)
 		if templ_7745c5c3_Err != nil {
-			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/components/figures.templ`, Line: 8, Col: 46}
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/components/figures.templ`, Line: 8, Col: 51}
 		}
 		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var3)
 		if templ_7745c5c3_Err != nil {
@@ -60,7 +60,7 @@ func WhiskerBar(a Axis, b chart.Bar, w chart.Whisker, thin bool) templ.Component
 			return templ_7745c5c3_Err
 		}
 		if w.Known {
-			templ_7745c5c3_Err = whisk("whisk", w.X1, w.X2, w.Low, w.High).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = whisk("whisker", w.X1, w.X2, w.Low, w.High).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -203,7 +203,7 @@ func WhiskerBar(a Axis, b chart.Bar, w chart.Whisker, thin bool) templ.Component
 			}
 		}
 		if w.Inside {
-			templ_7745c5c3_Err = whisk("inside", w.InX1, w.InX2, w.InLow, false).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = whisk("inner-whisker", w.InX1, w.InX2, w.InLow, false).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -10,24 +10,27 @@ import (
 	"strokeledger/web/words"
 )
 
-// BeginPage is where a round begins.
+// BeginPage is where a round is started, or an unfinished one continued.
 type BeginPage struct {
 	layout.Page
-	Open    []OpenRound // begun and not entered to the end
-	Courses []components.Choice
-	Which   components.Field // of those courses
-	Course  string           // address of making one
-	Begin   BeginFields
-	New     []components.Field // of a course that is told hole by hole
-	Fresh   BeginFields        // the same as Begin, for that
+	Open    []OpenRound         // unfinished rounds, the latest first; may be empty
+	Courses []components.Choice // empty if there are none on the server
+	Which   components.Field    // chooses one of Courses
+	Course  string              // address that adds a course
+	Begin   BeginFields         // for one of Courses
+	New     []components.Field  // name, tees and size of a course that is filled in as it is played
+	Fresh   BeginFields         // for that course
 
-	BeginWrong, FreshWrong components.Summary
+	BeginWrong components.Summary // what is wrong with the form for one of Courses
+	FreshWrong components.Summary // what is wrong with the form for a new course
 }
 
-// BeginFields are what is asked of a round on any course.
+// BeginFields are the fields that describe a round on any course.
 type BeginFields struct {
-	Date, First, Note components.Field
-	Part              components.Radios
+	Date  components.Field  // when it was played
+	First components.Field  // number of the first hole played
+	Note  components.Field  // conditions, optional
+	Part  components.Radios // all holes, or one nine
 }
 
 // BeginInput is what was typed, and what was wrong by field.
@@ -45,12 +48,15 @@ const (
 	PartBack  = "back"
 )
 
-// OpenRound is a round that can be gone on with.
-type OpenRound struct{ At, Text string }
+// OpenRound is an unfinished round.
+type OpenRound struct {
+	At   string // address of the hole to continue at
+	Text string // “2 May 2026, Harrow Fen: continue at hole 7, 12 holes to go”
+}
 
-// NewOpenRound says where a round goes on.
+// NewOpenRound says where a round continues: at hole, with left holes to go.
 func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int) OpenRound {
-	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: on with hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
+	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: continue at hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
 }
 
 // NewBeginPage makes the page that begins a round.
@@ -59,9 +65,9 @@ func NewBeginPage(page layout.Page, f BeginInput, open []OpenRound) BeginPage {
 	n := BeginPage{Page: page, Open: open, Courses: f.Courses, Which: components.Field{Name: "course", Label: "Course", Problem: f.Problems["course"]}, Course: paths.NewCourse,
 		Begin: beginFields(f, !f.New, ""), Fresh: beginFields(f, f.New, "new_"),
 		New: []components.Field{
-			{Name: "new_course", Label: "Course", Value: f.Values["new_course"], Hint: "Its par and lengths are asked for as you enter each hole.", Problem: f.Problems["new_course"]},
+			{Name: "new_course", Label: "Course", Value: f.Values["new_course"], Hint: "You fill in par and length as you enter each hole.", Problem: f.Problems["new_course"]},
 			{Name: "new_tee", Label: "Tees", Value: f.Values["new_tee"], Problem: f.Problems["new_tee"]},
-			{Name: "new_holes", Label: "Holes", Value: f.Values["new_holes"], Mode: "numeric", Hint: "Of the course: 1 to 18.", Problem: f.Problems["new_holes"]},
+			{Name: "new_holes", Label: "Holes", Value: f.Values["new_holes"], Mode: "numeric", Hint: "How many the course has: 1 to 18.", Problem: f.Problems["new_holes"]},
 		}}
 	n.BeginWrong, n.FreshWrong = components.Summed(n.Which), components.Summed(n.New...)
 	n.Begin.sum(&n.BeginWrong)
@@ -70,7 +76,7 @@ func NewBeginPage(page layout.Page, f BeginInput, open []OpenRound) BeginPage {
 	return n
 }
 
-const notBegun = "The round is not begun yet."
+const notBegun = "The round was not started."
 
 // sum adds what is wrong with the fields, in their order.
 func (b BeginFields) sum(s *components.Summary) {
@@ -89,10 +95,10 @@ func beginFields(f BeginInput, sent bool, prefix string) BeginFields {
 	}
 	part := f.Values["part"]
 	return BeginFields{
-		Date: components.Field{Name: "date", ID: prefix + "date", Label: "Day of play", Type: "date", Value: f.Values["date"], Problem: problems["date"]},
+		Date: components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date", Value: f.Values["date"], Problem: problems["date"]},
 		First: components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric", Value: f.Values["first_hole"], Problem: problems["first_hole"],
-			Hint: "Where you began; the holes follow from there. Left at 1, a back nine begins at 10."},
-		Note: components.Field{Name: "note", ID: prefix + "note", Label: "Weather and greens, in a line", Value: f.Values["note"], Hint: "May be left out.", Problem: problems["note"]},
+			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."},
+		Note: components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Value: f.Values["note"], Hint: "Weather and greens, in one line. Optional.", Problem: problems["note"]},
 		Part: components.Radios{Name: "part", ID: prefix + "part", Label: "Holes", Problem: problems["part"],
 			All: []components.Choice{{Value: PartAll, Name: "all", Chosen: part == PartAll}, {Value: PartFront, Name: "front nine", Chosen: part == PartFront}, {Value: PartBack, Name: "back nine", Chosen: part == PartBack}}},
 	}

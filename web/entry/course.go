@@ -12,39 +12,51 @@ import (
 	"strokeledger/web/words"
 )
 
-// CoursePage is a course: its card, and for the player who added it the form.
+// CoursePage shows a course. The player who added it gets a form, others a table.
 type CoursePage struct {
 	layout.Page
-	Heading, Lede string
-	Begin, Tees   string // addresses
-	Offer         CardOffer
-	Editor        *CourseEditor // nil for those who cannot edit it
-	Rows          []CourseHole
-	Facts         []components.Fact
-	Remove        string // address, empty for those who may not
-	Merge         string // address, empty for all but the steward
-	Others        []components.Choice
-	Same          components.Field // the course that it is merged into
-	MergeWrong    components.Summary
+	Heading    string              // name and tees
+	Lede       string              // holes, par and length, or how much is known so far
+	Begin      string              // address that starts a round here
+	Tees       string              // address that adds other tees
+	Offer      CardOffer           // zero if every round has this card
+	Editor     *CourseEditor       // nil for those who cannot edit the course
+	Rows       []CourseHole        // the known holes; may be empty
+	Facts      []components.Fact   // ratings that are known
+	Remove     string              // address that removes the course; empty for those who cannot
+	Merge      string              // address that merges it; empty for all but the steward, and without other courses
+	Others     []components.Choice // to merge it into, the first asks to choose
+	Same       components.Field    // chooses one of Others
+	MergeWrong components.Summary  // why it was not merged
 }
 
 // CourseHole is a hole of the card.
-type CourseHole struct{ Number, Par, Length, Index string }
-
-// CardOffer offers the course's card to rounds that have another.
-type CardOffer struct {
-	Heading, At string
-	Rounds      []OfferedRound
+type CourseHole struct {
+	Number string
+	Par    string
+	Length string // “417 yd”
+	Index  string // stroke index; empty if the card has none
 }
 
-// OfferedRound is a round with another card.
-type OfferedRound struct{ ID, At, Text string }
+// CardOffer offers the card of a course to rounds that have a different one.
+type CardOffer struct {
+	Heading string         // “Use this card in 2 rounds?”; empty for no offer
+	At      string         // address that takes the answer
+	Rounds  []OfferedRound // the player's rounds, at least one in an offer
+}
 
-// OtherCard is what it is made of.
+// OfferedRound is a round with a different card.
+type OfferedRound struct {
+	ID   string // value in the form
+	At   string // address
+	Text string // “2 May 2026: 1 hole differs”
+}
+
+// OtherCard is what an offered round is made of.
 type OtherCard struct {
 	ID    golf.RoundID
 	Day   time.Time
-	Holes int // whose card differs
+	Holes int // that differ
 }
 
 // CourseInput is a course to look at.
@@ -89,12 +101,13 @@ func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage
 	if c.Steward && len(c.Others) > 0 {
 		p.Merge, p.Others = paths.MergeCourse(c.ID), append([]components.Choice{{Name: "Choose a course"}}, c.Others...)
 		p.Same = components.Field{Name: "same", Label: "This is the same course as", Problem: c.MergeSaid,
-			Hint: "The rounds on this one move there, with their cards as they are, and this one is removed."}
-		p.MergeWrong = components.Summed(p.Same).Saying("The courses are not merged.")
+			Hint: "Rounds on this course move to that one and keep their cards. This course is then removed."}
+		p.MergeWrong = components.Summed(p.Same).Saying("The courses were not merged.")
 	}
 	return p
 }
 
+// newCardOffer offers the card to the rounds that differ.
 func newCardOffer(c CourseInput) CardOffer {
 	n := len(c.OtherCard)
 	if n == 0 {

@@ -38,46 +38,52 @@ func (f CourseFormInput) Sound() bool {
 
 // CourseEditor is the form of a course.
 type CourseEditor struct {
-	Save      string
-	Summary   components.Summary
-	Fields    []components.Field
-	Nines     []components.Field // ratings of each nine alone
-	NinesOpen bool
-	Sizes     []components.Choice
-	Size      []CardSaid
-	Sets      []CardSet
-	Unit      string
-	Count     string   // how much of the card is filled in
-	AskedAll  []string // answers to every question, when nothing is refused
-	Paste     components.Area
-	PasteOpen bool
-	PasteSaid []string
+	Save      string              // address that saves
+	Summary   components.Summary  // what is wrong or asked; empty for nothing
+	Fields    []components.Field  // name, tees and ratings
+	Nines     []components.Field  // ratings of each nine alone
+	NinesOpen bool                // one of Nines is wrong, so they show
+	Sizes     []components.Choice // numbers of holes to choose from
+	Size      []CardSaid          // what is said of the number of holes
+	Sets      []CardSet           // the card: front nine, back nine
+	Unit      string              // of the lengths: yd or m
+	Count     string              // how much of the card is filled in: “9 of 18 holes, par 36, 3,270 yd”
+	AskedAll  []string            // the answers to every question, if nothing else is wrong; empty otherwise
+	Paste     components.Area     // the card as text
+	PasteOpen bool                // there is text that is not used yet, so Paste shows
+	PasteSaid []string            // what is wrong with the text, one a line
 }
 
-// CardSet is up to nine holes of the form.
+// CardSet is one nine of the form.
 type CardSet struct {
-	Name, Class string
-	Rows        []CardFields
+	Name  string       // “Holes 1 to 9”
+	Class string       // class of its table; empty for none
+	Rows  []CardFields // its holes, at most nine
 }
 
 // CardFields is the row of a hole.
 type CardFields struct {
 	Number string
-	Fields []CardField
-	Said   []CardSaid
+	Fields []CardField // par, length, stroke index
+	Said   []CardSaid  // problems and questions of the hole
 }
 
 // CardField is one input of a row.
 type CardField struct {
-	Name, Label, Value, Hint, Mode string
-	Said                           string // id of what is said of it, empty for nothing
+	Name  string // name and id
+	Label string // “Length of hole 3 in yd”
+	Value string // as typed
+	Hint  string // shown in grey: the length from other tees; empty for none
+	Mode  string // keyboard of a phone: numeric or decimal
+	Said  string // id of what is said of it; empty for nothing
 }
 
-// CardSaid is a problem or a question beside its field.
+// CardSaid is a problem or a question, shown with its field.
 type CardSaid struct {
-	ID, Text string
-	Answer   string // to save anyway, empty where that is not allowed
-	Agreed   bool
+	ID     string // on the page
+	Text   string
+	Answer string // value that saves anyway; empty for a problem, which it cannot
+	Agreed bool   // the player has ticked the answer
 }
 
 // NewCourseEditor makes the form; save is the address that takes it.
@@ -85,7 +91,7 @@ func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEdi
 	e := CourseEditor{Save: save, Unit: units.Far.String(), Count: cardCount(f.Card, units)}
 	e.Fields = []components.Field{
 		f.field("name", "Course", f.Name, "", ""),
-		f.field("tee", "Tees", f.Tee, "", "As the card calls them. Optional."),
+		f.field("tee", "Tees", f.Tee, "", "As named on the card. Optional."),
 		f.field("rating", "Course rating", f.Rating, "decimal", "As on the card. Optional."),
 		f.field("slope", "Slope rating", f.Slope, "decimal", "55 to 155. Optional."),
 	}
@@ -104,12 +110,12 @@ func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEdi
 		e.Sizes = append(e.Sizes, components.Choice{Value: strconv.Itoa(n), Name: words.Plural(n, "hole", "holes"), Chosen: n == f.Card.Holes})
 	}
 	e.Size = f.said("holes")
-	e.Sets = []CardSet{{Name: "Holes 1 to 9", Class: "front-nine"}, {Name: "Holes 10 to 18", Class: "back-nine"}}
+	e.Sets = []CardSet{{Name: "Holes 1 to 9"}, {Name: "Holes 10 to 18", Class: "back-nine"}}
 	for i := range f.Card.Rows {
 		set := &e.Sets[i/9]
 		set.Rows = append(set.Rows, f.row(i, e.Unit))
 	}
-	e.Paste = components.Area{Name: "paste", ID: "paste", Label: "The card as text, a line for each hole", Value: f.Paste}
+	e.Paste = components.Area{Name: "paste", ID: "paste", Label: "The card as text, one line per hole", Value: f.Paste}
 	e.PasteSaid, e.PasteOpen = f.PasteProblems, f.Paste != ""
 	e.Summary, e.AskedAll = f.summary()
 	return e
@@ -205,11 +211,12 @@ func cardCount(c form.Card, units form.Units) string {
 // AddCoursePage is where a course is added.
 type AddCoursePage struct {
 	layout.Page
-	Lede   string
+	Lede   string // that it is one set of tees, or what was copied
 	Editor CourseEditor
 }
 
-// LikeCourse is the course whose pars and indexes are copied; it may be empty.
+// LikeCourse is the course that par and stroke index are copied from. The zero
+// value is none.
 type LikeCourse struct {
 	ID   golf.CourseID
 	Name string
@@ -218,11 +225,11 @@ type LikeCourse struct {
 // NewAddCoursePage makes the page.
 func NewAddCoursePage(page layout.Page, f CourseFormInput, like LikeCourse, units form.Units) AddCoursePage {
 	page.Title, page.Here, page.Script = "Add a course", paths.Courses, "course.js"
-	p := AddCoursePage{Page: page, Lede: "One set of tees. Other tees can be copied from it."}
+	p := AddCoursePage{Page: page, Lede: "Start with one set of tees. You can copy it later to add others."}
 	save := paths.NewCourse
 	if like.ID > 0 {
 		save = paths.OtherTees(like.ID)
-		p.Lede = fmt.Sprintf("Pars and indexes are those of %s. Its lengths stand in grey.", like.Name)
+		p.Lede = fmt.Sprintf("Par and stroke index are copied from %s. Its lengths are shown in grey.", like.Name)
 	}
 	p.Editor = NewCourseEditor(f, save, units)
 	return p

@@ -43,7 +43,7 @@ func TestTheListOfCourses(t *testing.T) {
 		{ID: 2, Name: "Quarry Hill", Holes: 6, Size: 18, Par: 24, Length: 2000 * golf.Yard, Times: 2},
 	}
 	p := NewCoursesPage(layout.Page{}, all, form.StandardUnits)
-	if p.Lede != "Two courses; 100 rounds on Harrow Fen." {
+	if p.Lede != "Two courses. You have played Harrow Fen most: 100 rounds." {
 		t.Error(p.Lede)
 	}
 	want := []CourseRow{
@@ -53,7 +53,7 @@ func TestTheListOfCourses(t *testing.T) {
 	if diff := cmp.Diff(want, p.Rows); diff != "" {
 		t.Error(diff)
 	}
-	if p := NewCoursesPage(layout.Page{}, nil, form.StandardUnits); p.Lede != "No course yet. Add yours once: par and length of each hole." {
+	if p := NewCoursesPage(layout.Page{}, nil, form.StandardUnits); p.Lede != "No courses yet. Add yours once: the par and length of each hole." {
 		t.Error(p.Lede)
 	}
 	for i, want := range []string{"Harrow Fen, white, 18 holes, par 72", "Quarry Hill, 6 of 18 holes so far"} {

@@ -1,3 +1,3 @@
-// Package entry holds the pages on which a round comes in: courses, the start of
-// a round, its holes, its details and files.
+// Package entry holds the pages that get a round in: courses, starting a round,
+// its holes, clubs and notes for its shots, its details, and imported files.
 package entry

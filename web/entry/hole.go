@@ -13,154 +13,179 @@ import (
 	"strokeledger/web/words"
 )
 
-// HolePage is the page on which one hole is typed.
+// HolePage is where the shots of one hole are typed.
 type HolePage struct {
 	layout.Page
-	Heading  string // the hole's number
-	Facts    string // par, length and index, as the card has them
-	Name     string // hole and course, where it is listed among holes that wait to be sent
-	Menu     []MenuLink
-	Holes    []HoleLink
-	Back     bool   // the hole is on the back nine, which a phone then shows
-	Turn     string // address of the other nine, for a phone; empty for nine holes or fewer
-	TurnName string // out or in
-	TurnSaid string // the holes of the other nine
-	Save     string // address that saves
-	Echo     string // address that only says how the line reads
-	Line     string // in the field
-	Stored   string // the line that is stored
-	Version  string // of the hole that is stored
-	Asked    string // the line whose questions the page shows, so that “save anyway” answers them alone
-	Order    string // numbers of the holes in the order of play
-	Needed   string // addresses of the files that the page needs without a connection
-	Reading  Reading
-	Untold   []components.Field // par, length and index, while nobody has said them
-	State    string             // what is saved so far
-	SoFar    string             // the nine so far, in a sentence
+	Heading  string             // “Hole 6”
+	Facts    string             // “par 4, 417 yd, index 3”; empty while the card is unknown
+	Name     string             // “Hole 6, Harrow Fen”, its name among holes waiting to be sent
+	Menu     []MenuLink         // other pages of this round, then entering another and help
+	Holes    []HoleLink         // the holes of the round by number
+	Back     bool               // a phone shows the back nine, since the hole is on it
+	Turn     string             // address of the first hole of the other nine, for a phone; empty without another nine
+	TurnName string             // the other nine on a card: “out” or “in”
+	TurnSaid string             // its holes: “Holes 10 to 18”; empty without another nine
+	Save     string             // address that saves
+	Echo     string             // address that only reads a line, for the script
+	Line     string             // in the field: as typed, or as saved
+	Stored   string             // the saved line; empty for none
+	Version  string             // of the saved hole, 0 before the first save
+	Asked    string             // the line whose questions the page asks, so that “Save anyway” answers only those; empty for none
+	Order    string             // hole numbers in playing order, with spaces between
+	Needed   string             // addresses of the files needed without a connection, with spaces between
+	Reading  Reading            // what the line means
+	Card     []components.Field // par, length and stroke index, asked for while the card is unknown; empty otherwise
+	State    string             // what is saved: “Saved: holes 1 to 3, 14 strokes.”
+	SoFar    string             // score and strokes lost of the saved holes; empty if those lost are unknown for any
 }
 
-// MenuLink is a way from the hole to another page.
-type MenuLink struct{ At, Name string }
+// MenuLink leads from the hole to another page.
+type MenuLink struct {
+	At   string // address
+	Name string
+}
 
-// HoleLink leads to another hole of the round.
+// HoleLink leads to a hole of the round.
 type HoleLink struct {
-	At, Number string
-	Par, Far   string // of its card
-	Lost       string // what it lost, empty while it is not entered
-	Mark       components.Mark
-	Here       bool
+	At     string          // address
+	Number string          // on the card
+	Par    string          // “par 4”
+	Far    string          // length on the card: “417 yd”; empty while unknown
+	Lost   string          // strokes lost, signed with one decimal; empty while not entered or unknown
+	Mark   components.Mark // the score, or that it is missing
+	Here   bool            // the page is this hole's
 }
 
 // HoleInput is what the page of a hole is made of.
 type HoleInput struct {
 	ID      golf.RoundID
-	Course  string
-	Hole    golf.CardHole
-	Version int
-	Stored  string // the stored line, in the reader's units
+	Course  string        // name, as the round has it
+	Hole    golf.CardHole // its length is 0 while the card is unknown
+	Version int           // of the saved hole, 0 before the first save
+	Stored  string        // the saved line in the reader's units; empty for none
 	Reading ReadingInput
-	Round   []RoundHole
-	Order   []int // numbers of the holes in the order of play
-	Target  float64
-	Units   form.Units
-	Card    CardForm // what was typed of the card, while it is not known
+	Round   []RoundHole // every hole of the round by number
+	Order   []int       // hole numbers in playing order
+	Target  float64     // the round's, for 18 holes
+	Units   form.Units  // the player's
+	Card    CardForm    // as typed; matters only while the card is unknown
 }
 
-// CardForm is the card of a hole as it is typed when it is first played.
+// CardForm is the card of a hole as typed when the hole is first played.
 type CardForm struct {
 	Par, Length, Index string
 	Problems           map[string]string
 }
 
-// RoundHole is a hole of the round as the strip of holes shows it.
+// RoundHole is a hole of the round in the strip of holes.
 type RoundHole struct {
-	Number, Par int
-	Length      golf.Distance
-	Score       int // 0 when it has not been entered
-	Lost        float64
-	Known       bool // Lost is known: the hole was entered and its card is complete
+	Number int
+	Par    int
+	Length golf.Distance // 0 while unknown
+	Score  int           // 0 if not entered
+	Lost   float64       // strokes, 0 unless Known
+	Known  bool          // the hole is entered and its length is known
 }
 
 // NewHolePage makes the page.
-func NewHolePage(page layout.Page, q HoleInput) HolePage {
-	page.Title = fmt.Sprintf("Hole %d, %s", q.Hole.Number, q.Course)
-	page.Here, page.Kind, page.Script = paths.NewRound, "entry-page", "entry.js"
-	page.Foot = fmt.Sprintf("Target here. To play is what the golfer of your target of %s on this course would still need from there.", words.Plain(q.Target))
-	e := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", q.Hole.Number), Name: page.Title, Facts: cardFacts(q.Hole, q.Units),
-		Save: paths.Hole(q.ID, q.Hole.Number), Echo: paths.Echo(q.ID, q.Hole.Number), Line: q.Reading.Line.Text, Stored: q.Stored, Version: strconv.Itoa(q.Version),
-		Needed: strings.Join(layout.EntryFiles(), " "),
-		Menu:   []MenuLink{{paths.Round(q.ID), "The statement so far"}, {paths.Details(q.ID), "Day, course and tees"}, {paths.NewRound, "Another round"}, {paths.Help, "How to read this"}}}
-	for _, n := range q.Order {
-		e.Order = joinedBy(" ", e.Order, strconv.Itoa(n))
+func NewHolePage(page layout.Page, in HoleInput) HolePage {
+	page.Title = fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Course)
+	page.Here, page.BodyClass, page.Script = paths.NewRound, "entry-page", "entry.js"
+	page.Foot = fmt.Sprintf("To play: the strokes that a golfer who averages your target of %s would still need from there, on this course.", words.Plain(in.Target))
+	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", in.Hole.Number), Name: page.Title,
+		Save: paths.Hole(in.ID, in.Hole.Number), Echo: paths.Echo(in.ID, in.Hole.Number), Line: in.Reading.Line.Text, Stored: in.Stored, Version: strconv.Itoa(in.Version),
+		Needed: strings.Join(layout.EntryFiles(), " "), Reading: NewReading(in.Reading),
+		Menu: []MenuLink{{paths.Round(in.ID), "The statement so far"}, {paths.Details(in.ID), "Date, course and target"}, {paths.NewRound, "Enter another round"}, {paths.Help, "How to read this"}}}
+	order := make([]string, len(in.Order))
+	for i, n := range in.Order {
+		order[i] = strconv.Itoa(n)
 	}
-	e.turn(q)
-	if q.Hole.Length == 0 {
-		e.Facts = ""
-		e.Untold = []components.Field{
-			{Name: "par", Label: "Par", Value: q.Card.Par, Mode: "numeric", Problem: q.Card.Problems["par"]},
-			{Name: "length", Label: words.Unit(q.Units.Far) + " on the card", Value: q.Card.Length, Mode: "decimal", Problem: q.Card.Problems["length"]},
-			{Name: "index", Label: "Stroke index (optional)", Value: q.Card.Index, Mode: "numeric", Problem: q.Card.Problems["index"]},
-		}
+	p.Order = strings.Join(order, " ")
+	p.turn(in)
+	if in.Hole.Length > 0 {
+		p.Facts = cardFacts(in.Hole, in.Units)
+	} else {
+		p.Card = cardFields(in.Card, in.Units)
 	}
-	e.Reading = NewReading(q.Reading)
-	if e.Reading.Ask != nil {
-		e.Asked = e.Line
+	if p.Reading.Ask != nil {
+		p.Asked = p.Line
 	}
-	e.fillStrip(q)
-	return e
+	p.fillStrip(in)
+	return p
+}
+
+// cardFields ask for the card of a hole.
+func cardFields(typed CardForm, units form.Units) []components.Field {
+	return []components.Field{
+		{Name: "par", Label: "Par", Value: typed.Par, Mode: "numeric", Problem: typed.Problems["par"]},
+		{Name: "length", Label: words.Unit(units.Far) + " on the card", Value: typed.Length, Mode: "decimal", Problem: typed.Problems["length"]},
+		{Name: "index", Label: "Stroke index (optional)", Value: typed.Index, Mode: "numeric", Problem: typed.Problems["index"]},
+	}
 }
 
 // fillStrip lists the holes of the round and sums up what is saved.
-func (e *HolePage) fillStrip(q HoleInput) {
+func (p *HolePage) fillStrip(in HoleInput) {
 	var entered []int
-	sum, nine, lost := 0, 0, 0.0
-	for _, h := range q.Round {
-		l := HoleLink{At: paths.Hole(q.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == q.Hole.Number,
-			Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
-		if h.Length > 0 {
-			l.Far = words.Distance(golf.Tee, h.Length, q.Units)
+	score, known, lost := 0, 0, 0.0
+	for _, h := range in.Round {
+		p.Holes = append(p.Holes, holeLink(in, h))
+		if h.Score == 0 {
+			continue
 		}
-		if l.Here && h.Score == 0 {
-			l.Mark = components.Mark{Class: "blank-mark", Text: "?", Said: "being entered"}
+		entered = append(entered, h.Number)
+		score += h.Score
+		if h.Known {
+			known, lost = known+1, lost+h.Lost
 		}
-		if h.Score > 0 {
-			l.Mark = components.MarkOf(h.Score, h.Par, strconv.Itoa(h.Score))
-			entered = append(entered, h.Number)
-			sum += h.Score
-			if h.Known {
-				l.Lost = words.Signed(h.Lost, 1)
-				nine, lost = nine+1, lost+h.Lost
-			}
-		}
-		e.Holes = append(e.Holes, l)
 	}
-	e.State = "No hole is saved yet."
-	if len(entered) > 0 {
-		e.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), words.Plural(sum, "stroke", "strokes"))
+	if len(entered) == 0 {
+		p.State = "No holes are saved yet."
+		return
 	}
-	if nine > 0 && nine == len(entered) {
-		e.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your %s.", words.Spelled(nine), words.OneOrMany(nine, "hole", "holes"), words.Plural(sum, "stroke", "strokes"), words.Signed(lost, 1), words.Plain(q.Target))
+	p.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), words.Plural(score, "stroke", "strokes"))
+	if known == len(entered) {
+		p.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your target of %s.", words.Spelled(known), words.OneOrMany(known, "hole", "holes"),
+			words.Plural(score, "stroke", "strokes"), words.Signed(lost, 1), words.Plain(in.Target))
 	}
 }
 
-// turn leads to the other nine where only one is shown.
-func (e *HolePage) turn(q HoleInput) {
-	e.Back, e.TurnName = q.Hole.Number > 9, "in"
-	if e.Back {
-		e.TurnName = "out"
+// holeLink leads to a hole and shows how far it is.
+func holeLink(in HoleInput, h RoundHole) HoleLink {
+	l := HoleLink{At: paths.Hole(in.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == in.Hole.Number,
+		Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
+	if h.Length > 0 {
+		l.Far = words.Distance(golf.Tee, h.Length, in.Units)
+	}
+	switch {
+	case h.Score > 0:
+		l.Mark = components.MarkOf(h.Score, h.Par, strconv.Itoa(h.Score))
+		if h.Known {
+			l.Lost = words.Signed(h.Lost, 1)
+		}
+	case l.Here:
+		l.Mark = components.Mark{Class: "open-mark", Text: "?", Said: "being entered"}
+	}
+	return l
+}
+
+// turn leads to the other nine on a phone, which shows one at a time.
+func (p *HolePage) turn(in HoleInput) {
+	p.Back, p.TurnName = in.Hole.Number > 9, "in"
+	if p.Back {
+		p.TurnName = "out"
 	}
 	var other []int
-	for _, h := range q.Round {
-		if (h.Number > 9) != e.Back {
+	for _, h := range in.Round {
+		if (h.Number > 9) != p.Back {
 			other = append(other, h.Number)
 		}
 	}
 	if len(other) > 0 {
-		e.Turn, e.TurnSaid = paths.Hole(q.ID, other[0]), words.Capital(holesSaid(other))
+		p.Turn, p.TurnSaid = paths.Hole(in.ID, other[0]), words.Capital(holesSaid(other))
 	}
 }
 
-// cardFacts says what the card says of a hole.
+// cardFacts sums up the card of a hole.
 func cardFacts(h golf.CardHole, units form.Units) string {
 	facts := fmt.Sprintf("par %d, %s", h.Par, words.Distance(golf.Tee, h.Length, units))
 	if h.Index > 0 {
@@ -169,7 +194,7 @@ func cardFacts(h golf.CardHole, units form.Units) string {
 	return facts
 }
 
-// holesSaid lists holes as people do: “holes 1 to 5 and 7”.
+// holesSaid lists holes with runs shortened: “holes 1 to 5 and 7”.
 func holesSaid(numbers []int) string {
 	var runs []string
 	for i := 0; i < len(numbers); {
@@ -188,11 +213,4 @@ func holesSaid(numbers []int) string {
 		i = k + 1
 	}
 	return words.OneOrMany(len(numbers), "hole ", "holes ") + words.List(runs)
-}
-
-func joinedBy(gap, a, b string) string {
-	if a == "" {
-		return b
-	}
-	return a + gap + b
 }

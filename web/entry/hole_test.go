@@ -1,176 +1,173 @@
 package entry
 
 import (
-	"bytes"
-	"context"
 	"strings"
 	"testing"
 
-	"strokeledger/analysis/account"
-	"strokeledger/analysis/expect"
+	"github.com/google/go-cmp/cmp"
+
 	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 )
 
-var holeSix = golf.CardHole{Number: 6, Par: 4, Length: golf.Yards.Of(417), Index: 3}
-
-// readingOf reads a line of hole 6 as the page does.
-func readingOf(t *testing.T, line string, all bool) Reading {
-	t.Helper()
-	q := ReadingInput{Line: form.ParseLine(line, holeSix, form.StandardUnits), Hole: holeSix, Units: form.StandardUnits, AskAll: all}
-	h := q.Line.Hole
-	if len(h.Shots) == 0 {
-		h = golf.Hole{Number: 6, Par: 4, Shots: []golf.Shot{{Lie: golf.Tee, Distance: holeSix.Length}}}
-	}
-	level, err := expect.Level(79)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if q.Line.Empty() || q.Line.Sound() || q.Line.Unfinished {
-		q.Account = account.Of(golf.Round{Holes: []golf.Hole{h}}, account.Terms{Lens: level, Fixed: level, Boundary: golf.StandardBoundary})
-	}
-	return NewReading(q)
-}
-
-// How a hole stands is said at every moment of its typing.
-func TestReadingsOfALine(t *testing.T) {
-	for _, c := range []struct {
-		line         string
-		say, note    string
-		rows         int
-		ready, holed bool
-		last         string // what the last row is played from
-	}{
-		{"", "Tee, 417 yd: to play", "no shot yet", 1, false, false, "Tee 417 yd"},
-		{"f202 b", "Bunker: how far is it?", "so far", 3, false, false, "Bunker"},
-		{"f202 b25 g30", "Green, 30 ft: to play", "so far", 4, false, true, "Green 30 ft"},
-		{"f202 b25 g30 1h", "Holed in 5, one over par", "", 5, true, false, "Green 1 ft"},
-		{"f202 b25 g30 1", "Green, 1 ft: to play", "so far", 5, false, true, "Green 1 ft"},
-		{"x", "Tee, 417 yd: play again from there", "so far", 2, false, false, "Tee 417 yd"},
-		{"f180w", "Dropped: where does the next one lie?", "so far", 2, false, false, "Fairway 180 yd"},
-		{"f180 g9 2 1-", "Picked up after 4 strokes", "", 5, true, false, "Green 1 ft"},
-		{"=7", "A score of 7 alone", "", 0, true, false, ""},
-		{"r165 q", "Not understood yet", "", 2, false, false, "Rough 165 yd"},
-	} {
-		r := readingOf(t, c.line, false)
-		last := ""
-		if len(r.Rows) > 0 {
-			last = r.Rows[len(r.Rows)-1].From
-		}
-		if r.Say != c.say || r.SumNote != c.note || len(r.Rows) != c.rows || r.Ready != c.ready || r.Holed != c.holed || last != c.last {
-			t.Errorf("%q: %q %q, %d rows, ready %v, holed %v, last %q", c.line, r.Say, r.SumNote, len(r.Rows), r.Ready, r.Holed, last)
-		}
-		if (r.Problem != "") != (c.say == "Not understood yet") {
-			t.Errorf("%q: the problem is %q", c.line, r.Problem)
-		}
-	}
-}
-
-// What the shots lost so far adds up to the hole's when it has ended.
-func TestTheSumOfAReading(t *testing.T) {
-	open, done := readingOf(t, "f202 b25 g30 1", false), readingOf(t, "f202 b25 g30 1h", false)
-	if open.Sum == "" || done.Sum == "" || done.Score != "5" || open.Score != "" {
-		t.Errorf("%q of %q, %q of %q", open.Sum, open.Score, done.Sum, done.Score)
-	}
-	for i, r := range open.Rows {
-		if last := i == len(open.Rows)-1; r.ToPlay != last || (r.Lost == "") != last {
-			t.Errorf("row %d: %+v", i+1, r)
-		}
-	}
-	if r := readingOf(t, "x f202", false); r.Rows[0].Penalty != "out, 1 penalty" || r.Rows[1].Typed != "x" || r.Rows[1].Start != "0" || r.Rows[1].End != "1" {
-		t.Errorf("%+v", r.Rows[:2])
-	}
-	if r := readingOf(t, "f202/Pö7 g30", false); r.Rows[2].Start != "9" || r.Rows[2].End != "12" {
-		t.Errorf("a browser counts letters, not bytes: %+v", r.Rows[2])
-	}
-}
-
-// A question about a shot is asked once the hole has ended, one about the end
-// when it is saved.
-func TestReadingsAsk(t *testing.T) {
-	if r := readingOf(t, "f420", false); r.Ask != nil {
-		t.Errorf("asked while it is typed: %+v", r.Ask)
-	}
-	r := readingOf(t, "f420 g30 1h", false)
-	if r.Ask == nil || len(r.Ask.Questions) != 1 || !strings.Contains(r.Ask.Questions[0], "longer than the hole") || r.Ask.Change != "Change f420" || r.Ask.Start != "0" || r.Ask.End != "4" {
-		t.Fatalf("%+v", r.Ask)
-	}
-	if r := readingOf(t, "f150 r12", false); r.Ask != nil {
-		t.Errorf("%+v", r.Ask)
-	}
-	if r := readingOf(t, "f150 r12", true); r.Ask == nil || !strings.Contains(r.Ask.Questions[0], "hole it") {
-		t.Errorf("saved without a question: %+v", r.Ask)
-	}
-}
-
-// Both versions of a hole, with what differs marked.
-func TestReadingsInConflict(t *testing.T) {
-	other := form.ParseLine("f202 b25 g30 1h", holeSix, form.StandardUnits)
-	r := NewReading(ReadingInput{Line: form.ParseLine("f202 b25 g30 3 1h", holeSix, form.StandardUnits), Hole: holeSix, Units: form.StandardUnits, Conflict: &other})
-	if r.Conflict == nil || len(r.Rows) != 0 || r.Ready || r.Conflict.MineScore != "6" || r.Conflict.TheirsScore != "5" {
-		t.Fatalf("%+v", r)
-	}
-	marked := ""
-	for _, w := range r.Conflict.Mine {
-		if w.Mark {
-			marked += w.Word
-		}
-	}
-	if marked != "3" {
-		t.Errorf("marked %q", marked)
-	}
-	for _, w := range r.Conflict.Theirs {
-		if w.Mark {
-			t.Errorf("the other is marked at %q", w.Word)
-		}
-	}
-}
-
+// entering is the input of hole 6 in round 7, which has the holes of numbers. No
+// hole is entered.
 func entering(numbers ...int) HoleInput {
-	q := HoleInput{ID: 7, Course: "Harrow Fen", Hole: holeSix, Version: 2, Target: 79, Units: form.StandardUnits, Order: numbers,
+	in := HoleInput{ID: 7, Course: "Harrow Fen", Hole: holeSix, Version: 2, Target: 79, Units: form.StandardUnits, Order: numbers,
 		Reading: ReadingInput{Line: form.ParseLine("", holeSix, form.StandardUnits), Hole: holeSix, Units: form.StandardUnits}}
 	for _, n := range numbers {
-		q.Round = append(q.Round, RoundHole{Number: n, Par: 4, Length: golf.Yards.Of(380)})
+		in.Round = append(in.Round, RoundHole{Number: n, Par: 4, Length: golf.Yards.Of(380)})
 	}
-	return q
+	return in
 }
 
-// The strip of holes, what is saved, and the way to the other nine.
-func TestThePageOfAHole(t *testing.T) {
-	eighteen := []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18}
-	e := NewHolePage(layout.Page{}, entering(eighteen...))
-	if e.State != "No hole is saved yet." || e.SoFar != "" || e.Facts != "par 4, 417 yd, index 3" || e.Name != "Hole 6, Harrow Fen" || e.Back || e.TurnSaid != "Holes 10 to 18" || e.TurnName != "in" {
-		t.Errorf("%+v", e)
+var (
+	frontNine = []int{1, 2, 3, 4, 5, 6, 7, 8, 9}
+	eighteen  = []int{1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18}
+)
+
+func TestHolePage(t *testing.T) {
+	in := entering(eighteen...)
+	in.Stored = "f202 g30 2"
+	page := NewHolePage(layout.Page{}, in)
+	for what, got := range map[string][2]string{
+		"title":   {page.Title, "Hole 6, Harrow Fen"},
+		"name":    {page.Name, "Hole 6, Harrow Fen"},
+		"heading": {page.Heading, "Hole 6"},
+		"facts":   {page.Facts, "par 4, 417 yd, index 3"},
+		"foot":    {page.Foot, "To play: the strokes that a golfer who averages your target of 79 would still need from there, on this course."},
+		"save":    {page.Save, "/rounds/7/holes/6"},
+		"stored":  {page.Stored, "f202 g30 2"},
+		"version": {page.Version, "2"},
+		"order":   {page.Order, "1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18"},
+		"state":   {page.State, "No holes are saved yet."},
+		"so far":  {page.SoFar, ""},
+		"asked":   {page.Asked, ""},
+	} {
+		if got[0] != got[1] {
+			t.Errorf("%s: %q, want %q", what, got[0], got[1])
+		}
 	}
-	if len(strings.Fields(e.Needed)) < 4 || len(strings.Fields(e.Order)) != 18 || e.Version != "2" || len(e.Holes) != 18 || e.Holes[5].Mark.Class != "blank-mark" || e.Holes[6].Mark.Class != "none" {
-		t.Errorf("%q %q %+v", e.Needed, e.Order, e.Holes[5])
+	menu := []MenuLink{{"/rounds/7", "The statement so far"}, {"/rounds/7/details", "Date, course and target"}, {"/rounds/new", "Enter another round"}, {"/help", "How to read this"}}
+	if diff := cmp.Diff(menu, page.Menu); diff != "" {
+		t.Error(diff)
 	}
-	q := entering(1, 2, 3, 4, 5, 6, 7, 8, 9)
-	for i, score := range []int{6, 5, 3} {
-		q.Round[i].Score, q.Round[i].Lost, q.Round[i].Known = score, 1.1, true
+	if n := len(strings.Fields(page.Needed)); n < 4 {
+		t.Errorf("%d files needed: %q", n, page.Needed)
 	}
-	e = NewHolePage(layout.Page{}, q)
-	if e.State != "Saved: holes 1 to 3, 14 strokes." || e.SoFar != "So far: three holes, 14 strokes, +3.3 against your 79." || e.Turn != "" || e.Holes[0].Lost != "+1.1" {
-		t.Errorf("%q %q %q", e.State, e.SoFar, e.Turn)
+}
+
+// A line that raises a question is the one whose questions are answered.
+func TestHolePageAsks(t *testing.T) {
+	in := entering(eighteen...)
+	in.Reading.Line = form.ParseLine("f420 g30 1h", holeSix, form.StandardUnits)
+	if page := NewHolePage(layout.Page{}, in); page.Asked != "f420 g30 1h" || page.Line != "f420 g30 1h" || page.Reading.Ask == nil {
+		t.Errorf("%q of %q, %+v", page.Asked, page.Line, page.Reading.Ask)
 	}
-	q = entering(10, 11)
-	q.Hole = golf.CardHole{Number: 11, Par: 4}
-	q.Card = CardForm{Par: "7", Problems: map[string]string{"par": "Allowed: 3 to 6."}}
-	e = NewHolePage(layout.Page{}, q)
-	if len(e.Untold) != 3 || e.Untold[0].Problem == "" || e.Facts != "" || !e.Back || e.TurnName != "out" {
-		t.Errorf("%+v", e.Untold)
+}
+
+// What is saved is summed up; strokes lost only if they are known for all of it.
+func TestHolePageSumsUp(t *testing.T) {
+	for name, c := range map[string]struct {
+		scores       []int
+		unknown      int // how many of them have no known loss
+		state, soFar string
+	}{
+		"none":        {nil, 0, "No holes are saved yet.", ""},
+		"one":         {[]int{1}, 0, "Saved: hole 1, 1 stroke.", "So far: one hole, 1 stroke, +1.1 against your target of 79."},
+		"three":       {[]int{6, 5, 3}, 0, "Saved: holes 1 to 3, 14 strokes.", "So far: three holes, 14 strokes, +3.3 against your target of 79."},
+		"one skipped": {[]int{6, 0, 3}, 0, "Saved: holes 1 and 3, 9 strokes.", "So far: two holes, 9 strokes, +2.2 against your target of 79."},
+		"one unknown": {[]int{6, 5}, 1, "Saved: holes 1 and 2, 11 strokes.", ""},
+	} {
+		in := entering(frontNine...)
+		for i, score := range c.scores {
+			in.Round[i].Score, in.Round[i].Lost, in.Round[i].Known = score, 1.1, i >= c.unknown
+		}
+		if page := NewHolePage(layout.Page{}, in); page.State != c.state || page.SoFar != c.soFar {
+			t.Errorf("%s: %q, %q", name, page.State, page.SoFar)
+		}
 	}
-	var b bytes.Buffer
-	if err := e.View().Render(context.Background(), &b); err != nil || !strings.Contains(b.String(), `name="par"`) {
-		t.Errorf("%v", err)
+}
+
+// The strip marks scores, the hole of the page, and holes without a card.
+func TestHolePageStrip(t *testing.T) {
+	in := entering(5, 6, 7, 8)
+	in.Round[0].Score, in.Round[0].Lost, in.Round[0].Known = 4, -0.24, true
+	in.Round[2].Score = 7
+	in.Round[3].Length = 0
+	want := []HoleLink{
+		{At: "/rounds/7/holes/5", Number: "5", Par: "par 4", Far: "380 yd", Lost: "−0.2", Mark: components.Mark{Text: "4", Said: "par"}},
+		{At: "/rounds/7/holes/6", Number: "6", Par: "par 4", Far: "380 yd", Here: true, Mark: components.Mark{Class: "open-mark", Text: "?", Said: "being entered"}},
+		{At: "/rounds/7/holes/7", Number: "7", Par: "par 4", Far: "380 yd", Mark: components.Mark{Class: "double-mark", Text: "7", Said: "double bogey or worse"}},
+		{At: "/rounds/7/holes/8", Number: "8", Par: "par 4", Mark: components.Mark{Class: "no-mark", Said: "not entered"}},
+	}
+	if diff := cmp.Diff(want, NewHolePage(layout.Page{}, in).Holes); diff != "" {
+		t.Error(diff)
+	}
+}
+
+// A phone shows one nine, and leads to the other if there is one.
+func TestHolePageTurn(t *testing.T) {
+	for name, c := range map[string]struct {
+		hole             int
+		round            []int
+		back             bool
+		turn, said, over string
+	}{
+		"front of 18":     {6, eighteen, false, "/rounds/7/holes/10", "Holes 10 to 18", "in"},
+		"back of 18":      {10, eighteen, true, "/rounds/7/holes/1", "Holes 1 to 9", "out"},
+		"front nine only": {6, frontNine, false, "", "", "in"},
+		"back nine only":  {11, []int{10, 11, 12}, true, "", "", "out"},
+		"ten holes":       {6, []int{1, 6, 10}, false, "/rounds/7/holes/10", "Hole 10", "in"},
+	} {
+		in := entering(c.round...)
+		in.Hole.Number = c.hole
+		page := NewHolePage(layout.Page{}, in)
+		if page.Back != c.back || page.Turn != c.turn || page.TurnSaid != c.said || page.TurnName != c.over {
+			t.Errorf("%s: %v, %q, %q, %q", name, page.Back, page.Turn, page.TurnSaid, page.TurnName)
+		}
+	}
+}
+
+// A hole whose length is unknown asks for its card.
+func TestHolePageWithoutACard(t *testing.T) {
+	in := entering(10, 11)
+	in.Hole = golf.CardHole{Number: 11, Par: 4}
+	in.Units = form.Units{Far: golf.Metres, Green: golf.Metres}
+	page := NewHolePage(layout.Page{}, in)
+	var labels []string
+	for _, f := range page.Card {
+		labels = append(labels, f.Label)
+	}
+	if diff := cmp.Diff([]string{"Par", "Metres on the card", "Stroke index (optional)"}, labels); diff != "" {
+		t.Error(diff)
+	}
+	if page.Facts != "" {
+		t.Errorf("the card is %q", page.Facts)
+	}
+	var html strings.Builder
+	if err := page.View().Render(t.Context(), &html); err != nil || !strings.Contains(html.String(), `name="par"`) {
+		t.Errorf("%v: no field for the par", err)
+	}
+}
+
+func TestCardFacts(t *testing.T) {
+	for want, hole := range map[string]golf.CardHole{
+		"par 4, 417 yd, index 3": holeSix,
+		"par 3, 158 yd":          {Number: 2, Par: 3, Length: golf.Yards.Of(158)},
+	} {
+		if got := cardFacts(hole, form.StandardUnits); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
 	}
 }
 
 func TestHolesSaid(t *testing.T) {
 	for want, numbers := range map[string][]int{"hole 3": {3}, "holes 1 and 2": {1, 2}, "holes 1 to 5": {1, 2, 3, 4, 5}, "holes 1, 3 and 5 to 7": {1, 3, 5, 6, 7}} {
 		if got := holesSaid(numbers); got != want {
-			t.Errorf("%v: %q", numbers, got)
+			t.Errorf("%v: %q, want %q", numbers, got, want)
 		}
 	}
 }

@@ -2,7 +2,6 @@ package entry
 
 import (
 	"fmt"
-	"strconv"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
@@ -12,76 +11,83 @@ import (
 	"strokeledger/web/words"
 )
 
-// ImportPage is where a file is given, looked at and taken in.
+// ImportPage asks for a file, or shows what is in one before it is imported.
 type ImportPage struct {
 	layout.Page
 	Lede     string
-	Faults   []string
-	Wrong    components.Summary
-	More     string
-	Rows     []ImportRow
-	Unknown  string
-	There    []string // how many rounds are there already, and what becomes of them
-	Skip     string   // the button that takes in what is new, empty for none
-	Replace  string   // the button that replaces too, empty for none
-	Settings string   // what the settings of the file are, empty for none
-	Confirm  string
+	Faults   []string           // what is wrong with the last file, one a line; empty for nothing
+	Wrong    components.Summary // leads to Faults
+	More     string             // how many faults are not listed: “And 12 more.”; empty for none
+	Rows     []ImportRow        // the rounds of the file, in its order; empty while asking for one
+	Unknown  string             // the columns that are ignored; empty for none
+	There    []string           // sentences about rounds that the player already has; empty for none
+	Skip     string             // button that imports only what is new; empty if nothing is
+	Replace  string             // button that also replaces rounds that differ; empty if none do
+	Settings string             // the settings of the file, which can be imported too; empty for none
+	Confirm  string             // address that imports; empty while asking for a file
 }
 
 // ImportRow is one round of the file.
-type ImportRow struct{ Date, Name, Course, Holes, Score, There string }
+type ImportRow struct {
+	Date   string // “2 May 2026”
+	Name   string // in the file, shortened
+	Course string // name and tees
+	Holes  string // how many were played
+	Score  string // strokes: “90”, “90, with a pick-up”
+	There  string // whether the player already has it: “no”
+}
 
-// There says what a player has of the name of a file's round.
+// There is what the player has under the name of a round in the file.
 type There uint8
 
-// The zero value is that there is none.
+// The zero value is nothing.
 const (
 	ThereNot   There = iota
 	ThereSame        // the same round
-	ThereOther       // another one, which it can replace
+	ThereOther       // a different round, which the one in the file can replace
 )
 
-func (t There) word() string {
-	return [...]string{"new", "there already, the same", "there already, another"}[t]
-}
+func (t There) word() string { return [...]string{"no", "yes", "yes, but different"}[t] }
 
-// PreviewInput is what a file holds.
+// PreviewInput is what is in a file.
 type PreviewInput struct {
 	Rows     []ImportRow
-	Settings *SettingsInput // nil for none
-	Unknown  []string       // columns that are passed over
-	count    [ThereOther + 1]int
+	Settings *SettingsInput      // nil for none
+	Unknown  []string            // columns that are ignored
+	count    [ThereOther + 1]int // rounds by what the player has
 }
 
-// SettingsInput are the settings in a file.
+// SettingsInput are the settings in an account file.
 type SettingsInput struct {
-	Name, Far, Green string
-	Target           float64
-	Clubs            string
+	Name   string  // the player's
+	Far    string  // unit off the green: yd or m
+	Green  string  // unit on the green: ft or m
+	Target float64 // score over 18 holes
+	Clubs  string  // names with spaces between; may be empty
 }
 
 // Add adds a round with the holes that were played.
-func (f *PreviewInput) Add(name string, r golf.Round, there There) {
-	row := ImportRow{Date: r.Date.Time().Format("2 Jan 2006"), Name: words.Excerpt(name), Course: words.Joined(r.Course, r.Tee), Holes: fmt.Sprint(len(r.Holes)), There: there.word()}
+func (in *PreviewInput) Add(name string, r golf.Round, there There) {
+	row := ImportRow{Date: words.ShortDay(r.Date), Name: words.Excerpt(name), Course: words.Joined(r.Course, r.Tee), Holes: fmt.Sprint(len(r.Holes)), There: there.word()}
 	score := 0
 	for _, h := range r.Holes {
 		score += h.Strokes()
 		if h.PickedUp {
-			row.Score = " and a ball picked up"
+			row.Score = ", with a pick-up"
 		}
 	}
 	row.Score = fmt.Sprint(score) + row.Score
-	f.Rows = append(f.Rows, row)
-	f.count[there]++
+	in.Rows = append(in.Rows, row)
+	in.count[there]++
 }
 
 const importTitle = "Import rounds"
 
-// NewImportPage makes the page that asks for a file, with what was wrong with the
-// last one.
+// NewImportPage makes the page that asks for a file. problem and faults are what
+// was wrong with the last one, empty and nil for nothing.
 func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) ImportPage {
 	page.Title, page.Here, page.Script = importTitle, paths.Rounds, "sending.js"
-	p := ImportPage{Page: page, Lede: "Import rounds from a shots file, or from the file of an account. You see what it holds before anything is kept."}
+	p := ImportPage{Page: page, Lede: "Import rounds from a shots file or an account file. You see what is in it before anything is saved."}
 	if problem != "" {
 		p.Faults = []string{words.Capital(problem)}
 	}
@@ -94,42 +100,53 @@ func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) I
 		}
 	}
 	if len(p.Faults) > 0 {
-		p.Wrong.Add("file", "", words.Plural(len(p.Faults), "thing", "things")+" to put right, listed below")
+		p.Wrong.Add("file", "", words.Plural(len(p.Faults), "thing", "things")+" to fix, listed below")
 		p.Wrong = p.Wrong.Saying("The file was not imported.")
-		p.Lede = "The file was refused whole, and nothing of it was kept. Correct what is listed below, and send it again."
+		p.Lede = "Fix the problems listed below and upload the file again."
 	}
 	return p
 }
 
-// NewPreviewPage makes the page that shows what a file holds.
-func NewPreviewPage(page layout.Page, f PreviewInput) ImportPage {
+// NewPreviewPage makes the page that shows what is in a file.
+func NewPreviewPage(page layout.Page, in PreviewInput) ImportPage {
 	page.Title, page.Here = importTitle, paths.Rounds
-	p := ImportPage{Page: page, Confirm: paths.ImportConfirm, Rows: f.Rows, Lede: fmt.Sprintf("The file holds %s. Nothing is kept yet.", words.Plural(len(f.Rows), "round", "rounds"))}
-	fresh, same, other := f.count[ThereNot], f.count[ThereSame], f.count[ThereOther]
+	p := ImportPage{Page: page, Confirm: paths.ImportConfirm, Rows: in.Rows, Lede: fmt.Sprintf("The file has %s. Nothing is saved yet.", words.Plural(len(in.Rows), "round", "rounds"))}
+	fresh, same, other := in.count[ThereNot], in.count[ThereSame], in.count[ThereOther]
 	if same > 0 {
-		p.There = append(p.There, words.Capital(words.Plural(same, "round is", "rounds are"))+" there already and the same. They stay as they are.")
+		p.There = append(p.There, fmt.Sprintf("You already have %s just as in the file. %s as before.", words.Plural(same, "round", "rounds"), words.OneOrMany(same, "It stays", "They stay")))
 	}
 	if other > 0 {
-		p.There = append(p.There, words.Capital(words.Plural(other, "round of that name is", "rounds of those names are"))+" there already and not the same. What you replace can be brought back for 30 days.")
-		p.Replace = fmt.Sprintf("Import all, and replace %d", other)
+		p.There = append(p.There, fmt.Sprintf("You already have %s under the same name, but different. If you replace %s, you can undo that for 30 days.",
+			words.Plural(other, "round", "rounds"), words.OneOrMany(other, "it", "them")))
+		p.Replace = fmt.Sprintf("Import all and replace %d", other)
 	}
 	switch {
-	case fresh > 0 && fresh < len(f.Rows):
-		p.Skip = fmt.Sprintf("Import the %d new", fresh)
+	case fresh > 0 && fresh < len(in.Rows):
+		p.Skip = "Import " + words.Plural(fresh, "new round", "new rounds")
 	case fresh > 0:
-		p.Skip = "Import them"
-	case f.Settings != nil && other == 0:
-		p.Skip = "Import the settings, if ticked"
+		p.Skip = "Import " + words.Plural(fresh, "round", "rounds")
+	case in.Settings != nil && other == 0:
+		p.Skip = "Import the settings if ticked"
 	}
-	if c := f.Settings; c != nil {
-		units := map[string]string{"yd": "yards", "m": "metres", "ft": "feet"}
-		p.Settings = fmt.Sprintf("Take over its settings too: the name %s, target %s, %s and %s on the green", c.Name, strconv.FormatFloat(c.Target, 'f', -1, 64), units[c.Far], units[c.Green])
-		if c.Clubs != "" {
-			p.Settings += ", clubs " + c.Clubs
-		}
-	}
-	if len(f.Unknown) > 0 {
-		p.Unknown = "Left out, since the columns are not known: " + words.Joined(f.Unknown...) + "."
+	p.Settings = in.Settings.said()
+	if len(in.Unknown) > 0 {
+		p.Unknown = "Ignored, because these columns are unknown: " + words.Joined(in.Unknown...) + "."
 	}
 	return p
+}
+
+// said offers the settings, empty for none.
+func (s *SettingsInput) said() string {
+	if s == nil {
+		return ""
+	}
+	units := map[string]string{"yd": "yards", "m": "metres", "ft": "feet"}
+	text := fmt.Sprintf("Import its settings too: name %s, target %s, distances in %s", s.Name, words.Plain(s.Target), units[s.Far])
+	if s.Green != s.Far {
+		text += ", on the green in " + units[s.Green]
+	}
+	if s.Clubs != "" {
+		text += ", clubs " + s.Clubs
+	}
+	return text
 }

@@ -37,5 +37,5 @@ var marks = []components.Fact{
 	{Name: "~165", Value: "about 165"},
 	{Name: "/7i", Value: "the club"},
 	{Name: "h -", Value: "holed, picked up"},
-	{Name: "=5", Value: "the score, to check or alone"},
+	{Name: "=5", Value: "the score, as a check or on its own"},
 }

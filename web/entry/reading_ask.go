@@ -7,28 +7,31 @@ import (
 	"strokeledger/web/form"
 )
 
-// Ask is a question about something unlikely.
+// Ask holds questions about unlikely shots. The player changes the line or saves
+// it anyway.
 type Ask struct {
-	Questions  []string
-	Change     string // text of the button that leads back to the item
-	Start, End string // place of that item
+	Questions []string // in the order of the line, at least one
+	Change    string   // button that goes back to the word of the first question: “Change f420”
+	Start     string   // where that word starts in the line, in UTF-16 units; empty if the question is about the whole line
+	End       string   // where it ends
 }
 
-// Conflict sets what was typed beside what another window saved.
+// Conflict shows the player's line beside the one that another window saved.
 type Conflict struct {
-	Mine, Theirs []Differing
-	MineScore    string // empty while the line is not sound
-	TheirsScore  string
+	Mine        []Differing // words of the player's line
+	Theirs      []Differing // words of the saved line
+	MineScore   string      // score of the player's line; empty while it cannot be read
+	TheirsScore string      // score of the saved line
 }
 
-// Differing is a word of a line, marked when the other line has another.
+// Differing is a word of one of two lines.
 type Differing struct {
 	Word string
-	Mark bool
+	Mark bool // the other line has something else here
 }
 
-// newAsk is the questions of a line; those about its end are asked when it is
-// saved.
+// newAsk collects the questions of a line, nil for none. Questions about its end
+// come only with all.
 func newAsk(l form.Line, all bool) *Ask {
 	a := &Ask{Change: "Change the line"}
 	for _, q := range l.Questions {
@@ -48,8 +51,10 @@ func newAsk(l form.Line, all bool) *Ask {
 	return a
 }
 
-func newConflict(q ReadingInput) *Conflict {
-	mine, theirs := strings.Fields(q.Line.Text), strings.Fields(q.Conflict.Text)
+// newConflict marks what lies between the words that both lines begin and end
+// with.
+func newConflict(in ReadingInput) *Conflict {
+	mine, theirs := strings.Fields(in.Line.Text), strings.Fields(in.Conflict.Text)
 	head := 0
 	for head < min(len(mine), len(theirs)) && mine[head] == theirs[head] {
 		head++
@@ -65,9 +70,10 @@ func newConflict(q ReadingInput) *Conflict {
 		}
 		return all
 	}
-	return &Conflict{Mine: differing(mine), Theirs: differing(theirs), MineScore: scoreSaid(q.Line), TheirsScore: scoreSaid(*q.Conflict)}
+	return &Conflict{Mine: differing(mine), Theirs: differing(theirs), MineScore: scoreSaid(in.Line), TheirsScore: scoreSaid(*in.Conflict)}
 }
 
+// scoreSaid is the score of a line, empty while it cannot be read.
 func scoreSaid(l form.Line) string {
 	if !l.Sound() {
 		return ""

@@ -12,62 +12,84 @@ import (
 	"strokeledger/web/words"
 )
 
-// ShotsPage is where more is said of the shots of a hole than its line says:
-// the club, where each finished against its target, and a word.
+// ShotsPage adds what the line of a hole leaves out: the clubs, where each shot
+// finished relative to its target, and short notes.
 type ShotsPage struct {
 	layout.Page
-	Heading string
-	Save    string
-	Version string
-	Back    string // address of the statement
-	Rows    []NoteRow
-	Wrong   components.Summary
-	None    string // why there is no shot; empty when there are
-	Clubs   []string
+	Heading string             // “Hole 5: clubs and notes”
+	Save    string             // address that saves
+	Version string             // of the saved hole, so that a save meets no other shots
+	Back    string             // address of the hole on the statement
+	Rows    []NoteRow          // the shots, in order; empty for a hole entered as a score only
+	Wrong   components.Summary // problems of the last save, one a field
+	None    string             // why there are no shots; empty when there are some
+	Clubs   []string           // names suggested for a club, from the settings; may be empty
 }
 
-// NoteRow is one shot.
+// NoteRow holds the fields of one shot.
 type NoteRow struct {
-	Number, Lie, From string
-	Club, Miss, Word  components.Field
-	Misses            []components.Choice
+	Number string              // 1 for the tee shot
+	Lie    string              // lie of the symbol: “rough”
+	From   string              // lie and distance: “Rough 165 yd”
+	Club   components.Field    // suggested from Clubs
+	Miss   components.Field    // where the shot finished, chosen from Misses
+	Word   components.Field    // the player's note
+	Misses []components.Choice // the possible misses, the saved one chosen
 }
 
-// ShotField is the id of a field of a shot, which names it among what is wrong.
+// ShotsInput is what the page of a hole's shots is made of.
+type ShotsInput struct {
+	Round    golf.RoundID
+	Hole     golf.Hole         // with the clubs, misses and notes to show
+	Version  int               // of the saved hole
+	Units    form.Units        // the player's
+	Clubs    []string          // the player's, may be empty
+	Problems map[string]string // by ShotField; nil for none
+}
+
+// ShotField is the id of a field of a shot, counted from 1.
 func ShotField(field string, shot int) string { return fmt.Sprintf("%s-%d", field, shot) }
 
-// misses are what a shot may have done, as they are offered.
+// misses are the choices of where a shot finished; the first is none.
 var misses = []golf.Miss{
 	{}, {Side: golf.Left}, {Side: golf.Right}, {Depth: golf.Short}, {Depth: golf.Long},
 	{Side: golf.Left, Depth: golf.Short}, {Side: golf.Right, Depth: golf.Short}, {Side: golf.Left, Depth: golf.Long}, {Side: golf.Right, Depth: golf.Long},
 }
 
 // NewShotsPage makes the page.
-func NewShotsPage(page layout.Page, id golf.RoundID, h golf.Hole, version int, units form.Units, clubs []string, problems map[string]string) ShotsPage {
-	page.Title, page.Here = fmt.Sprintf("The shots of hole %d", h.Number), paths.Rounds
-	n := ShotsPage{Page: page, Heading: fmt.Sprintf("Hole %d, shot by shot", h.Number), Save: paths.Shots(id, h.Number), Version: strconv.Itoa(version),
-		Back: paths.Round(id) + fmt.Sprintf("#h%d", h.Number), Clubs: clubs}
-	for i, s := range h.Played() {
-		number := strconv.Itoa(i + 1)
-		field := func(name, label, value string) components.Field {
-			id := ShotField(name, i+1)
-			n.Wrong.Add(id, fmt.Sprintf("%s of shot %s", label, number), problems[id])
-			return components.Field{Name: name, ID: id, Label: label, Value: value, Problem: problems[id]}
+func NewShotsPage(page layout.Page, in ShotsInput) ShotsPage {
+	number := in.Hole.Number
+	page.Title, page.Here = fmt.Sprintf("Clubs and notes for hole %d", number), paths.Rounds
+	p := ShotsPage{Page: page, Heading: fmt.Sprintf("Hole %d: clubs and notes", number), Save: paths.Shots(in.Round, number), Version: strconv.Itoa(in.Version),
+		Back: paths.Round(in.Round) + fmt.Sprintf("#h%d", number), Clubs: in.Clubs}
+	for i, s := range in.Hole.Played() {
+		row := noteRow(in, i+1, s)
+		for _, f := range []components.Field{row.Club, row.Miss, row.Word} {
+			p.Wrong.Add(f.ID, fmt.Sprintf("%s of shot %s", f.Label, row.Number), f.Problem)
 		}
-		row := NoteRow{Number: number, Lie: s.Lie.String(), From: words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, units),
-			Club: field("club", "Club", s.Club), Miss: field("miss", "Finished", ""), Word: field("word", "A word", s.Word)}
-		row.Club.List = "clubs"
-		for _, m := range misses {
-			name := m.String()
-			if name == "" {
-				name = "at its target, or not noted"
-			}
-			row.Misses = append(row.Misses, components.Choice{Value: m.String(), Name: name, Chosen: m == s.Miss})
+		p.Rows = append(p.Rows, row)
+	}
+	if len(p.Rows) == 0 {
+		p.None = "This hole was entered as a score only, so it has no shots."
+	}
+	return p
+}
+
+// noteRow makes the fields of a shot, counted from 1.
+func noteRow(in ShotsInput, number int, s golf.Shot) NoteRow {
+	field := func(name, label, value string) components.Field {
+		id := ShotField(name, number)
+		return components.Field{Name: name, ID: id, Label: label, Value: value, Problem: in.Problems[id]}
+	}
+	row := NoteRow{Number: strconv.Itoa(number), Lie: s.Lie.String(), From: words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, in.Units),
+		Club: field("club", "Club", s.Club), Miss: field("miss", "Finished", ""), Word: field("word", "Note", s.Word)}
+	row.Club.List = "clubs"
+	for _, m := range misses {
+		name := m.String()
+		if name == "" {
+			name = "on target, or not recorded"
 		}
-		n.Rows = append(n.Rows, row)
+		row.Misses = append(row.Misses, components.Choice{Value: m.String(), Name: name, Chosen: m == s.Miss})
 	}
-	if len(n.Rows) == 0 {
-		n.None = "This hole was entered by its score: there is no shot to say more of."
-	}
-	return n
+	return row
 }

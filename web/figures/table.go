@@ -52,7 +52,7 @@ func NewChangeWords(c compare.Change, write func(float64) string) ChangeWords {
 	if !c.Known {
 		return ChangeWords{}
 	}
-	return ChangeWords{write(c.Mean), c.Word.String(), [...]string{"", "v1", "v2", "v3"}[c.Word]}
+	return ChangeWords{write(c.Mean), c.Word.String(), [...]string{"", "clear", "leaning", "chance"}[c.Word]}
 }
 
 // ColumnTicks is how many figures the axis of a narrow column has.

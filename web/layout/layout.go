@@ -12,15 +12,15 @@ import (
 
 // Page is what every page shares.
 type Page struct {
-	Title  string        // in the browser's tab
-	Player string        // name of the person signed in; empty for nobody
-	ID     golf.PlayerID // of that person, under which the browser keeps what waits to be sent
-	Here   string        // address of the navigation's entry that this page belongs to
-	Flash  string        // what just happened, in a sentence
-	Undo   *Undo         // the way back from what was just removed; nil for nothing
-	Foot   string        // what the numbers of this page mean; empty for none
-	Kind   string        // class of the body: entry-page while a hole is entered
-	Script string        // name of the page's script; empty for none
+	Title     string        // in the browser's tab
+	Player    string        // name of the person signed in; empty for nobody
+	ID        golf.PlayerID // of that person, under which the browser keeps what waits to be sent
+	Here      string        // address of the navigation's entry that this page belongs to
+	Flash     string        // what just happened, in a sentence
+	Undo      *Undo         // the way back from what was just removed; nil for nothing
+	Foot      string        // what the numbers of this page mean; empty for none
+	BodyClass string        // class of the body: entry-page while a hole is entered
+	Script    string        // name of the page's script; empty for none
 }
 
 // Destination is an entry of the navigation.

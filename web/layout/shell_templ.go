@@ -157,7 +157,7 @@ func Shell(p Page) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if p.Kind == "entry-page" {
+			if p.BodyClass == "entry-page" {
 				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 13, " blocking=\"render\"")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
@@ -180,7 +180,7 @@ func Shell(p Page) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			var templ_7745c5c3_Var10 = []any{p.Kind}
+			var templ_7745c5c3_Var10 = []any{p.BodyClass}
 			templ_7745c5c3_Err = templ.RenderCSSItems(ctx, templ_7745c5c3_ElementWriter, templ_7745c5c3_Var10...)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
@@ -201,7 +201,7 @@ func Shell(p Page) templ.Component {
 			var templ_7745c5c3_Var12 string
 			templ_7745c5c3_Var12, templ_7745c5c3_Err = templruntime.NewAttributeExpression(p.player()).Resolve(ctx)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 36, Col: 49}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 36, Col: 54}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var12)
 			if templ_7745c5c3_Err != nil {
@@ -221,7 +221,7 @@ func Shell(p Page) templ.Component {
 			}
 			templ.ReleaseBuffer(templ_7745c5c3_Buffer)
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 19, "><a class=\"skip\" href=\"#main\">Skip to the page</a>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 19, "><a class=\"skip-link\" href=\"#main\">Skip to the page</a>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -229,14 +229,14 @@ func Shell(p Page) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 20, "<header class=\"top\"><p class=\"name\"><a href=\"")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 20, "<header class=\"page-top\"><p class=\"book-name\"><a href=\"")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var13 string
 		templ_7745c5c3_Var13, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Front)).ResolveURL(ctx)
 		if templ_7745c5c3_Err != nil {
-			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 40, Col: 52}
+			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 40, Col: 57}
 		}
 		_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var13)
 		if templ_7745c5c3_Err != nil {
@@ -247,7 +247,7 @@ func Shell(p Page) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if p.Player != "" {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 22, "<nav class=\"nav\" aria-label=\"Main\"><ul>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 22, "<nav class=\"site-nav\" aria-label=\"Main\"><ul>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -257,14 +257,14 @@ func Shell(p Page) templ.Component {
 					return templ_7745c5c3_Err
 				}
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 23, "</ul></nav><p class=\"who\"><a href=\"")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 23, "</ul></nav><p class=\"signed-in\"><a href=\"")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var14 string
 			templ_7745c5c3_Var14, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Account)).ResolveURL(ctx)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 49, Col: 54}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 49, Col: 60}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var14)
 			if templ_7745c5c3_Err != nil {
@@ -277,7 +277,7 @@ func Shell(p Page) templ.Component {
 			var templ_7745c5c3_Var15 string
 			templ_7745c5c3_Var15, templ_7745c5c3_Err = templ.JoinStringErrs(p.Player)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 49, Col: 72}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 49, Col: 78}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var15))
 			if templ_7745c5c3_Err != nil {
@@ -292,21 +292,21 @@ func Shell(p Page) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		if p.Player != "" && p.Kind != "entry-page" {
+		if p.Player != "" && p.BodyClass != "entry-page" {
 			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, "<div class=\"waiting-bar\" role=\"status\" hidden></div>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 		}
 		if p.Flash != "" {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 28, "<p class=\"flash\" role=\"status\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 28, "<p class=\"notice\" role=\"status\">")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
 			var templ_7745c5c3_Var16 string
 			templ_7745c5c3_Var16, templ_7745c5c3_Err = templ.JoinStringErrs(p.Flash)
 			if templ_7745c5c3_Err != nil {
-				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 57, Col: 45}
+				return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/layout/shell.templ`, Line: 57, Col: 46}
 			}
 			_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var16))
 			if templ_7745c5c3_Err != nil {
@@ -370,7 +370,7 @@ func Shell(p Page) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 34, "\"> <button class=\"btn\">Undo</button></form></div>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 34, "\"> <button class=\"button\">Undo</button></form></div>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -379,7 +379,7 @@ func Shell(p Page) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 35, "</main><footer class=\"foot\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 35, "</main><footer class=\"page-foot\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -533,7 +533,7 @@ func symbols() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 48, "<svg class=\"defs\" aria-hidden=\"true\" focusable=\"false\"><defs><pattern id=\"hatch-l\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"pl\" d=\"M1 0V5\"></path></pattern> <pattern id=\"hatch-w\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"pw\" d=\"M1 0V5\"></path></pattern> <pattern id=\"dots-l\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"dl\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <pattern id=\"dots-w\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"dw\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <symbol id=\"l-tee\" viewBox=\"0 0 24 24\"><path d=\"M7 6h10M12 6v13M9.5 6l2.5 5 2.5-5\"></path></symbol> <symbol id=\"l-fairway\" viewBox=\"0 0 24 24\"><circle cx=\"12\" cy=\"12.500\" r=\"3\"></circle><path d=\"M2 19h20M4 19v-2.500M8 19v-2.500M12 19v-2M16 19v-2.500M20 19v-2.500\"></path></symbol> <symbol id=\"l-rough\" viewBox=\"0 0 24 24\"><path d=\"M4 19c0-4-1-6-2-8M8 19c0-6 1-9 3-12M13 19c0-4 0-6-1-8M17 19c0-6 1-9 3-11M21 19c0-2 0-4 1-6M2 19h20\"></path></symbol> <symbol id=\"l-bunker\" viewBox=\"0 0 24 24\"><path d=\"M4 13c-1-5 4-7 8-5 3 1 8-1 9 4 1 6-6 6-9 6-4 0-7 0-8-5z\"></path><path d=\"M8 13h.1M12 15h.1M16 13h.1M12 11.500h.1\"></path></symbol> <symbol id=\"l-recovery\" viewBox=\"0 0 24 24\"><path d=\"M12 21v-8M12 16l-3-2M12 15l3-2\"></path><path d=\"M12 3c2 0 3 1 3.500 2.500C18 6 19 8 18 10c0 2-2 3.500-4 3h-4c-2 .5-4-1-4-3-1-2 0-4 2.500-4.500C9 4 10 3 12 3z\"></path></symbol> <symbol id=\"l-green\" viewBox=\"0 0 24 24\"><path d=\"M11 17V3l7 3-7 3\"></path><path d=\"M17 14c3 .6 5 1.600 5 3 0 2.200-4.500 4-10 4s-10-1.800-10-4c0-1.500 2-2.600 5.500-3.200\"></path></symbol></defs></svg>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 48, "<svg class=\"sign-definitions\" aria-hidden=\"true\" focusable=\"false\"><defs><pattern id=\"lost-hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"lost-hatching\" d=\"M1 0V5\"></path></pattern> <pattern id=\"won-hatch\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\"><path class=\"won-hatching\" d=\"M1 0V5\"></path></pattern> <pattern id=\"lost-dots\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"lost-dotting\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <pattern id=\"won-dots\" width=\"5\" height=\"5\" patternUnits=\"userSpaceOnUse\"><circle class=\"won-dotting\" cx=\"2.5\" cy=\"2.5\" r=\"1\"></circle></pattern> <symbol id=\"l-tee\" viewBox=\"0 0 24 24\"><path d=\"M7 6h10M12 6v13M9.5 6l2.5 5 2.5-5\"></path></symbol> <symbol id=\"l-fairway\" viewBox=\"0 0 24 24\"><circle cx=\"12\" cy=\"12.500\" r=\"3\"></circle><path d=\"M2 19h20M4 19v-2.500M8 19v-2.500M12 19v-2M16 19v-2.500M20 19v-2.500\"></path></symbol> <symbol id=\"l-rough\" viewBox=\"0 0 24 24\"><path d=\"M4 19c0-4-1-6-2-8M8 19c0-6 1-9 3-12M13 19c0-4 0-6-1-8M17 19c0-6 1-9 3-11M21 19c0-2 0-4 1-6M2 19h20\"></path></symbol> <symbol id=\"l-bunker\" viewBox=\"0 0 24 24\"><path d=\"M4 13c-1-5 4-7 8-5 3 1 8-1 9 4 1 6-6 6-9 6-4 0-7 0-8-5z\"></path><path d=\"M8 13h.1M12 15h.1M16 13h.1M12 11.500h.1\"></path></symbol> <symbol id=\"l-recovery\" viewBox=\"0 0 24 24\"><path d=\"M12 21v-8M12 16l-3-2M12 15l3-2\"></path><path d=\"M12 3c2 0 3 1 3.500 2.500C18 6 19 8 18 10c0 2-2 3.500-4 3h-4c-2 .5-4-1-4-3-1-2 0-4 2.500-4.500C9 4 10 3 12 3z\"></path></symbol> <symbol id=\"l-green\" viewBox=\"0 0 24 24\"><path d=\"M11 17V3l7 3-7 3\"></path><path d=\"M17 14c3 .6 5 1.600 5 3 0 2.200-4.500 4-10 4s-10-1.800-10-4c0-1.500 2-2.600 5.500-3.200\"></path></symbol></defs></svg>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

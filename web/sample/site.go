@@ -11,6 +11,8 @@ import (
 func sitePages() []Page {
 	return []Page{
 		{"site", "front", "open", site.NewFrontPage(layout.Page{}, "", "", site.DoorOpen).View()},
+		{"site", "front", "first", site.NewFrontPage(layout.Page{}, "", "", site.DoorFirst).View()},
+		{"site", "front", "closed", site.NewFrontPage(layout.Page{}, "", "", site.DoorClosed).View()},
 		{"site", "front", "refused", site.NewFrontPage(layout.Page{}, "robin@harrowfen.example", "That address and password do not go together.", site.DoorInvited).View()},
 		{"site", "join", "first", site.NewJoinPage(layout.Page{}, site.JoinInput{}, site.DoorFirst).View()},
 		{"site", "join", "refused", site.NewJoinPage(layout.Page{}, site.JoinInput{Name: Player, Problems: map[string]string{"email": "Give an address."}}, site.DoorOpen).View()},

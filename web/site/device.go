@@ -5,19 +5,19 @@ import (
 	"time"
 )
 
-// agents are the marks of browsers in what they call themselves. The first that
-// is there counts, since most name others too.
+// agents are words by which browsers are known in their User-Agent header. The
+// first one found counts, since most browsers name others too.
 var agents = []struct{ mark, name string }{
 	{"Edg", "Edge"}, {"OPR/", "Opera"}, {"SamsungBrowser/", "Samsung Internet"}, {"FxiOS/", "Firefox"}, {"CriOS/", "Chrome"},
 	{"Firefox/", "Firefox"}, {"HeadlessChrome/", "Chromium"}, {"Chromium/", "Chromium"}, {"Chrome/", "Chrome"}, {"Safari/", "Safari"},
 }
 
-// systems are the marks of what they run on.
+// systems are words for what a browser runs on.
 var systems = []struct{ mark, name string }{
 	{"iPhone", "iPhone"}, {"iPad", "iPad"}, {"Android", "Android"}, {"CrOS", "Chromebook"}, {"Windows", "Windows"}, {"Macintosh", "Mac"}, {"Linux", "Linux"},
 }
 
-// DeviceName says in words which browser called itself so, and on what.
+// DeviceName names the browser and system of a User-Agent header.
 func DeviceName(agent string) string {
 	find := func(all []struct{ mark, name string }) string {
 		for _, x := range all {
@@ -38,8 +38,8 @@ func DeviceName(agent string) string {
 	}
 }
 
-// DeviceSeen says when a device was last used: today by the hour, then by the
-// day.
+// DeviceSeen says when a device was last used, in the time zone of now: with the
+// time for today and yesterday, then by the day.
 func DeviceSeen(seen, now time.Time) string {
 	seen = seen.In(now.Location())
 	day := func(t time.Time) string { return t.Format(time.DateOnly) }

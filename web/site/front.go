@@ -15,19 +15,20 @@ import (
 	"strokeledger/web/paths"
 )
 
-// FrontPage is what a visitor sees who is not signed in: what this is, and the way
-// in.
+// FrontPage shows a visitor what Strokeledger is, and signs players in.
 type FrontPage struct {
 	layout.Page
 	Email    components.Field
-	Password components.Field
-	Wrong    components.Summary
-	Join     string // address of joining, empty when it is closed
-	JoinText string
-	Example  figures.DoubleStory
+	Password components.Field    // never filled in
+	Wrong    components.Summary  // why signing in failed
+	Join     string              // address where an account is created; empty if the visitor cannot
+	JoinName string              // the step itself: “Create an account”
+	JoinText string              // how: “with an invitation from your club or coach.”
+	Example  figures.DoubleStory // the double of an invented hole, traced to where it began
 }
 
-// example is an invented hole: trees off the tee, a try through the gap, a six.
+// example is an invented hole: into the trees off the tee, a shot at the gap, a
+// six.
 func example() figures.DoubleStory {
 	hole := golf.Hole{Number: 6, Par: 4, Shots: []golf.Shot{
 		{Lie: golf.Tee, Distance: 417 * golf.Yard, Club: "driver", Miss: golf.Miss{Side: golf.Right}},
@@ -39,53 +40,54 @@ func example() figures.DoubleStory {
 	}}
 	analyst, err := analysis.NewAnalyst(analysis.Level(analysis.StandardTarget), golf.StandardBoundary)
 	if err != nil {
-		panic("pages: the standard target is not a level: " + err.Error())
+		panic("site: the standard target is not a level: " + err.Error())
 	}
 	round := golf.Round{Holes: []golf.Hole{hole}}
 	a := analyst.Report(round, 0).Account
 	return figures.NewDoubleStory(figures.StoryInput{Round: round, Account: a, Target: analysis.StandardTarget, Units: form.StandardUnits}, a.Doubles[0])
 }
 
-// NewFrontPage makes the page. email is what was typed, problem what was wrong.
+// NewFrontPage makes the page. email is what was typed, problem why signing in
+// failed, both empty on a first visit.
 func NewFrontPage(page layout.Page, email, problem string, door Door) FrontPage {
-	page.Title = "What your strokes were lost to"
+	page.Title = "Where your strokes go"
 	f := FrontPage{Page: page, Example: example(),
 		Email:    components.Field{Name: "email", Label: "E-mail", Type: "email", Value: email, Complete: "username", Problem: problem},
 		Password: components.Field{Name: "password", Label: "Password", Type: "password", Complete: "current-password"}}
-	f.Wrong = components.Summed(f.Email).Saying("Not signed in.")
+	f.Wrong = components.Summed(f.Email).Saying("You are not signed in.")
 	switch door {
 	case DoorFirst:
-		f.Join, f.JoinText = paths.Join, "with the setup token that the server printed when it started."
+		f.Join, f.JoinName, f.JoinText = paths.Join, "Create an account", "with the setup token that the server printed when it started."
 	case DoorOpen:
-		f.Join, f.JoinText = paths.Join, "with your name, an address and a password."
+		f.Join, f.JoinName, f.JoinText = paths.Join, "Create an account", "with your name, an e-mail address and a password."
 	case DoorInvited:
-		f.JoinText = "by the invitation that your club or coach gives you."
+		f.JoinName, f.JoinText = "Create an account", "with an invitation from your club or coach."
 	default:
-		f.JoinText = "is closed on this server."
+		f.JoinName, f.JoinText = "Accounts are closed", "on this server: no new ones can be created."
 	}
 	return f
 }
 
-// Door is who may make an account.
+// Door says who can create an account.
 type Door uint8
 
 // The doors of a server.
 const (
-	DoorClosed  Door = iota + 1
-	DoorInvited      // by an invitation
-	DoorOpen         // anybody
-	DoorFirst        // whoever has the setup token, while there is no account
+	DoorClosed  Door = iota + 1 // nobody
+	DoorInvited                 // anyone with an invitation
+	DoorOpen                    // anyone
+	DoorFirst                   // while there are no accounts, anyone with the setup token
 )
 
-// JoinPage is where an account is made.
+// JoinPage is where an account is created.
 type JoinPage struct {
 	layout.Page
-	Lede     string
-	Token    string
-	AskToken components.Field // on an empty server
-	First    bool
-	Fields   []components.Field
-	Wrong    components.Summary
+	Lede     string             // what a steward sees, or that this account is the steward's
+	Token    string             // of the invitation or the setup token; empty for none
+	AskToken components.Field   // asks for the setup token of a new server; zero otherwise
+	First    bool               // there are no accounts yet
+	Fields   []components.Field // name, e-mail and password
+	Wrong    components.Summary // what is wrong with the fields
 }
 
 // JoinInput is what was typed, and what was wrong by field.
@@ -96,38 +98,39 @@ type JoinInput struct {
 
 // NewJoinPage makes the page.
 func NewJoinPage(page layout.Page, f JoinInput, door Door) JoinPage {
-	page.Title = "Make an account"
-	j := JoinPage{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Make an account. Your rounds are yours: the steward of this server sees accounts, never rounds."}
+	page.Title = "Create an account"
+	j := JoinPage{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Your rounds are private: the steward of this server sees accounts, never rounds."}
 	if j.First {
-		j.Lede = "The first account of a new server is its steward's."
+		j.Lede = "The first account on a new server is its steward's."
 		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: f.Token, Hint: "The server printed it when it started.", Problem: f.Problems["token"]}
 	}
 	j.Fields = []components.Field{
 		{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
-		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "To sign in with; nothing is sent to it.", Problem: f.Problems["email"]},
+		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "For signing in. Nothing is sent to it.", Problem: f.Problems["email"]},
 		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more.", Problem: f.Problems["password"]},
 	}
-	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account is not made yet.")
+	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account was not created.")
 	return j
 }
 
-// ProblemPage is a page that says what went wrong and what to do.
+// ProblemPage says what went wrong and what to do.
 type ProblemPage struct {
 	layout.Page
-	Heading string
-	Text    string
-	Request string  // id of the request, for the log; empty when of no use
-	Reload  string  // address of the page that may come if it is asked for again; empty for none
-	Resend  *Resend // the form that may be sent again; nil for none
+	Heading string  // what went wrong, in a few words
+	Text    string  // why, and what to do
+	Request string  // id of the request in the log; empty where the log says nothing of it
+	Reload  string  // address of the page to try again; empty for none
+	Resend  *Resend // form to try again; nil for none
 }
 
-// Resend is a form that failed for no fault of its own and may be sent again.
+// Resend is a form that can be sent once more, since it failed for no fault of
+// its own.
 type Resend struct {
-	Action string
-	Fields []Sent
+	Action string // address that takes it
+	Fields []Sent // by name
 }
 
-// Sent is a field of a form as it was sent.
+// Sent is a field as it was sent.
 type Sent struct{ Name, Value string }
 
 // NewProblemPage makes the page.
@@ -136,9 +139,9 @@ func NewProblemPage(page layout.Page, heading, text, request string) ProblemPage
 	return ProblemPage{Page: page, Heading: heading, Text: text, Request: request}
 }
 
-// Again says that the same may work in a moment, and offers it: the page of an
-// address, or the form that was sent to it. A form with a password is not
-// repeated in a page.
+// Again offers to try again in a moment: a link to the page at an address, or a
+// button that sends the same form. A form with a password is never written into
+// a page, so for that the reader goes back.
 func (p ProblemPage) Again(address string, get bool, sent url.Values) ProblemPage {
 	secret := sent.Has("password") || sent.Has("new") || sent.Has("confirm")
 	switch ours := strings.HasPrefix(address, "/") && !strings.HasPrefix(address, "//"); {
@@ -152,9 +155,9 @@ func (p ProblemPage) Again(address string, get bool, sent url.Values) ProblemPag
 				p.Resend.Fields = append(p.Resend.Fields, Sent{name, value})
 			}
 		}
-		p.Text += " Nothing you typed is lost: try again in a moment."
+		p.Text += " Nothing you typed is lost. Try again in a moment."
 	default:
-		p.Text += " Go back, and try again in a moment."
+		p.Text += " Go back and try again in a moment."
 	}
 	return p
 }

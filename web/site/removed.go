@@ -10,17 +10,18 @@ import (
 	"strokeledger/web/words"
 )
 
-// RemovedThing is something that was removed and can be brought back.
+// RemovedThing is something that was removed and can be restored.
 type RemovedThing struct {
-	Name    string // names it in a form
-	Kind    string // one of removedKinds
-	Of      string // whose it is; empty for one's own
-	Day     golf.Date
-	Text    string // course, words, or what to practise
+	Name    string    // identifies it in a form
+	Kind    string    // one of removedKinds
+	Of      string    // the player it belongs to; empty for the reader's own
+	Day     golf.Date // of a round, a note or a result
+	Text    string    // the course, the words written, or what to practise
 	Removed time.Time
 }
 
-// removedKinds are what can be removed, in the order of the page.
+// removedKinds are the kinds of things that can be removed, in the order of the
+// page.
 var removedKinds = []struct{ kind, heading, noun string }{
 	{"round", "Rounds", "round"},
 	{"note", "Notes", "note"},
@@ -30,7 +31,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"course", "Courses", "course"},
 }
 
-// said says what it is.
+// said names it so that the reader can tell it from others.
 func (r RemovedThing) said(noun string) string {
 	text := fmt.Sprintf("%s of %s, “%s”", noun, words.ShortDay(r.Day), words.Excerpt(r.Text))
 	switch r.Kind {
@@ -47,7 +48,7 @@ func (r RemovedThing) said(noun string) string {
 	return text
 }
 
-// NewUndo offers the way back from a removal.
+// NewUndo offers to restore something, nil for a kind that cannot be.
 func NewUndo(r RemovedThing) *layout.Undo {
 	for _, k := range removedKinds {
 		if k.kind == r.Kind {
@@ -57,23 +58,28 @@ func NewUndo(r RemovedThing) *layout.Undo {
 	return nil
 }
 
-// RemovedPage lists what can be brought back.
+// RemovedPage lists what can be restored.
 type RemovedPage struct {
 	layout.Page
-	Lede     string
-	Sections []RemovedSection
+	Lede     string           // how long there is to restore, or that there is nothing
+	Sections []RemovedSection // by kind; empty for nothing
 }
 
-// RemovedSection lists what is of one kind.
+// RemovedSection lists the removed things of one kind.
 type RemovedSection struct {
-	ID, Heading string
-	Rows        []RemovedRow
+	ID      string       // kind and anchor: “round”
+	Heading string       // “Rounds”
+	Rows    []RemovedRow // as given to NewRemovedPage, at least one
 }
 
-// RemovedRow is one thing.
-type RemovedRow struct{ Text, When, What string }
+// RemovedRow is one removed thing.
+type RemovedRow struct {
+	Text string // “Round of 2 May 2026, Harrow Fen”
+	When string // of its removal: “4 May 2026, 18:05”
+	What string // identifies it in the form that restores it
+}
 
-// NewRemovedPage makes the page, by kind and the latest removal first.
+// NewRemovedPage makes the page; all comes with the latest removal first.
 func NewRemovedPage(page layout.Page, all []RemovedThing) RemovedPage {
 	page.Title, page.Here = "Removed", paths.Account
 	p := RemovedPage{Page: page, Lede: "Nothing has been removed in the last 30 days."}
@@ -89,7 +95,7 @@ func NewRemovedPage(page layout.Page, all []RemovedThing) RemovedPage {
 		}
 	}
 	if len(p.Sections) > 0 {
-		p.Lede = "Each can be brought back for 30 days after its removal, as it was."
+		p.Lede = "You can restore each of these for 30 days after it was removed."
 	}
 	return p
 }

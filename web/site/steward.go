@@ -7,53 +7,61 @@ import (
 	"strokeledger/web/paths"
 )
 
-// AccountsPage is the steward's list of accounts; it knows no round.
+// AccountsPage is the steward's list of accounts. It shows no rounds.
 type AccountsPage struct {
 	layout.Page
-	Problem     string
-	Rows        []AccountRow
-	Link        string // a link for a new password that was just made
-	For         string // whom it is for
-	Invitations []OpenInvitation
-	Leave       string // address of being a steward no more; empty while there is no other
+	Problem     string           // why the last change failed; empty if it did not
+	Rows        []AccountRow     // by name, the steward's own included
+	Link        string           // password link that was just made; empty for none
+	For         string           // name of the player it is for; empty for none
+	Invitations []OpenInvitation // not used yet; may be empty
+	Leave       string           // address that steps down as steward; empty for the only one
 }
 
-// AccountRow is one account: what it is, and the addresses of what may be done.
+// AccountRow is one account, with the addresses of what the steward can do.
 type AccountRow struct {
-	Name, Email, Since, What string
-	Reset                    string
-	Open                     string // until when a link for a new password is open; empty for none
-	EndReset                 string
-	MakeSteward              string // empty for who is one
+	Name        string
+	Email       string
+	Since       string // day it was created: “2 May 2026”
+	What        string // “steward”; empty for others
+	Reset       string // address that makes a password link
+	Open        string // until when a password link works: “3 May, 10:00 UTC”; empty for none
+	EndReset    string // address that revokes the link; empty without one
+	MakeSteward string // address that makes the account a steward; empty for one
 }
 
-// OpenInvitation is one that was not used yet.
-type OpenInvitation struct{ MadeBy, Until, Token string }
+// OpenInvitation is an invitation that was not used yet.
+type OpenInvitation struct {
+	MadeBy string // name of the steward who made it
+	Until  string // when it stops working: “9 May, 10:00 UTC”
+	Token  string // identifies it in the form that revokes it
+}
 
 // ListedAccount is what a row is made of.
 type ListedAccount struct {
-	ID          golf.PlayerID
-	Name, Email string
-	Since       string
-	Steward     bool
-	ResetUntil  string // of a link for a new password that is open; empty for none
+	ID         golf.PlayerID
+	Name       string
+	Email      string
+	Since      string // day it was created: “2 May 2026”
+	Steward    bool
+	ResetUntil string // until when a password link works; empty for none
 }
 
-// AccountsInput is what the page of accounts shows.
+// AccountsInput is what the page of accounts is made of.
 type AccountsInput struct {
-	All         []ListedAccount
+	All         []ListedAccount // by name
 	Invitations []OpenInvitation
-	Link        string        // that was just made
-	For         golf.PlayerID // whom it is for
-	Problem     string
+	Link        string        // password link that was just made; empty for none
+	For         golf.PlayerID // player the link is for; 0 for none
+	Problem     string        // why the last change failed; empty if it did not
 }
 
 // NewAccountsPage makes the page.
-func NewAccountsPage(page layout.Page, q AccountsInput) AccountsPage {
+func NewAccountsPage(page layout.Page, in AccountsInput) AccountsPage {
 	page.Title = "Accounts"
-	a := AccountsPage{Page: page, Link: q.Link, Invitations: q.Invitations, Problem: q.Problem}
+	a := AccountsPage{Page: page, Link: in.Link, Invitations: in.Invitations, Problem: in.Problem}
 	stewards := 0
-	for _, l := range q.All {
+	for _, l := range in.All {
 		row := AccountRow{Name: l.Name, Email: l.Email, Since: l.Since, Reset: paths.ResetOf(l.ID), Open: l.ResetUntil}
 		if l.ResetUntil != "" {
 			row.EndReset = paths.EndResetOf(l.ID)
@@ -64,7 +72,7 @@ func NewAccountsPage(page layout.Page, q AccountsInput) AccountsPage {
 		} else {
 			row.MakeSteward = paths.StewardOf(l.ID)
 		}
-		if l.ID == q.For {
+		if l.ID == in.For {
 			a.For = l.Name
 		}
 		a.Rows = append(a.Rows, row)
@@ -75,17 +83,19 @@ func NewAccountsPage(page layout.Page, q AccountsInput) AccountsPage {
 	return a
 }
 
-// ResetPage is where a player sets a new password by a link.
+// ResetPage is where a player follows a password link to set a new password.
 type ResetPage struct {
 	layout.Page
-	Player, Token string
-	Field         components.Field
-	Wrong         components.Summary
+	Player string             // the account's number, from the link
+	Token  string             // the secret of the link
+	Field  components.Field   // the new password, never filled in
+	Wrong  components.Summary // what is wrong with it
 }
 
-// NewResetPage makes the page.
+// NewResetPage makes the page. problem is what was wrong with the last password,
+// empty for nothing.
 func NewResetPage(page layout.Page, player, token, problem string) ResetPage {
-	page.Title = "A new password"
+	page.Title = "Set a new password"
 	field := components.Field{Name: "password", Label: "New password", Type: "password", Complete: "new-password",
 		Hint: "10 characters or more. Every device is signed out.", Problem: problem}
 	return ResetPage{page, player, token, field, components.Summed(field)}

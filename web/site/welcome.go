@@ -5,15 +5,15 @@ import (
 	"strokeledger/web/layout"
 )
 
-// WelcomePage asks a new player for target and units, once.
+// WelcomePage asks a new player for a target and units, once.
 type WelcomePage struct {
 	layout.Page
-	Lede   string
-	Target components.Field
-	Far    components.Radios
-	Green  components.Radios
-	Skip   string // what who skips it gets
-	Wrong  components.Summary
+	Lede   string             // what a target is for
+	Target components.Field   // score over 18 holes
+	Far    components.Radios  // unit off the green
+	Green  components.Radios  // unit on the green
+	Skip   string             // button that skips, with what applies then
+	Wrong  components.Summary // what is wrong with the answers
 }
 
 // WelcomeInput is what is kept or was typed, and what was wrong.
@@ -26,7 +26,7 @@ type WelcomeInput struct {
 func NewWelcomePage(page layout.Page, f WelcomeInput) WelcomePage {
 	page.Title = "Welcome"
 	w := WelcomePage{Page: page,
-		Lede: "Every round is compared with a golfer who averages your target: the strokes between that score and yours are what the account explains.",
+		Lede: "Every round is compared with a golfer who averages your target. The statement explains the strokes between that score and yours.",
 		Target: components.Field{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Problem: f.Problems["target"],
 			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."},
 		Far:   farChoices(f.Far, f.Problems["far"]),

@@ -79,7 +79,7 @@ func newNine(half int, holes []golf.CardHole, accounts map[int]account.Hole, px 
 		Figure: Columns{pixels(columnZero), pixels(columnZero - px), pixels(columnZero + px)}}
 	yards, par, score, lost := 0.0, 0, 0.0, 0.0
 	for _, h := range holes {
-		c := CardColumn{Number: fmt.Sprint(h.Number), Yards: words.Plain(math.Round(q.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "none", Said: "not entered"}}
+		c := CardColumn{Number: fmt.Sprint(h.Number), Yards: words.Plain(math.Round(q.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
 		yards += q.Units.Far.In(h.Length)
 		par += h.Par
 		if a, entered := accounts[h.Number]; entered {
@@ -108,7 +108,7 @@ func byPart(h account.Hole) [golf.Putting + 1]float64 {
 
 // stack lays the parts of a hole outward from the axis: lost up, won back down.
 func stack(h account.Hole, px float64) []Block {
-	classes := map[golf.Category]string{golf.TeeShots: "c-tee", golf.Approach: "c-approach", golf.ShortGame: "c-short", golf.Putting: "c-putting"}
+	classes := map[golf.Category]string{golf.TeeShots: "tee-block", golf.Approach: "approach-block", golf.ShortGame: "short-game-block", golf.Putting: "putting-block"}
 	up, down := columnZero-1, columnZero+1
 	var all []Block
 	sums := byPart(h)
@@ -117,9 +117,9 @@ func stack(h account.Hole, px float64) []Block {
 		case height < .5:
 		case sums[c] > 0:
 			up -= height
-			all = append(all, Block{classes[c], pixels(up), pixels(height)})
+			all = append(all, Block{Class: classes[c], Y: pixels(up), Height: pixels(height)})
 		default:
-			all = append(all, Block{classes[c] + " w", pixels(down), pixels(height)})
+			all = append(all, Block{Class: classes[c] + " won-block", Y: pixels(down), Height: pixels(height)})
 			down += height
 		}
 	}

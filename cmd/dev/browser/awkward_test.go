@@ -182,17 +182,17 @@ func TestTheFirstScreenOfThePhone(t *testing.T) {
 	}
 	do(t, ctx, Screen(360, 740, false), chromedp.Navigate(app.URL+"/rounds"))
 	row := evaluates(t, ctx, `(() => {
-		const row = document.querySelector(".rounds tbody tr"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
+		const row = document.querySelector(".rounds-table tbody tr"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
 		const hit = document.elementFromPoint(box.left + 8, box.bottom - 8).closest("a");
-		return [box.bottom <= innerHeight, box.height >= 44, of(".score").left < of(".day").left, of(".day").left < of(".over").left, !!hit].join();
+		return [box.bottom <= innerHeight, box.height >= 44, of(".score-cell").left < of(".day-cell").left, of(".day-cell").left < of(".over-target").left, !!hit].join();
 	})()`)
 	if row != "true,true,true,true,true" {
 		t.Errorf("in sight, high enough, score first, then the day, all of it a link: %s", row)
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/lessons"))
 	evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
-	do(t, ctx, Press(`form[action$="/assignments"] button`), chromedp.WaitReady(".summary"))
-	if got := evaluates(t, ctx, `(() => { const s = document.activeElement, box = s.getBoundingClientRect(); return s.className + " " + (box.top >= 0 && box.bottom <= innerHeight); })()`); got != "flash bad summary true" {
+	do(t, ctx, Press(`form[action$="/assignments"] button`), chromedp.WaitReady(".fault-summary"))
+	if got := evaluates(t, ctx, `(() => { const s = document.activeElement, box = s.getBoundingClientRect(); return s.className + " " + (box.top >= 0 && box.bottom <= innerHeight); })()`); got != "notice faulty fault-summary true" {
 		t.Errorf("the page begins at %q", got)
 	}
 }

@@ -118,7 +118,7 @@ func TestNoBarriersForTheSteward(t *testing.T) {
 		t.Fatal(err)
 	}
 	visit(t, ctx, "/rounds", "/rounds/new", "/account", "/accounts")
-	do(t, ctx, Press("tbody button"), chromedp.WaitReady(".flash code"))
+	do(t, ctx, Press("tbody button"), chromedp.WaitReady(".notice code"))
 	fits(t, ctx, "a link for a new password", 320)
 }
 

@@ -50,31 +50,31 @@ func TestPupilAndCoach(t *testing.T) {
 	if err := SignInAs(coach, app, Steward); err != nil { // no coach of anybody yet
 		t.Fatal(err)
 	}
-	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/invite"] button`), chromedp.WaitReady(".flash code"))
-	link := evaluates(t, pupil, `document.querySelector(".flash code").textContent`)
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/invite"] button`), chromedp.WaitReady(".notice code"))
+	link := evaluates(t, pupil, `document.querySelector(".notice code").textContent`)
 	do(t, coach, chromedp.Navigate(link), Press(`form[action="/coaching/accept"] button`), chromedp.WaitReady(`section[aria-labelledby="coaches"]`))
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/confirm"] button`), chromedp.WaitReady(`main:not(:has(form[action="/coaching/confirm"]))`))
 
-	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady("table.ros"))
+	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady("table.roster-table"))
 	wants(t, coach, "Your pupil", "Robin Calder has played since you looked")
-	do(t, coach, Press("table.ros tbody th a"), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
+	do(t, coach, Press("table.roster-table tbody th a"), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
 	wants(t, coach, "Your first look.")
-	do(t, coach, Press(`section[aria-labelledby="rounds"] tbody tr:nth-of-type(2) a`), chromedp.WaitReady("table.acct"))
+	do(t, coach, Press(`section[aria-labelledby="rounds"] tbody tr:nth-of-type(2) a`), chromedp.WaitReady("table.statement-table"))
 	statement := pathOf(t, coach)
 
 	evaluates(t, coach, `document.querySelector("#h2 details").open = true; ""`)
 	do(t, coach, Press(`#h2 a[href*="on=2.1"]`), chromedp.WaitVisible("#write"), fill("#write", "Aim at the left half.\n- no driver here"),
-		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note:target"))
+		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note-entry:target"))
 	note := evaluates(t, coach, `location.hash.slice(1)`)
 	wants(t, coach, "on hole 2, shot 1", "no driver here", "not read yet")
 
-	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.flash a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
+	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.notice a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
 	wants(t, pupil, "Aim at the left half.")
-	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+":target .reply"))
+	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+":target .note-reply"))
 
-	do(t, coach, chromedp.Navigate(app.URL+statement), chromedp.WaitReady("#"+note+" .reply"))
+	do(t, coach, chromedp.Navigate(app.URL+statement), chromedp.WaitReady("#"+note+" .note-reply"))
 	wants(t, coach, "And with the wind behind?")
-	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), Press(`section[aria-labelledby="practice"] > .body > details:first-of-type > summary`),
+	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), Press(`section[aria-labelledby="practice"] > .part-body > details:first-of-type > summary`),
 		fill("#what", "Tee shots at the left half"), fill("#amount", "20 balls"), fill("#pass_mark", "14 of 20"), fill("#due", "2030-01-02"), Press(`form[action$="/assignments"] button`), chromedp.WaitReady("#practice:target"))
 	wants(t, coach, "Tee shots at the left half")
 
@@ -90,7 +90,7 @@ func TestPupilAndCoach(t *testing.T) {
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/end"]:has(input[name="coach"][value="1"]) button`), chromedp.WaitReady(`main:not(:has(input[name="coach"][value="1"]))`))
 	for _, path := range []string{statement, strings.Split(statement, "/rounds/")[0] + "/lessons", strings.Split(statement, "/rounds/")[0] + "/months"} {
 		do(t, coach, chromedp.Navigate(app.URL+path))
-		wants(t, coach, "There is no such page here, or it is not yours to see.")
+		wants(t, coach, "There is no such page, or you do not have access to it.")
 	}
 	do(t, pupil, chromedp.Navigate(app.URL+"/players/2/lessons"))
 	wants(t, pupil, "Aim at the left half.")
@@ -105,16 +105,16 @@ func TestWalkingARoundsTrouble(t *testing.T) {
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"), chromedp.WaitReady("tbody a"))
 	with := evaluates(t, ctx, `[...document.querySelectorAll("tbody tr")].find(r => +r.lastElementChild.textContent > 2).querySelector("a").getAttribute("href")`)
-	do(t, ctx, chromedp.Navigate(app.URL+with), chromedp.WaitReady(".walk button"))
+	do(t, ctx, chromedp.Navigate(app.URL+with), chromedp.WaitReady(".trouble-links button"))
 	press := func(key string) string {
 		return evaluates(t, ctx, `document.activeElement.dispatchEvent(new KeyboardEvent("keydown", {key: "`+key+`", shiftKey: "`+key+`" < "a", bubbles: true, cancelable: true})); location.hash`)
 	}
 	if hash := press("d"); hash != "" {
 		t.Errorf("a key pressed anywhere leads to %s", hash)
 	}
-	links := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.walk [data-walk="d"]')].map(a => a.hash).join(" ")`))
-	roots := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.walk [data-walk="r"]')].map(a => a.hash).join(" ")`))
-	do(t, ctx, chromedp.Focus(".walk a"))
+	links := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.trouble-links [data-walk="d"]')].map(a => a.hash).join(" ")`))
+	roots := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.trouble-links [data-walk="r"]')].map(a => a.hash).join(" ")`))
+	do(t, ctx, chromedp.Focus(".trouble-links a"))
 	for i, step := range []struct{ key, want string }{{"d", links[0]}, {"d", links[1]}, {"D", links[0]}, {"r", roots[0]}, {"r", roots[1]}, {"d", links[1]}} {
 		if got := press(step.key); got != step.want {
 			t.Errorf("step %d, %s, leads to %s, want %s", i+1, step.key, got, step.want)
@@ -132,7 +132,7 @@ func TestTheReportIsOnePage(t *testing.T) {
 	if err := SignInAs(ctx, app, Coach); err != nil {
 		t.Fatal(err)
 	}
-	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/report"), chromedp.WaitReady("table.rep"))
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/report"), chromedp.WaitReady("table.report-table"))
 	for name, paper := range map[string][2]float64{"A4": {8.27, 11.69}, "letter": {8.5, 11}} {
 		do(t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 			printed, err := chromedp.Call(ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: paper[0], PaperHeight: paper[1]})

@@ -20,7 +20,7 @@ func TestTheFormOfACourse(t *testing.T) {
 		}
 	}
 	shown := func() string {
-		return evaluates(t, ctx, `String([...document.querySelectorAll(".rows tbody tr")].filter((row) => row.getClientRects().length).length)`)
+		return evaluates(t, ctx, `String([...document.querySelectorAll(".hole-rows tbody tr")].filter((row) => row.getClientRects().length).length)`)
 	}
 	for _, path := range []string{"/courses", "/courses/1", "/courses/new"} {
 		do(t, ctx, Screen(320, 740, false), chromedp.Navigate(app.URL+path))
@@ -33,16 +33,16 @@ func TestTheFormOfACourse(t *testing.T) {
 	if got := shown(); got != "9" {
 		t.Errorf("%s rows for nine holes", got)
 	}
-	if got := read(t, ctx, ".count"); got != "1 of 9 holes, par 5, 12 yd" {
+	if got := read(t, ctx, ".card-count"); got != "1 of 9 holes, par 5, 12 yd" {
 		t.Errorf("the count says %q", got)
 	}
 	do(t, ctx, chromedp.SendKeys("#par-3", "4"), chromedp.SendKeys("#length-3", "346m"))
-	if got := read(t, ctx, ".count"); got != "2 of 9 holes, par 9, 390 yd" {
+	if got := read(t, ctx, ".card-count"); got != "2 of 9 holes, par 9, 390 yd" {
 		t.Errorf("the count says %q", got)
 	}
-	do(t, ctx, Press(".course-form button.main"), chromedp.WaitReady(".flash.bad"))
+	do(t, ctx, Press(".course-form button.main-button"), chromedp.WaitReady(".notice.faulty"))
 	fits("what is wrong")
-	if got := evaluates(t, ctx, `document.activeElement.className + " " + (document.activeElement.getBoundingClientRect().top < innerHeight)`); got != "flash bad summary true" {
+	if got := evaluates(t, ctx, `document.activeElement.className + " " + (document.activeElement.getBoundingClientRect().top < innerHeight)`); got != "notice faulty fault-summary true" {
 		t.Errorf("the page begins at %q", got)
 	}
 	if got := evaluates(t, ctx, `document.querySelector("#par-2").value + document.querySelector("#length-2").value`); got != "9346m" {

@@ -39,16 +39,16 @@ func newcomer(t *testing.T, ctx context.Context, name string, r golf.Round) {
 	t.Helper()
 	do(t, ctx, chromedp.Navigate(app.URL+"/join"),
 		chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"), chromedp.SendKeys("#password", "a long password"),
-		Press("main form button"), chromedp.WaitReady("#target"), Press("main form button.main"), chromedp.WaitReady("a.btn.main"),
+		Press("main form button"), chromedp.WaitReady("#target"), Press("main form button.main-button"), chromedp.WaitReady("a.button.main-button"),
 		chromedp.Navigate(app.URL+"/courses/new"),
 		chromedp.SendKeys("#name", "Course of "+name), chromedp.SetValue("#paste", cardText(r)),
-		Press("main form button.main"), chromedp.WaitReady(".flash"), chromedp.Navigate(app.URL+"/courses"), chromedp.WaitReady("table"))
+		Press("main form button.main-button"), chromedp.WaitReady(".notice"), chromedp.Navigate(app.URL+"/courses"), chromedp.WaitReady("table"))
 	link, err := chromedp.Run(ctx, chromedp.Attributes(fmt.Sprintf(`//a[text()="Course of %s"]`, name)))
 	if err != nil {
 		t.Fatal(err)
 	}
 	course := link["href"][strings.LastIndex(link["href"], "/")+1:]
-	do(t, ctx, chromedp.Navigate(app.URL+"/rounds/new?course="+course), Press("main form button.main"), chromedp.WaitReady("#line"))
+	do(t, ctx, chromedp.Navigate(app.URL+"/rounds/new?course="+course), Press("main form button.main-button"), chromedp.WaitReady("#line"))
 }
 
 // cardText is the card of a round as a player may paste it.
@@ -64,11 +64,11 @@ func cardText(r golf.Round) string {
 // lost against the target.
 func statementSays(t *testing.T, ctx context.Context, score, lost string) {
 	t.Helper()
-	do(t, ctx, chromedp.WaitReady("table.acct"))
-	if got := read(t, ctx, ".acct tfoot strong"); got != score {
+	do(t, ctx, chromedp.WaitReady("table.statement-table"))
+	if got := read(t, ctx, ".statement-table tfoot strong"); got != score {
 		t.Errorf("score %s, want %s", got, score)
 	}
-	if got := read(t, ctx, ".acct tfoot .amt"); got != lost {
+	if got := read(t, ctx, ".statement-table tfoot .amount"); got != lost {
 		t.Errorf("lost %s, want %s", got, lost)
 	}
 }
@@ -94,10 +94,10 @@ func TestNewcomerEntersARoundByPad(t *testing.T) {
 			want := ""
 			for _, key := range strings.Split(strings.ReplaceAll(padWritten(h, r.Card()[i]), " ", ""), "") {
 				want = form.Press(want, key)
-				do(t, ctx, Press(fmt.Sprintf(`button.key[value=%q]`, key)), chromedp.WaitReady("#line"))
+				do(t, ctx, Press(fmt.Sprintf(`button.pad-key[value=%q]`, key)), chromedp.WaitReady("#line"))
 				waitValue(t, ctx, want)
 			}
-			do(t, ctx, Press(`button.key[value="save"]`))
+			do(t, ctx, Press(`button.pad-key[value="save"]`))
 		}
 		statementSays(t, ctx, "84", "+5.0")
 	}
@@ -139,8 +139,8 @@ func TestFaultsKeepWhatWasTyped(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	do(t, ctx, chromedp.Navigate(app.URL+path+"/holes/1"), chromedp.Clear("#line"), chromedp.SendKeys("#line", "r165 q24\r"), chromedp.WaitReady(".shot-rows .wrong"))
-	if got := read(t, ctx, ".wrong"); !strings.Contains(got, "q24") || !strings.Contains(got, "Allowed") {
+	do(t, ctx, chromedp.Navigate(app.URL+path+"/holes/1"), chromedp.Clear("#line"), chromedp.SendKeys("#line", "r165 q24\r"), chromedp.WaitReady(".shot-rows .fault-words"))
+	if got := read(t, ctx, ".fault-words"); !strings.Contains(got, "q24") || !strings.Contains(got, "Allowed") {
 		t.Error(got)
 	}
 	if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != "r165 q24" {
@@ -163,8 +163,8 @@ func TestTwoWindowsOnOneHole(t *testing.T) {
 	defer cancel()
 	do(t, ctx, chromedp.Navigate(hole))
 	do(t, other, chromedp.Navigate(hole), chromedp.Clear("#line"), chromedp.SendKeys("#line", "f150 g20 2\r"), chromedp.WaitReady(`//h1[text()!="Hole 2"]`))
-	do(t, ctx, chromedp.Clear("#line"), chromedp.SendKeys("#line", "r155 g30 3\r"), chromedp.WaitReady(".conflict"))
-	if got := read(t, ctx, ".versions"); !strings.Contains(got, "f150 g20 2") || !strings.Contains(got, "r155 g30 3") {
+	do(t, ctx, chromedp.Clear("#line"), chromedp.SendKeys("#line", "r155 g30 3\r"), chromedp.WaitReady(".conflict-notice"))
+	if got := read(t, ctx, ".version-table"); !strings.Contains(got, "f150 g20 2") || !strings.Contains(got, "r155 g30 3") {
 		t.Error(got)
 	}
 	if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != "r155 g30 3" {
@@ -185,13 +185,13 @@ func TestTakingInAFile(t *testing.T) {
 		name := map[bool]string{true: "gia", false: "hedy"}[script]
 		do(t, ctx, chromedp.Navigate(app.URL+"/join"), chromedp.SendKeys("#name", name), chromedp.SendKeys("#email", name+"@example.org"),
 			chromedp.SendKeys("#password", "a long password"), Press("main form button"), chromedp.WaitReady("#target"),
-			Press("main form button.main"), chromedp.WaitReady("a.btn.main"),
+			Press("main form button.main-button"), chromedp.WaitReady("a.button.main-button"),
 			chromedp.Navigate(app.URL+"/import"), chromedp.SetUploadFiles("#file", []string{file}), Press("main form button"), chromedp.WaitReady(`button[name="there"]`))
 		if got := read(t, ctx, ".lede"); !strings.Contains(got, "1 round") {
 			t.Error(got)
 		}
-		do(t, ctx, Press(`button[name="there"]`), chromedp.WaitReady("tbody a"), Press("tbody a"), chromedp.WaitReady("table.acct"))
-		if got := read(t, ctx, ".acct tfoot strong"); got != "86" {
+		do(t, ctx, Press(`button[name="there"]`), chromedp.WaitReady("tbody a"), Press("tbody a"), chromedp.WaitReady("table.statement-table"))
+		if got := read(t, ctx, ".statement-table tfoot strong"); got != "86" {
 			t.Errorf("score %s", got)
 		}
 	}

@@ -26,8 +26,8 @@ func TestMonthsSideBySide(t *testing.T) {
 		if err := SignIn(ctx, app); err != nil {
 			t.Fatal(err)
 		}
-		do(t, ctx, chromedp.Navigate(app.URL+"/months"), chromedp.WaitReady("table.mon"),
-			Press(`nav.presets a[href*="last10"]`), chromedp.WaitReady(`nav.presets a[href*="last10"][aria-current]`))
+		do(t, ctx, chromedp.Navigate(app.URL+"/months"), chromedp.WaitReady("table.months-table"),
+			Press(`nav.preset-links a[href*="last10"]`), chromedp.WaitReady(`nav.preset-links a[href*="last10"][aria-current]`))
 		address := evaluates(t, ctx, `location.pathname + location.search`)
 		if !strings.HasSuffix(address, "/months?span=before10&span=last10") {
 			t.Errorf("the address is %s", address)
@@ -36,20 +36,20 @@ func TestMonthsSideBySide(t *testing.T) {
 		if !strings.HasPrefix(lede, "The last ten against the ten before: ") {
 			t.Errorf("%q", lede)
 		}
-		band := `table.mon tbody:nth-of-type(2) .band:nth-of-type(3)`
+		band := `table.months-table tbody:nth-of-type(2) .band-row:nth-of-type(3)`
 		if shown := evaluates(t, ctx, `String(document.querySelector("`+band+`").checkVisibility())`); shown != "false" {
 			t.Error("a band is open before it was opened")
 		}
-		do(t, ctx, Press(`table.mon tbody:nth-of-type(2) summary`), chromedp.WaitVisible(band), Press(band+` td:last-of-type a, `+band+` td a`), chromedp.WaitReady("main > div.scroll"))
+		do(t, ctx, Press(`table.months-table tbody:nth-of-type(2) summary`), chromedp.WaitVisible(band), Press(band+` td:last-of-type a, `+band+` td a`), chromedp.WaitReady("main > div.scroll-area"))
 		heading := evaluates(t, ctx, `document.querySelector("h1").textContent`)
 		if !strings.HasPrefix(heading, "Approach: ") {
 			t.Errorf("%q", heading)
 		}
-		do(t, ctx, Press("table.plain tbody td a"), chromedp.WaitReady("table.acct"))
+		do(t, ctx, Press("table.plain-table tbody td a"), chromedp.WaitReady("table.statement-table"))
 		if open := evaluates(t, ctx, `String(document.querySelector(":target") !== null)`); open != "true" {
 			t.Error("the shot is not on its statement")
 		}
-		do(t, ctx, chromedp.Navigate(app.URL+address), chromedp.WaitReady("table.mon"))
+		do(t, ctx, chromedp.Navigate(app.URL+address), chromedp.WaitReady("table.months-table"))
 		if again := evaluates(t, ctx, `document.querySelector(".lede").textContent`); again != lede {
 			t.Errorf("by its address the page says %q, not %q", again, lede)
 		}
@@ -63,14 +63,14 @@ func TestMonthsThatAreEmpty(t *testing.T) {
 	if err := SignIn(ctx, app); err != nil {
 		t.Fatal(err)
 	}
-	do(t, ctx, chromedp.Navigate(app.URL+"/months"), Press("details.choose > summary"), chromedp.WaitVisible("#from1"))
+	do(t, ctx, chromedp.Navigate(app.URL+"/months"), Press("details.span-choice > summary"), chromedp.WaitVisible("#from1"))
 	evaluates(t, ctx, `[["1","2001-01-01","2001-01-31"],["2","2001-02-01","2001-02-28"]].forEach(([n,a,b])=>{document.getElementById("from"+n).value=a;document.getElementById("to"+n).value=b});
 		for (const n of ["3","4","5","6"]) for (const e of ["from","to"]) document.getElementById(e+n).value=""; ""`)
-	do(t, ctx, Press("details.choose form button"), chromedp.WaitReady(`input[name=span][value="2001-02"]`))
+	do(t, ctx, Press("details.span-choice form button"), chromedp.WaitReady(`input[name=span][value="2001-02"]`))
 	if got := evaluates(t, ctx, `location.search + document.querySelector(".lede").textContent`); got != "?span=2001-01&span=2001-02No round in Feb 2001." {
 		t.Errorf("%q", got)
 	}
-	if got := evaluates(t, ctx, `document.querySelector("table.mon td .f").textContent.trim()`); got != "no round" {
+	if got := evaluates(t, ctx, `document.querySelector("table.months-table td .figure-line").textContent.trim()`); got != "no round" {
 		t.Errorf("%q", got)
 	}
 }
@@ -81,15 +81,15 @@ func TestMonthsHaveRoom(t *testing.T) {
 	if err := SignIn(ctx, app); err != nil {
 		t.Fatal(err)
 	}
-	do(t, ctx, chromedp.Navigate(app.URL+"/months"), Press(`nav.presets a:nth-of-type(3)`), chromedp.WaitReady(`nav.presets a:nth-of-type(3)[aria-current]`))
+	do(t, ctx, chromedp.Navigate(app.URL+"/months"), Press(`nav.preset-links a:nth-of-type(3)`), chromedp.WaitReady(`nav.preset-links a:nth-of-type(3)[aria-current]`))
 	for _, width := range []int64{360, 1280} {
 		do(t, ctx, Screen(width, 800, false))
 		got := evaluates(t, ctx, `(() => {
-			const all = [...document.querySelectorAll("svg.plot text, svg.ticks text")].filter(e => e.checkVisibility() && getComputedStyle(e).display !== "none").map(e => [e, e.getBoundingClientRect()]);
+			const all = [...document.querySelectorAll("svg.chart-plot text, svg.axis-ticks text")].filter(e => e.checkVisibility() && getComputedStyle(e).display !== "none").map(e => [e, e.getBoundingClientRect()]);
 			const hits = [];
 			for (let i = 0; i < all.length; i++) for (let k = i + 1; k < all.length; k++) {
 				const [a, ra] = all[i], [b, rb] = all[k];
-				if (a.closest("svg.plot, svg.ticks") === b.closest("svg.plot, svg.ticks") && !a.classList.contains("say") && !b.classList.contains("say") &&
+				if (a.closest("svg.chart-plot, svg.axis-ticks") === b.closest("svg.chart-plot, svg.axis-ticks") && !a.classList.contains("chart-words") && !b.classList.contains("chart-words") &&
 					ra.left < rb.right && rb.left < ra.right && ra.top < rb.bottom && rb.top < ra.bottom) hits.push(a.textContent + " on " + b.textContent);
 			}
 			return hits.join("; ") + (document.documentElement.scrollWidth > innerWidth ? "; the page is too wide" : "");

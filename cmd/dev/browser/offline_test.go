@@ -115,7 +115,7 @@ func TestARoundWithoutAConnection(t *testing.T) {
 	}
 	enter(0, 9)
 	do(t, ctx, chromedp.WaitReady(`//h1[text()="Hole 10"]`))
-	waitFor(t, ctx, "the page says what waits", `document.querySelector(".saved-state").textContent === "Offline, kept on this phone: nine holes wait to be sent."`)
+	waitFor(t, ctx, "the page says what waits", `document.querySelector(".saved-state").textContent === "Offline, kept on this phone: nine holes are waiting to be sent."`)
 	closeBrowser()
 
 	other := otherDevice(t, "ida")
@@ -133,12 +133,12 @@ func TestARoundWithoutAConnection(t *testing.T) {
 	if got := read(t, ctx, ".waiting-bar"); !strings.Contains(got, "One hole needs your answer") || !strings.Contains(got, "Hole 5, Course of ida: saved elsewhere too") {
 		t.Errorf("the list says %q", got)
 	}
-	do(t, ctx, Press(".waiting-bar a"), chromedp.WaitReady(".conflict"))
+	do(t, ctx, Press(".waiting-bar a"), chromedp.WaitReady(".conflict-notice"))
 	want := form.WriteLine(r.Holes[4], r.Card()[4], form.StandardUnits)
-	if got := read(t, ctx, ".versions"); !strings.Contains(got, "=9") || !strings.Contains(got, want) {
+	if got := read(t, ctx, ".version-table"); !strings.Contains(got, "=9") || !strings.Contains(got, want) {
 		t.Errorf("both versions: %q", got)
 	}
-	do(t, ctx, Press(`button[value="mine"]`), chromedp.WaitReady("table.acct"))
+	do(t, ctx, Press(`button[value="mine"]`), chromedp.WaitReady("table.statement-table"))
 	waitFor(t, ctx, "nothing waits", `Object.keys(localStorage).filter((key) => key.startsWith("wait ")).length === 0`)
 	for i, h := range r.Holes {
 		if got, want := other.line(fmt.Sprintf("%s%d", round, h.Number)), form.WriteLine(h, r.Card()[i], form.StandardUnits); got != want {
@@ -192,22 +192,22 @@ func TestWhatWaitsBelongsToItsPlayer(t *testing.T) {
 	}
 
 	do(t, ctx, chromedp.Navigate(app.URL+"/join"), chromedp.SendKeys("#name", "ken"), chromedp.SendKeys("#email", "ken@example.org"),
-		chromedp.SendKeys("#password", "a long password"), Press("main form button"), chromedp.WaitReady(".who"),
-		chromedp.Navigate(app.URL+"/rounds"), chromedp.WaitReady(".who"))
+		chromedp.SendKeys("#password", "a long password"), Press("main form button"), chromedp.WaitReady(".signed-in"),
+		chromedp.Navigate(app.URL+"/rounds"), chromedp.WaitReady(".signed-in"))
 	if got := evaluates(t, ctx, `document.querySelector(".waiting-bar").textContent + document.querySelector(".waiting-bar").hidden`); got != "true" {
 		t.Errorf("another player reads %q", got)
 	}
 	waitFor(t, ctx, "no page of the first player is kept", `caches.keys().then((names) => names.every((n) => !n.startsWith("holes ")))`)
-	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press("form.sign-out button"), chromedp.WaitReady("section.in"))
+	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press("form.sign-out button"), chromedp.WaitReady("section.sign-in"))
 
-	do(t, ctx, chromedp.SendKeys("#email", "jon@example.org"), chromedp.SendKeys("#password", "a long password"), Press("section.in button"), chromedp.WaitReady(".who"))
+	do(t, ctx, chromedp.SendKeys("#email", "jon@example.org"), chromedp.SendKeys("#password", "a long password"), Press("section.sign-in button"), chromedp.WaitReady(".signed-in"))
 	waitFor(t, ctx, "the hole is sent", `Object.keys(localStorage).filter((key) => key.startsWith("wait ")).length === 0`)
 	if got := other.line(hole); got != "r137 f52 g36 4" {
 		t.Errorf("the hole is stored as %q", got)
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+strings.Replace(hole, "/holes/1", "/holes/2", 1)), chromedp.SendKeys("#line", "r169 r"))
 	waitFor(t, ctx, "a draft is kept", `Object.keys(localStorage).some((key) => key.startsWith("draft "))`)
-	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press("form.sign-out button"), chromedp.WaitReady("section.in"))
+	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press("form.sign-out button"), chromedp.WaitReady("section.sign-in"))
 	if left := evaluates(t, ctx, `Object.keys(localStorage).join()`); left != "" {
 		t.Errorf("after signing out this is left: %s", left)
 	}

@@ -25,7 +25,7 @@ const tapAll = `(async (keys, every) => {
 	line.value = "";
 	line.dispatchEvent(new Event("input"));
 	for (const key of keys) {
-		document.querySelector('button.key[value="' + key + '"]').click();
+		document.querySelector('button.pad-key[value="' + key + '"]').click();
 		await new Promise((done) => setTimeout(done, every));
 	}
 	return line.value;
@@ -76,8 +76,8 @@ func TestTapsOnASlowLine(t *testing.T) {
 		if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != padLine {
 			t.Errorf("at %d ms an answer made %q of the line, %v", ms, got, err)
 		}
-		do(t, ctx, Press(`button.key[value="save"]`), chromedp.WaitReady(fmt.Sprintf(`//h1[not(text()="Hole %d")]`, holes[i])))
-		if got := read(t, ctx, fmt.Sprintf(".hole-strip li:nth-child(%d) .mark", holes[i])); !strings.HasPrefix(got, "5") {
+		do(t, ctx, Press(`button.pad-key[value="save"]`), chromedp.WaitReady(fmt.Sprintf(`//h1[not(text()="Hole %d")]`, holes[i])))
+		if got := read(t, ctx, fmt.Sprintf(".hole-strip li:nth-child(%d) .score-mark", holes[i])); !strings.HasPrefix(got, "5") {
 			t.Errorf("at %d ms the hole was saved as %q", ms, got)
 		}
 	}
@@ -138,14 +138,14 @@ func TestThePadStandsStill(t *testing.T) {
 		for _, line := range []string{"", "f202 b", "f202 b25 g30", "x v187 f60 r18 g24 6", "f90 80 70 60 50 40 30 20 g9 8h", "f420 g30 1h", "r165 q"} {
 			do(t, ctx, chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`void ((line) => { line.value = %q; line.dispatchEvent(new Event("input")); })(document.querySelector("#line"))`, line)))
 			time.Sleep(300 * time.Millisecond)
-			places = append(places, evaluates(t, ctx, `JSON.stringify([...document.querySelectorAll(".pad > .key, .pad > details")].map((k) => { const b = k.getBoundingClientRect(); return [Math.round(b.top), Math.round(b.left)]; }))`))
+			places = append(places, evaluates(t, ctx, `JSON.stringify([...document.querySelectorAll(".key-pad > .pad-key, .key-pad > details")].map((k) => { const b = k.getBoundingClientRect(); return [Math.round(b.top), Math.round(b.left)]; }))`))
 		}
 		for i, p := range places {
 			if p != places[0] {
 				t.Errorf("at %d px the pad moved with line %d: %s, was %s", height, i, p, places[0])
 			}
 		}
-		small := evaluates(t, ctx, `[...document.querySelectorAll(".pad .key")].filter((k) => k.offsetParent && k.getBoundingClientRect().height < 44).map((k) => k.textContent).join()`)
+		small := evaluates(t, ctx, `[...document.querySelectorAll(".key-pad .pad-key")].filter((k) => k.offsetParent && k.getBoundingClientRect().height < 44).map((k) => k.textContent).join()`)
 		if small != "" {
 			t.Errorf("at %d px smaller than 44 px: %s", height, small)
 		}
@@ -162,7 +162,7 @@ func TestAShotInTheMiddle(t *testing.T) {
 	newcomer(t, ctx, "hal", r)
 	tap := func(keys string) {
 		for key := range strings.FieldsSeq(keys) {
-			do(t, ctx, Press(fmt.Sprintf(`button.key[value=%q]`, key)))
+			do(t, ctx, Press(fmt.Sprintf(`button.pad-key[value=%q]`, key)))
 		}
 	}
 	tap("f 1 8 0 g 2 4 g 3")

@@ -28,14 +28,14 @@ func SignInAs(ctx context.Context, app *App, email string) error {
 		return chromedp.Do(ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 			_, err := chromedp.Call(ctx, network.SetCookies, network.SetCookiesParams{Cookies: []*network.CookieParam{cookie}})
 			return err
-		}), chromedp.Navigate(app.URL+"/rounds"), chromedp.WaitReady(".who"))
+		}), chromedp.Navigate(app.URL+"/rounds"), chromedp.WaitReady(".signed-in"))
 	}
 	return chromedp.Do(ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 		_, err := chromedp.Call(ctx, network.ClearBrowserCookies, cdp.Empty{})
 		return err
 	}), chromedp.Navigate(app.URL+"/"),
 		chromedp.SendKeys("#email", email), chromedp.SendKeys("#password", app.Password),
-		Press("section.in button"), chromedp.WaitReady(".who"),
+		Press("section.sign-in button"), chromedp.WaitReady(".signed-in"),
 		chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 			got, err := chromedp.Call(ctx, network.GetCookies, network.GetCookiesParams{})
 			if err != nil {

@@ -1,0 +1,64 @@
+package sample
+
+import (
+	"net/url"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/site"
+)
+
+// stewardPages are the steward's list of accounts, and where its password links
+// lead.
+func stewardPages() []Page {
+	kim := site.ListedAccount{ID: 1, Name: Player, Email: "robin@harrowfen.example", Since: "1 May 2026", Steward: true}
+	ann := site.ListedAccount{ID: 2, Name: "Ann Merrow", Email: "ann@harrowfen.example", Since: "2 May 2026", ResetUntil: "3 Nov, 10:00 UTC"}
+	second := site.ListedAccount{ID: 3, Name: "Theophilus Featherstonehaugh-Cholmondeley", Email: "theophilus.featherstonehaugh@harrowfen.example", Since: "9 May 2026", Steward: true}
+	open := []site.OpenInvitation{{MadeBy: Player, Until: "9 Nov, 10:00 UTC", Token: "t1"}, {MadeBy: second.Name, Until: "8 Nov, 18:30 UTC", Token: "t2"}}
+	accounts := func(state string, in site.AccountsInput) Page {
+		return Page{"site", "accounts", state, site.NewAccountsPage(signedIn(paths.Account), in).View()}
+	}
+	return []Page{
+		accounts("only-steward", site.AccountsInput{All: []site.ListedAccount{kim}}),
+		accounts("full", site.AccountsInput{All: []site.ListedAccount{kim, ann, second}, Invitations: open}),
+		accounts("link", site.AccountsInput{All: []site.ListedAccount{kim, ann}, For: 2, Link: "https://golf.example/reset?player=2&token=nvzf3kq7"}),
+		accounts("refused", site.AccountsInput{All: []site.ListedAccount{kim, ann}, Problem: "You are the only steward. Make another account a steward first."}),
+		{"site", "reset", "open", site.NewResetPage(layout.Page{}, "2", "nvzf3kq7", "").View()},
+		{"site", "reset", "refused", site.NewResetPage(layout.Page{}, "2", "nvzf3kq7", "Too short. Allowed: 10 characters or more.").View()},
+	}
+}
+
+// removedPages list what can be restored.
+func removedPages() []Page {
+	at, day := time.Date(2026, 11, 4, 18, 5, 0, 0, time.UTC), golf.Date{Year: 2026, Month: 10, Day: 31}
+	all := []site.RemovedThing{
+		{Name: "round.7", Kind: "round", Day: day, Text: "Harrow Fen", Removed: at},
+		{Name: "note.3", Kind: "note", Day: day, Text: "Hold the finish on every pitch until the ball has stopped, then look back at the divot.", Of: "Ann Merrow", Removed: at},
+		{Name: "reply.2", Kind: "reply", Day: day, Text: "It felt better with the shorter swing.", Removed: at},
+		{Name: "assignment.4", Kind: "assignment", Text: "Putts from 6 feet", Of: "Ann Merrow", Removed: at},
+		{Name: "result.1", Kind: "result", Day: day, Text: "14 of 20", Removed: at},
+		{Name: "course.2.1", Kind: "course", Text: "Quarry Hill", Removed: at},
+	}
+	return []Page{
+		{"site", "removed", "empty", site.NewRemovedPage(signedIn(paths.Account), nil).View()},
+		{"site", "removed", "full", site.NewRemovedPage(signedIn(paths.Account), all).View()},
+	}
+}
+
+// problemPages say that something went wrong, and the one that a phone shows
+// without a connection.
+func problemPages() []Page {
+	busy := func() site.ProblemPage {
+		return site.NewProblemPage(signedIn(""), "Temporarily unavailable", "The database is busy or restarting.", "")
+	}
+	return []Page{
+		{"site", "offline", "kept", site.NewOfflinePage().View()},
+		{"site", "problem", "not-found", site.NewProblemPage(signedIn(""), "Not found", "There is no such page, or you do not have access to it.", "").View()},
+		{"site", "problem", "failed", site.NewProblemPage(signedIn(""), "Something went wrong", "This is a fault on the server, not yours. Nothing was changed. Go back and try again.", "7f3a-12").View()},
+		{"site", "problem", "reload", busy().Again("/rounds", true, nil).View()},
+		{"site", "problem", "resend", busy().Again("/rounds/7/note", false, url.Values{"note": {"dry, fast greens"}}).View()},
+		{"site", "problem", "go-back", busy().Again("/sign-in", false, url.Values{"password": {"secret"}}).View()},
+	}
+}
