@@ -69,8 +69,8 @@ func TestReportLine(t *testing.T) {
 	}{
 		"no round":     {golf.Putting, compare.Cell{}, ReportLine{Name: "Putting", Figure: "no round", Bar: figures.EmptyBar}},
 		"one round":    {golf.ShortGame, alone, ReportLine{Name: "Short game", Figure: "0.0", Bar: scale.Bar(0)}},
-		"many":         {golf.Approach, lost, ReportLine{Name: "Approach", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: scale.Bar(2), Whisker: scale.Whisker(2, -1, 5), Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning", Class: "v2"}}},
-		"all the game": {0, lost, ReportLine{Name: "All", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: figures.EmptyBar, All: true, Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning", Class: "v2"}}},
+		"many":         {golf.Approach, lost, ReportLine{Name: "Approach", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: scale.Bar(2), Whisker: scale.Whisker(2, -1, 5), Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning", Class: "leaning"}}},
+		"all the game": {0, lost, ReportLine{Name: "All", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: figures.EmptyBar, All: true, Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning", Class: "leaning"}}},
 	} {
 		if diff := cmp.Diff(c.want, newReportLine(c.part, c.cell, scale)); diff != "" {
 			t.Errorf("%s: %s", name, diff)
