@@ -39,7 +39,7 @@ func TestRoundsTypedByHand(t *testing.T) {
 		},
 	} {
 		r := rounds(t, c.file)[0]
-		a := analyst(t, Target(79)).Report(r, 72).Account
+		a := analyst(t, Target(79)).Statement(r, 72).Account
 		nines := [2]int{}
 		for i, h := range r.Holes {
 			nines[i/9] += h.Strokes()

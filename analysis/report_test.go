@@ -1,161 +1,35 @@
 package analysis
 
 import (
-	"flag"
-	"fmt"
-	"math"
-	"os"
-	"strings"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
-	"pgregory.net/rapid"
-
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/golf/golftest"
-	"strokeledger/analysis/shotsfile"
 )
 
-var update = flag.Bool("update", false, "write the golden files anew")
-
-func analyst(t testing.TB, c Choice) *Analyst {
-	a, err := NewAnalyst(c, golf.StandardBoundary)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return a
-}
-
-func rounds(t testing.TB, name string) []golf.Round {
-	file, err := os.Open("../testdata/shots/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer file.Close()
-	var all []golf.Round
-	for r, err := range shotsfile.NewReader(file, shotsfile.Limits{}).Rounds() {
+func TestReportStandsBesideTheSpanBefore(t *testing.T) {
+	for _, c := range []struct {
+		name        string
+		rounds      int
+		span        golf.Span
+		now, before int
+		shown       string
+	}{
+		{"none", 0, UsualReport(), 0, 0, "last10"},
+		{"one", 1, UsualReport(), 1, 0, "last10"},
+		{"many", 23, UsualReport(), 10, 10, "last10"},
+		{"a month", 23, golf.Month(2026, 5), 11, 10, "2026-05"},
+		{"everything, before which there is nothing", 23, golf.Span{}, 23, 0, ".."},
+		{"the ten before, of which there are no earlier", 23, golf.Span{Last: 10, Before: true}, 10, 0, "before10"},
+	} {
+		r, err := engine.Report(ReportInput{History: played(t, 84, c.rounds), Span: c.span, Target: 79, Boundary: golf.StandardBoundary})
 		if err != nil {
 			t.Fatal(err)
 		}
-		all = append(all, r)
-	}
-	return all
-}
-
-func TestTargetIsTheSumOfEverything(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		r := golftest.Rounds().Draw(t, "round")
-		target := rapid.Float64Range(68, 110).Draw(t, "target")
-		a, err := NewAnalyst(Target(target), golf.StandardBoundary)
-		if err != nil {
-			t.Fatal(err)
-		}
-		report := a.Report(r, 0).Account
-		if got, want := report.Lost.Total, report.Score-r.TargetOf(target, 0); math.Abs(got-want) > 1e-9 {
-			t.Fatalf("lost %.12f, score - target %.12f", got, want)
-		}
-	})
-}
-
-// target of n holes = par of those holes + (T - par of the 18 holes) n / 18.
-func TestTargetOfSomeHoles(t *testing.T) {
-	nine := golf.Round{}
-	for i := range 9 {
-		nine.Holes = append(nine.Holes, golf.Hole{Number: i + 1, Par: 4, Shots: []golf.Shot{{Lie: golf.Tee, Distance: 380 * golf.Yard}}})
-	}
-	if got := nine.TargetOf(79, 0); got != 39.5 {
-		t.Errorf("nine holes of par 36 for a 79: %g", got)
-	}
-	if got := nine.TargetOf(79, 70); got != 40.5 {
-		t.Errorf("nine holes of par 36 on a par 70 for a 79: %g", got)
-	}
-}
-
-// A double is the same double whatever it is priced by.
-func TestDoublesDoNotDependOnTheLens(t *testing.T) {
-	byTarget, byLevel, byTour := analyst(t, Target(79)), analyst(t, Level(79)), analyst(t, Tour())
-	for _, r := range rounds(t, "season.csv") {
-		want := byLevel.Report(r, 0).Account.Doubles
-		for _, other := range []*Analyst{byTarget, byTour} {
-			got := other.Report(r, 0).Account.Doubles
-			for i := range got {
-				got[i].Lost = want[i].Lost // the price is the lens's own
-			}
-			if diff := cmp.Diff(want, got); diff != "" {
-				t.Fatalf("%s: %s", r.ID, diff)
-			}
+		if now, before := len(r.Now().Rounds), len(r.Before().Rounds); now != c.now || before != c.before || r.Span.String() != c.shown {
+			t.Errorf("%s: %d rounds in %s, %d before", c.name, now, r.Span, before)
 		}
 	}
-}
-
-func TestChoicesOutOfRangeAreRefused(t *testing.T) {
-	for _, c := range []Choice{Target(67), Target(math.NaN()), Level(111)} {
-		if _, err := NewAnalyst(c, golf.StandardBoundary); err == nil {
-			t.Errorf("%s %v was taken", c.Kind(), c.value)
-		}
-	}
-	for _, boundary := range []golf.Distance{29 * golf.Yard, 101 * golf.Yard, golf.Distance(math.NaN())} {
-		if _, err := NewAnalyst(Target(79), boundary); err == nil {
-			t.Errorf("a boundary of %g yd was taken", boundary.Yards())
-		}
-	}
-}
-
-// The account of a season, so that a change of it is seen and meant. Write it
-// anew with -update.
-func TestGoldenSeason(t *testing.T) {
-	a := analyst(t, Target(79))
-	var b strings.Builder
-	for _, r := range rounds(t, "season.csv") {
-		acc := a.Report(r, 0).Account
-		l := acc.Lost
-		fmt.Fprintf(&b, "%s score %.4f expected %.4f tee %.4f approach %.4f short %.4f putting %.4f %+v\n",
-			r.ID, acc.Score, acc.Expected, l.Tee, l.Approach, l.ShortGame, l.Putting, acc.Counts)
-		for _, d := range acc.Doubles {
-			fmt.Fprintf(&b, "  hole %d par %d in %d lost %.4f %s root %d %s chain %v compounding %.4f\n",
-				d.Hole, d.Par, d.Score, d.Lost, d.Kind, d.Root, d.RootCategory, d.Chain, d.Compounding)
-		}
-	}
-	const name = "../testdata/golden/season.txt"
-	if *update {
-		if err := os.WriteFile(name, []byte(b.String()), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	want, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if diff := cmp.Diff(string(want), b.String()); diff != "" {
-		t.Error(diff)
-	}
-}
-
-func ExampleAnalyst_Report() {
-	analyst, err := NewAnalyst(Target(79), golf.StandardBoundary)
-	if err != nil {
-		panic(err)
-	}
-	report := analyst.Report(golf.Round{Holes: []golf.Hole{{Number: 1, Par: 4, Shots: []golf.Shot{
-		{Lie: golf.Tee, Distance: 390 * golf.Yard},
-		{Lie: golf.Rough, Distance: 150 * golf.Yard},
-		{Lie: golf.Green, Distance: 30 * golf.Foot},
-		{Lie: golf.Green, Distance: 4 * golf.Foot},
-		{Lie: golf.Green, Distance: 1 * golf.Foot},
-	}}}}, 72)
-	lost := report.Account.Lost
-	fmt.Printf("5 on a target of %.2f: %.2f lost\n", report.Account.Expected, lost.Total)
-	fmt.Printf("tee %+.1f, approach %+.1f, putting %+.1f\n", lost.Tee, lost.Approach, lost.Putting)
-	// Output:
-	// 5 on a target of 4.39: 0.61 lost
-	// tee +0.1, approach -0.4, putting +0.9
-}
-
-func BenchmarkReport(b *testing.B) {
-	a := analyst(b, Target(79))
-	all := rounds(b, "season.csv")
-	b.ReportAllocs()
-	for i := 0; b.Loop(); i++ {
-		a.Report(all[i%len(all)], 0)
+	if _, err := engine.Report(ReportInput{Target: 60, Boundary: golf.StandardBoundary}); err == nil {
+		t.Error("a target of 60 was taken")
 	}
 }

@@ -10,15 +10,6 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// PlayedRound is a round with the holes that were entered. Its shots hold only what
-// the engine needs, since many rounds are read at once.
-type PlayedRound struct {
-	ID     golf.RoundID
-	Target float64 // it was played for
-	Par18  int     // par of the whole course
-	Round  golf.Round
-}
-
 type playedRow struct {
 	ID       golf.RoundID
 	Name     string
@@ -58,8 +49,10 @@ func (l *lieColumn) ScanBytes(name []byte) error {
 }
 
 // History returns all the player's rounds that asker may see and that have a hole
-// entered, the earliest first. It takes two queries, however many rounds there are.
-func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]PlayedRound, error) {
+// entered, the earliest first. Their shots hold only what the engine needs, since
+// many rounds are read at once. It takes two queries, however many rounds there
+// are.
+func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]golf.Played, error) {
 	args := pgx.StrictNamedArgs{"asker": asker, "who": who}
 	rows, err := many(ctx, s.q, pgx.RowToStructByName[playedRow], playedRounds, args)
 	if err != nil || len(rows) == 0 {
@@ -69,10 +62,10 @@ func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]Played
 	if err != nil {
 		return nil, err
 	}
-	all := make([]PlayedRound, 0, len(rows))
+	all := make([]golf.Played, 0, len(rows))
 	for _, r := range rows {
 		if len(holes[r.ID]) > 0 {
-			all = append(all, PlayedRound{ID: r.ID, Target: r.Target, Par18: r.Par18, Round: golf.Round{ID: r.Name,
+			all = append(all, golf.Played{ID: r.ID, Target: r.Target, Par18: r.Par18, Round: golf.Round{ID: r.Name,
 				Date: golf.DateOf(r.PlayedOn), Course: r.Course, Tee: r.Tee, Holes: holes[r.ID]}})
 		}
 	}

@@ -1,14 +1,13 @@
 package handlers
 
 import (
-	"math"
 	"net/http"
 
-	"strokeledger/analysis/expect"
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/handicap"
 	"strokeledger/db"
 	"strokeledger/web/months"
+	"strokeledger/web/paths"
 )
 
 // handicap shows the unofficial estimate of a player's Index.
@@ -17,69 +16,54 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	history, err := s.store.History(r.Context(), me(r).ID, whose.Player)
+	rounds, courses, err := s.ratedRounds(r, whose)
 	if err != nil {
 		return err
 	}
-	ratings, err := s.store.Ratings(r.Context(), me(r).ID, whose.Player)
+	record, err := s.engine.Handicap(rounds)
 	if err != nil {
 		return err
-	}
-	rated := map[golf.RoundID]db.Rated{}
-	for _, c := range ratings {
-		rated[c.RoundID] = c
-	}
-	var scores []handicap.Score
-	courses := map[golf.RoundID]months.RatedCourse{}
-	for _, h := range history {
-		if _, known := rated[h.ID]; !known {
-			continue // removed between the two questions
-		}
-		score, err := scoreOf(h, rated[h.ID])
-		if err != nil {
-			return err
-		}
-		scores = append(scores, score)
-		courses[h.ID] = months.RatedCourse{Name: h.Round.Course, Course: rated[h.ID].Course}
 	}
 	if err := s.looked(r, whose, db.LookHandicap, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), whose, player.Name, handicap.Estimate(scores), courses).View())
+	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), whose, player.Name, record, courses).View())
 }
 
-// scoreOf is a round as the rules of handicapping see it. A picked-up hole
-// counts the strokes still to come of the golfer of its target, rounded.
-func scoreOf(h db.PlayedRound, c db.Rated) (handicap.Score, error) {
-	fixed, err := expect.Level(h.Target)
+// ratedRounds reads a player's rounds with what is known of their courses.
+func (s *server) ratedRounds(r *http.Request, whose paths.Whose) ([]analysis.Rated, map[golf.RoundID]months.RatedCourse, error) {
+	history, err := s.store.History(r.Context(), me(r).ID, whose.Player)
 	if err != nil {
-		return handicap.Score{}, err
+		return nil, nil, err
 	}
-	s := handicap.Score{Round: h.ID, Date: h.Round.Date}
-	first, last := 18, 1
-	for _, hole := range h.Round.Holes {
-		first, last = min(first, hole.Number), max(last, hole.Number)
-		strokes := hole.Strokes()
-		if hole.PickedUp {
-			strokes += int(math.Round(fixed.Shot(hole.Shots[len(hole.Shots)-1])))
-		}
-		s.Holes = append(s.Holes, handicap.Hole{Par: hole.Par, Index: c.Indexes[hole.Number-1], Strokes: strokes})
+	ratings, err := s.store.Ratings(r.Context(), me(r).ID, whose.Player)
+	if err != nil {
+		return nil, nil, err
 	}
-	rating, slope := c.Rating, c.Slope
-	if len(s.Holes) == 9 {
-		switch {
-		case c.Size == 9 && rating != nil && slope != nil:
-			// the ratings of a nine-hole course are those of its nine
-		case last <= 9:
-			rating, slope = c.FrontRating, c.FrontSlope
-		case first > 9:
-			rating, slope = c.BackRating, c.BackSlope
-		default:
-			rating, slope = nil, nil
+	of := make(map[golf.RoundID]db.Rated, len(ratings))
+	for _, c := range ratings {
+		of[c.RoundID] = c
+	}
+	var rounds []analysis.Rated
+	courses := map[golf.RoundID]months.RatedCourse{}
+	for _, h := range history {
+		if c, known := of[h.ID]; known { // not known when it was removed between the two questions
+			rounds = append(rounds, ratedOf(h, c))
+			courses[h.ID] = months.RatedCourse{Name: h.Round.Course, Course: c.Course}
 		}
 	}
-	if rating != nil && slope != nil {
-		s.Rating, s.Slope = *rating, *slope
+	return rounds, courses, nil
+}
+
+func ratedOf(h golf.Played, c db.Rated) analysis.Rated {
+	return analysis.Rated{Played: h, Size: c.Size, Indexes: c.Indexes,
+		Whole: ratingOf(c.Rating, c.Slope), Front: ratingOf(c.FrontRating, c.FrontSlope), Back: ratingOf(c.BackRating, c.BackSlope)}
+}
+
+// ratingOf is a rating that is known when both its numbers are.
+func ratingOf(course, slope *float64) analysis.Rating {
+	if course == nil || slope == nil {
+		return analysis.Rating{}
 	}
-	return s, nil
+	return analysis.Rating{Course: *course, Slope: *slope}
 }

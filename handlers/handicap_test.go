@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 )
@@ -31,10 +32,11 @@ func TestHandicapFromTheRounds(t *testing.T) {
 // The rating of a nine-hole course is that of its nine holes; the ratings of
 // each nine are for courses of eighteen.
 func TestTheRatingOfANineHoleCourse(t *testing.T) {
-	played := db.PlayedRound{Target: 84}
+	played := golf.Played{Target: 84}
 	for n := 1; n <= 9; n++ {
 		played.Round.Holes = append(played.Round.Holes, golf.Hole{Number: n, Par: 4, ScoreOnly: 5, Shots: []golf.Shot{{Lie: golf.Tee, Distance: 380 * golf.Yard}}})
 	}
+	s := analysis.NewEngine()
 	of := func(x float64) *float64 { return &x }
 	for _, c := range []struct {
 		name          string
@@ -48,9 +50,12 @@ func TestTheRatingOfANineHoleCourse(t *testing.T) {
 		{"nine of eighteen, not rated by nines", db.Rated{Size: 18, Rating: of(71.2), Slope: of(126)}, 0, 0},
 	} {
 		c.course.Indexes = make([]int, 18)
-		score, err := scoreOf(played, c.course)
-		if err != nil || score.Rating != c.rating || score.Slope != c.slope {
-			t.Errorf("%s: %v %v, %v", c.name, score.Rating, score.Slope, err)
+		record, err := s.Handicap([]analysis.Rated{ratedOf(played, c.course)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if score := record.Entries[0].Score; score.Rating != c.rating || score.Slope != c.slope {
+			t.Errorf("%s: %v %v", c.name, score.Rating, score.Slope)
 		}
 	}
 }

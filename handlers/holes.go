@@ -4,6 +4,7 @@ import (
 	"net/http"
 	"slices"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/entry"
@@ -66,12 +67,12 @@ func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, ke
 // stripOf is the holes of a round, with what those that were entered lost.
 func stripOf(kept db.Round) ([]entry.RoundHole, error) {
 	lost := map[int]float64{}
-	if played := kept.Played(); len(played.Holes) > 0 && fullCard(kept) {
-		a, _, err := accountOf(kept, played, cardOf(kept))
+	if fullCard(kept) {
+		of, err := analysis.StatementOf(playedOf(kept), cardOf(kept), golf.Yards.Of(kept.BoundaryYd))
 		if err != nil {
 			return nil, err
 		}
-		for _, h := range a.Holes {
+		for _, h := range of.Account.Holes {
 			lost[h.Number] = h.Lost
 		}
 	}
@@ -124,8 +125,10 @@ func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (entr
 	if len(read.Shots) == 0 {
 		read = golf.Hole{Number: h.Number, Par: h.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: h.Length}}}
 	}
-	var err error
-	q.Account, _, err = accountOf(kept, golf.Round{Holes: []golf.Hole{read}}, cardOf(kept))
+	alone := playedOf(kept)
+	alone.Round.Holes = []golf.Hole{read}
+	of, err := analysis.StatementOf(alone, cardOf(kept), golf.Yards.Of(kept.BoundaryYd))
+	q.Account = of.Account
 	return q, err
 }
 

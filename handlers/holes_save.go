@@ -100,7 +100,7 @@ func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line stri
 // sumUp keeps the summary of a round that was just saved. The hole is stored
 // already: a summary that fails is made at the next look at the roster.
 func (s *server) sumUp(r *http.Request, kept db.Round) {
-	if err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{kept}, nil); err != nil {
+	if _, err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{kept}); err != nil {
 		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
 	}
 }

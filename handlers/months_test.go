@@ -114,7 +114,7 @@ func TestAComparisonIsBounded(t *testing.T) {
 		t.Error("the round is not left out")
 	}
 	many := strings.Builder{}
-	for n := range withoutMost + 1 {
+	for n := range golf.MaxWithout + 1 {
 		fmt.Fprintf(&many, "&without=%d", n+1)
 	}
 	if a := v.get("/players/1/months?" + many.String()[1:]); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "More than 200 rounds are left out") {

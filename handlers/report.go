@@ -2,16 +2,13 @@ package handlers
 
 import (
 	"net/http"
-	"time"
 
-	"strokeledger/analysis/compare"
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 )
-
-// beforeAll stands for the span before one that has none: no round is in it.
-var beforeAll = compare.Month(1, time.January)
 
 // reportNotes is how many notes a report may hold.
 const reportNotes = 200
@@ -22,25 +19,44 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if from, to := r.FormValue("from"), r.FormValue("to"); from != "" || to != "" {
-		return then(w, r, whose.Report(from+".."+to))
+	span, typed, err := readReport(r)
+	if typed && err == nil {
+		return then(w, r, whose.ReportOf(span))
 	}
-	q := coach.ReportInput{Today: now(), Span: compare.Span{Last: compare.FormRounds}}
+	q := coach.ReportInput{Today: now(), Span: span}
 	status := http.StatusOK
-	if text := r.FormValue("span"); text != "" {
-		span, err := compare.ParseSpan(text)
-		if err != nil {
-			q.Problem, status = capitalized(err.Error())+".", http.StatusUnprocessableEntity
-		} else {
-			q.Span = span
-		}
+	if err != nil {
+		q.Problem, status = capitalized(err.Error())+".", http.StatusUnprocessableEntity
 	}
-	before, ok := q.Span.Earlier()
-	if !ok {
-		before = beforeAll
+	if err := s.reported(r, player, whose, &q); err != nil {
+		return err
 	}
-	at := paths.Comparison{Whose: whose}.With(before.String(), q.Span.String())
-	if q.Months, err = s.compared(r, player, at); err != nil {
+	if err := s.looked(r, whose, db.LookReport, 0); err != nil {
+		return err
+	}
+	return show(w, r, status, coach.NewReportPage(shell(r), q).View())
+}
+
+// readReport reads the span of a report, and whether it was typed as two days.
+// One that cannot be read is the usual one.
+func readReport(r *http.Request) (span golf.Span, typed bool, err error) {
+	text := r.FormValue("span")
+	if from, to := r.FormValue("from"), r.FormValue("to"); from != "" || to != "" {
+		text, typed = from+".."+to, true
+	}
+	if text == "" {
+		return analysis.UsualReport(), typed, nil
+	}
+	if span, err = golf.ParseSpan(text); err != nil {
+		span = analysis.UsualReport()
+	}
+	return span, typed, err
+}
+
+// reported reads what a report is made of and has it worked out.
+func (s *server) reported(r *http.Request, p db.Player, whose paths.Whose, q *coach.ReportInput) error {
+	history, err := s.store.History(r.Context(), me(r).ID, whose.Player)
+	if err != nil {
 		return err
 	}
 	if q.Notes, err = s.notes(r, whose, db.NotesOf{Most: reportNotes}); err != nil {
@@ -49,8 +65,10 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if q.Assignments, err = s.assignments(r, whose, lessonAssignments); err != nil {
 		return err
 	}
-	if err := s.looked(r, whose, db.LookReport, 0); err != nil {
+	if q.Months, err = s.comparisonInput(r, p, paths.Comparison{Whose: whose}); err != nil {
 		return err
 	}
-	return show(w, r, status, coach.NewReportPage(shell(r), q).View())
+	report, err := s.engine.Report(analysis.ReportInput{History: history, Span: q.Span, Target: p.Target, Boundary: golf.Yards.Of(p.BoundaryYd)})
+	q.Months.Months, q.Months.At.Comparison = report.Months, report.Choice
+	return err
 }

@@ -3,30 +3,13 @@ package handlers
 import (
 	"net/http"
 
-	"strokeledger/analysis/account"
-	"strokeledger/analysis/expect"
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/statement"
 )
-
-// accountOf works out holes of a round against the golfer who averages its
-// target over a card, and returns his level too.
-func accountOf(kept db.Round, played golf.Round, card []golf.CardHole) (account.Account, float64, error) {
-	fixed, err := expect.Level(kept.Target)
-	if err != nil {
-		return account.Account{}, 0, err
-	}
-	whole := golf.Round{}
-	for _, h := range card {
-		whole.Holes = append(whole.Holes, golf.Hole{Number: h.Number, Par: h.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: h.Length}}})
-	}
-	lens, course := expect.ForTarget(card, whole.TargetOf(kept.Target, kept.Par18))
-	terms := account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.Yards.Of(kept.BoundaryYd)}
-	return account.Of(played, terms), lens.Level(), nil
-}
 
 // ofRound reads the round of the address.
 func (s *server) ofRound(r *http.Request) (db.Round, error) {
@@ -82,11 +65,11 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 	for _, h := range kept.Holes {
 		q.Card = append(q.Card, h.Card())
 	}
-	if len(q.Round.Holes) > 0 {
-		if q.Account, q.Level, err = accountOf(kept, q.Round, q.Round.Card()); err != nil {
-			return err
-		}
+	of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
+	if err != nil {
+		return err
 	}
+	q.Account, q.Level = of.Account, of.Level
 	page := shell(r)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err

@@ -4,6 +4,7 @@ import (
 	"net/http"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/figures"
@@ -99,11 +100,11 @@ func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, ne
 	listed := make([]figures.ListedRound, len(all))
 	for i, kept := range all {
 		l := figures.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target, New: kept.ChangedAt.After(newAfter)}
-		if len(l.Round.Holes) > 0 {
-			if l.Account, _, err = accountOf(kept, l.Round, l.Round.Card()); err != nil {
-				return nil, err
-			}
+		of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
+		if err != nil {
+			return nil, err
 		}
+		l.Account = of.Account
 		listed[i] = l
 	}
 	return listed, nil

@@ -10,6 +10,7 @@ import (
 	"net/http"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/db"
 )
 
@@ -43,6 +44,7 @@ type server struct {
 	options Options
 	hashing *hashing
 	uploads *uploads
+	engine  *analysis.Engine
 }
 
 // New returns the handler of a whole site.
@@ -61,5 +63,5 @@ func newServer(store *db.Store, options Options) *server {
 	if options.SlowStep == 0 {
 		options.SlowStep = slowStep
 	}
-	return &server{store: store, options: options, hashing: newHashing(options.Hash, options.HashesMost), uploads: newUploads()}
+	return &server{store: store, options: options, hashing: newHashing(options.Hash, options.HashesMost), uploads: newUploads(), engine: analysis.NewEngine()}
 }

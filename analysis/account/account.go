@@ -43,6 +43,9 @@ type Split struct {
 	Total                             float64 // the sum of the others
 }
 
+// Worst returns the part of the game that lost most, the first of equals.
+func (s *Split) Worst() golf.Category { return golf.Most(s.Of) }
+
 // Of returns the loss of one part of the game.
 func (s *Split) Of(c golf.Category) float64 { return *s.line(c) }
 

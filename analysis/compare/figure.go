@@ -3,6 +3,7 @@ package compare
 import (
 	"math"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/analysis/stat"
 )
 
@@ -17,23 +18,10 @@ type Figure struct {
 	Known bool // there is anything to average
 }
 
-// draws are rounds of a span drawn anew, for every figure of it alike.
-type draws struct {
-	stat.Draws
-	reach float64 // of an interval, in standard errors
-}
-
-func newDraws(rounds int, seed uint64) draws {
-	if rounds < 2 {
-		return draws{}
-	}
-	return draws{drawn(rounds, seed), stat.TQuantile(.5+confidence/2, float64(rounds-1))}
-}
-
 // perRound averages values of rounds for 18 holes. Where every round is whole
 // that is their mean, and its error that of a mean; otherwise whole rounds are
 // drawn anew, weighted by their holes.
-func perRound(values, holes []float64, d draws) Figure {
+func perRound(values, holes []float64, d resampled) Figure {
 	for _, h := range holes {
 		if h != wholeRound {
 			return ratio(values, holes, wholeRound, d)
@@ -46,14 +34,14 @@ func perRound(values, holes []float64, d draws) Figure {
 // from whole rounds drawn anew. The variance that a bootstrap finds is short by
 // (n-1)/n (Efron and Tibshirani, An Introduction to the Bootstrap, 1993; from
 // memory).
-func ratio(values, chances []float64, scale float64, d draws) Figure {
+func ratio(values, chances []float64, scale float64, d resampled) Figure {
 	value, chance := sums(values, chances)
 	if chance == 0 {
 		return Figure{}
 	}
 	n := len(values)
 	f := Figure{stat.Sample{N: n, Mean: scale * value / chance}, true}
-	if n < 2 {
+	if n < minForInterval {
 		return f
 	}
 	mean, square, count := 0.0, 0.0, 0.0
@@ -99,20 +87,17 @@ const (
 	leaningAt = .20
 )
 
-// String writes the word as a page does.
-func (w Word) String() string {
-	return [...]string{"", "clear", "leaning", "could be chance"}[w]
-}
-
-// minForWord is how many rounds must stand on each side of a change that has a
-// word.
-const minForWord = 3
+const (
+	minForWord     = 3 // rounds on each side of a change that has a word
+	minForInterval = 2 // rounds of an average that has an interval
+)
 
 // Change is how a figure differs from that of another span.
 type Change struct {
 	Known bool // both spans have the figure
 	Mean  float64
 	Word  Word
+	Thin  golf.Thin // why a known change has no word
 }
 
 // changeOf compares two figures by Welch's test.
@@ -121,9 +106,12 @@ func changeOf(from, to Figure) Change {
 		return Change{}
 	}
 	c := Change{Known: true, Mean: to.Mean - from.Mean}
-	d, ok := stat.Welch(from.Sample, to.Sample)
-	if !ok || from.N < minForWord || to.N < minForWord {
+	if c.Thin = golf.Enough(golf.ThinChange, min(from.N, to.N), minForWord); c.Thin.Any() {
 		return c
+	}
+	d, ok := stat.Welch(from.Sample, to.Sample)
+	if !ok {
+		return c // no round differs from another, on either side
 	}
 	switch {
 	case d.P < clearAt:

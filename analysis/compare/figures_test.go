@@ -25,7 +25,7 @@ func TestPuttsAreCounted(t *testing.T) {
 		{Number: 3, Par: 3, Shots: green(20, 5, 2), PickedUp: true}, // the 2 footer was not played
 		{Number: 4, Par: 3, ScoreOnly: 5, Shots: green()},
 	}}
-	sheet := NewSheet(judged(t, []golf.Round{round}, 79), []Span{{Last: 1}, {Last: 1}}, golf.StandardBoundary, ladder, 1)
+	sheet := NewSheet(judged(t, []golf.Round{round}, 79), []golf.Span{{Last: 1}, {Last: 1}}, golf.StandardBoundary, ladder, 1)
 	short := sheet.Columns[0].Short
 	if short.Tried != 4 || short.Made != 2 || len(sheet.Columns[0].ShortPutts()) != 4 {
 		t.Errorf("%+v", short)
@@ -70,7 +70,7 @@ func TestTheLineOfASeason(t *testing.T) {
 	for _, p := range line[4:] {
 		figures = append(figures, p.Score)
 	}
-	want := perRound(figures, []float64{18, 18, 18, 18, 18, 18, 18, 18}, draws{})
+	want := perRound(figures, []float64{18, 18, 18, 18, 18, 18, 18, 18}, resampled{})
 	interval, _ := want.Sample.Interval(.95)
 	last := line[11]
 	if math.Abs(last.Mean-want.Mean) > 1e-9 || math.Abs(last.Low-interval.Low) > 1e-9 || math.Abs(last.High-interval.High) > 1e-9 {

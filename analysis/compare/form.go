@@ -9,13 +9,11 @@ const FormRounds = 10
 // Form is how a player has played over the last ten rounds, beside the ten
 // before.
 type Form struct {
-	Rounds   int // of the last ten, with a hole whose strokes are known
-	Now      [golf.Putting + 1]PlaysTo
-	Told     [golf.Putting + 1]bool // whether Now of that part is
-	Before   [golf.Putting + 1]Level
-	Was      [golf.Putting + 1]bool // whether Before of that part is told
-	Doubles  float64                // for 18 holes
-	Compound float64                // the share of the doubles; 0 without any
+	Rounds   int                       // of the last ten, with a hole whose strokes are known
+	Now      [golf.Putting + 1]PlaysTo // by category
+	Before   [golf.Putting + 1]Level   // by category
+	Doubles  float64                   // for 18 holes
+	Compound float64                   // the share of the doubles; 0 without any
 }
 
 // Form works out a player's form from summaries, the latest first. The levels
@@ -39,8 +37,7 @@ func (l Ladder) Form(latestFirst []Summary, seed uint64) Form {
 	}
 	profiles, earlier := profilesIn(now), profilesIn(before)
 	for _, c := range golf.Categories {
-		f.Now[c], f.Told[c] = l.PlaysTo(profiles, c, seed)
-		f.Before[c], f.Was[c] = l.level(earlier, c)
+		f.Now[c], f.Before[c] = l.PlaysTo(profiles, c, seed), l.level(earlier, c)
 	}
 	return f
 }
@@ -69,7 +66,7 @@ func profilesIn(latestFirst []Summary) []Profile {
 // rounds before: Better or Worse when the earlier level lies outside the
 // interval of the later, which is likely more than luck; otherwise Within.
 func (f *Form) Moved(part golf.Category) Past {
-	if !f.Told[part] || !f.Was[part] {
+	if !f.Now[part].Known() || !f.Before[part].Known() {
 		return Within
 	}
 	switch was := f.Before[part].Value; {
@@ -80,4 +77,13 @@ func (f *Form) Moved(part golf.Category) Past {
 	default:
 		return Within
 	}
+}
+
+// FormOf is the form of a span of rounds beside that of an earlier one.
+func FormOf(before, now *Column) Form {
+	f := Form{Rounds: len(now.Rounds), Now: now.PlaysTo}
+	for _, c := range golf.Categories {
+		f.Before[c] = before.PlaysTo[c].Level
+	}
+	return f
 }

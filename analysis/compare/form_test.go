@@ -14,7 +14,7 @@ import (
 func summaries(t testing.TB, rounds []golf.Round, target float64) []Summary {
 	var all []Summary
 	for _, r := range rounds {
-		s, err := ladder.Summary(Kept{Round: r, Target: target}, golf.StandardBoundary)
+		s, err := ladder.Summary(golf.Played{Round: r, Target: target}, golf.StandardBoundary)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -32,7 +32,7 @@ func summaries(t testing.TB, rounds []golf.Round, target float64) []Summary {
 func TestFormIsThatOfTheMonths(t *testing.T) {
 	rounds := season(t, golfer.Levels{Tee: 84, Approach: 90, ShortGame: 80, Putting: 88}, 23, 3)
 	form := ladder.Form(summaries(t, rounds, 79), 18)
-	sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, 18)
+	sheet := NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, 18)
 	before, now := sheet.Columns[0], sheet.Columns[1]
 	near := func(what string, got, want float64) {
 		t.Helper()
@@ -52,14 +52,14 @@ func TestFormIsThatOfTheMonths(t *testing.T) {
 
 func TestFormOfFewRounds(t *testing.T) {
 	all := summaries(t, season(t, golfer.Even(79), 13, 4), 79)
-	if f := ladder.Form(nil, 1); f.Rounds != 0 || f.Told[golf.Putting] || f.Doubles != 0 {
+	if f := ladder.Form(nil, 1); f.Rounds != 0 || f.Now[golf.Putting].Known() || f.Doubles != 0 {
 		t.Errorf("of no round: %+v", f)
 	}
-	if f := ladder.Form(all[:4], 1); f.Rounds != 4 || f.Told[golf.Putting] {
+	if f := ladder.Form(all[:4], 1); f.Rounds != 4 || f.Now[golf.Putting].Known() {
 		t.Errorf("of four rounds: %+v", f)
 	}
 	f := ladder.Form(all, 1)
-	if !f.Told[golf.Putting] || f.Was[golf.Putting] {
+	if !f.Now[golf.Putting].Known() || f.Before[golf.Putting].Known() {
 		t.Error("ten rounds have no level, or the three before have one")
 	}
 	if f.Moved(golf.Putting) != Within {
@@ -70,7 +70,7 @@ func TestFormOfFewRounds(t *testing.T) {
 func TestMoved(t *testing.T) {
 	f := Form{}
 	part := golf.Putting
-	f.Now[part], f.Told[part], f.Was[part] = PlaysTo{Level: Level{Value: 84}, Low: Level{Value: 80}, High: Level{Value: 88}}, true, true
+	f.Now[part] = PlaysTo{Level: Level{Value: 84}, Low: Level{Value: 80}, High: Level{Value: 88}}
 	for was, want := range map[float64]Past{90: Better, 88: Within, 84: Within, 80: Within, 79: Worse} {
 		if f.Before[part] = (Level{Value: was}); f.Moved(part) != want {
 			t.Errorf("from %g: %d, want %d", was, f.Moved(part), want)
@@ -88,7 +88,7 @@ func TestLostToALevel(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, c := range golf.Categories {
-			want := Ladder{b}.Profile(round, golf.StandardBoundary).lost[c][0]
+			want := Ladder{rungs: []*expect.Baseline{b}}.Profile(round, golf.StandardBoundary).lost[c][0]
 			if got := ladder.Lost(s, c, level); math.Abs(got-want) > 1e-4 {
 				t.Errorf("%s to a %g: %v, want %v", c, level, got, want)
 			}
@@ -100,7 +100,7 @@ func TestLostToALevel(t *testing.T) {
 func TestPartsLostAreThoseOfTheMonths(t *testing.T) {
 	rounds := season(t, golfer.Even(86), 12, 6)
 	rounds[3].Holes = rounds[3].Holes[:9]
-	sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 20}, {Last: 1}}, golf.StandardBoundary, ladder, 18)
+	sheet := NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 20}, {Last: 1}}, golf.StandardBoundary, ladder, 18)
 	all := summaries(t, rounds, 79)
 	slices.Reverse(all)
 	p := ladder.PartsLost(all, 79, 18)
@@ -126,7 +126,7 @@ func TestSummariesOfAnotherMakeAreRefused(t *testing.T) {
 	if a, b := SummaryVersion(50*golf.Yard), SummaryVersion(40*golf.Yard); a == b {
 		t.Errorf("both boundaries are %q", a)
 	}
-	if _, err := ladder.Summary(Kept{Target: 60}, golf.StandardBoundary); err == nil {
+	if _, err := ladder.Summary(golf.Played{Target: 60}, golf.StandardBoundary); err == nil {
 		t.Error("a target of 60")
 	}
 }

@@ -7,18 +7,11 @@ import (
 	"strokeledger/analysis/parallel"
 )
 
-// Kept is a round to compare, with the target it was played for.
-type Kept struct {
-	ID     golf.RoundID
-	Round  golf.Round
-	Target float64
-}
-
 // Judged is a round worked out for a comparison: its shots charged against one
 // golfer, whatever the course, and its doubles judged by the golfer of its own
 // target, so that a double is the same double as on its statement.
 type Judged struct {
-	Kept
+	golf.Played
 	Account account.Account
 	Holes   float64 // with their strokes known
 
@@ -28,7 +21,7 @@ type Judged struct {
 
 // Judge works out rounds against a lens, on all cores. Targets outside 68 to
 // 110 are an error.
-func Judge(rounds []Kept, lens *expect.Baseline, boundary golf.Distance) ([]*Judged, error) {
+func Judge(rounds []golf.Played, lens *expect.Baseline, boundary golf.Distance) ([]*Judged, error) {
 	fixed := map[float64]*expect.Baseline{}
 	for _, r := range rounds {
 		if fixed[r.Target] == nil {
@@ -48,7 +41,7 @@ func Judge(rounds []Kept, lens *expect.Baseline, boundary golf.Distance) ([]*Jud
 	}
 	all := make([]*Judged, len(rounds))
 	parallel.Do(len(rounds), func(i int) {
-		j := &Judged{Kept: rounds[i], lost: make([]float64, len(rows)), shots: make([]int, len(rows))}
+		j := &Judged{Played: rounds[i], lost: make([]float64, len(rows)), shots: make([]int, len(rows))}
 		j.Account = account.Of(j.Round, account.Terms{Lens: lens, Fixed: fixed[j.Target], Boundary: boundary})
 		j.Holes = float64(j.Account.Counts.Holes)
 		j.sum(place)

@@ -78,7 +78,7 @@ func (j *Judged) compounding() float64 {
 	return sum
 }
 
-func (c *Column) measure(drawn draws, holes []float64) {
+func (c *Column) measure(drawn resampled, holes []float64) {
 	values, chances := make([]float64, len(c.Rounds)), make([]float64, len(c.Rounds))
 	for _, m := range Measures {
 		total := 0.0

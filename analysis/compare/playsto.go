@@ -1,53 +1,27 @@
 package compare
 
 import (
-	"math/rand/v2"
 	"slices"
-	"sync"
 
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 )
 
 // MinRounds is the fewest rounds from which a level is told.
 const MinRounds = 5
 
-const (
-	resamples  = 1000 // how often rounds are drawn anew for an interval
-	confidence = .95  // how sure an interval is
-)
-
-// keptDraws is up to how many rounds their draws are kept: those of the usual
-// spans.
-const keptDraws = 20
-
-type drawsKey struct {
-	rounds int
-	seed   uint64
-}
-
-var keptDrawn sync.Map // draws by drawsKey
-
-// drawn are the draws of a seed from so many rounds.
-func drawn(rounds int, seed uint64) stat.Draws {
-	key := drawsKey{rounds, seed}
-	if d, ok := keptDrawn.Load(key); ok {
-		return d.(stat.Draws)
-	}
-	d := stat.NewDraws(rand.New(rand.NewPCG(seed, uint64(rounds))), rounds, resamples)
-	if rounds <= keptDraws {
-		keptDrawn.Store(key, d)
-	}
-	return d
-}
+// confidence is how sure an interval is.
+const confidence = .95
 
 // Level is a level on the ladder, or past one of its ends; the value is then
-// that of the end.
+// that of the end. The zero value is not known.
 type Level struct {
 	Value float64
 	Past  Past
 }
+
+// Known reports whether there is a level.
+func (l Level) Known() bool { return l != Level{} }
 
 // Past says past which end of the ladder a level lies.
 type Past int8
@@ -77,38 +51,42 @@ type PlaysTo struct {
 	Rounds           int // with a stroke in that part of the game
 }
 
+// Thin is why there is no level; no note when there is one.
+func (p PlaysTo) Thin() golf.Thin { return golf.Enough(golf.ThinLevel, p.Rounds, MinRounds) }
+
+// Known reports whether there is a level.
+func (p PlaysTo) Known() bool { return p.Level.Known() }
+
 // PlaysTo returns the level to which a part of the game was played over some
-// rounds. Under five rounds with such a stroke ok is false, and nothing but
-// their number is told. The interval draws whole rounds anew, with the same
-// draws for the same seed.
-func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo, ok bool) {
+// rounds. Under five rounds with such a stroke it knows nothing but their number.
+// The interval draws whole rounds anew, with the same draws for the same seed.
+func (l Ladder) PlaysTo(profiles []Profile, c golf.Category, seed uint64) (result PlaysTo) {
 	lost, n := l.byRung(profiles, c)
-	result.Rounds = n
-	if n < MinRounds {
-		return result, false
+	if result.Rounds = n; n < MinRounds {
+		return result
 	}
 	level := l.zero(lost, inOrder(n))
 	result.Level = levelOf(level)
 	near := l.below(level)
-	interval := drawn(n, seed).Interval(confidence, func(drawn []int32) float64 { return l.zeroNear(lost, drawn, near) })
+	interval := l.drawn.of(n, seed).Interval(confidence, func(drawn []int32) float64 { return l.zeroNear(lost, drawn, near) })
 	result.Low, result.High = levelOf(interval.Low), levelOf(interval.High)
-	return result, true
+	return result
 }
 
-// level is that of PlaysTo alone.
-func (l Ladder) level(profiles []Profile, c golf.Category) (level Level, ok bool) {
+// level is that of PlaysTo alone; not known under five rounds.
+func (l Ladder) level(profiles []Profile, c golf.Category) Level {
 	lost, n := l.byRung(profiles, c)
 	if n < MinRounds {
-		return Level{}, false
+		return Level{}
 	}
-	return levelOf(l.zero(lost, inOrder(n))), true
+	return levelOf(l.zero(lost, inOrder(n)))
 }
 
 // byRung lists for every rung what each round lost there, of the n rounds that
 // have a stroke in a part of the game.
 func (l Ladder) byRung(profiles []Profile, c golf.Category) (lost [][]float64, n int) {
-	lost = make([][]float64, len(l))
-	room := make([]float64, len(l)*len(profiles))
+	lost = make([][]float64, len(l.rungs))
+	room := make([]float64, len(l.rungs)*len(profiles))
 	for rung := range lost {
 		lost[rung] = room[rung*len(profiles):][:0:len(profiles)]
 	}
@@ -135,7 +113,7 @@ func inOrder(n int) []int32 {
 // below is the rung at or under a level, never the last.
 func (l Ladder) below(level float64) int {
 	rung := 0
-	for rung < len(l)-2 && l[rung+1].Level() <= level {
+	for rung < len(l.rungs)-2 && l.rungs[rung+1].Level() <= level {
 		rung++
 	}
 	return rung
@@ -143,7 +121,7 @@ func (l Ladder) below(level float64) int {
 
 // zero is the level at which what the drawn rounds lost adds up to nothing.
 func (l Ladder) zero(lost [][]float64, drawn []int32) float64 {
-	return l.zeroNear(lost, drawn, len(l)/2)
+	return l.zeroNear(lost, drawn, len(l.rungs)/2)
 }
 
 // zeroNear is that level, looked for from a rung: the sum is linear between
@@ -158,13 +136,13 @@ func (l Ladder) zeroNear(lost [][]float64, drawn []int32, rung int) float64 {
 		low, high = sumOf(lost[rung], drawn), low
 	}
 	for high >= 0 {
-		if rung == len(l)-2 {
+		if rung == len(l.rungs)-2 {
 			return expect.MaxLevel
 		}
 		rung++
 		low, high = high, sumOf(lost[rung+1], drawn)
 	}
-	return l[rung].Level() + (l[rung+1].Level()-l[rung].Level())*low/(low-high)
+	return l.rungs[rung].Level() + (l.rungs[rung+1].Level()-l.rungs[rung].Level())*low/(low-high)
 }
 
 func sumOf(values []float64, drawn []int32) float64 {

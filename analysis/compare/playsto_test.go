@@ -75,8 +75,8 @@ func TestPlantedWeaknessIsFound(t *testing.T) {
 			var costliest, highest golf.Category
 			most, level := 0.0, 0.0
 			for _, c := range golf.Categories {
-				p, ok := ladder.PlaysTo(profiles, c, seed)
-				if !ok {
+				p := ladder.PlaysTo(profiles, c, seed)
+				if !p.Known() {
 					t.Fatalf("%s: no level from 12 rounds", c)
 				}
 				if p.Level.Value > level {
@@ -104,8 +104,8 @@ func TestPlaysToCoversTheTruth(t *testing.T) {
 	for _, c := range golf.Categories {
 		covered := 0
 		for seed := range uint64(seeds) {
-			p, ok := ladder.PlaysTo(profilesOf(season(t, golfer.Even(79), 10, seed)), c, seed)
-			if ok && p.Low.Value <= 79 && p.High.Value >= 79 {
+			p := ladder.PlaysTo(profilesOf(season(t, golfer.Even(79), 10, seed)), c, seed)
+			if p.Known() && p.Low.Value <= 79 && p.High.Value >= 79 {
 				covered++
 			}
 		}
@@ -139,13 +139,13 @@ func TestSpreadOfPuttingLevels(t *testing.T) {
 
 func TestPlaysToNeedsFiveRounds(t *testing.T) {
 	profiles := profilesOf(season(t, golfer.Even(79), 5, 3))
-	if p, ok := ladder.PlaysTo(profiles[:4], golf.Putting, 1); ok || p.Rounds != 4 {
+	if p := ladder.PlaysTo(profiles[:4], golf.Putting, 1); p.Known() || p.Rounds != 4 {
 		t.Errorf("a level from four rounds: %+v", p)
 	}
-	if p, ok := ladder.PlaysTo(profiles, golf.Putting, 1); !ok || p.Rounds != 5 || p.Low.Value > p.Level.Value || p.High.Value < p.Level.Value {
+	if p := ladder.PlaysTo(profiles, golf.Putting, 1); !p.Known() || p.Rounds != 5 || p.Low.Value > p.Level.Value || p.High.Value < p.Level.Value {
 		t.Errorf("five rounds: %+v", p)
 	}
-	if _, ok := ladder.PlaysTo(nil, golf.Putting, 1); ok {
+	if p := ladder.PlaysTo(nil, golf.Putting, 1); p.Known() {
 		t.Error("a level from no round")
 	}
 }
@@ -164,7 +164,7 @@ func TestPlaysToPastTheEnds(t *testing.T) {
 		{"four putts from 20 ft", hole(putt, putt, putt, putt), Worse},
 	} {
 		profiles := slices.Repeat([]Profile{ladder.Profile(c.round, golf.StandardBoundary)}, 6)
-		if p, ok := ladder.PlaysTo(profiles, golf.Putting, 1); !ok || p.Level.Past != c.past {
+		if p := ladder.PlaysTo(profiles, golf.Putting, 1); !p.Known() || p.Level.Past != c.past {
 			t.Errorf("%s: %+v", c.name, p)
 		}
 	}
@@ -175,8 +175,8 @@ func TestPlaysToIsTheZero(t *testing.T) {
 	played := season(t, golfer.Levels{Tee: 84, Approach: 90, ShortGame: 76, Putting: 88}, 30, 5)
 	profiles := profilesOf(played)
 	for _, c := range golf.Categories {
-		at, ok := ladder.PlaysTo(profiles, c, 1)
-		if !ok {
+		at := ladder.PlaysTo(profiles, c, 1)
+		if !at.Known() {
 			t.Fatal("no level")
 		}
 		b, err := expect.Level(at.Level.Value)
@@ -185,7 +185,7 @@ func TestPlaysToIsTheZero(t *testing.T) {
 		}
 		lost := 0.0
 		for _, r := range played {
-			lost += Ladder{b}.Profile(r, golf.StandardBoundary).lost[c][0]
+			lost += Ladder{rungs: []*expect.Baseline{b}}.Profile(r, golf.StandardBoundary).lost[c][0]
 		}
 		if math.Abs(lost) > 1e-6 {
 			t.Errorf("%s plays to %.3f, where it loses %.9f", c, at.Level.Value, lost)

@@ -12,18 +12,23 @@ type Profile struct {
 	lost [golf.Putting + 1][]float64 // by category, at each rung
 }
 
-// Ladder is the levels that profiles are taken against, from 68 to 110.
-type Ladder []*expect.Baseline
+// Ladder is the levels that profiles are taken against, from 68 to 110, with the
+// draws by which they are read. A program needs one; it may be shared between
+// goroutines.
+type Ladder struct {
+	rungs []*expect.Baseline
+	drawn *draws
+}
 
 // NewLadder returns the stored levels.
-func NewLadder() Ladder { return Ladder(expect.Ladder()) }
+func NewLadder() Ladder { return Ladder{expect.Ladder(), &draws{}} }
 
 // Profile works out a round against every rung. Holes known by their score
 // alone count in no part of the game.
 func (l Ladder) Profile(r golf.Round, boundary golf.Distance) Profile {
 	var p Profile
 	for _, c := range golf.Categories {
-		p.lost[c] = make([]float64, len(l))
+		p.lost[c] = make([]float64, len(l.rungs))
 	}
 	for _, h := range r.Holes {
 		if h.Detailed() {
@@ -35,7 +40,7 @@ func (l Ladder) Profile(r golf.Round, boundary golf.Distance) Profile {
 
 func (l Ladder) hole(p *Profile, h golf.Hole, boundary golf.Distance) {
 	played := h.Played()
-	for rung, b := range l {
+	for rung, b := range l.rungs {
 		after := 0.0
 		if h.PickedUp {
 			after = b.Shot(h.Shots[len(played)])

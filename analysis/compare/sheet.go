@@ -35,30 +35,34 @@ type Sheet struct {
 
 // Column is one span.
 type Column struct {
-	Span   Span
+	Span   golf.Span
 	Rounds []*Judged
 	Detail float64 // holes with their strokes known
 
-	Cells    []Cell // by row of the sheet
-	Measures []Cell // by the list of Measures
-	PlaysTo  [golf.Putting + 1]PlaysTo
-	Plays    [golf.Putting + 1]bool // whether PlaysTo of that part is told
-	Short    Holed                  // putts of 6 ft and less
+	Cells    []Cell                    // by row of the sheet
+	Measures []Cell                    // by the list of Measures
+	PlaysTo  [golf.Putting + 1]PlaysTo // by category
+	Short    Holed                     // putts of 6 ft and less
 }
 
 // Cell is a figure of a column with what it stands on.
 type Cell struct {
 	Figure
-	Shots       int // behind a loss; chances behind a share
-	Change      Change
-	Since       Change // from the first column that has rounds, in the last column
-	HasInterval bool
-	Interval    stat.Interval // of 95 %
+	Shots    int // behind a loss; chances behind a share
+	Change   Change
+	Since    Change        // from the first column that has rounds, in the last column
+	Interval stat.Interval // of 95 %, see HasInterval
 }
+
+// Thin is why there is no interval; no note when there is one.
+func (c *Cell) Thin() golf.Thin { return golf.Enough(golf.ThinInterval, c.N, minForInterval) }
+
+// HasInterval reports whether there is an interval.
+func (c *Cell) HasInterval() bool { return c.N >= minForInterval }
 
 // NewSheet compares spans of rounds that stand in the order of their days. The
 // ladder tells what each part plays to. The same seed gives the same intervals.
-func NewSheet(rounds []*Judged, spans []Span, boundary golf.Distance, ladder Ladder, seed uint64) Sheet {
+func NewSheet(rounds []*Judged, spans []golf.Span, boundary golf.Distance, ladder Ladder, seed uint64) Sheet {
 	s := Sheet{Rows: rowsOf(boundary), Columns: make([]Column, len(spans))}
 	parallel.Do(len(spans), func(i int) {
 		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed)
@@ -88,17 +92,17 @@ func (c *Column) changes(from *Column, to func(*Cell) *Change) {
 	}
 }
 
-func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladder Ladder, seed uint64) Column {
+func (s *Sheet) column(rounds []*Judged, span golf.Span, boundary golf.Distance, ladder Ladder, seed uint64) Column {
 	c := Column{Span: span}
 	for i, r := range rounds {
-		if span.holds(i, len(rounds), r.Round.Date) {
+		if span.Holds(i, len(rounds), r.Round.Date) {
 			c.Detail += r.Holes
 			if r.Holes > 0 {
 				c.Rounds = append(c.Rounds, r)
 			}
 		}
 	}
-	drawn := newDraws(len(c.Rounds), seed)
+	drawn := ladder.drawn.over(len(c.Rounds), seed)
 	holes := make([]float64, len(c.Rounds))
 	for i, r := range c.Rounds {
 		holes[i] = r.Holes
@@ -118,9 +122,9 @@ func (s *Sheet) column(rounds []*Judged, span Span, boundary golf.Distance, ladd
 	return c
 }
 
-func (d draws) cell(f Figure, shots int) Cell {
-	c := Cell{Figure: f, Shots: shots, HasInterval: f.N >= 2}
-	if c.HasInterval {
+func (d resampled) cell(f Figure, shots int) Cell {
+	c := Cell{Figure: f, Shots: shots}
+	if c.HasInterval() {
 		c.Interval = f.Around(d.reach)
 	}
 	return c
@@ -128,11 +132,25 @@ func (d draws) cell(f Figure, shots int) Cell {
 
 func (c *Column) playsTo(boundary golf.Distance, ladder Ladder, seed uint64) {
 	if len(c.Rounds) < MinRounds {
+		for _, part := range golf.Categories {
+			c.PlaysTo[part].Rounds = c.withStroke(part)
+		}
 		return
 	}
 	profiles := make([]Profile, len(c.Rounds))
 	parallel.Do(len(c.Rounds), func(i int) { profiles[i] = ladder.Profile(c.Rounds[i].Round, boundary) })
 	for _, part := range golf.Categories {
-		c.PlaysTo[part], c.Plays[part] = ladder.PlaysTo(profiles, part, seed)
+		c.PlaysTo[part] = ladder.PlaysTo(profiles, part, seed)
 	}
+}
+
+// withStroke counts the rounds that have a stroke in a part of the game.
+func (c *Column) withStroke(part golf.Category) int {
+	n := 0
+	for _, r := range c.Rounds {
+		if r.shots[part] > 0 { // the rows of a sheet begin with everything and the parts
+			n++
+		}
+	}
+	return n
 }

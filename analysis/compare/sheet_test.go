@@ -11,10 +11,10 @@ import (
 	"strokeledger/analysis/stat"
 )
 
-func keptOf(rounds []golf.Round) []Kept {
-	var all []Kept
+func keptOf(rounds []golf.Round) []golf.Played {
+	var all []golf.Played
 	for i, r := range rounds {
-		all = append(all, Kept{golf.RoundID(i + 1), r, 79})
+		all = append(all, golf.Played{ID: golf.RoundID(i + 1), Round: r, Target: 79})
 	}
 	return all
 }
@@ -38,7 +38,7 @@ func twoMonths(t testing.TB, before, after golfer.Levels, seed uint64) Sheet {
 	for i := range rounds {
 		rounds[i].Date = golf.Date{Year: 2026, Month: 5, Day: 1}.AddDays(3 * i)
 	}
-	return NewSheet(judged(t, rounds, 79), []Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, seed)
+	return NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, seed)
 }
 
 // approachWorse is an approach that loses four strokes a round more than a 79's
@@ -118,10 +118,10 @@ func TestIntervalsHoldTheTruth(t *testing.T) {
 			for i := range rounds {
 				rounds[i].Holes = rounds[i].Holes[:c.holes(i)]
 			}
-			sheet := NewSheet(judged(t, rounds, 79), []Span{{Last: 12}}, golf.StandardBoundary, nil, seed)
+			sheet := NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 12}}, golf.StandardBoundary, Ladder{drawn: &draws{}}, seed)
 			cell := sheet.Columns[0].Cells[0]
 			truth = lossOf(t, 84, 79, card, rounds)
-			if cell.HasInterval && cell.Interval.Low <= truth && truth <= cell.Interval.High {
+			if cell.HasInterval() && cell.Interval.Low <= truth && truth <= cell.Interval.High {
 				inside++
 			}
 		}
@@ -156,7 +156,7 @@ func lossOf(t *testing.T, level, to float64, card []golf.CardHole, rounds []golf
 // and everything to what the accounts of the rounds lost.
 func TestASheetAddsUp(t *testing.T) {
 	rounds := judged(t, season(t, golfer.Even(86), 9, 5), 79)
-	sheet := NewSheet(rounds, []Span{{Last: 4}, {Last: 9}, {To: golf.Date{Year: 2020, Month: 1, Day: 1}}}, golf.StandardBoundary, ladder, 1)
+	sheet := NewSheet(rounds, []golf.Span{{Last: 4}, {Last: 9}, {To: golf.Date{Year: 2020, Month: 1, Day: 1}}}, golf.StandardBoundary, ladder, 1)
 	for i, c := range sheet.Columns {
 		sum := map[golf.Category]float64{}
 		parts, lost := 0.0, 0.0
@@ -218,22 +218,22 @@ func TestChangesAreWelchs(t *testing.T) {
 		}
 		return all
 	}
-	from, to := perRound(a, eighteen(5), newDraws(5, 1)), perRound(b, eighteen(4), newDraws(4, 1))
+	from, to := perRound(a, eighteen(5), ladder.drawn.over(5, 1)), perRound(b, eighteen(4), ladder.drawn.over(4, 1))
 	want, _ := stat.Welch(stat.Of(a), stat.Of(b))
 	if c := changeOf(from, to); c.Mean != want.Mean || c.Word != Clear || want.P > .05 {
 		t.Errorf("%+v, want %+v", c, want)
 	}
-	if c := changeOf(from, perRound(b[:2], eighteen(2), newDraws(2, 1))); !c.Known || c.Word != 0 {
+	if c := changeOf(from, perRound(b[:2], eighteen(2), ladder.drawn.over(2, 1))); !c.Known || c.Word != 0 {
 		t.Errorf("two rounds have a word: %+v", c)
 	}
-	if c := changeOf(from, perRound(nil, nil, newDraws(0, 1))); c.Known {
+	if c := changeOf(from, perRound(nil, nil, ladder.drawn.over(0, 1))); c.Known {
 		t.Errorf("a change from nothing: %+v", c)
 	}
 }
 
 // The same rounds told with a hole less on one side weigh by their holes.
 func TestRoundsWeighByTheirHoles(t *testing.T) {
-	f := perRound([]float64{4, 1}, []float64{18, 9}, newDraws(2, 1))
+	f := perRound([]float64{4, 1}, []float64{18, 9}, ladder.drawn.over(2, 1))
 	if want := 18 * 5. / 27; math.Abs(f.Mean-want) > 1e-12 {
 		t.Errorf("%g, want %g", f.Mean, want)
 	}

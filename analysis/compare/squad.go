@@ -14,7 +14,7 @@ type PartsLost struct {
 func (l Ladder) PartsLost(rounds []Summary, level float64, seed uint64) PartsLost {
 	rounds = detailed(rounds)
 	p := PartsLost{Rounds: len(rounds)}
-	d := newDraws(len(rounds), seed)
+	d := l.drawn.over(len(rounds), seed)
 	holes, all := make([]float64, len(rounds)), make([]float64, len(rounds))
 	for i, s := range rounds {
 		holes[i] = s.Holes

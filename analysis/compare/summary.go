@@ -24,7 +24,7 @@ type Summary struct {
 }
 
 // Summary sums up a legal round; a target outside 68 to 110 is an error.
-func (l Ladder) Summary(r Kept, boundary golf.Distance) (Summary, error) {
+func (l Ladder) Summary(r golf.Played, boundary golf.Distance) (Summary, error) {
 	fixed, err := expect.Level(r.Target)
 	if err != nil {
 		return Summary{}, err
@@ -41,8 +41,8 @@ func (l Ladder) Lost(s Summary, part golf.Category, level float64) float64 {
 	if len(lost) == 0 {
 		return 0
 	}
-	for i := range l[1:] {
-		if low, high := l[i].Level(), l[i+1].Level(); level <= high {
+	for i := range l.rungs[1:] {
+		if low, high := l.rungs[i].Level(), l.rungs[i+1].Level(); level <= high {
 			w := (level - low) / (high - low)
 			return lost[i] + w*(lost[i+1]-lost[i])
 		}
@@ -85,17 +85,17 @@ var errSummary = errors.New("a summary of the wrong size")
 // Decode reads a summary that Encode wrote with the same version.
 func (l Ladder) Decode(data []byte) (s Summary, err error) {
 	const head = 5
-	if len(data) != 4*(head+len(golf.Categories)*len(l)) {
+	if len(data) != 4*(head+len(golf.Categories)*len(l.rungs)) {
 		return s, errSummary
 	}
 	at := func(i int) float64 { return float64(math.Float32frombits(binary.LittleEndian.Uint32(data[4*i:]))) }
 	s = Summary{Entered: int(at(0)), Holes: at(1), Score: at(2), Doubles: int(at(3)), Compound: int(at(4))}
-	room := make([]float64, len(golf.Categories)*len(l))
+	room := make([]float64, len(golf.Categories)*len(l.rungs))
 	for i := range room {
 		room[i] = at(head + i)
 	}
 	for i, c := range golf.Categories {
-		s.profile.lost[c] = room[i*len(l) : (i+1)*len(l)]
+		s.profile.lost[c] = room[i*len(l.rungs) : (i+1)*len(l.rungs)]
 	}
 	return s, nil
 }

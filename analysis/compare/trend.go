@@ -48,6 +48,9 @@ func Trend(rounds []*Judged, level float64) []Point {
 	return points
 }
 
+// TrendThin says how many rounds are missing until a line has a mean.
+func TrendThin(line []Point) golf.Thin { return golf.Enough(golf.ThinTrend, len(line), MinRounds) }
+
 // smooth averages rounds weighted by holes; its error is that of a ratio to the
 // first order, and its interval reaches so many of them.
 func (p *Point) smooth(rounds []*Judged, level, errors float64) {

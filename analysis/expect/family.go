@@ -11,8 +11,8 @@ import (
 // The levels there are: 68 is below the published tour table's own sum on the
 // reference course, so both ends are extrapolations.
 const (
-	MinLevel = 68.0
-	MaxLevel = 110.0
+	MinLevel = float64(golf.MinTarget)
+	MaxLevel = float64(golf.MaxTarget)
 )
 
 // family is every stored level with the published residual laid on, ready for

@@ -49,3 +49,15 @@ func CategoryOf(lie Lie, d Distance, par int, boundary Distance) Category {
 		return Approach
 	}
 }
+
+// Most returns the part of the game in which a value is largest, the first of
+// equals.
+func Most(of func(Category) float64) Category {
+	most := TeeShots
+	for _, c := range Categories {
+		if of(c) > of(most) {
+			most = c
+		}
+	}
+	return most
+}

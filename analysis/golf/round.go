@@ -22,14 +22,23 @@ func (r Round) Par() int {
 }
 
 // TargetOf returns the target of the holes played when the target of 18 holes
-// is target: par of those holes + (target - par of the 18) * n / 18. par18 is
-// the par of the whole course; 0 takes it as 72.
+// is target. par18 is the par of the whole course; 0 takes it as 72.
 func (r Round) TargetOf(target float64, par18 int) float64 {
+	return TargetOver(r.Card(), target, par18)
+}
+
+// TargetOver returns the target of the holes of a card when the target of 18
+// holes is target: par of those holes + (target - par of the 18) * n / 18.
+// par18 is the par of the whole course; 0 takes it as 72.
+func TargetOver(card []CardHole, target float64, par18 int) float64 {
 	if par18 == 0 {
 		par18 = StandardPar
 	}
-	n := float64(len(r.Holes))
-	return float64(r.Par()) + (target-float64(par18))*n/holesInFullGame
+	par := 0
+	for _, h := range card {
+		par += h.Par
+	}
+	return float64(par) + (target-float64(par18))*float64(len(card))/holesInFullGame
 }
 
 // CardHole is a hole as a scorecard prints it.

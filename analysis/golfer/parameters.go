@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
+	"sync"
 )
 
 // Skill is one number of the golfer as a smooth function of the skill
@@ -93,14 +94,16 @@ type Parameters [parameterCount]Skill
 var committedJSON []byte
 
 // Committed returns the parameters in the repository, as the calibration
-// command last wrote them.
-func Committed() Parameters {
+// command last wrote them. They are read once; every caller has a copy.
+func Committed() Parameters { return *committed() }
+
+var committed = sync.OnceValue(func() *Parameters {
 	p, err := ParseParameters(committedJSON)
 	if err != nil {
 		panic("golfer: the committed parameter file: " + err.Error())
 	}
-	return p
-}
+	return &p
+})
 
 type writtenParameter struct {
 	Name    string `json:"name"`

@@ -138,7 +138,7 @@ func TestTheLowIndexHolds(t *testing.T) {
 func TestNineHoles(t *testing.T) {
 	nine := flat(9, 92)
 	nine.Holes, nine.Rating = nine.Holes[:9], 36
-	if r := Estimate([]Score{nine}); r.Entries[0].Note != NineFirst || r.Missing != 3 {
+	if r := Estimate([]Score{nine}); r.Entries[0].Note != NineFirst || r.Thin.Missing() != 3 {
 		t.Errorf("%+v", r.Entries[0])
 	}
 	r := Estimate([]Score{flat(0, 92), flat(1, 92), flat(2, 92), flat(3, 92), flat(4, 92), nine})
@@ -156,10 +156,10 @@ func TestScoresThatDoNotCount(t *testing.T) {
 	short.Holes = short.Holes[:12]
 	unrated.Slope = 0
 	r := Estimate([]Score{short, unrated, flat(2, 92)})
-	if r.Entries[0].Note != Holes || r.Entries[1].Note != NoRating || r.Entries[2].Note != Counts || r.Missing != 2 || r.HasIndex {
+	if r.Entries[0].Note != Holes || r.Entries[1].Note != NoRating || r.Entries[2].Note != Counts || r.Thin.Missing() != 2 || r.HasIndex {
 		t.Errorf("%+v", r)
 	}
-	if r := Estimate(nil); r.Missing != 3 || len(r.Entries) != 0 {
+	if r := Estimate(nil); r.Thin.Missing() != 3 || len(r.Entries) != 0 {
 		t.Errorf("%+v", r)
 	}
 	// before an Index no hole counts more than par + 5 (Rule 3.1)

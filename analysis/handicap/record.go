@@ -57,7 +57,7 @@ type Record struct {
 	Cap      Cap
 	Low      float64 // Low Index, where there is one
 	HasLow   bool
-	Missing  int // how many more scores an Index needs
+	Thin     golf.Thin // why there is no Index
 }
 
 // Estimate goes through scores, in any order, as they were played.
@@ -81,7 +81,7 @@ func Estimate(scores []Score) Record {
 		last.Index, last.HasIndex, last.Cap = r.Index, r.HasIndex, r.Cap
 	}
 	r.use(counted)
-	r.Missing = max(0, 3-len(counted))
+	r.Thin = golf.Enough(golf.ThinIndex, len(counted), fewestScores)
 	return r
 }
 

@@ -23,11 +23,14 @@ const (
 	expectedBase     = 1.2
 )
 
+// fewestScores is from how many scores there is an Index (Rule 5.2).
+const fewestScores = 3
+
 // bestOf tells how many of the lowest differentials are averaged for a record of
 // some length, and what is then added (Rule 5.2).
 func bestOf(differentials int) (n int, adjustment float64) {
 	switch {
-	case differentials < 3:
+	case differentials < fewestScores:
 		return 0, 0
 	case differentials == 3:
 		return 1, -2

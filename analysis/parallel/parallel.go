@@ -7,7 +7,6 @@ package parallel
 import (
 	"fmt"
 	"runtime"
-	"runtime/debug"
 	"sync"
 	"sync/atomic"
 )
@@ -37,13 +36,11 @@ func DoTelling(n int, work func(int), tell func(done int)) {
 	finished := make(chan struct{}, max(n, 0))
 	for range min(n, runtime.GOMAXPROCS(0)) {
 		wait.Go(func() {
-			defer func() {
-				if v := recover(); v != nil {
-					first.CompareAndSwap(nil, &Panic{v, debug.Stack()})
-				}
-			}()
 			for i := int(next.Add(1)) - 1; i < n && first.Load() == nil; i = int(next.Add(1)) - 1 {
-				work(i)
+				if p := caught(func() { work(i) }); p != nil {
+					first.CompareAndSwap(nil, p)
+					return
+				}
 				finished <- struct{}{}
 			}
 		})

@@ -5,11 +5,12 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"iter"
 	"os"
-	"runtime"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
 	"strokeledger/analysis/shotsfile"
 )
 
@@ -85,8 +86,8 @@ func open(name string, stdin io.Reader) (io.Reader, func() error, error) {
 // any core, and an end.
 type layout interface {
 	begin(w *bufio.Writer)
-	round(to []byte, r analysis.Report) []byte
-	add(w *bufio.Writer, r analysis.Report) // in the order of the file, before its piece is written
+	round(to []byte, r analysis.Statement) []byte
+	add(w *bufio.Writer, r analysis.Statement) // in the order of the file, before its piece is written
 	end(w *bufio.Writer)
 }
 
@@ -125,7 +126,7 @@ const batch = 16
 
 // piece is what became of a batch: its reports, and their text.
 type piece struct {
-	reports []analysis.Report
+	reports []analysis.Statement
 	text    [][]byte
 }
 
@@ -133,19 +134,9 @@ type piece struct {
 // in the order of the file.
 func eachReport(analyst *analysis.Analyst, reader *shotsfile.Reader, form layout, w *bufio.Writer, line *progress) error {
 	defer line.end()
-	queue := make(chan chan piece, 2*runtime.GOMAXPROCS(0))
-	failed := make(chan error, 1)
-	go func() {
-		defer close(queue)
-		failed <- readBatches(reader, func(rounds []golf.Round) {
-			made := make(chan piece, 1)
-			queue <- made
-			go func() { made <- reportOn(analyst, rounds, form) }()
-		})
-	}()
+	var failed error
 	done := 0
-	for made := range queue {
-		p := <-made
+	for p := range parallel.InOrder(batches(reader, &failed), func(rounds []golf.Round) piece { return reportOn(analyst, rounds, form) }) {
 		for i, r := range p.reports {
 			form.add(w, r)
 			w.Write(p.text[i]) // a failure shows at Flush
@@ -153,30 +144,35 @@ func eachReport(analyst *analysis.Analyst, reader *shotsfile.Reader, form layout
 		done += len(p.reports)
 		line.say("%d rounds", done)
 	}
-	return <-failed
+	return failed
 }
 
-func readBatches(reader *shotsfile.Reader, send func([]golf.Round)) error {
-	var rounds []golf.Round
-	for r, err := range reader.Rounds() {
-		if err != nil {
-			return err
+// batches yields the rounds of a file, some at a time. What ends it early is in
+// failed once it was ranged over.
+func batches(reader *shotsfile.Reader, failed *error) iter.Seq[[]golf.Round] {
+	return func(yield func([]golf.Round) bool) {
+		var rounds []golf.Round
+		for r, err := range reader.Rounds() {
+			if *failed = err; err != nil {
+				return
+			}
+			if rounds = append(rounds, r); len(rounds) == batch {
+				if !yield(rounds) {
+					return
+				}
+				rounds = nil
+			}
 		}
-		if rounds = append(rounds, r); len(rounds) == batch {
-			send(rounds)
-			rounds = nil
+		if len(rounds) > 0 {
+			yield(rounds)
 		}
 	}
-	if len(rounds) > 0 {
-		send(rounds)
-	}
-	return nil
 }
 
 func reportOn(analyst *analysis.Analyst, rounds []golf.Round, form layout) piece {
 	var p piece
 	for _, r := range rounds {
-		report := analyst.Report(r, 0)
+		report := analyst.Statement(r, 0)
 		p.reports = append(p.reports, report)
 		p.text = append(p.text, form.round(nil, report))
 	}

@@ -37,7 +37,7 @@ func (j *jsonLayout) begin(w *bufio.Writer) {
 func (j *jsonLayout) end(w *bufio.Writer) { w.WriteString("]}\n") }
 
 // join puts a comma between two rounds.
-func (j *jsonLayout) add(w *bufio.Writer, _ analysis.Report) {
+func (j *jsonLayout) add(w *bufio.Writer, _ analysis.Statement) {
 	if !j.first {
 		w.WriteByte(',')
 	}
@@ -45,7 +45,7 @@ func (j *jsonLayout) add(w *bufio.Writer, _ analysis.Report) {
 	w.WriteByte('\n')
 }
 
-func (j *jsonLayout) round(to []byte, r analysis.Report) []byte {
+func (j *jsonLayout) round(to []byte, r analysis.Statement) []byte {
 	o := object(to)
 	o.string("round", r.Round.ID)
 	o.string("date", r.Round.Date.String())
@@ -78,7 +78,7 @@ func lostJSON(to []byte, s account.Split) []byte {
 	return o.end()
 }
 
-func shotsJSON(to []byte, r analysis.Report) []byte {
+func shotsJSON(to []byte, r analysis.Statement) []byte {
 	to = append(to, '[')
 	for i, h := range r.Account.Holes {
 		for k, s := range h.Shots {

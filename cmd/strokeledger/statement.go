@@ -28,7 +28,7 @@ func newStatement(choice analysis.Choice) *statement { return &statement{choice:
 
 func (s *statement) begin(*bufio.Writer) {}
 
-func (s *statement) add(_ *bufio.Writer, r analysis.Report) {
+func (s *statement) add(_ *bufio.Writer, r analysis.Statement) {
 	s.rounds++
 	s.counts.Add(r.Account.Counts)
 	s.lost.Add(r.Account.Lost)
@@ -45,7 +45,7 @@ func (s *statement) add(_ *bufio.Writer, r analysis.Report) {
 
 // round writes one statement: a sentence, the account from what was expected
 // to the score, and the doubles.
-func (s *statement) round(to []byte, r analysis.Report) []byte {
+func (s *statement) round(to []byte, r analysis.Statement) []byte {
 	var b strings.Builder
 	where := strings.Join(nonEmpty(r.Round.Date.String(), r.Round.Course, r.Round.Tee), ", ")
 	fmt.Fprintf(&b, "%s\n%s\n\n", where, s.sentence(r))
@@ -68,10 +68,10 @@ func nonEmpty(all ...string) []string {
 }
 
 // sentence says the round in one line.
-func (s *statement) sentence(r analysis.Report) string {
+func (s *statement) sentence(r analysis.Statement) string {
 	a := r.Account
 	text := fmt.Sprintf("%d holes in %.0f", len(a.Holes), math.Round(a.Score))
-	if worst := costliest(a.Lost); a.Lost.Of(worst) > 0.05 {
+	if worst := a.Lost.Worst(); a.Lost.Of(worst) > 0.05 {
 		text += fmt.Sprintf(": %s %s, most of all %s (%.1f)", overUnder(a.Lost.Total), s.against(), partName(worst), a.Lost.Of(worst))
 	} else {
 		text += fmt.Sprintf(": %s %s, nothing lost in any part of the game", overUnder(a.Lost.Total), s.against())
@@ -111,16 +111,6 @@ func (s *statement) against() string {
 	default:
 		return fmt.Sprintf("the target of %g", value)
 	}
-}
-
-func costliest(s account.Split) golf.Category {
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if s.Of(c) > s.Of(worst) {
-			worst = c
-		}
-	}
-	return worst
 }
 
 func partName(c golf.Category) string {

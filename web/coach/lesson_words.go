@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"strokeledger/analysis/account"
-	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
 	"strokeledger/web/words"
 )
@@ -70,12 +69,7 @@ func summed(rounds []figures.ListedRound) string {
 		doubles += len(r.Account.Doubles)
 		compound += r.Account.Counts.Compound
 	}
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if lost.Of(c) > lost.Of(worst) {
-			worst = c
-		}
-	}
+	worst := lost.Worst()
 	per18 := lost.Total * 18 / float64(holes)
 	text := fmt.Sprintf("%s over target for 18 holes, the largest part %s", words.StrokeCount(per18), words.Where(worst))
 	switch {

@@ -95,7 +95,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 	l := LessonsPage{Page: page, Own: in.Whose.Own, Heading: "Lessons and practice", AllRounds: in.Whose.Rounds(), Player: fmt.Sprint(in.Whose.Player), Coach: fmt.Sprint(in.Me),
 		Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}
 	l.Acts = []components.Link{{Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
-		{Name: "A report to print", At: in.Whose.Report("")}, {Name: "Handicap estimate", At: in.Whose.Handicap()}}
+		{Name: "A report to print", At: in.Whose.Report()}, {Name: "Handicap estimate", At: in.Whose.Handicap()}}
 	if l.Own {
 		l.Lede = ownLede(in)
 	} else {
@@ -125,7 +125,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 func (l *LessonsPage) forCoach(in LessonsInput) {
 	if !in.Visit.IsZero() {
 		from := golf.DateOf(in.Visit)
-		since := paths.Comparison{Whose: in.Whose}.With(".."+from.AddDays(-1).String(), from.String()+"..")
+		since := paths.Comparison{Whose: in.Whose}.With(golf.Span{To: from.AddDays(-1)}, golf.Span{From: from})
 		l.Acts = append([]components.Link{{Name: "Since you last looked, against before", At: since.Months()}}, l.Acts...)
 	}
 	l.Page.Title, l.Heading = in.Name, in.Name

@@ -128,7 +128,7 @@ func TestLessonsPage(t *testing.T) {
 		}
 	}
 	in.Whose, in.Visit = bea, visit
-	want := paths.Comparison{Whose: bea}.With("..2026-08-24", "2026-08-25..").Months()
+	want := paths.Comparison{Whose: bea}.With(golf.Span{To: today.AddDays(-7)}, golf.Span{From: today.AddDays(-6)}).Months()
 	if at := NewLessonsPage(layout.Page{}, in).Acts[0].At; at != want {
 		t.Errorf("since the last visit is at %q", at)
 	}

@@ -3,7 +3,6 @@ package coach
 import (
 	"fmt"
 	"slices"
-	"time"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
@@ -56,7 +55,7 @@ type ReportLine struct {
 // ReportInput is what a report is made of.
 type ReportInput struct {
 	Months      figures.ComparisonInput // its last two columns are the span before and the span
-	Span        compare.Span
+	Span        golf.Span
 	Notes       []notes.Note // the latest first
 	Assignments []Assignment
 	Today       golf.Date
@@ -67,7 +66,7 @@ type ReportInput struct {
 func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 	whose := in.Months.At.Whose
 	page.Title, page.Here, page.BodyClass = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
-	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: "No rounds yet.", Presets: reportPresets(whose, in), SpanAt: whose.Report("")}
+	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: "No rounds yet.", Presets: reportPresets(whose, in), SpanAt: whose.Report()}
 	span := words.Span(in.Span, true)
 	if in.Span.Last > 0 {
 		span += " rounds"
@@ -102,23 +101,25 @@ func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 // year.
 func reportPresets(whose paths.Whose, in ReportInput) []components.Link {
 	today := in.Today.Time()
-	before := monthBefore(today)
+	before := today.AddDate(0, 0, -today.Day()) // last day of the month before
 	var all []components.Link
-	for _, p := range []struct{ name, span string }{
-		{"the last ten rounds", "last10"},
-		{today.Format("January"), compare.Month(today.Year(), today.Month()).String()},
-		{before.Format("January"), compare.Month(before.Year(), before.Month()).String()},
-		{today.Format("2006"), today.Format("2006")},
+	for _, p := range []struct {
+		name string
+		span golf.Span
+	}{
+		{"the last ten rounds", golf.Span{Last: 10}},
+		{today.Format("January"), golf.Month(today.Year(), today.Month())},
+		{before.Format("January"), golf.Month(before.Year(), before.Month())},
+		{today.Format("2006"), golf.Year(today.Year())},
 	} {
-		all = append(all, components.Link{Name: p.name, At: whose.Report(p.span), Here: p.span == in.Span.String()})
+		all = append(all, components.Link{Name: p.name, At: whose.ReportOf(p.span), Here: p.span == in.Span})
 	}
 	return all
 }
 
 // lost fills in what each part of the game lost in the span.
 func (r *ReportPage) lost(in ReportInput) {
-	columns := in.Months.Sheet.Columns
-	now := columns[len(columns)-1]
+	now := in.Months.Now()
 	r.Caption = "Strokes lost for 18 holes against " + figures.Against(in.Months) + ", with a 95% interval, and the change from the span before"
 	scale := figures.SpanScale(in.Months.Sheet)
 	r.Axis = components.NewAxis(scale, words.Tick)
@@ -139,7 +140,7 @@ func newReportLine(c golf.Category, lost compare.Cell, scale chart.Scale) Report
 			line.Bar = scale.Bar(lost.Mean)
 		}
 	}
-	if lost.HasInterval {
+	if lost.HasInterval() {
 		line.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
 		if !line.All {
 			line.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)
@@ -151,11 +152,10 @@ func newReportLine(c golf.Category, lost compare.Cell, scale chart.Scale) Report
 // reportLevels are what each part of the game plays to in the span, and in the
 // span before.
 func reportLevels(in ReportInput) []figures.PartLevel {
-	columns := in.Months.Sheet.Columns
-	now, before := columns[len(columns)-1], columns[len(columns)-2]
+	played := in.Months.Form()
 	var all []figures.PartLevelInput
 	for _, c := range golf.Categories {
-		all = append(all, figures.PartLevelInput{Part: c, Known: now.Plays[c], Now: now.PlaysTo[c], HasBefore: before.Plays[c], Before: before.PlaysTo[c].Level, Target: in.Months.Target})
+		all = append(all, partLevel(&played, c, in.Months.Target))
 	}
 	scale := figures.LevelScale(all)
 	var levels []figures.PartLevel
@@ -164,9 +164,6 @@ func reportLevels(in ReportInput) []figures.PartLevel {
 	}
 	return levels
 }
-
-// monthBefore is the first day of the month before.
-func monthBefore(t time.Time) time.Time { return t.AddDate(0, 0, 1-t.Day()).AddDate(0, -1, 0) }
 
 // notesBetween are the first and the last day whose notes are on a report: those
 // of the span, or of its rounds up to today.

@@ -7,6 +7,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/stat"
@@ -21,15 +22,15 @@ import (
 // reported is a report of August, which lost 3 strokes on the approach, after a
 // July without a round.
 func reported(whose paths.Whose) ReportInput {
-	july, august := compare.Column{Span: compare.Month(2026, time.July), Cells: make([]compare.Cell, 5)}, compare.Column{Span: compare.Month(2026, time.August), Cells: make([]compare.Cell, 5)}
-	august.Rounds = []*compare.Judged{{Kept: compare.Kept{Round: golf.Round{Date: today.AddDays(-20)}}}}
+	july, august := compare.Column{Span: golf.Month(2026, time.July), Cells: make([]compare.Cell, 5)}, compare.Column{Span: golf.Month(2026, time.August), Cells: make([]compare.Cell, 5)}
+	august.Rounds = []*compare.Judged{{Played: golf.Played{Round: golf.Round{Date: today.AddDays(-20)}}}}
 	for i := range august.Cells {
 		august.Cells[i].Known = true
 	}
 	august.Cells[golf.Approach].Mean, august.Cells[0].Mean = 3, 3
-	august.Cells[golf.Approach].HasInterval, august.Cells[golf.Approach].Interval = true, stat.Interval{Low: -1, High: 7}
-	august.PlaysTo[golf.Approach], august.Plays[golf.Approach] = compare.PlaysTo{Level: compare.Level{Value: 90}, Low: compare.Level{Value: 85}, High: compare.Level{Value: 95}}, true
-	return ReportInput{Span: august.Span, Today: today, Months: figures.ComparisonInput{Name: "Bea", Target: 79, Level: 79, At: paths.Comparison{Whose: whose}, Sheet: compare.Sheet{Columns: []compare.Column{july, august}}}}
+	august.Cells[golf.Approach].N, august.Cells[golf.Approach].Interval = 10, stat.Interval{Low: -1, High: 7}
+	august.PlaysTo[golf.Approach] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 90}, Low: compare.Level{Value: 85}, High: compare.Level{Value: 95}}
+	return ReportInput{Span: august.Span, Today: today, Months: figures.ComparisonInput{Name: "Bea", Target: 79, At: paths.Comparison{Whose: whose}, Months: analysis.Months{Level: 79, Sheet: compare.Sheet{Columns: []compare.Column{july, august}}}}}
 }
 
 // A player without a round has a report that says so, with notes and practice.
@@ -48,7 +49,7 @@ func TestReportWithoutARound(t *testing.T) {
 func TestReportSpans(t *testing.T) {
 	in := reported(bea)
 	in.Today = golf.Date{Year: 2026, Month: time.March, Day: 31}
-	in.Span = compare.Span{Last: 10}
+	in.Span = golf.Span{Last: 10}
 	r := NewReportPage(layout.Page{}, in)
 	want := []components.Link{{Name: "the last ten rounds", At: "/players/7/report?span=last10", Here: true}, {Name: "March", At: "/players/7/report?span=2026-03"},
 		{Name: "February", At: "/players/7/report?span=2026-02"}, {Name: "2026", At: "/players/7/report?span=2026"}}
@@ -59,8 +60,8 @@ func TestReportSpans(t *testing.T) {
 
 func TestReportLine(t *testing.T) {
 	scale := chart.Scale{Low: -5, High: 5, Step: 5}
-	lost := compare.Cell{Figure: compare.Figure{Known: true}, HasInterval: true, Interval: stat.Interval{Low: -1, High: 5}, Change: compare.Change{Known: true, Mean: -.5, Word: compare.Leaning}}
-	lost.Mean = 2
+	lost := compare.Cell{Figure: compare.Figure{Known: true}, Interval: stat.Interval{Low: -1, High: 5}, Change: compare.Change{Known: true, Mean: -.5, Word: compare.Leaning}}
+	lost.Mean, lost.N = 2, 10
 	alone := compare.Cell{Figure: compare.Figure{Known: true}}
 	for name, c := range map[string]struct {
 		part golf.Category
@@ -85,12 +86,12 @@ func TestReportOfASpan(t *testing.T) {
 		t.Errorf("%q %+v", r.Caption, r.Lost)
 	}
 	in := reported(bea)
-	in.Months.Sheet.Columns[0].PlaysTo[golf.Approach], in.Months.Sheet.Columns[0].Plays[golf.Approach] = compare.PlaysTo{Level: compare.Level{Value: 99}}, true
+	in.Months.Sheet.Columns[0].PlaysTo[golf.Approach] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 99}}
 	levels := reportLevels(in)
-	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "" {
+	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "better" {
 		t.Errorf("%+v", l)
 	}
-	if l := levels[0]; l.Now != "too few rounds" || l.Dumbbell.Known {
+	if l := levels[0]; l.Now != "five more rounds until a level is shown" || l.Dumbbell.Known {
 		t.Errorf("%+v", l)
 	}
 }
@@ -114,7 +115,7 @@ func TestReportNotes(t *testing.T) {
 	if got := written(in); got != "note-2 by Bea, note-3 by Bea, note-4 by Bea" {
 		t.Errorf("of August: %s", got)
 	}
-	in.Span = compare.Span{Last: 10} // its first round was 20 days ago
+	in.Span = golf.Span{Last: 10} // its first round was 20 days ago
 	if got := written(in); got != "note-2 by Bea" {
 		t.Errorf("of ten rounds: %s", got)
 	}

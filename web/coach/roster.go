@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
@@ -49,18 +50,16 @@ type RosterRow struct {
 type RosterPupil struct {
 	ID        golf.PlayerID
 	Name      string
-	Target    float64      // a score for 18 holes of par 72
-	Month     int          // rounds this month
-	NewRounds int          // since the coach last looked
-	Questions int          // not answered yet
-	Unread    int          // notes with something that the coach has not read
-	Results   int          // of practice, since the coach last looked
-	Due       golf.Date    // of what is due first; zero for no practice
-	DueWhat   string       // what that is; empty for no practice
-	Last      golf.Date    // day of the latest round; zero for none
-	Score     float64      // of that round
-	Holes     int          // entered of that round; 0 for none
-	Form      compare.Form // over the last ten rounds
+	Target    float64   // a score for 18 holes of par 72
+	Month     int       // rounds this month
+	NewRounds int       // since the coach last looked
+	Questions int       // not answered yet
+	Unread    int       // notes with something that the coach has not read
+	Results   int       // of practice, since the coach last looked
+	Due       golf.Date // of what is due first; zero for no practice
+	DueWhat   string    // what that is; empty for no practice
+
+	analysis.RosterRow // the latest round, and the form over the last ten
 }
 
 // anyNew reports whether anything is new since the coach last looked.
@@ -88,7 +87,7 @@ func (p *RosterPupil) worse() int {
 // gap is how many strokes a part of the game plays above the pupil's target;
 // minus infinity when there are too few rounds.
 func (p *RosterPupil) gap(c golf.Category) float64 {
-	if !p.Form.Told[c] {
+	if !p.Form.Now[c].Known() {
 		return math.Inf(-1)
 	}
 	return p.Form.Now[c].Level.Value - p.Target
@@ -141,7 +140,7 @@ var rosterShows = []struct {
 	{"late", "with late practice", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
 	{"worse", "with a part that got worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
 	{"target", "with a part clearly above target", func(p *RosterPupil, _ golf.Date) bool {
-		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Told[c] && p.Form.Now[c].Low.Value > p.Target })
+		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
 	}},
 }
 
@@ -180,7 +179,7 @@ func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPup
 	for i := range in.Pupils {
 		p := &in.Pupils[i]
 		for _, c := range golf.Categories {
-			levels = append(levels, p.level(c))
+			levels = append(levels, partLevel(&p.Form, c, p.Target))
 		}
 		if holds(p, in.Today) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(in.At.Name)) {
 			shown = append(shown, p)
@@ -196,9 +195,9 @@ func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPup
 	}
 }
 
-// level is what a part of the game plays to.
-func (p *RosterPupil) level(c golf.Category) figures.PartLevelInput {
-	return figures.PartLevelInput{Part: c, Known: p.Form.Told[c], Now: p.Form.Now[c], HasBefore: p.Form.Was[c], Before: p.Form.Before[c], Moved: p.Form.Moved(c), Target: p.Target}
+// partLevel is what a part of the game plays to in a form, beside a target.
+func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLevelInput {
+	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Moved: f.Moved(c), Target: target}
 }
 
 func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow {
@@ -215,7 +214,7 @@ func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow 
 	}
 	r.Month = words.Plural(p.Month, "round", "rounds") + " this month"
 	for _, c := range golf.Categories {
-		r.Parts = append(r.Parts, figures.NewPartLevel(p.level(c), scale))
+		r.Parts = append(r.Parts, figures.NewPartLevel(partLevel(&p.Form, c, p.Target), scale))
 	}
 	switch late := p.late(today); {
 	case p.DueWhat == "":

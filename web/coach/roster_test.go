@@ -8,6 +8,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
@@ -21,20 +22,20 @@ var today = golf.Date{Year: 2026, Month: time.August, Day: 31}
 func aForm(now, before float64) compare.Form {
 	f := compare.Form{Rounds: 10, Doubles: 2, Compound: .5}
 	for _, c := range golf.Categories {
-		f.Now[c], f.Told[c], f.Was[c] = compare.PlaysTo{Level: compare.Level{Value: 84}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 88}}, true, true
+		f.Now[c] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 84}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 88}}
 		f.Before[c] = compare.Level{Value: 84}
 	}
-	f.Now[golf.Putting] = compare.PlaysTo{Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
+	f.Now[golf.Putting] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 	f.Before[golf.Putting] = compare.Level{Value: before}
 	return f
 }
 
 func pupils() []RosterPupil {
 	return []RosterPupil{
-		{ID: 1, Name: "Abara", Target: 79, Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)},
-		{ID: 2, Name: "Bea", Target: 79, Last: today.AddDays(-2), Score: 86, Holes: 18, NewRounds: 1, Form: aForm(97, 84)},
-		{ID: 3, Name: "Calder", Target: 79, Last: today.AddDays(-20), Score: 91, Holes: 18, Questions: 1, Form: aForm(80, 89)},
-		{ID: 4, Name: "Dev", Target: 79, Last: today.AddDays(-1), Score: 80, Holes: 9, DueWhat: "Start line", Due: today.AddDays(-4), Form: aForm(82, 83)},
+		{ID: 1, Name: "Abara", Target: 79, RosterRow: analysis.RosterRow{Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)}},
+		{ID: 2, Name: "Bea", Target: 79, NewRounds: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+		{ID: 3, Name: "Calder", Target: 79, Questions: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-20), Score: 91, Holes: 18, Form: aForm(80, 89)}},
+		{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-4), RosterRow: analysis.RosterRow{Last: today.AddDays(-1), Score: 80, Holes: 9, Form: aForm(82, 83)}},
 		{ID: 5, Name: "Esme", Target: 90},
 	}
 }
@@ -74,23 +75,19 @@ func TestRosterIsNarrowed(t *testing.T) {
 }
 
 func TestRosterRows(t *testing.T) {
-	thin := aForm(84, 84)
-	thin.Doubles, thin.Compound = 0, 0
-	for _, c := range golf.Categories {
-		thin.Told[c], thin.Was[c] = false, false
-	}
+	thin := compare.Form{Rounds: 1}
 	for name, c := range map[string]struct {
 		in   RosterPupil
 		want RosterRow // without its parts
 	}{
 		"no round": {RosterPupil{ID: 5, Name: "Esme", Target: 90},
 			RosterRow{Name: "Esme", At: "/players/5/lessons", Last: "no rounds yet", Month: "0 rounds this month", Target: "90", Due: "none set"}},
-		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin},
+		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin}},
 			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
-		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, Last: today.AddDays(-2), Score: 86, Holes: 18, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), Form: aForm(97, 84)},
+		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
 			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
 				New: []string{"2 questions", "1 reply or note", "1 round", "3 practice results"}, Due: "Start line, tomorrow"}},
-		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, Last: today, Score: 40, Holes: 9, DueWhat: "Start line", Due: today.AddDays(-1), Form: aForm(82, 83)},
+		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, Holes: 9, Form: aForm(82, 83)}},
 			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
 	} {
 		r := NewRoster(RosterInput{Pupils: []RosterPupil{c.in}, Today: today})
@@ -120,7 +117,7 @@ func TestRosterParts(t *testing.T) {
 		}
 	}
 	esme := NewRoster(RosterInput{Pupils: pupils(), Today: today, At: paths.Roster{Name: "Esme"}}).Rows[0]
-	if diff := cmp.Diff(figures.PartLevel{Name: "Tee", Now: "too few rounds"}, esme.Parts[0]); diff != "" {
+	if diff := cmp.Diff(figures.PartLevel{Name: "Tee", Now: "five more rounds until a level is shown"}, esme.Parts[0]); diff != "" {
 		t.Error(diff)
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
@@ -43,15 +44,15 @@ type SquadInput struct {
 	From, To golf.Date         // the first day and the last
 	Problems map[string]string // what is wrong with the days, by field: from, to
 	Members  []SquadMember     // all pupils, by name
+	Squad    analysis.Squad    // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
 }
 
 // SquadMember is one pupil.
 type SquadMember struct {
 	ID     golf.PlayerID
 	Name   string
-	Target float64           // a score for 18 holes of par 72
-	Chosen bool              // to be shown
-	Lost   compare.PartsLost // for 18 holes, against a golfer at that target
+	Target float64 // a score for 18 holes of par 72
+	Chosen bool    // to be shown
 }
 
 // NewSquadPage makes the page.
@@ -62,13 +63,11 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: in.From.String(), Problem: in.Problems["from"]},
 		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.To.String(), Problem: in.Problems["to"]}}
 	s.Wrong = components.Summed(s.From, s.To).Saying("These dates cannot be used.")
-	var played []SquadMember
-	rounds := 0
-	for _, m := range in.Members {
+	var played []squadRow
+	for i, m := range in.Members {
 		s.Pupils = append(s.Pupils, components.Choice{Value: fmt.Sprint(m.ID), Name: m.Name, Chosen: m.Chosen})
-		if m.Chosen && m.Lost.Rounds > 0 {
-			played = append(played, m)
-			rounds += m.Lost.Rounds
+		if row := in.Squad.Rows[i]; row.Lost.Rounds > 0 {
+			played = append(played, squadRow{m, row})
 		}
 	}
 	switch {
@@ -77,51 +76,34 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 	case len(played) == 0:
 		s.Empty, s.Open, s.Lede = true, true, "None of the chosen pupils played on these days."
 	default:
-		s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(in.From), words.ShortDay(in.To))
-		s.groups(played)
-		s.Table = newSquadTable(played)
+		s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(in.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(in.From), words.ShortDay(in.To))
+		s.groups(played, in.Squad)
+		s.Table = newSquadTable(played, in.Squad)
 	}
 	return s
 }
 
-// leastLost is the least loss for 18 holes that is called one, in strokes: less
-// is printed as 0.0.
-const leastLost = .05
-
-// worstPart is the part of the game in which most is lost; ok is false when
-// nothing is.
-func worstPart(lost func(golf.Category) float64) (worst golf.Category, ok bool) {
-	worst = golf.TeeShots
-	for _, c := range golf.Categories {
-		if lost(c) > lost(worst) {
-			worst = c
-		}
-	}
-	return worst, lost(worst) > leastLost
+// squadRow is a chosen pupil who has played.
+type squadRow struct {
+	SquadMember
+	analysis.SquadRow
 }
 
 // groups puts together the pupils who lose most in the same part of the game,
 // and says where most is lost together.
-func (s *SquadPage) groups(played []SquadMember) {
+func (s *SquadPage) groups(played []squadRow, all analysis.Squad) {
 	names := map[golf.Category][]string{}
-	together := map[golf.Category]float64{}
 	for _, m := range played {
-		if worst, ok := worstPart(func(c golf.Category) float64 { return m.Lost.Cells[c].Mean }); ok {
-			names[worst] = append(names[worst], m.Name)
-		}
-		for _, c := range golf.Categories {
-			together[c] += m.Lost.Cells[c].Mean / float64(len(played))
-		}
+		names[m.Worst] = append(names[m.Worst], m.Name)
 	}
 	for _, c := range golf.Categories {
 		if len(names[c]) > 0 {
 			s.Groups = append(s.Groups, SquadGroup{words.Capital(c.String()), strings.Join(names[c], ", ")})
 		}
 	}
-	most, ok := worstPart(func(c golf.Category) float64 { return together[c] })
 	switch {
-	case ok:
-		s.Lede = squadLede(played, most, together[most], len(names[most]))
+	case all.Together[all.Most] >= leastLost:
+		s.Lede = squadLede(played, all.Most, all.Together[all.Most], len(names[all.Most]))
 	case len(played) == 1:
 		s.Lede = played[0].Name + " loses no strokes to the target in any part of the game."
 	default:
@@ -129,9 +111,13 @@ func (s *SquadPage) groups(played []SquadMember) {
 	}
 }
 
+// leastLost is the least loss that is called one, in strokes for 18 holes: less
+// is printed as 0.0.
+const leastLost = .05
+
 // squadLede says where the pupils lose most together, how much that is, and how
 // many of them lose most there.
-func squadLede(played []SquadMember, most golf.Category, lost float64, n int) string {
+func squadLede(played []squadRow, most golf.Category, lost float64, n int) string {
 	much := fmt.Sprintf("%s: %s over target for 18 holes", words.Where(most), words.StrokeCount(lost))
 	if len(played) == 1 {
 		return fmt.Sprintf("%s loses most %s.", played[0].Name, much)
@@ -149,7 +135,7 @@ func squadLede(played []SquadMember, most golf.Category, lost float64, n int) st
 
 // newSquadTable makes a row for each pupil, with a cell for each part of the game
 // and for all of it.
-func newSquadTable(played []SquadMember) figures.SpanTable {
+func newSquadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
 	scale := squadScale(played)
 	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against a golfer at each pupil’s target, with a 95% interval; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, words.Tick)}
 	columns := append(slices.Clone(golf.Categories), 0)
@@ -161,18 +147,16 @@ func newSquadTable(played []SquadMember) figures.SpanTable {
 		t.Heads = append(t.Heads, figures.SpanHead{Name: name})
 	}
 	together := figures.SpanRow{Name: "Together"}
-	sums := make([]float64, len(columns))
 	for _, m := range played {
 		row := figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()}
 		for i, c := range columns {
-			sums[i] += m.Lost.Cells[c].Mean
 			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], scale))
 		}
 		row.Cells[0].Behind = words.Plural(m.Lost.Rounds, "round", "rounds")
 		t.Rows = append(t.Rows, row)
 	}
-	for i, sum := range sums {
-		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(sum/float64(len(played)), 1), Bar: figures.EmptyBar})
+	for i, c := range columns {
+		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(all.Together[c], 1), Bar: figures.EmptyBar})
 	}
 	t.Foot = []figures.SpanRow{together}
 	return t
@@ -180,7 +164,7 @@ func newSquadTable(played []SquadMember) figures.SpanTable {
 
 func newSquadCell(head string, lost compare.Cell, scale chart.Scale) figures.SpanCell {
 	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(lost.Mean, 1)}
-	if lost.HasInterval {
+	if lost.HasInterval() {
 		c.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
 		c.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)
 	}
@@ -189,13 +173,13 @@ func newSquadCell(head string, lost compare.Cell, scale chart.Scale) figures.Spa
 
 // squadScale is the one scale of every column, with as much of the whiskers as
 // figures.WhiskerRoom allows.
-func squadScale(played []SquadMember) chart.Scale {
+func squadScale(played []squadRow) chart.Scale {
 	var values []float64
 	for _, m := range played {
 		for _, c := range append(slices.Clone(golf.Categories), 0) {
 			cell := m.Lost.Cells[c]
 			values = append(values, cell.Mean)
-			if cell.HasInterval {
+			if cell.HasInterval() {
 				values = append(values, max(cell.Mean-figures.WhiskerRoom, cell.Interval.Low), min(cell.Mean+figures.WhiskerRoom, cell.Interval.High))
 			}
 		}

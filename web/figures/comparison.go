@@ -4,10 +4,10 @@ import (
 	"fmt"
 	"math"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/golfer"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -15,20 +15,12 @@ import (
 
 // ComparisonInput is what a comparison is made of.
 type ComparisonInput struct {
+	analysis.Months
 	At       paths.Comparison
 	Name     string // the player's
-	Sheet    compare.Sheet
-	Line     []compare.Point // the season, on the course where the lens takes its level
 	Marks    []MarkedDay
-	Courses  []string
-	Rounds   []SpanRound
-	Target   float64       // the player's
-	Level    float64       // of the golfer compared with; 0 for the tour
-	Putter   golfer.Putter // of the target
-	TourPutt golfer.Putter
+	Target   float64 // the player's
 	Units    form.Units
-	First    golf.Date // of all rounds
-	Last     golf.Date
 	Problems map[string]string // what was wrong with a form, by field
 	Marking  [2]string         // the day and what happened, as they were typed
 }
@@ -74,15 +66,6 @@ type MarkedDay struct {
 	What string
 }
 
-// SpanRound is a round that the spans hold, or that was left out of them.
-type SpanRound struct {
-	ID     golf.RoundID
-	Day    golf.Date
-	Course string
-	Score  string
-	Out    bool
-}
-
 // ComparisonLede says what moved between the last two spans that have rounds.
 func ComparisonLede(q ComparisonInput) string {
 	last := len(q.Sheet.Columns) - 1
@@ -124,12 +107,7 @@ func ComparisonLede(q ComparisonInput) string {
 
 // stands says where most was lost in a column.
 func stands(c *compare.Column) string {
-	worst := golf.TeeShots
-	for _, part := range golf.Categories {
-		if c.Cells[part].Mean > c.Cells[worst].Mean {
-			worst = part
-		}
-	}
+	worst := golf.Most(func(part golf.Category) float64 { return c.Cells[part].Mean })
 	total := c.Cells[0].Mean
 	if total < .05 {
 		return "nothing lost against the golfer compared with"
@@ -212,7 +190,7 @@ func verdict(all compare.Change, main golf.Category, change func(int) compare.Ch
 			if c.Mean > 0 {
 				direction = "worse"
 			}
-			text += fmt.Sprintf("; %s is %s %s (%s)", part, words.Plain(math.Abs(c.Mean)), direction, c.Word)
+			text += fmt.Sprintf("; %s is %s %s (%s)", part, words.Plain(math.Abs(c.Mean)), direction, words.Certainty(c.Word))
 		}
 	}
 	if main != 0 && said.Word != compare.Chance && others == 0 {

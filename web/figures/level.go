@@ -10,19 +10,17 @@ import (
 // PartLevelInput is what a part of the game plays to, now and before, beside a
 // target.
 type PartLevelInput struct {
-	Part      golf.Category
-	Known     bool            // there are enough rounds for Now
-	Now       compare.PlaysTo // the level over the later rounds; zero unless Known
-	HasBefore bool            // there are enough earlier rounds for Before
-	Before    compare.Level   // the level over the earlier rounds; zero unless HasBefore
-	Moved     compare.Past    // Better or Worse where the change is likely more than luck
-	Target    float64         // the player's, a score for 18 holes of par 72
+	Part   golf.Category
+	Now    compare.PlaysTo // the level over the later rounds; not known with too few
+	Before compare.Level   // the level over the earlier rounds; not known with too few
+	Moved  compare.Past    // Better or Worse where the change is likely more than luck
+	Target float64         // the player's, a score for 18 holes of par 72
 }
 
 // PartLevel is what a part of the game plays to, in words and as a picture.
 type PartLevel struct {
 	Name     string   // the part of the game, with a capital letter
-	Now      string   // the level, or that there are too few rounds
+	Now      string   // the level, or how many more rounds it takes
 	Was      string   // the level before, as "was 84"; empty when not known
 	Interval string   // 95% interval of Now, as "80 to 88"; empty when not known
 	Moved    string   // "better" or "worse" where the change is likely more than luck; empty otherwise
@@ -45,11 +43,11 @@ type Dumbbell struct {
 func LevelScale(all []PartLevelInput) chart.Range {
 	var values []float64
 	for _, in := range all {
-		if !in.Known {
+		if !in.Now.Known() {
 			continue
 		}
 		values = append(values, in.Now.Low.Value, in.Now.High.Value, in.Target)
-		if in.HasBefore {
+		if in.Before.Known() {
 			values = append(values, in.Before.Value)
 		}
 	}
@@ -58,14 +56,14 @@ func LevelScale(all []PartLevelInput) chart.Range {
 
 // NewPartLevel words and places the level of a part of the game.
 func NewPartLevel(in PartLevelInput, scale chart.Range) PartLevel {
-	p := PartLevel{Name: words.Capital(in.Part.String()), Now: "too few rounds"}
-	if !in.Known {
+	p := PartLevel{Name: words.Capital(in.Part.String()), Now: words.Thin(in.Now.Thin())}
+	if !in.Now.Known() {
 		return p
 	}
 	p.Now, p.Interval = words.Level(in.Now.Level), words.LevelRange(in.Now)
 	p.Dumbbell = Dumbbell{Known: true, X: scale.Across(in.Now.Level.Value), Target: scale.Across(in.Target),
 		Low: scale.Across(in.Now.Low.Value), High: scale.Across(in.Now.High.Value)}
-	if !in.HasBefore {
+	if !in.Before.Known() {
 		return p
 	}
 	p.Was, p.Dumbbell.HasBefore, p.Dumbbell.Before = "was "+words.Level(in.Before), true, scale.Across(in.Before.Value)

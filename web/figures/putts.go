@@ -65,14 +65,14 @@ func NewPutts(q ComparisonInput) Putts {
 	var target, tour []chart.Place
 	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
 		target = append(target, chart.Place{X: across(ft), Y: 1 - q.Putter.MakeRate(ft)})
-		tour = append(tour, chart.Place{X: across(ft), Y: 1 - q.TourPutt.MakeRate(ft)})
+		tour = append(tour, chart.Place{X: across(ft), Y: 1 - q.Tour.MakeRate(ft)})
 	}
 	p.Target, p.Tour = chart.Line(target), chart.Line(tour)
 	below := ""
-	for _, h := range compare.PuttingCurve(q.Sheet.Columns) {
+	for _, h := range q.Curve {
 		i, length := h.Interval(), PuttLength(h, q)
 		p.Points = append(p.Points, PuttPoint{chart.Percent(across(h.Length.Feet())), up.Down(h.Share()), up.Down(i.High), up.Down(i.Low), length + ": " + words.Percent(h.Share())})
-		p.Table = append(p.Table, PuttRow{length, q.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(q.Putter)), words.Percent(h.By(q.TourPutt))})
+		p.Table = append(p.Table, PuttRow{length, q.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(q.Putter)), words.Percent(h.By(q.Tour))})
 		if i.High < h.By(q.Putter) {
 			below += ", " + length
 		}

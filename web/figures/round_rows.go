@@ -32,16 +32,12 @@ type ListedRound struct {
 
 // worstPart says which part cost most, with what it cost as printed.
 func worstPart(parts []float64) string {
-	worst := 0
-	for i := range parts {
-		if parts[i] > parts[worst] {
-			worst = i
-		}
-	}
-	if parts[worst] < .05 {
+	cost := func(c golf.Category) float64 { return parts[c-golf.TeeShots] }
+	worst := golf.Most(cost)
+	if cost(worst) < .05 {
 		return "no part lost"
 	}
-	return fmt.Sprintf("%s %s", golf.Categories[worst], words.Signed(parts[worst], 1))
+	return fmt.Sprintf("%s %s", worst, words.Signed(cost(worst), 1))
 }
 
 // Row writes the round as the list prints it; its parts add up as printed.

@@ -3,6 +3,7 @@ package figures
 import (
 	"fmt"
 	"math"
+	"slices"
 	"time"
 
 	"strokeledger/analysis/compare"
@@ -83,12 +84,12 @@ func NewSeason(q ComparisonInput) Season {
 
 func (s *Season) say(q ComparisonInput) {
 	n := len(q.Line)
-	if n < compare.MinRounds {
-		s.None = fmt.Sprintf("The mean of the last eight is drawn from %d rounds on.", compare.MinRounds)
+	if q.Thin.Any() {
+		s.None = words.Capital(words.Thin(q.Thin)) + "."
 		s.Say = fmt.Sprintf("%s.", words.Plural(n, "round", "rounds"))
 		return
 	}
-	begin := q.Line[compare.MinRounds-1]
+	begin := q.Line[slices.IndexFunc(q.Line, func(p compare.Point) bool { return p.HasMean })]
 	s.Say = fmt.Sprintf("The mean of the last eight rounds goes from %.1f on %s to %s on %s; the target is %s.",
 		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(q.Line[n-1].Day), words.Plain(q.Target))
 }

@@ -4,6 +4,7 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/words"
 )
 
 // SpanTable is rows with a cell for each span.
@@ -52,7 +53,7 @@ func NewChangeWords(c compare.Change, write func(float64) string) ChangeWords {
 	if !c.Known {
 		return ChangeWords{}
 	}
-	return ChangeWords{write(c.Mean), c.Word.String(), [...]string{"", "clear", "leaning", "chance"}[c.Word]}
+	return ChangeWords{write(c.Mean), words.Certainty(c.Word), [...]string{"", "clear", "leaning", "chance"}[c.Word]}
 }
 
 // ColumnTicks is how many figures the axis of a narrow column has.
@@ -71,7 +72,7 @@ func SpanScale(s compare.Sheet) chart.Scale {
 				continue // the sum stands without a bar
 			}
 			values = append(values, cell.Mean)
-			if cell.HasInterval {
+			if cell.HasInterval() {
 				ends = append(ends, cell.Interval.Low, cell.Interval.High)
 			}
 		}

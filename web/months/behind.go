@@ -3,6 +3,7 @@ package months
 import (
 	"fmt"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/web/figures"
 	"strokeledger/web/layout"
@@ -28,65 +29,57 @@ type BehindRow struct{ Day, Course, At, Place, From, Lost, Hit string }
 // behindMost is how many are listed.
 const behindMost = 300
 
-// NewBehindRow lists the shots of a row of column i.
-func NewBehindRow(page layout.Page, q figures.ComparisonInput, i int, row compare.Row) BehindPage {
-	c := &q.Sheet.Columns[i]
-	name := "All shots"
+// NewBehindPage lists what a figure is made of.
+func NewBehindPage(page layout.Page, q figures.ComparisonInput, b analysis.Behind) BehindPage {
+	heading := fmt.Sprintf("Putts, %s, in all these spans", figures.PuttLength(b.Length, q))
+	if b.Span != nil {
+		heading = fmt.Sprintf("%s, %s", figureName(q, b), figures.SpanName(q, b.Of.Column-1))
+	}
+	p := newBehind(page, q, heading, b.All)
+	p.Holes, p.Share = b.Holes(), b.Share()
 	switch {
-	case row.Band.Category != 0:
-		name = words.Capital(row.Category.String()) + ": " + words.Band(row.Band, q.Units)
-	case row.Category != 0:
-		name = words.Capital(row.Category.String())
-	}
-	all := c.ShotsOf(row)
-	p := newBehind(page, q, fmt.Sprintf("%s, %s", name, figures.SpanName(q, i)), all)
-	lost := 0.0
-	for _, b := range all {
-		lost += b.Lost
-	}
-	p.Lede = fmt.Sprintf("%s in %s lost %s.", words.Plural(len(all), "shot", "shots"), words.Plural(len(c.Rounds), "round", "rounds"), words.StrokeCount(lost))
-	if lost < -.05 {
-		p.Lede = fmt.Sprintf("%s in %s won back %s.", words.Plural(len(all), "shot", "shots"), words.Plural(len(c.Rounds), "round", "rounds"), words.StrokeCount(-lost))
+	case p.Share:
+		p.Lede = fmt.Sprintf("%d of %s.", b.Hits(), words.Plural(len(b.All), "chance", "chances"))
+	case p.Holes:
+		p.Lede = fmt.Sprintf("%s in %s.", words.Plural(len(b.All), "hole", "holes"), words.Plural(len(b.Span.Rounds), "round", "rounds"))
+	default:
+		p.Lede = lossLede(b)
 	}
 	return p
 }
 
-// NewBehindMeasure lists the holes or putts behind a measure of column i.
-func NewBehindMeasure(page layout.Page, q figures.ComparisonInput, i int, measure string, all []compare.Behind) BehindPage {
-	name := "Holed from six feet and in"
+// figureName names a figure of a column.
+func figureName(q figures.ComparisonInput, b analysis.Behind) string {
+	switch {
+	case !b.IsLoss():
+		return measureName(b.Of.Measure)
+	case b.Row.Band.Category != 0:
+		return words.Capital(b.Row.Category.String()) + ": " + words.Band(b.Row.Band, q.Units)
+	case b.Row.Category != 0:
+		return words.Capital(b.Row.Category.String())
+	default:
+		return "All shots"
+	}
+}
+
+// measureName names a measure as its row does.
+func measureName(measure string) string {
 	for _, table := range countTables {
 		for _, row := range table.rows {
 			if row[0] == measure {
-				name = row[1]
+				return row[1]
 			}
 		}
 	}
-	p := newBehind(page, q, fmt.Sprintf("%s, %s", name, figures.SpanName(q, i)), all)
-	k := compare.MeasureAt(measure)
-	p.Holes, p.Share = k >= 0, k < 0 || compare.Measures[k].Share
-	p.Lede = fmt.Sprintf("%s in %s.", words.Plural(len(all), "hole", "holes"), words.Plural(len(q.Sheet.Columns[i].Rounds), "round", "rounds"))
-	if p.Share {
-		p.Lede = hitsOf(all)
-	}
-	return p
+	return shortPuttsName
 }
 
-// NewBehindPutts lists the putts of a length of the putting curve.
-func NewBehindPutts(page layout.Page, q figures.ComparisonInput, h compare.Holed) BehindPage {
-	all := compare.PuttsBehind(q.Sheet.Columns, h)
-	p := newBehind(page, q, fmt.Sprintf("Putts, %s, in all these spans", figures.PuttLength(h, q)), all)
-	p.Share, p.Lede = true, hitsOf(all)
-	return p
-}
-
-func hitsOf(all []compare.Behind) string {
-	hits := 0
-	for _, b := range all {
-		if b.Hit {
-			hits++
-		}
+func lossLede(b analysis.Behind) string {
+	shots, rounds, lost := words.Plural(len(b.All), "shot", "shots"), words.Plural(len(b.Span.Rounds), "round", "rounds"), b.Lost()
+	if lost < -.05 {
+		return fmt.Sprintf("%s in %s won back %s.", shots, rounds, words.StrokeCount(-lost))
 	}
-	return fmt.Sprintf("%d of %s.", hits, words.Plural(len(all), "chance", "chances"))
+	return fmt.Sprintf("%s in %s lost %s.", shots, rounds, words.StrokeCount(lost))
 }
 
 func newBehind(page layout.Page, q figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {

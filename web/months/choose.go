@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/figures"
 	"strokeledger/web/paths"
@@ -65,8 +66,14 @@ const notCompared = "This cannot be compared."
 
 func chooseSpans(q figures.ComparisonInput) ChooseSpans {
 	at, _, _ := strings.Cut(q.At.Months(), "?")
-	c := ChooseSpans{At: at, Spans: q.At.Spans, KeepLens: q.At.Versus, KeepAt: q.At.Course, Open: len(q.Problems) > 0}
-	for i := range compare.MaxSpans {
+	c := ChooseSpans{At: at, KeepAt: q.At.Course, Open: len(q.Problems) > 0}
+	for _, span := range q.At.Spans {
+		c.Spans = append(c.Spans, span.String())
+	}
+	if !q.At.Versus.IsTarget() {
+		c.KeepLens = q.At.Versus.String()
+	}
+	for i := range golf.MaxSpans {
 		p := SpanPair{Number: fmt.Sprint(i + 1)}
 		var from, to string
 		if i < len(q.Sheet.Columns) {
@@ -81,11 +88,11 @@ func chooseSpans(q figures.ComparisonInput) ChooseSpans {
 		c.Pairs = append(c.Pairs, p)
 	}
 	level := ""
-	if q.At.Versus != "" && q.At.Versus != "tour" {
-		level = q.At.Versus
+	if _, chosen := q.At.Versus.Level(); chosen {
+		level = q.At.Versus.String()
 	}
-	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(q.Target), Chosen: q.At.Versus == ""}, {Value: "level", Name: "a golfer of level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: q.At.Versus == "tour"}}
-	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: "68 to 110.", Problem: q.Problems[FieldLevel]}
+	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(q.Target), Chosen: q.At.Versus.IsTarget()}, {Value: "level", Name: "a golfer of level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: q.At.Versus.IsTour()}}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: fmt.Sprintf("%d to %d.", golf.MinTarget, golf.MaxTarget), Problem: q.Problems[FieldLevel]}
 	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
 	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: q.At.Course == ""}}
 	for _, name := range q.Courses {

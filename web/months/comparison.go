@@ -3,7 +3,6 @@ package months
 import (
 	"fmt"
 
-	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/figures"
@@ -50,7 +49,7 @@ func NewComparisonPage(page layout.Page, q figures.ComparisonInput) ComparisonPa
 		return m
 	}
 	m.Lede = figures.ComparisonLede(q)
-	if n := len(q.Sheet.Columns); n > compare.MinSpans {
+	if n := len(q.Sheet.Columns); n > golf.MinSpans {
 		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(q, n-1)), figures.SpanName(q, figures.FirstPlayed(q.Sheet)))
 	}
 	m.Foot = figures.ComparisonFoot(q)
@@ -84,11 +83,11 @@ func presets(q figures.ComparisonInput) []components.Link {
 		return nil
 	}
 	last := q.Last.Time()
-	months := func(n int) []string {
-		var spans []string
+	months := func(n int) []golf.Span {
+		var spans []golf.Span
 		for i := n - 1; i >= 0; i-- {
 			d := last.AddDate(0, 0, 1-last.Day()).AddDate(0, -i, 0)
-			spans = append(spans, compare.Month(d.Year(), d.Month()).String())
+			spans = append(spans, golf.Month(d.Year(), d.Month()))
 		}
 		return spans
 	}
@@ -98,15 +97,15 @@ func presets(q figures.ComparisonInput) []components.Link {
 		{Name: "six months", At: q.At.With(months(6)...).Months()},
 	}
 	if y := q.Last.Year; q.First.Year < y {
-		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: q.At.With(fmt.Sprint(y-1), fmt.Sprint(y)).Months()})
+		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: q.At.With(golf.Year(y-1), golf.Year(y)).Months()})
 	}
-	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: q.At.With("before10", "last10").Months()})
+	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: q.At.With(golf.Span{Last: 10, Before: true}, golf.Span{Last: 10}).Months()})
 	for _, m := range q.Marks {
-		all = append(all, components.Link{Name: "before and after " + m.What, At: q.At.With(".."+m.Day.AddDays(-1).String(), m.Day.String()+"..").Months()})
+		all = append(all, components.Link{Name: "before and after " + m.What, At: q.At.With(golf.Span{To: m.Day.AddDays(-1)}, golf.Span{From: m.Day}).Months()})
 	}
-	var spans []string
+	var spans []golf.Span
 	for _, c := range q.Sheet.Columns {
-		spans = append(spans, c.Span.String())
+		spans = append(spans, c.Span)
 	}
 	here := q.At.With(spans...).Months()
 	for i := range all {

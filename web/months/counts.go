@@ -3,6 +3,7 @@ package months
 import (
 	"fmt"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/web/figures"
 	"strokeledger/web/words"
@@ -23,10 +24,6 @@ var countTables = []struct {
 		{"fairways", "Fairways hit"}, {"greens", "Greens hit"}, {"up and down", "Up and down"}, {"putts", "Putts"},
 		{"three-putts", "Three-putts"}, {"penalties", "Penalty strokes"}}, 0},
 }
-
-// ShortPutts is the measure of putts of 6 ft and less in an address; a golfer
-// stands beside it.
-const ShortPutts = "six feet"
 
 func (m *ComparisonPage) counts(q figures.ComparisonInput) []figures.SpanTable {
 	var all []figures.SpanTable
@@ -72,7 +69,7 @@ func countRow(q figures.ComparisonInput, measure, name string) figures.SpanRow {
 		} else if len(c.Rounds) > 0 {
 			made.Figure = "no chance"
 		}
-		if cell.HasInterval && cell.Interval.Low < cell.Interval.High {
+		if cell.HasInterval() && cell.Interval.Low < cell.Interval.High {
 			low, high := cell.Interval.Low, cell.Interval.High
 			if measure != "compounding" {
 				low = max(low, 0)
@@ -88,10 +85,12 @@ func countRow(q figures.ComparisonInput, measure, name string) figures.SpanRow {
 	return r
 }
 
+const shortPuttsName = "Holed from six feet and in"
+
 // shortPuttRow is the share of putts of 6 ft and less that went in, beside what
 // the golfer of the target holes of the very same putts.
 func shortPuttRow(q figures.ComparisonInput) figures.SpanRow {
-	r := figures.SpanRow{Name: "Holed from six feet and in"}
+	r := figures.SpanRow{Name: shortPuttsName}
 	for i, c := range q.Sheet.Columns {
 		made := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Figure: "no putt", None: true}
 		if s := c.Short; s.Tried > 0 {
@@ -99,7 +98,7 @@ func shortPuttRow(q figures.ComparisonInput) figures.SpanRow {
 			made.None = false
 			made.Figure, made.Interval = words.Percent(s.Share()), words.Percent(interval.Low)+" to "+words.Percent(interval.High)
 			made.Behind = fmt.Sprintf("%d of %d; a %s golfer %s", s.Made, s.Tried, words.Plain(q.Target), words.Percent(s.By(q.Putter)))
-			made.At = q.At.BehindMeasure(i+1, ShortPutts)
+			made.At = q.At.BehindMeasure(i+1, analysis.ShortPutts)
 		}
 		r.Cells = append(r.Cells, made)
 	}
@@ -113,8 +112,12 @@ func plainCount(x float64) string { return fmt.Sprintf("%.1f", x) }
 func roundChoices(q figures.ComparisonInput) []RoundChoice {
 	var all []RoundChoice
 	for _, r := range q.Rounds {
+		score := ""
+		if !r.Out {
+			score = fmt.Sprintf("%.0f", r.Score)
+		}
 		all = append(all, RoundChoice{ID: fmt.Sprint(r.ID), Out: r.Out,
-			Name: fmt.Sprintf("%s, %s", words.ShortDay(r.Day), words.Joined(r.Course, r.Score))})
+			Name: fmt.Sprintf("%s, %s", words.ShortDay(r.Day), words.Joined(r.Course, score))})
 	}
 	return all
 }

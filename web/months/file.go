@@ -6,6 +6,7 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
+	"strokeledger/web/words"
 )
 
 // MonthsTable is the table of a comparison for a file: one line a span and
@@ -15,11 +16,11 @@ func MonthsTable(q figures.ComparisonInput) [][]string {
 	for _, c := range q.Sheet.Columns {
 		head := []string{c.Span.String(), c.Span.From.String(), c.Span.To.String(), strconv.Itoa(len(c.Rounds)), exact(c.Detail)}
 		line := func(figure, unit string, cell compare.Cell) {
-			row := append(append([]string{}, head...), figure, unit, strconv.Itoa(cell.Shots), "", "", "", "", cell.Change.Word.String())
+			row := append(append([]string{}, head...), figure, unit, strconv.Itoa(cell.Shots), "", "", "", "", words.Certainty(cell.Change.Word))
 			if cell.Known {
 				row[8] = exact(cell.Mean)
 			}
-			if cell.HasInterval {
+			if cell.HasInterval() {
 				row[9], row[10] = exact(cell.Interval.Low), exact(cell.Interval.High)
 			}
 			if cell.Change.Known {
@@ -38,7 +39,7 @@ func MonthsTable(q figures.ComparisonInput) [][]string {
 			line(m.Name, unit, c.Measures[k])
 		}
 		for _, part := range golf.Categories {
-			if p := c.PlaysTo[part]; c.Plays[part] {
+			if p := c.PlaysTo[part]; p.Known() {
 				table = append(table, append(append([]string{}, head...), "plays to "+part.String(), "level", "",
 					exact(p.Level.Value), exact(p.Low.Value), exact(p.High.Value), "", ""))
 			}

@@ -43,10 +43,8 @@ func NewHandicapPage(page layout.Page, whose paths.Whose, name string, r handica
 		h.Lede = fmt.Sprintf("The unofficial estimate for %s is %s.", name, index(r.Index))
 	case r.HasIndex:
 		h.Lede = fmt.Sprintf("Your unofficial estimate is %s.", index(r.Index))
-	case r.Missing == 1:
-		h.Lede = "One more score on a rated course makes an estimate."
 	default:
-		h.Lede = fmt.Sprintf("%s more scores on rated courses make an estimate.", words.Capital(words.Spelled(r.Missing)))
+		h.Lede = words.Capital(words.Thin(r.Thin)) + "."
 	}
 	if !whose.Own {
 		h.More = "Worked out from the rounds that are shared with you. "

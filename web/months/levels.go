@@ -72,7 +72,7 @@ func (m *ComparisonPage) lossRow(q figures.ComparisonInput, k int, name string, 
 			}
 			made.Change = figures.NewChangeWords(cell.Change, words.OneDecimal)
 		}
-		if cell.HasInterval {
+		if cell.HasInterval() {
 			made.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
 			made.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
 		}
@@ -89,9 +89,9 @@ func (m *ComparisonPage) plays(q figures.ComparisonInput) figures.SpanTable {
 	for _, part := range golf.Categories {
 		r := figures.SpanRow{Name: words.Capital(part.String())}
 		for i, c := range q.Sheet.Columns {
-			cell := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Figure: "too few rounds", None: true}
-			if c.Plays[part] {
-				p := c.PlaysTo[part]
+			p := c.PlaysTo[part]
+			cell := figures.SpanCell{Head: words.Capital(figures.SpanName(q, i)), Figure: words.Thin(p.Thin()), None: true}
+			if p.Known() {
 				cell.Figure, cell.Interval, cell.None = words.Level(p.Level), words.LevelRange(p), false
 				cell.Reach, cell.At = figures.NewReach(p, q.Target), q.At.BehindRow(i+1, part.String())
 			}

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/stat"
@@ -17,16 +18,16 @@ import (
 // moved is a comparison of May and June in which everything and the four parts
 // of the game changed by some strokes, each with a word.
 func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.ComparisonInput {
-	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Level: 79, Units: form.StandardUnits,
-		First: golf.Date{Year: 2026, Month: 5, Day: 1}, Last: golf.Date{Year: 2026, Month: 6, Day: 30}}
+	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Units: form.StandardUnits,
+		Months: analysis.Months{Level: 79, First: golf.Date{Year: 2026, Month: 5, Day: 1}, Last: golf.Date{Year: 2026, Month: 6, Day: 30}}}
 	rows := []compare.Row{{}}
 	for _, c := range golf.Categories {
 		rows = append(rows, compare.Row{Category: c})
 	}
-	column := func(month compare.Span, changed bool) compare.Column {
+	column := func(month golf.Span, changed bool) compare.Column {
 		c := compare.Column{Span: month}
 		for i := range rounds {
-			c.Rounds = append(c.Rounds, &compare.Judged{Kept: compare.Kept{ID: golf.RoundID(i + 1)}})
+			c.Rounds = append(c.Rounds, &compare.Judged{Played: golf.Played{ID: golf.RoundID(i + 1)}})
 		}
 		for k := range rows {
 			cell := compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: rounds, Mean: 1}, Known: rounds > 0}, Shots: 10}
@@ -37,7 +38,7 @@ func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.Compar
 		}
 		return c
 	}
-	q.Sheet = compare.Sheet{Rows: rows, Columns: []compare.Column{column(compare.Month(2026, 5), false), column(compare.Month(2026, 6), true)}}
+	q.Sheet = compare.Sheet{Rows: rows, Columns: []compare.Column{column(golf.Month(2026, 5), false), column(golf.Month(2026, 6), true)}}
 	return q
 }
 
@@ -71,7 +72,7 @@ func TestSpansHaveNames(t *testing.T) {
 		"2026-05": "May", "2026": "2026", "last10": "the last ten", "before10": "the ten before", "..": "all rounds",
 		"2026-05-03..2026-06-14": "3 May 2026 to 14 Jun 2026", "..2026-06-14": "up to 14 Jun 2026", "2026-05-03..": "from 3 May 2026",
 	} {
-		span, err := compare.ParseSpan(text)
+		span, err := golf.ParseSpan(text)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -79,13 +80,13 @@ func TestSpansHaveNames(t *testing.T) {
 			t.Errorf("%s: %q, want %q", text, got, want)
 		}
 	}
-	if got := words.Span(compare.Month(2025, 5), true); got != "May 2025" {
+	if got := words.Span(golf.Month(2025, 5), true); got != "May 2025" {
 		t.Errorf("%q", got)
 	}
 }
 
 func TestNoRoundsIsAnEmptyPage(t *testing.T) {
-	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Level: 79, Units: form.StandardUnits}
+	q := figures.ComparisonInput{At: paths.Comparison{Whose: paths.Whose{Player: 1, Own: true}}, Name: "Robin", Target: 79, Units: form.StandardUnits, Months: analysis.Months{Level: 79}}
 	m := NewComparisonPage(layout.Page{}, q)
 	if !m.Empty || !strings.HasPrefix(m.Lede, "No rounds to compare yet.") || len(m.Presets) != 0 {
 		t.Errorf("%+v", m)

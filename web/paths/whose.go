@@ -151,13 +151,12 @@ func (w Whose) Target() string { return w.at("/target") }
 // AnswerTarget is where the player takes a proposed target, or does not.
 func (w Whose) AnswerTarget() string { return w.Target() + "/answer" }
 
-// Report is a page to take away of a span of rounds, as compare.ParseSpan reads
-// it; empty for the last ten.
-func (w Whose) Report(span string) string {
-	if span == "" {
-		return w.at("/report")
-	}
-	return w.at("/report") + "?" + url.Values{"span": {span}}.Encode()
+// Report is a page to take away of the player's last rounds.
+func (w Whose) Report() string { return w.at("/report") }
+
+// ReportOf is that page of another span.
+func (w Whose) ReportOf(span golf.Span) string {
+	return w.Report() + "?" + url.Values{"span": {span.String()}}.Encode()
 }
 
 // Lessons is where coach and pupil write to each other, with the practice.
@@ -166,13 +165,11 @@ func (w Whose) Lessons() string { return w.at("/lessons") }
 // Handicap is the estimate of the player's handicap.
 func (w Whose) Handicap() string { return w.at("/handicap") }
 
-// Comparison is a choice of spans, as an address holds it.
+// Comparison is a choice of what of a player's rounds to compare, as an address
+// holds it.
 type Comparison struct {
 	Whose
-	Spans   []string       // as compare.ParseSpan reads them
-	Versus  string         // a level, tour, or empty for the player's target
-	Course  string         // empty for any
-	Without []golf.RoundID // rounds left out
+	golf.Comparison
 }
 
 // Months is the page of the comparison.
@@ -197,7 +194,7 @@ func (c Comparison) BehindPutts(length string) string {
 }
 
 // With returns the comparison of other spans.
-func (c Comparison) With(spans ...string) Comparison {
+func (c Comparison) With(spans ...golf.Span) Comparison {
 	c.Spans = spans
 	return c
 }
@@ -207,11 +204,11 @@ func (c Comparison) query(more url.Values) string {
 	for k, v := range more {
 		q[k] = v
 	}
-	if len(c.Spans) > 0 {
-		q["span"] = c.Spans
+	for _, span := range c.Spans {
+		q.Add("span", span.String())
 	}
-	if c.Versus != "" {
-		q.Set("versus", c.Versus)
+	if !c.Versus.IsTarget() {
+		q.Set("versus", c.Versus.String())
 	}
 	if c.Course != "" {
 		q.Set("course", c.Course)

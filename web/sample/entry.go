@@ -69,7 +69,7 @@ func readingInput(line string, hole golf.CardHole) entry.ReadingInput {
 		played = golf.Hole{Number: hole.Number, Par: hole.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: hole.Length}}}
 	}
 	if in.Line.Empty() || in.Line.Sound() || in.Line.Unfinished {
-		in.Account = analyst.Report(golf.Round{Holes: []golf.Hole{played}}, 0).Account
+		in.Account = analyst.Statement(golf.Round{Holes: []golf.Hole{played}}, 0).Account
 	}
 	return in
 }

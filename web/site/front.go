@@ -43,7 +43,7 @@ func example() figures.DoubleStory {
 		panic("site: the standard target is not a level: " + err.Error())
 	}
 	round := golf.Round{Holes: []golf.Hole{hole}}
-	a := analyst.Report(round, 0).Account
+	a := analyst.Statement(round, 0).Account
 	return figures.NewDoubleStory(figures.StoryInput{Round: round, Account: a, Target: analysis.StandardTarget, Units: form.StandardUnits}, a.Doubles[0])
 }
 

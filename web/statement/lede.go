@@ -24,12 +24,7 @@ func lede(q RoundInput, printed map[golf.Category]float64) string {
 	if n := len(a.Holes); n < 18 {
 		over += fmt.Sprintf(" on %s %s", words.Spelled(n), words.OneOrMany(n, "hole", "holes"))
 	}
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if a.Lost.Of(c) > a.Lost.Of(worst) {
-			worst = c
-		}
-	}
+	worst := a.Lost.Worst()
 	text := over
 	if printed[worst] >= .3 {
 		text += fmt.Sprintf(": %s lost %s", words.Strokes(printed[worst]), words.Where(worst))

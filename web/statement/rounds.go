@@ -122,12 +122,7 @@ func lately(all []figures.ListedRound) string {
 	if holes == 0 {
 		return "Nothing has been entered yet."
 	}
-	worst := golf.TeeShots
-	for _, c := range golf.Categories {
-		if lost.Of(c) > lost.Of(worst) {
-			worst = c
-		}
-	}
+	worst := lost.Worst()
 	per18 := lost.Of(worst) * 18 / float64(holes)
 	if per18 < .05 {
 		return "Lately no part of the game has cost a stroke against its target."

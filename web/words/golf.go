@@ -19,7 +19,7 @@ func Unit(u golf.Unit) string {
 }
 
 // Span names a span, its years told where they differ.
-func Span(s compare.Span, years bool) string {
+func Span(s golf.Span, years bool) string {
 	switch {
 	case s.Last > 0 && s.Before:
 		return "the " + Spelled(s.Last) + " before"
@@ -46,9 +46,9 @@ func Span(s compare.Span, years bool) string {
 func Level(l compare.Level) string {
 	switch l.Past {
 	case compare.Better:
-		return "better than 68"
+		return fmt.Sprintf("better than %d", golf.MinTarget)
 	case compare.Worse:
-		return "above 110"
+		return fmt.Sprintf("above %d", golf.MaxTarget)
 	default:
 		return fmt.Sprintf("%.0f", math.Round(l.Value))
 	}

@@ -1,24 +1,16 @@
-package compare
+package golf
 
 import (
 	"fmt"
 	"strconv"
 	"strings"
 	"time"
-
-	"strokeledger/analysis/golf"
-)
-
-// The fewest and the most spans that stand side by side.
-const (
-	MinSpans = 2
-	MaxSpans = 6
 )
 
 // Span is a stretch of a player's rounds: days, both included, or the last few
 // rounds. A day that is zero sets no end.
 type Span struct {
-	From, To golf.Date
+	From, To Date
 	Last     int  // rounds counted from the latest; 0 for a span of days
 	Before   bool // as many rounds again, before those
 }
@@ -26,18 +18,18 @@ type Span struct {
 // mostLast is the most rounds that a span may count.
 const mostLast = 100
 
-// longestSpan is how long a span is written at the most: two days and two dots.
+// longestSpan is the most letters of a written span: two days and two dots.
 const longestSpan = 22
 
 // Month returns the span of a calendar month.
 func Month(year int, month time.Month) Span {
 	first := time.Date(year, month, 1, 0, 0, 0, 0, time.UTC)
-	return Span{From: golf.DateOf(first), To: golf.DateOf(first.AddDate(0, 1, -1))}
+	return Span{From: DateOf(first), To: DateOf(first.AddDate(0, 1, -1))}
 }
 
 // Year returns the span of a calendar year.
 func Year(year int) Span {
-	return Span{From: golf.Date{Year: year, Month: time.January, Day: 1}, To: golf.Date{Year: year, Month: time.December, Day: 31}}
+	return Span{From: Date{Year: year, Month: time.January, Day: 1}, To: Date{Year: year, Month: time.December, Day: 31}}
 }
 
 // ParseSpan reads a span as an address writes it: 2026, 2026-05,
@@ -69,12 +61,12 @@ func ParseSpan(s string) (Span, error) {
 
 func days(from, to string) (s Span, err error) {
 	if from != "" {
-		if s.From, err = golf.ParseDate(from); err != nil {
+		if s.From, err = ParseDate(from); err != nil {
 			return Span{}, err
 		}
 	}
 	if to != "" {
-		if s.To, err = golf.ParseDate(to); err != nil {
+		if s.To, err = ParseDate(to); err != nil {
 			return Span{}, err
 		}
 	}
@@ -133,9 +125,9 @@ func (s Span) String() string {
 	}
 }
 
-// holds reports whether the span holds round i of n, which stand in the order
+// Holds reports whether the span holds round i of n, which stand in the order
 // of their days.
-func (s Span) holds(i, n int, day golf.Date) bool {
+func (s Span) Holds(i, n int, day Date) bool {
 	if s.Last > 0 {
 		fromEnd := n - 1 - i
 		if s.Before {
@@ -151,7 +143,7 @@ const usualMonths = 4
 
 // Months returns the last calendar months up to that of the last day, at the
 // most four and none before the month of the first day, but two at least.
-func Months(first, last golf.Date) []Span {
+func Months(first, last Date) []Span {
 	month := time.Date(last.Year, last.Month, 1, 0, 0, 0, 0, time.UTC)
 	spans := []Span{Month(month.Year(), month.Month())}
 	for len(spans) < usualMonths {

@@ -1,16 +1,14 @@
-package compare
+package golf
 
 import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
-
-	"strokeledger/analysis/golf"
 )
 
-func date(t *testing.T, s string) golf.Date {
+func date(t *testing.T, s string) Date {
 	t.Helper()
-	d, err := golf.ParseDate(s)
+	d, err := ParseDate(s)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -49,7 +47,7 @@ func TestSpansHoldTheirRounds(t *testing.T) {
 		}
 		var got []string
 		for i, d := range days {
-			if span.holds(i, len(days), date(t, d)) {
+			if span.Holds(i, len(days), date(t, d)) {
 				got = append(got, d)
 			}
 		}

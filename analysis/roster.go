@@ -1,0 +1,39 @@
+package analysis
+
+import (
+	"errors"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
+)
+
+// RosterRounds is how many of a player's latest rounds a row of a roster needs:
+// those of the form and a few that were begun and not entered.
+const RosterRounds = 2*compare.FormRounds + 4
+
+// RosterRow answers "how does this player play, and has it changed?" in a row.
+type RosterRow struct {
+	Last  golf.Date // day of the latest round with a hole; the zero value without one
+	Score float64   // of that round
+	Holes int       // of that round; 0 without one
+	Form  compare.Form
+}
+
+// Roster works out a row for each of many players, from their rounds, the
+// latest first.
+func (e *Engine) Roster(players [][]Summarized) ([]RosterRow, error) {
+	rows, faults := make([]RosterRow, len(players)), make([]error, len(players))
+	parallel.Do(len(players), func(i int) {
+		entered, latest, err := e.decoded(players[i])
+		if faults[i] = err; err != nil {
+			return
+		}
+		row := RosterRow{Last: latest.Day, Form: e.ladder.Form(entered, drawSeed)}
+		if len(entered) > 0 {
+			row.Score, row.Holes = entered[0].Score, entered[0].Entered
+		}
+		rows[i] = row
+	})
+	return rows, errors.Join(faults...)
+}

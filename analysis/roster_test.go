@@ -1,0 +1,72 @@
+package analysis
+
+import (
+	"math"
+	"testing"
+
+	"strokeledger/analysis/golf"
+)
+
+func TestRosterFromNoneToMany(t *testing.T) {
+	many := played(t, 84, 20)
+	open := append(played(t, 84, 1), openRound())
+	rows, err := engine.Roster([][]Summarized{nil, summarized(t, open), summarized(t, many[:4]), summarized(t, many)})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []struct {
+		holes  int
+		last   golf.Date
+		rounds int
+		thin   golf.Thin
+	}{
+		{0, golf.Date{}, 0, golf.Thin{Of: golf.ThinLevel, Need: 5}},
+		{18, open[0].Round.Date, 1, golf.Thin{Of: golf.ThinLevel, Have: 1, Need: 5}},
+		{18, many[3].Round.Date, 4, golf.Thin{Of: golf.ThinLevel, Have: 4, Need: 5}},
+		{18, many[19].Round.Date, 10, golf.Thin{}},
+	} {
+		got := rows[i]
+		if got.Holes != want.holes || got.Last != want.last || got.Form.Rounds != want.rounds || got.Form.Now[golf.Putting].Thin() != want.thin {
+			t.Errorf("row %d: %d holes on %s, form of %d rounds, %+v", i, got.Holes, got.Last, got.Form.Rounds, got.Form.Now[golf.Putting].Thin())
+		}
+	}
+	if _, err := engine.Roster([][]Summarized{{{Summary: []byte{1}}}}); err == nil {
+		t.Error("a summary of one byte was read")
+	}
+	if rows, err := engine.Roster(nil); err != nil || len(rows) != 0 {
+		t.Errorf("of nobody: %v, %v", rows, err)
+	}
+}
+
+func TestSquadFromNobodyToMany(t *testing.T) {
+	if s, err := engine.Squad(nil); err != nil || s.Played != 0 || s.Most != 0 {
+		t.Errorf("of nobody: %+v, %v", s, err)
+	}
+	weak, strong := summarized(t, played(t, 95, 12)), summarized(t, played(t, 72, 12))
+	s, err := engine.Squad([]SquadPlayer{{79, weak}, {79, nil}, {95, strong}, {79, summarized(t, []golf.Played{openRound()})}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if s.Played != 2 || s.Rounds != 24 {
+		t.Errorf("%d played %d rounds", s.Played, s.Rounds)
+	}
+	if s.Rows[0].Worst == 0 || s.Rows[1].Worst != 0 || s.Rows[2].Worst != 0 || s.Rows[3].Worst != 0 {
+		t.Errorf("worst: %v %v %v %v", s.Rows[0].Worst, s.Rows[1].Worst, s.Rows[2].Worst, s.Rows[3].Worst)
+	}
+	parts := 0.0
+	for _, c := range golf.Categories {
+		if mean := (s.Rows[0].Lost.Cells[c].Mean + s.Rows[2].Lost.Cells[c].Mean) / 2; math.Abs(s.Together[c]-mean) > 1e-9 {
+			t.Errorf("together in %s %.3f, want %.3f", c, s.Together[c], mean)
+		}
+		if s.Together[c] > s.Together[s.Most] {
+			t.Errorf("most in %s, yet %s costs more", s.Most, c)
+		}
+		parts += s.Together[c]
+	}
+	if math.Abs(parts-s.Together[0]) > 1e-6 {
+		t.Errorf("the parts are %.4f, everything %.4f", parts, s.Together[0])
+	}
+	if _, err := engine.Squad([]SquadPlayer{{79, []Summarized{{}}}}); err == nil {
+		t.Error("an empty summary was read")
+	}
+}

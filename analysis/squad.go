@@ -1,0 +1,75 @@
+package analysis
+
+import (
+	"errors"
+	"slices"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/parallel"
+)
+
+// SquadPlayer is one of the players who are set side by side.
+type SquadPlayer struct {
+	Target float64
+	Rounds []Summarized // the latest first
+}
+
+// Squad answers "where do these players lose most, each and together?".
+type Squad struct {
+	Rows     []SquadRow // of every player, in their order
+	Played   int        // how many of them have a round
+	Rounds   int
+	Together [golf.Putting + 1]float64 // plain average of those who played, strokes for 18 holes; everything at 0
+	Most     golf.Category             // in which they lose most together; 0 when nobody played
+}
+
+// SquadRow is one player of a squad.
+type SquadRow struct {
+	Lost  compare.PartsLost // to the golfer of the player's target
+	Worst golf.Category     // in which the player loses most; 0 when in none
+}
+
+// worthSaying is how much a part must lose to be named, in strokes for 18 holes:
+// what is printed as at least a tenth.
+const worthSaying = .05
+
+// Squad sets players side by side. Targets outside golf.MinTarget to
+// golf.MaxTarget are read as the nearer end.
+func (e *Engine) Squad(players []SquadPlayer) (Squad, error) {
+	s := Squad{Rows: make([]SquadRow, len(players))}
+	faults := make([]error, len(players))
+	parallel.Do(len(players), func(i int) {
+		s.Rows[i], faults[i] = e.squadRow(players[i])
+	})
+	for _, r := range s.Rows {
+		if r.Lost.Rounds == 0 {
+			continue
+		}
+		s.Played++
+		s.Rounds += r.Lost.Rounds
+		for c := range s.Together {
+			s.Together[c] += r.Lost.Cells[c].Mean
+		}
+	}
+	if s.Played > 0 {
+		for c := range s.Together {
+			s.Together[c] /= float64(s.Played)
+		}
+		s.Most = golf.Most(func(c golf.Category) float64 { return s.Together[c] })
+	}
+	return s, errors.Join(faults...)
+}
+
+func (e *Engine) squadRow(p SquadPlayer) (r SquadRow, err error) {
+	rounds, _, err := e.decoded(p.Rounds)
+	if err != nil {
+		return r, err
+	}
+	slices.Reverse(rounds) // the same draws of the same rounds then tell the same on every page
+	r.Lost = e.ladder.PartsLost(rounds, p.Target, drawSeed)
+	if worst := golf.Most(func(c golf.Category) float64 { return r.Lost.Cells[c].Mean }); r.Lost.Cells[worst].Mean > worthSaying {
+		r.Worst = worst
+	}
+	return r, nil
+}

@@ -1,0 +1,49 @@
+package analysis
+
+import (
+	"slices"
+
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+)
+
+// Summarized is a round with what is kept of it, so that many players are
+// looked over without reading a shot.
+type Summarized struct {
+	ID      golf.RoundID
+	Day     golf.Date
+	Summary []byte // as Summary makes it, for the player's boundary
+}
+
+// SummaryVersion names what a summary is worked out with. One that was made
+// under another name is out of date.
+func SummaryVersion(boundary golf.Distance) string { return compare.SummaryVersion(boundary) }
+
+// Summary answers "what does this round come to?" in little enough to be kept
+// with it. A target outside golf.MinTarget to golf.MaxTarget is an error.
+func (e *Engine) Summary(r golf.Played, boundary golf.Distance) ([]byte, error) {
+	s, err := e.ladder.Summary(r, boundary)
+	if err != nil {
+		return nil, err
+	}
+	return s.Encode(), nil
+}
+
+// decoded reads what is kept of rounds, and leaves out those of which no hole
+// was entered.
+func (e *Engine) decoded(rounds []Summarized) (all []compare.Summary, first Summarized, err error) {
+	for _, r := range rounds {
+		s, err := e.ladder.Decode(r.Summary)
+		if err != nil {
+			return nil, first, err
+		}
+		if s.Entered == 0 {
+			continue
+		}
+		if len(all) == 0 {
+			first = r
+		}
+		all = append(all, s)
+	}
+	return slices.Clip(all), first, nil
+}

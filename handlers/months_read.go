@@ -1,0 +1,97 @@
+package handlers
+
+import (
+	"fmt"
+	"net/http"
+	"net/url"
+	"slices"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/months"
+	"strokeledger/web/paths"
+)
+
+// readComparison reads the choice of an address. changed says that it came from
+// a form and has a plainer address; problems say what is not allowed.
+func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, changed bool, problems map[string]string) {
+	problems = map[string]string{}
+	q := r.URL.Query()
+	at.Whose, at.Course = whose, q.Get("course")
+	at.Versus, changed = readVersus(q, problems)
+	at.Without = readWithout(q["without"])
+	at.Spans = readSpans(slices.Concat(q["span"], pairs(q["from"], q["to"])), problems)
+	for _, p := range at.Check() {
+		switch p.Field {
+		case golf.FieldSpans:
+			problems[months.FieldSpans] = fmt.Sprintf("%s spans were chosen; allowed: %s.", p.Read, p.Allowed)
+			at.Spans = nil
+		case golf.FieldWithout:
+			problems[months.FieldSpans] = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", golf.MaxWithout)
+			at.Without = at.Without[:golf.MaxWithout]
+		}
+	}
+	return at, changed || len(q["from"]) > 0, problems
+}
+
+// readWithout reads which rounds are left out; what is no number leaves none
+// out. It reads one more than is allowed, and no further.
+func readWithout(texts []string) []golf.RoundID {
+	var c golf.Comparison
+	for _, text := range texts {
+		if n, err := strconv.ParseInt(text, 10, 64); err == nil && len(c.Without) <= golf.MaxWithout {
+			c.LeaveOut(golf.RoundID(n))
+		}
+	}
+	return c.Without
+}
+
+func readSpans(texts []string, problems map[string]string) []golf.Span {
+	var spans []golf.Span
+	for _, text := range texts {
+		span, err := golf.ParseSpan(text)
+		if err != nil {
+			problems[months.FieldSpans] = capitalized(err.Error()) + "."
+			continue
+		}
+		spans = append(spans, span)
+	}
+	return spans
+}
+
+// pairs writes the days of a form as spans; a row left empty is none.
+func pairs(from, to []string) []string {
+	var spans []string
+	for i := range min(len(from), len(to)) {
+		if from[i] != "" || to[i] != "" {
+			spans = append(spans, from[i]+".."+to[i])
+		}
+	}
+	return spans
+}
+
+// readVersus reads whom to compare with. changed says that a form chose it, in
+// two fields or in a word that an address leaves out.
+func readVersus(q url.Values, problems map[string]string) (v golf.Versus, changed bool) {
+	text := q.Get("versus")
+	if text == "" {
+		return v, false
+	}
+	changed = text == "level" || text == "target"
+	if text == "level" {
+		text = q.Get("level")
+	}
+	v, err := golf.ParseVersus(strings.Replace(strings.TrimSpace(text), ",", ".", 1))
+	if err != nil {
+		problems[months.FieldLevel] = fmt.Sprintf("Allowed: %d to %d.", golf.MinTarget, golf.MaxTarget)
+	}
+	return v, changed
+}
+
+func capitalized(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}

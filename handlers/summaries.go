@@ -1,0 +1,99 @@
+package handlers
+
+import (
+	"context"
+	"net/http"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+)
+
+// summaries reads what the rounds of each pupil come to, the latest first; what
+// is not kept, or was worked out by another engine, is worked out and kept.
+func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen) ([][]analysis.Summarized, error) {
+	rows, err := s.store.Summaries(r.Context(), me(r).ID, chosen)
+	if err != nil {
+		return nil, err
+	}
+	of := map[golf.PlayerID][]db.SummaryRow{}
+	for _, row := range rows {
+		of[row.PlayerID] = append(of[row.PlayerID], row)
+	}
+	all := make([][]analysis.Summarized, len(pupils))
+	for i, p := range pupils {
+		if all[i], err = s.upToDate(r.Context(), me(r).ID, p, of[p.ID]); err != nil {
+			return nil, err
+		}
+	}
+	return all, nil
+}
+
+// upToDate are the summaries of a pupil's rounds, those out of date made anew.
+func (s *server) upToDate(ctx context.Context, asker golf.PlayerID, p db.Pupil, rows []db.SummaryRow) ([]analysis.Summarized, error) {
+	version := analysis.SummaryVersion(golf.Yards.Of(p.BoundaryYd))
+	all := make([]analysis.Summarized, len(rows))
+	var missing []golf.RoundID
+	for i, row := range rows {
+		all[i] = analysis.Summarized{ID: row.RoundID, Day: golf.DateOf(row.PlayedOn), Summary: row.Summary}
+		if row.MadeFor != version {
+			missing = append(missing, row.RoundID)
+		}
+	}
+	if len(missing) == 0 {
+		return all, nil
+	}
+	made, err := s.summarize(ctx, asker, db.Player{ID: p.ID, BoundaryYd: p.BoundaryYd}, missing)
+	if err != nil {
+		return nil, err
+	}
+	return replaced(all, missing, made), nil
+}
+
+// replaced puts summaries that were made anew in their places. A round of which
+// none could be made, since it was removed meanwhile, is left out.
+func replaced(all []analysis.Summarized, missing []golf.RoundID, made map[golf.RoundID][]byte) []analysis.Summarized {
+	anew := make(map[golf.RoundID]bool, len(missing))
+	for _, id := range missing {
+		anew[id] = true
+	}
+	kept := all[:0]
+	for _, a := range all {
+		if anew[a.ID] {
+			a.Summary = made[a.ID]
+		}
+		if a.Summary != nil {
+			kept = append(kept, a)
+		}
+	}
+	return kept
+}
+
+// summarize works out what rounds of a player come to, and keeps it.
+func (s *server) summarize(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []golf.RoundID) (map[golf.RoundID][]byte, error) {
+	stored, err := s.store.Rounds(ctx, asker, p.ID, db.Chosen{IDs: rounds})
+	if err != nil {
+		return nil, err
+	}
+	return s.keepSummaries(ctx, asker, p, stored)
+}
+
+// keepSummaries is summarize for rounds that have been read.
+func (s *server) keepSummaries(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []db.Round) (map[golf.RoundID][]byte, error) {
+	boundary := golf.Yards.Of(p.BoundaryYd)
+	made, all := make(map[golf.RoundID][]byte, len(rounds)), make([]db.KeptSummary, len(rounds))
+	for i, round := range rounds {
+		summary, err := s.engine.Summary(playedOf(round), boundary)
+		if err != nil {
+			return nil, err
+		}
+		made[round.ID] = summary
+		all[i] = db.KeptSummary{Round: round, MadeFor: analysis.SummaryVersion(boundary), Summary: summary}
+	}
+	return made, s.store.SaveSummaries(ctx, asker, p.ID, all)
+}
+
+// playedOf is a stored round as the engine sees it.
+func playedOf(r db.Round) golf.Played {
+	return golf.Played{ID: r.ID, Round: r.Played(), Target: r.Target, Par18: r.Par18}
+}
