@@ -93,7 +93,7 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	values, problems := map[string]string{"day": r.FormValue("day"), "result": strings.TrimSpace(r.FormValue("result"))}, map[string]string{}
 	day := dayOf(values, "day", problems)
 	if values["result"] == "" || !sayable(values["result"], practiceMost) {
-		problems["result"] = "Say what came of it, in up to 200 letters."
+		problems["result"] = "Give the result, in up to 200 letters."
 	}
 	if len(problems) > 0 {
 		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormResult, Of: assignment, Values: values, Problems: problems})

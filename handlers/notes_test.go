@@ -161,7 +161,7 @@ func TestPracticeIsSetAndRecorded(t *testing.T) {
 	pupil.follows("/players/1/assignments/1/results", "day", "2026-08-30", "result", "33 of 40", "passed", "yes")
 	pupil.follows("/players/1/assignments/1/done", "done", "yes")
 	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "33 of 40") || !strings.Contains(a.body, "1 of 1 passed") || !strings.Contains(a.body, "<b>done</b>") {
-		t.Error("the coach does not see what came of it")
+		t.Error("the coach does not see the result")
 	}
 	coach.follows("/players/1/target", "target", "82.5")
 	if a := pupil.get("/players/1/lessons"); !strings.Contains(a.body, "Accept 82.5 as my target") {
