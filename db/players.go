@@ -15,12 +15,22 @@ type Player struct {
 	Name         string
 	PasswordHash string
 	Steward      bool
-	FarUnit      string  // yd or m
-	GreenUnit    string  // ft or m
+	FarUnit      string  // as Units has it
+	GreenUnit    string  // as Units has it
 	Target       float64 // the score of 18 holes to reach
 	BoundaryYd   float64 // where the short game ends
 	Clubs        string  // the clubs carried, separated by spaces
 	Greeted      bool    // has answered the questions of the first visit
+}
+
+// Units are the units in which the player writes and reads distances.
+func (p Player) Units() Units {
+	far, errFar := golf.ParseUnit(p.FarUnit)
+	green, errGreen := golf.ParseUnit(p.GreenUnit)
+	if errFar != nil || errGreen != nil { // no player is kept with such units
+		return Units{golf.Yards, golf.Feet}
+	}
+	return Units{far, green}
 }
 
 const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, greeted_at is not null as greeted`
@@ -75,8 +85,7 @@ func (s *Store) PlayerByEmail(ctx context.Context, email string) (Player, error)
 // Settings are what players can change in their own account.
 type Settings struct {
 	Name       string
-	FarUnit    string
-	GreenUnit  string
+	Units      Units
 	Target     float64
 	BoundaryYd float64
 	Clubs      string
@@ -85,17 +94,19 @@ type Settings struct {
 // SaveSettings changes the player's own settings. Rounds keep the target and
 // boundary they were played for.
 func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings) error {
+	far, green := to.Units.columns()
 	return changeOne(ctx, s.q, `
 		update players
 		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs,
 			greeted_at = now()
 		where id = @who`,
-		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": to.FarUnit, "green": to.GreenUnit, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs})
+		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": far, "green": green, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs})
 }
 
 // Greet stores what a player answered on the first visit, and that the questions
 // need not be asked again.
-func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, far, green string) error {
+func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, units Units) error {
+	far, green := units.columns()
 	return changeOne(ctx, s.q, `
 		update players set target = @target, far_unit = @far, green_unit = @green, greeted_at = now() where id = @who`,
 		pgx.StrictNamedArgs{"who": who, "target": target, "far": far, "green": green})

@@ -33,13 +33,13 @@ func TestPlayers(t *testing.T) {
 	if p.Greeted {
 		t.Error("a new player counts as asked")
 	}
-	if err := s.Greet(ctx, who, 84, "m", "ft"); err != nil {
+	if err := s.Greet(ctx, who, 84, db.Units{Far: golf.Metres, Green: golf.Feet}); err != nil {
 		t.Fatal(err)
 	}
 	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); !p.Greeted || p.Target != 84 || p.FarUnit != "m" || p.GreenUnit != "ft" {
 		t.Errorf("%+v", p)
 	}
-	if err := s.SaveSettings(ctx, who, db.Settings{Name: "R. Calder", FarUnit: "m", GreenUnit: "m", Target: 84.5, BoundaryYd: 40}); err != nil {
+	if err := s.SaveSettings(ctx, who, db.Settings{Name: "R. Calder", Units: db.Units{Far: golf.Metres, Green: golf.Metres}, Target: 84.5, BoundaryYd: 40}); err != nil {
 		t.Fatal(err)
 	}
 	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); p.Name != "R. Calder" || p.Target != 84.5 || p.FarUnit != "m" {
@@ -48,7 +48,7 @@ func TestPlayers(t *testing.T) {
 	if _, err := s.PlayerByEmail(ctx, "nobody@example.org"); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("nobody: %v", err)
 	}
-	if err := s.SaveSettings(ctx, who+1000, db.Settings{Name: "x", FarUnit: "m", GreenUnit: "m", Target: 79, BoundaryYd: 50}); !errors.Is(err, golf.ErrNotFound) {
+	if err := s.SaveSettings(ctx, who+1000, db.Settings{Name: "x", Units: db.Units{Far: golf.Metres, Green: golf.Metres}, Target: 79, BoundaryYd: 50}); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("settings of nobody: %v", err)
 	}
 	if err := s.DeletePlayer(ctx, who); err != nil {

@@ -5,12 +5,11 @@ import (
 	"encoding/hex"
 	"errors"
 	"net/http"
-	"strconv"
-	"strings"
 	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
 )
@@ -18,17 +17,19 @@ import (
 const invitationDays = 7
 
 func (s *server) account(w http.ResponseWriter, r *http.Request) error {
-	p := me(r)
-	return s.showAccount(w, r, http.StatusOK, site.AccountInput{Name: p.Name, Target: number(p.Target), Boundary: number(p.BoundaryYd), Far: p.FarUnit, Green: p.GreenUnit, Clubs: p.Clubs})
+	return s.showAccount(w, r, http.StatusOK, keptAccount(r))
 }
 
-// showAccount shows the account with what was typed; a form that was not sent
-// shows what is kept.
+// keptAccount is the form of the account with what is kept.
+func keptAccount(r *http.Request) site.AccountInput {
+	p := me(r)
+	units := unitsOf(p)
+	return site.AccountInput{Settings: form.Settings{Name: form.TextOf(p.Name), Target: form.NumberOf(p.Target), Boundary: form.NumberOf(p.BoundaryYd),
+		Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green), Clubs: form.TextOf(p.Clubs)}}
+}
+
 func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f site.AccountInput) error {
 	p := me(r)
-	if f.Name == "" && f.Target == "" {
-		f.Name, f.Target, f.Boundary, f.Far, f.Green, f.Clubs = p.Name, number(p.Target), number(p.BoundaryYd), p.FarUnit, p.GreenUnit, p.Clubs
-	}
 	devices, err := s.store.Sessions(r.Context(), p.ID)
 	if err != nil {
 		return err
@@ -43,55 +44,45 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 }
 
 func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
-	f := site.AccountInput{Name: strings.TrimSpace(r.FormValue("name")), Target: r.FormValue("target"), Boundary: r.FormValue("boundary"),
-		Far: r.FormValue("far"), Green: r.FormValue("green"), Clubs: strings.Join(strings.Fields(r.FormValue("clubs")), " "), Problems: map[string]string{}}
-	checkName(f.Name, f.Problems)
-	target := between(f.Target, 68, 110, "target", f.Problems)
-	boundary := between(f.Boundary, golf.MinBoundary.Yards(), golf.MaxBoundary.Yards(), "boundary", f.Problems)
-	if !sayable(f.Clubs, 200) || strings.Contains(f.Clubs, "/") {
-		f.Problems["clubs"] = "Allowed: at most 200 letters, each of which can be seen, without a slash."
+	f := form.ParseSettings(r.Form)
+	if !f.Sound() {
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, site.AccountInput{Settings: f})
 	}
-	checkUnits(f.Far, f.Green, f.Problems)
-	if len(f.Problems) > 0 {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
-	}
-	if err := s.store.SaveSettings(r.Context(), me(r).ID, db.Settings{Name: f.Name, FarUnit: f.Far, GreenUnit: f.Green, Target: target, BoundaryYd: boundary, Clubs: f.Clubs}); err != nil {
+	to := db.Settings{Name: f.Name.Value, Units: db.Units{Far: f.Far.Value, Green: f.Green.Value}, Target: f.Target.Value, BoundaryYd: f.Boundary.Value, Clubs: f.Clubs.Value}
+	if err := s.store.SaveSettings(r.Context(), me(r).ID, to); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Account, "settings")
 }
 
-// between reads a number of a form that must lie between two ends.
-func between(text string, low, high float64, field string, problems map[string]string) float64 {
-	x, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
-	if err != nil || !(x >= low && x <= high) {
-		problems[field] = "Allowed: " + number(low) + " to " + number(high) + "."
-	}
-	return x
-}
-
-func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
 // savePassword changes the password and signs every device out; this one goes on
 // with another token.
 func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	f := site.AccountInput{Problems: map[string]string{}}
+	f := keptAccount(r)
 	old, password := r.FormValue("password"), r.FormValue("new")
-	checkPassword("new", password, f.Problems, s.aboutPassword(r, p.Email, p.Name)...)
+	f.NewWrong = weakness(password, s.aboutPassword(r, p.Email, p.Name))
 	if password != "" && password == old {
-		f.Problems["new"] = "This is your current password."
+		f.NewWrong = "This is your current password."
 	}
 	ok, err := s.confirmed(r, old)
 	if err != nil {
-		return s.showUnconfirmed(w, r, "password", err)
+		return s.showUnconfirmed(w, r, &f, &f.OldWrong, err)
 	}
 	if !ok {
-		f.Problems["password"] = notThePassword
+		f.OldWrong = notThePassword
 	}
-	if len(f.Problems) > 0 {
+	if f.OldWrong != "" || f.NewWrong != "" {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
+	if err := s.renewPassword(w, r, p, password); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Account, "password")
+}
+
+// renewPassword stores a password, which ends every session, and begins one.
+func (s *server) renewPassword(w http.ResponseWriter, r *http.Request, p db.Player, password string) error {
 	hash, err := s.hashing.hash(r.Context(), string(ownAccount(p.ID)), password)
 	if err != nil {
 		return err
@@ -99,27 +90,25 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.SavePassword(r.Context(), p.ID, hash); err != nil {
 		return err
 	}
-	if err := s.begin(w, r, p); err != nil {
-		return err
-	}
-	return saved(w, r, paths.Account, "password")
+	return s.begin(w, r, p)
 }
 
 const notThePassword = "This is not the password of your account."
 
-// showUnconfirmed shows the account again to who gave another password than its
-// own, or gave it too often.
-func (s *server) showUnconfirmed(w http.ResponseWriter, r *http.Request, field string, err error) error {
-	status, problem := http.StatusUnprocessableEntity, notThePassword
+// showUnconfirmed shows the account again when the password that confirms a
+// change was not its own, or was tried too often; wrong is where the page says so.
+func (s *server) showUnconfirmed(w http.ResponseWriter, r *http.Request, f *site.AccountInput, wrong *string, err error) error {
+	status := http.StatusUnprocessableEntity
+	*wrong = notThePassword
 	var slow *errSlowDown
 	switch {
 	case errors.As(err, &slow):
 		slow.after(w)
-		status, problem = http.StatusTooManyRequests, slow.text()
+		status, *wrong = http.StatusTooManyRequests, slow.text()
 	case err != nil:
 		return err
 	}
-	return s.showAccount(w, r, status, site.AccountInput{Problems: map[string]string{field: problem}})
+	return s.showAccount(w, r, status, *f)
 }
 
 func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
@@ -143,13 +132,14 @@ func (s *server) endOtherDevices(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
+	f := keptAccount(r)
 	if ok, err := s.confirmed(r, r.FormValue("confirm")); !ok {
-		return s.showUnconfirmed(w, r, "confirm", err)
+		return s.showUnconfirmed(w, r, &f, &f.DeleteWrong, err)
 	}
 	err := s.store.DeletePlayer(r.Context(), me(r).ID)
 	if errors.Is(err, db.ErrLastSteward) {
-		return s.showAccount(w, r, http.StatusUnprocessableEntity, site.AccountInput{Problems: map[string]string{
-			"confirm": "You are the only steward. Make another account a steward first, on the accounts page."}})
+		f.DeleteWrong = "You are the only steward. Make another account a steward first, on the accounts page."
+		return s.showAccount(w, r, http.StatusUnprocessableEntity, f)
 	}
 	if err != nil {
 		return err
@@ -169,5 +159,7 @@ func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewInvitation(r.Context(), p.ID, hashed(token), invitationDays); err != nil {
 		return err
 	}
-	return s.showAccount(w, r, http.StatusOK, site.AccountInput{Invited: s.absolute(r, paths.Invited(token))})
+	f := keptAccount(r)
+	f.Invited = s.absolute(r, paths.Invited(token))
+	return s.showAccount(w, r, http.StatusOK, f)
 }

@@ -2,7 +2,6 @@ package handlers
 
 import (
 	"net/http"
-	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -32,38 +31,17 @@ func assignmentOf(a db.Assignment, reader golf.PlayerID) coach.Assignment {
 	return to
 }
 
-// practiceMost is how many bytes a line about practice may have.
-const practiceMost = 200
-
-// dayOf reads a day that was typed, and says beside its field what is wrong.
-func dayOf(values map[string]string, field string, problems map[string]string) golf.Date {
-	day, err := golf.ParseDate(values[field])
-	if err != nil {
-		problems[field] = capitalized(err.Error()) + "."
-	}
-	return day
-}
-
 func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
-	values, problems := map[string]string{}, map[string]string{}
-	for _, field := range []string{"what", "amount", "pass_mark", "due"} {
-		values[field] = strings.TrimSpace(r.FormValue(field))
-		if !sayable(values[field], practiceMost) {
-			problems[field] = "Allowed: up to 200 letters, in one line."
-		}
+	f := form.ParseAssignment(r.Form)
+	if !f.Sound() {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Assignment: &f})
 	}
-	if values["what"] == "" {
-		problems["what"] = "Say what to practise."
-	}
-	due := dayOf(values, "due", problems)
-	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormAssign, Values: values, Problems: problems})
-	}
-	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, db.Assignment{What: values["what"], Amount: values["amount"], PassMark: values["pass_mark"], DueOn: due.Time()}); err != nil {
+	to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, DueOn: f.Due.Value.Time()}
+	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, to); err != nil {
 		return err
 	}
 	return saved(w, r, whose.Lessons()+"#practice", "practice")
@@ -90,15 +68,11 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	values, problems := map[string]string{"day": r.FormValue("day"), "result": strings.TrimSpace(r.FormValue("result"))}, map[string]string{}
-	day := dayOf(values, "day", problems)
-	if values["result"] == "" || !sayable(values["result"], practiceMost) {
-		problems["result"] = "Give the result, in up to 200 letters."
+	f := form.ParseResult(r.Form)
+	if !f.Sound() {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Of: assignment, Result: &f})
 	}
-	if len(problems) > 0 {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormResult, Of: assignment, Values: values, Problems: problems})
-	}
-	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: day.Time(), Result: values["result"], Passed: r.FormValue("passed") != ""}); err != nil {
+	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: f.Day.Value.Time(), Result: f.Result.Value, Passed: f.Passed}); err != nil {
 		return err
 	}
 	return saved(w, r, whose.Lessons()+"#practice", "result")

@@ -6,12 +6,12 @@ import (
 	"net/http"
 	"slices"
 	"strconv"
-	"strings"
 	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/entry"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
@@ -19,10 +19,11 @@ import (
 const lookBack = 5
 
 func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
-	return s.showNewRound(w, r, http.StatusOK, entry.BeginInput{Values: map[string]string{"course": r.FormValue("course"), "date": now().String(), "first_hole": "1", "new_holes": "18"}})
+	f := form.RoundStart{Course: form.Course{Text: r.FormValue("course")}, Date: form.DayOf(now()), First: form.WholeOf(1), NewHoles: form.WholeOf(form.MostHoles)}
+	return s.showNewRound(w, r, http.StatusOK, f)
 }
 
-func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, f entry.BeginInput) error {
+func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int, f form.RoundStart) error {
 	lately, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{Most: lookBack})
 	if err != nil {
 		return err
@@ -34,110 +35,83 @@ func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int
 			open = append(open, entry.NewOpenRound(kept.ID, golf.DateOf(kept.PlayedOn), kept.Course, holes[i].Number, left))
 		}
 	}
-	course := f.Values["course"]
+	course := f.Course.Text
 	if course == "" && len(lately) > 0 && lately[0].CourseID != nil {
 		course = strconv.FormatInt(int64(*lately[0].CourseID), 10)
 	}
-	if f.Courses, err = s.choices(r, course); err != nil {
+	courses, err := s.choices(r, course)
+	if err != nil {
 		return err
 	}
-	return show(w, r, status, entry.NewBeginPage(shell(r), f, open).View())
+	return show(w, r, status, entry.NewBeginPage(shell(r), f, courses, open).View())
 }
 
 // beginRound begins a round on a course that is there, or on a new one whose
 // card is told hole by hole.
 func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	f := entry.BeginInput{Values: map[string]string{}, Problems: map[string]string{}}
-	for _, field := range []string{"course", "date", "note", "first_hole", "part", "new_course", "new_tee", "new_holes"} {
-		f.Values[field] = strings.TrimSpace(r.FormValue(field))
-	}
-	f.New = r.Form.Has("new_course")
-	date := dayOf(f.Values, "date", f.Problems)
-	if !sayable(f.Values["note"], 300) {
-		f.Problems["note"] = "Allowed: at most 300 letters, in one line."
-	}
-	c, err := s.courseToPlay(r, f)
+	f := form.ParseRoundStart(r.Form)
+	c, err := s.courseToPlay(r, &f)
 	if err != nil {
 		return err
 	}
-	kept := db.Round{Name: fmt.Sprintf("%s %s %s", date, c.Name, time.Now().Format("150405")), PlayedOn: date.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Values["note"]}
-	if len(c.Holes) == 18 {
-		kept.Par18 = parOf(c.Holes)
-	}
-	kept.Holes, kept.FirstHole = holesToPlay(c.Card(), f)
-	if len(f.Problems) > 0 {
+	round := roundOn(c, p, &f)
+	if !f.Sound() {
 		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
 	}
-	if f.New {
+	if f.Fresh {
 		c.ID, err = s.store.SaveCourse(r.Context(), p.ID, c)
-		if full := noRoom(err); full != "" {
-			f.Problems["new_course"] = full
-			return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
-		}
-		if err != nil {
-			return err
-		}
 	}
-	kept.CourseID = &c.ID
-	id, err := s.store.NewRound(r.Context(), p.ID, kept)
+	if full := noRoom(err); full != "" {
+		f.NewName.Problem = full
+		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
+	}
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Hole(id, kept.FirstHole))
+	round.CourseID = &c.ID
+	return s.storeRound(w, r, round)
+}
+
+// storeRound stores a round and leads to its first hole.
+func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Round) error {
+	id, err := s.store.NewRound(r.Context(), me(r).ID, round)
+	if err != nil {
+		return err
+	}
+	return then(w, r, paths.Hole(id, round.FirstHole))
+}
+
+// roundOn is a round of a player on a course as a form begins it.
+func roundOn(c db.Course, p db.Player, f *form.RoundStart) db.Round {
+	round := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Note.Value}
+	if len(c.Holes) == form.MostHoles {
+		round.Par18 = parOf(c.Holes)
+	}
+	holes, first := f.ChooseHoles(c.Card())
+	for _, h := range holes {
+		round.Holes = append(round.Holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
+	}
+	round.FirstHole = first
+	return round
 }
 
 // courseToPlay is the course that was chosen, or a new one, not yet saved.
-func (s *server) courseToPlay(r *http.Request, f entry.BeginInput) (db.Course, error) {
-	if f.New {
-		c := db.Course{Name: f.Values["new_course"], Tee: f.Values["new_tee"]}
-		if c.Name == "" || !sayable(c.Name, 80) {
-			f.Problems["new_course"] = "Allowed: 1 to 80 letters, in one line."
-		}
-		if !sayable(c.Tee, 80) {
-			f.Problems["new_tee"] = "Allowed: at most 80 letters, in one line."
-		}
-		if holes := whole(f.Values["new_holes"], 1, 18, "new_holes", f.Problems); f.Problems["new_holes"] == "" {
-			c.Planned = holes // a card is made of as many, so it must be no other number
-		}
-		return c, nil
+func (s *server) courseToPlay(r *http.Request, f *form.RoundStart) (db.Course, error) {
+	if f.Fresh {
+		return db.Course{Name: f.NewName.Value, Tee: f.NewTee.Value, Planned: f.NewHoles.Value}, nil
 	}
-	n, _ := strconv.ParseInt(f.Values["course"], 10, 64)
-	c, err := s.store.Course(r.Context(), golf.CourseID(n))
+	if !f.Course.Sound() {
+		return db.Course{}, nil
+	}
+	c, err := s.store.Course(r.Context(), f.Course.Value)
 	switch {
 	case errors.Is(err, golf.ErrNotFound):
-		f.Problems["course"] = "Choose a course."
+		f.Course.Problem = "Choose a course."
 		return c, nil
 	case err == nil && c.Size() == 0:
-		c.Planned = 18 // nobody has said how many it has
+		c.Planned = form.MostHoles // nobody has said how many it has
 	}
 	return c, err
-}
-
-// holesToPlay are the holes that were chosen of a card, and the one to begin
-// with: hole 1 stands for the first of them.
-func holesToPlay(card []golf.CardHole, f entry.BeginInput) (holes []db.Hole, first int) {
-	for _, h := range card {
-		if f.Values["part"] == entry.PartBack && h.Number < 10 || f.Values["part"] == entry.PartFront && h.Number > 9 {
-			continue
-		}
-		holes = append(holes, db.Hole{Hole: golf.Hole{Number: h.Number, Par: h.Par}, Length: h.Length, Index: h.Index})
-	}
-	if len(holes) == 0 {
-		if len(card) > 0 {
-			f.Problems["part"] = "The course has no such holes."
-		}
-		return nil, 0
-	}
-	if text := f.Values["first_hole"]; text != "" && text != "1" {
-		first = whole(text, 1, 18, "first_hole", f.Problems)
-	}
-	switch {
-	case first == 0:
-		first = holes[0].Number
-	case !slices.ContainsFunc(holes, func(h db.Hole) bool { return h.Number == first }):
-		f.Problems["first_hole"] = fmt.Sprintf("Allowed: %d to %d.", holes[0].Number, holes[len(holes)-1].Number)
-	}
-	return holes, first
 }

@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/coach"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
 
@@ -37,14 +38,12 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 
 // inviteCoach makes a link that works once, for one coach.
 func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
-	in := coach.CoachingInput{From: r.FormValue("from")}
-	from, err := golf.ParseDate(in.From)
-	if in.From != "" && err != nil { // it must not share everything instead
-		in.Problem = capitalized(err.Error()) + ", or leave it empty to share everything."
-		return s.showCoaching(w, r, http.StatusUnprocessableEntity, in)
+	from := form.ParseSharedFrom(r.FormValue("from"))
+	if !from.Sound() {
+		return s.showCoaching(w, r, http.StatusUnprocessableEntity, coach.CoachingInput{From: from})
 	}
 	token := rand.Text()
-	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from, coachLinkDays); err != nil {
+	if err := s.store.NewCoachInvitation(r.Context(), me(r).ID, hashed(token), from.Value, coachLinkDays); err != nil {
 		return err
 	}
 	return s.showCoaching(w, r, http.StatusOK, coach.CoachingInput{Link: s.absolute(r, paths.CoachLink(me(r).ID, token))})

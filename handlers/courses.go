@@ -9,7 +9,6 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/components"
 	"strokeledger/web/entry"
-	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
@@ -62,7 +61,7 @@ func (s *server) course(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showCourse(w, r, http.StatusOK, shell(r), c, entry.CourseInput{Form: formOf(c, unitsOf(me(r)))})
+	return s.showCourse(w, r, http.StatusOK, shell(r), c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r)))})
 }
 
 // showCourse shows a course with a form as it was typed.
@@ -70,11 +69,7 @@ func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, 
 	p := me(r)
 	seen.ID, seen.Name, seen.Tee, seen.Size, seen.Holes = c.ID, c.Name, c.Tee, c.Size(), c.Holes
 	seen.Mine, seen.Steward = isMine(r, c), p.Steward
-	for _, x := range ratingsOf(&c) {
-		if *x.to != nil {
-			seen.Facts = append(seen.Facts, components.Fact{Name: x.label, Value: number(**x.to)})
-		}
-	}
+	seen.Kept = courseFormOf(c, unitsOf(p))
 	other, err := s.store.OtherCards(r.Context(), p.ID, c.ID)
 	if err != nil {
 		return err
@@ -138,24 +133,10 @@ func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
 	}
 	kept, err := strconv.ParseInt(r.FormValue("same"), 10, 64)
 	if err != nil || golf.CourseID(kept) == c.ID {
-		return s.showCourse(w, r, http.StatusUnprocessableEntity, shell(r), c, entry.CourseInput{Form: formOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
+		return s.showCourse(w, r, http.StatusUnprocessableEntity, shell(r), c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
 	}
 	if err := s.store.MergeCourse(r.Context(), me(r).ID, c.ID, golf.CourseID(kept)); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Course(golf.CourseID(kept)), "merged")
-}
-
-// formOf is the form of a course as it is.
-func formOf(c db.Course, units form.Units) entry.CourseFormInput {
-	return entry.CourseFormInput{Name: c.Name, Tee: c.Tee, Rating: optional(c.Rating), Slope: optional(c.Slope),
-		FrontRating: optional(c.FrontRating), FrontSlope: optional(c.FrontSlope), BackRating: optional(c.BackRating), BackSlope: optional(c.BackSlope),
-		Card: form.WriteCard(c.Size(), c.Holes, units.Far)}
-}
-
-func optional(x *float64) string {
-	if x == nil {
-		return ""
-	}
-	return number(*x)
 }

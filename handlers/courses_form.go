@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"net/http"
 	"strconv"
-	"strings"
 
 	"github.com/go-chi/chi/v5"
 
@@ -19,13 +18,13 @@ import (
 
 // newCourse is an empty form, or one with the pars and indexes of other tees.
 func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
-	f := entry.CourseFormInput{Card: form.Card{Holes: 18}}
+	f := form.CourseForm{Card: form.Card{Holes: form.MostHoles}}
 	like, err := s.likeCourse(r)
 	if err != nil {
 		return err
 	}
 	if like.ID > 0 {
-		f.Name, f.Card = like.Name, formOf(like, unitsOf(me(r))).Card
+		f.Name, f.Card = form.TextOf(like.Name), courseFormOf(like, unitsOf(me(r))).Card
 		for i := range f.Card.Rows {
 			f.Card.Rows[i].Length = ""
 		}
@@ -42,55 +41,63 @@ func (s *server) likeCourse(r *http.Request) (db.Course, error) {
 	return s.store.Course(r.Context(), golf.CourseID(from))
 }
 
-func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, f entry.CourseFormInput, like db.Course) error {
+func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, f form.CourseForm, like db.Course) error {
 	name := like.Name
 	if like.Tee != "" {
 		name += ", " + like.Tee
 	}
-	f.Before = formOf(like, unitsOf(me(r))).Card
-	return show(w, r, status, entry.NewAddCoursePage(page, f, entry.LikeCourse{ID: like.ID, Name: name}, unitsOf(me(r))).View())
+	before := courseFormOf(like, unitsOf(me(r))).Card
+	return show(w, r, status, entry.NewAddCoursePage(page, f, entry.LikeCourse{ID: like.ID, Name: name, Card: before}, unitsOf(me(r))).View())
 }
 
 // saveCourse adds a course, changes one of the player's, or fills the rows of
 // the form from pasted text.
 func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
-	var c db.Course
-	if chi.URLParam(r, "course") != "" {
-		var err error
-		if c, err = s.ofCourse(r); err != nil {
-			return err
-		}
-		if !isMine(r, c) {
-			return golf.ErrNotFound
-		}
+	c, err := s.courseToSave(r)
+	if err != nil {
+		return err
 	}
-	kept, unit := c, unitsOf(me(r)).Far
-	f := typedCourse(r)
-	filled := fill(&f, unit, r.FormValue("fill") != "")
-	readCourse(&c, &f, unit)
-	if filled || !f.Sound() {
-		status, page := http.StatusUnprocessableEntity, shell(r)
-		if filled && len(f.PasteProblems) == 0 {
-			status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
-		}
-		if c.ID == 0 {
-			like, err := s.likeCourse(r)
-			if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
-				return err
-			}
-			return s.showNewCourse(w, r, status, page, f, like)
-		}
-		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+	f := form.ParseCourseForm(r.Form, unitsOf(me(r)).Far, form.KnownCard{Size: c.Size(), Holes: c.Holes})
+	if f.Filled() || !f.Sound() {
+		return s.courseAgain(w, r, c, f)
 	}
-	id, err := s.store.SaveCourse(r.Context(), me(r).ID, c)
+	id, err := s.store.SaveCourse(r.Context(), me(r).ID, asCourse(c, f))
 	if full := noRoom(err); full != "" {
-		f.Problems["name"] = full
+		f.Name.Problem = full
 		return s.showNewCourse(w, r, http.StatusUnprocessableEntity, shell(r), f, db.Course{})
 	}
 	if err != nil {
 		return err
 	}
 	return saved(w, r, paths.Course(id), "course")
+}
+
+// courseToSave is the course of the address, which the player owns, or a new one.
+func (s *server) courseToSave(r *http.Request) (c db.Course, err error) {
+	if chi.URLParam(r, "course") == "" {
+		return c, nil
+	}
+	if c, err = s.ofCourse(r); err == nil && !isMine(r, c) {
+		err = golf.ErrNotFound
+	}
+	return c, err
+}
+
+// courseAgain shows what was typed of a course: to be put right, or filled from a
+// text and to be checked.
+func (s *server) courseAgain(w http.ResponseWriter, r *http.Request, kept db.Course, f form.CourseForm) error {
+	status, page := http.StatusUnprocessableEntity, shell(r)
+	if f.Filled() && len(f.PasteProblems) == 0 {
+		status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
+	}
+	if kept.ID != 0 {
+		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+	}
+	like, err := s.likeCourse(r)
+	if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
+		return err
+	}
+	return s.showNewCourse(w, r, status, page, f, like)
 }
 
 // noRoom says why a player may not add another course, empty for another error
@@ -105,95 +112,29 @@ func noRoom(err error) string {
 	return ""
 }
 
-// typedCourse is the form as it was sent.
-func typedCourse(r *http.Request) entry.CourseFormInput {
-	value := func(name string) string {
-		text := []rune(strings.ToValidUTF8(strings.ReplaceAll(r.FormValue(name), "\x00", ""), ""))
-		return strings.TrimSpace(string(text[:min(len(text), 120)]))
-	}
-	f := entry.CourseFormInput{Name: value("name"), Tee: value("tee"), Rating: value("rating"), Slope: value("slope"),
-		FrontRating: value("front_rating"), FrontSlope: value("front_slope"), BackRating: value("back_rating"), BackSlope: value("back_slope"),
-		Paste: r.FormValue("paste"), Problems: map[string]string{}}
-	if strings.TrimSpace(f.Paste) == "" {
-		f.Paste = ""
-	}
-	f.Card.Holes, _ = strconv.Atoi(value("holes"))
-	for i := range f.Card.Rows {
-		n := strconv.Itoa(i + 1)
-		f.Card.Rows[i] = form.CardRow{Par: value("par-" + n), Length: value("length-" + n), Index: value("index-" + n)}
-	}
-	f.Agreed = r.Form["anyway"]
-	if r.FormValue("anyway_all") != "" {
-		f.Agreed = append(f.Agreed, r.Form["asked"]...)
-	}
-	return f
+// asCourse is a course with what was typed of it.
+func asCourse(c db.Course, f form.CourseForm) db.Course {
+	c.Name, c.Tee = f.Name.Value, f.Tee.Value
+	c.Rating, c.Slope = known(f.Whole.Rating.Value), known(f.Whole.Slope.Value)
+	c.FrontRating, c.FrontSlope = known(f.Front.Rating.Value), known(f.Front.Slope.Value)
+	c.BackRating, c.BackSlope = known(f.Back.Rating.Value), known(f.Back.Slope.Value)
+	c.Holes, c.Planned = f.Holes, f.Card.Holes
+	return c
 }
 
-// fill puts pasted text into the rows when that was asked for, which it
-// returns, or when nothing else was filled in. Text that is not used is a
-// problem, since it would be lost.
-func fill(f *entry.CourseFormInput, unit golf.Unit, asked bool) bool {
-	if f.Paste == "" {
-		return false
+// courseFormOf is the form of a course as it is kept.
+func courseFormOf(c db.Course, units form.Units) form.CourseForm {
+	ratings := func(rating, slope *float64) form.Ratings {
+		return form.Ratings{Rating: numberOf(rating), Slope: numberOf(slope)}
 	}
-	pasted := form.PasteCard(f.Paste, unit)
-	card := pasted.Card
-	if card.Rows[0].Empty() { // it begins after the first hole, so what stands before it stays
-		card = f.Card
-		for i, row := range pasted.Card.Rows {
-			if !row.Empty() {
-				card.Rows[i] = row
-			}
-		}
-	}
-	if n := pasted.Card.Holes; n == 9 || n > f.Card.Holes {
-		card.Holes = n
-	} else {
-		card.Holes = f.Card.Holes
-	}
-	switch same := card == f.Card; {
-	case asked || f.Card.Blank():
-		f.Card, f.PasteProblems = card, pasted.Problems
-	case !same:
-		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or clear it."}
-	}
-	if asked && len(f.PasteProblems) == 0 {
-		f.Paste = ""
-	}
-	return asked
+	return form.CourseForm{Name: form.TextOf(c.Name), Tee: form.TextOf(c.Tee), Whole: ratings(c.Rating, c.Slope),
+		Front: ratings(c.FrontRating, c.FrontSlope), Back: ratings(c.BackRating, c.BackSlope), Card: form.WriteCard(c.Size(), c.Holes, units.Far)}
 }
 
-// A rating of a course: its field, what it may be, and where it is kept.
-type rating struct {
-	field, label string
-	low, high    float64
-	to           **float64
-}
-
-func ratingsOf(c *db.Course) []rating {
-	return []rating{
-		{"rating", "Course rating", 20, 90, &c.Rating}, {"slope", "Slope rating", 55, 155, &c.Slope},
-		{"front_rating", "Rating of the front nine", 10, 50, &c.FrontRating}, {"front_slope", "Slope of the front nine", 55, 155, &c.FrontSlope},
-		{"back_rating", "Rating of the back nine", 10, 50, &c.BackRating}, {"back_slope", "Slope of the back nine", 55, 155, &c.BackSlope},
+// numberOf is the field of a number that may not be known.
+func numberOf(x *float64) form.Number {
+	if x == nil {
+		return form.Number{}
 	}
-}
-
-// readCourse reads what was typed into a course, and notes what is wrong.
-func readCourse(c *db.Course, f *entry.CourseFormInput, unit golf.Unit) {
-	before := form.KnownCard{Size: c.Size(), Holes: c.Holes}
-	checkName(f.Name, f.Problems)
-	if !sayable(f.Tee, 80) {
-		f.Problems["tee"] = "Allowed: at most 80 letters."
-	}
-	c.Name, c.Tee = f.Name, f.Tee
-	typed := map[string]string{"rating": f.Rating, "slope": f.Slope, "front_rating": f.FrontRating, "front_slope": f.FrontSlope,
-		"back_rating": f.BackRating, "back_slope": f.BackSlope}
-	for _, x := range ratingsOf(c) {
-		if *x.to = nil; typed[x.field] != "" {
-			number := between(typed[x.field], x.low, x.high, x.field, f.Problems)
-			*x.to = &number
-		}
-	}
-	c.Holes, f.CardSaid = f.Card.Read(unit, before)
-	c.Planned = f.Card.Holes
+	return form.NumberOf(*x)
 }

@@ -44,20 +44,22 @@ func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) 
 		w.WriteHeader(status)
 		return
 	}
+	if failed := showError(w, r, status, heading, text, request); failed != nil {
+		s.options.Log.ErrorContext(r.Context(), "no answer for an error", "request", requestID(r), "error", failed.Error())
+	}
+}
+
+// showError shows what went wrong to a browser, or says it to a script.
+func showError(w http.ResponseWriter, r *http.Request, status int, heading, text, request string) error {
 	if wantsJSON(r) {
-		if failed := answerJSON(w, status, scriptAnswer{Error: heading}); failed != nil {
-			s.options.Log.ErrorContext(r.Context(), "no answer for an error", "request", requestID(r), "error", failed.Error())
-		}
-		return
+		return answerJSON(w, status, scriptAnswer{Error: heading})
 	}
 	problem := site.NewProblemPage(shell(r), heading, text, request)
 	if status == http.StatusServiceUnavailable {
 		w.Header().Set("Retry-After", "5")
 		problem = problem.Again(r.URL.RequestURI(), r.Method == http.MethodGet, sent(r))
 	}
-	if failed := show(w, r, status, problem.View()); failed != nil {
-		s.options.Log.ErrorContext(r.Context(), "no page for an error", "request", requestID(r), "error", failed.Error())
-	}
+	return show(w, r, status, problem.View())
 }
 
 // explain says what an error means to the visitor.

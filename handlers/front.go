@@ -3,11 +3,11 @@ package handlers
 import (
 	"errors"
 	"net/http"
-	"net/mail"
 	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
 )
@@ -52,6 +52,15 @@ func (s *server) door(r *http.Request) (site.Door, error) {
 	}
 }
 
+// openDoor is the door when it is open to anybody; a closed one is not there.
+func (s *server) openDoor(r *http.Request) (site.Door, error) {
+	door, err := s.door(r)
+	if err == nil && door == site.DoorClosed {
+		err = golf.ErrNotFound
+	}
+	return door, err
+}
+
 func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	email, password := strings.TrimSpace(r.FormValue("email")), r.FormValue("password")
 	p, err := s.store.PlayerByEmail(r.Context(), email)
@@ -73,6 +82,11 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	case !ok:
 		return s.showFront(w, r, http.StatusUnprocessableEntity, email, "Address and password do not belong together.")
 	}
+	return s.welcomeIn(w, r, p)
+}
+
+// welcomeIn begins a session and leads to its first page.
+func (s *server) welcomeIn(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if err := s.begin(w, r, p); err != nil {
 		return err
 	}
@@ -116,60 +130,60 @@ func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
-	door, err := s.door(r)
+	door, err := s.openDoor(r)
 	if err != nil {
 		return err
 	}
-	f := site.JoinInput{Token: r.FormValue("token")}
-	if door == site.DoorClosed || door == site.DoorInvited && f.Token == "" {
+	f := form.Join{Token: r.FormValue("token")}
+	if door == site.DoorInvited && f.Token == "" {
 		return golf.ErrNotFound
 	}
 	return show(w, r, http.StatusOK, site.NewJoinPage(shell(r), f, door).View())
 }
 
 func (s *server) join(w http.ResponseWriter, r *http.Request) error {
-	door, err := s.door(r)
+	door, err := s.openDoor(r)
 	if err != nil {
 		return err
 	}
-	if door == site.DoorClosed {
-		return golf.ErrNotFound
+	f := s.readJoin(r, door)
+	if !f.Sound() {
+		return showJoin(w, r, f, door)
 	}
-	f := site.JoinInput{Token: r.FormValue("token"), Name: strings.TrimSpace(r.FormValue("name")), Email: strings.TrimSpace(r.FormValue("email")), Problems: map[string]string{}}
-	password := r.FormValue("password")
-	checkName(f.Name, f.Problems)
-	if at, err := mail.ParseAddress(f.Email); err != nil || at.Address != f.Email || len(f.Email) > 200 {
-		f.Problems["email"] = "Not an address. Allowed: one as in name@example.org."
+	p, err := s.newPlayer(r, door, f, r.FormValue("password"))
+	var slow *errSlowDown
+	switch {
+	case errors.As(err, &slow):
+		slow.after(w)
+		return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
+	case errors.Is(err, db.ErrTaken):
+		f.Email.Problem = takenText(door)
+		return showJoin(w, r, f, door)
+	case err != nil:
+		return err
 	}
-	checkPassword("password", password, f.Problems, s.aboutPassword(r, f.Email, f.Name)...)
+	return s.welcomeIn(w, r, p)
+}
+
+// readJoin reads who wants an account, and checks it.
+func (s *server) readJoin(r *http.Request, door site.Door) form.Join {
+	f := form.ParseJoin(r.Form)
+	f.Password.Problem = weakness(r.FormValue("password"), s.aboutPassword(r, f.Email.Text, f.Name.Text))
 	if door == site.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
-		f.Problems["token"] = "Not the setup token. The server printed it when it started."
+		f.TokenWrong = "Not the setup token. The server printed it when it started."
 	}
-	if len(f.Problems) == 0 {
-		p, err := s.newPlayer(r, door, f, password)
-		var slow *errSlowDown
-		switch {
-		case errors.As(err, &slow):
-			slow.after(w)
-			return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
-		case errors.Is(err, db.ErrTaken):
-			f.Problems["email"] = takenText(door)
-		case err != nil:
-			return err
-		default:
-			if err := s.begin(w, r, p); err != nil {
-				return err
-			}
-			return s.home(w, r, p)
-		}
-	}
+	return f
+}
+
+// showJoin shows the form for an account with what is wrong in it.
+func showJoin(w http.ResponseWriter, r *http.Request, f form.Join, door site.Door) error {
 	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
 }
 
 // newPlayer makes an account through the door that is open. Where no invitation is
 // asked for, a network that keeps giving addresses which have accounts is refused
 // for a while, so that nobody reads off who has one.
-func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+func (s *server) newPlayer(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	if door != site.DoorOpen {
 		return s.throughDoor(r, door, f, password)
 	}
@@ -187,13 +201,13 @@ func (s *server) newPlayer(r *http.Request, door site.Door, f site.JoinInput, pa
 	return p, s.store.TryPassed(r.Context(), try)
 }
 
-func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, password string) (p db.Player, err error) {
+func (s *server) throughDoor(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	hash, err := s.hashing.hash(r.Context(), network(r), password)
 	if err != nil {
 		return p, err
 	}
 	if door == site.DoorFirst {
-		return s.store.FirstPlayer(r.Context(), f.Email, f.Name, hash)
+		return s.store.FirstPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
 	}
 	err = s.store.Tx(r.Context(), func(tx *db.Store) error {
 		if door == site.DoorInvited {
@@ -201,16 +215,10 @@ func (s *server) throughDoor(r *http.Request, door site.Door, f site.JoinInput, 
 				return err
 			}
 		}
-		p, err = tx.NewPlayer(r.Context(), f.Email, f.Name, hash)
+		p, err = tx.NewPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
 		return err
 	})
 	return p, err
-}
-
-func checkName(name string, problems map[string]string) {
-	if name == "" || !sayable(name, 80) {
-		problems["name"] = "Allowed: 1 to 80 letters, each of which can be seen."
-	}
 }
 
 // takenText says that an address has an account: plainly to who was invited, and

@@ -45,7 +45,7 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 // typedHole is what was typed on the page of a hole, and how it came back.
 type typedHole struct {
 	line     string
-	card     entry.CardForm
+	card     form.HoleCard
 	asking   bool // the hole was to be saved: every question is asked
 	conflict bool // another window saved the hole in the meantime
 }
@@ -155,36 +155,19 @@ func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status in
 	if typed.conflict {
 		answer.Version = &h.Version
 	}
-	for _, field := range []string{"par", "length", "index"} {
-		if typed.card.Problems[field] != "" {
-			answer.Field = field
-		}
-	}
+	answer.Field = typed.card.Wrong()
 	return answerJSON(w, status, answer)
 }
 
-func cardForm(r *http.Request) entry.CardForm {
-	return entry.CardForm{Par: r.PostFormValue("par"), Length: r.PostFormValue("length"), Index: r.PostFormValue("index")}
-}
-
-// readCard reads the card of a hole whose length nobody has said yet; its
-// problems are nil when there are none, or nothing to read.
-func readCard(r *http.Request, h *db.Hole) entry.CardForm {
+// readCard reads the card of a hole whose length is not known yet; it is sound
+// when there is nothing to read.
+func readCard(r *http.Request, h *db.Hole) form.HoleCard {
 	if h.Length > 0 {
-		return entry.CardForm{}
+		return form.HoleCard{}
 	}
-	f := cardForm(r)
-	problems := map[string]string{}
-	par := int(between(f.Par, 3, 6, "par", problems))
-	length := readLength(f.Length, unitsOf(me(r)).Far, "length", problems)
-	index := 0
-	if f.Index != "" {
-		index = int(between(f.Index, 1, 18, "index", problems))
+	f := form.ParseHoleCard(r.PostForm, h.Number, unitsOf(me(r)).Far)
+	if card := f.Hole(); f.Sound() {
+		h.Par, h.Length, h.Index = card.Par, card.Length, card.Index
 	}
-	if len(problems) > 0 {
-		f.Problems = problems
-		return f
-	}
-	h.Par, h.Length, h.Index = par, length, index
 	return f
 }

@@ -34,7 +34,7 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	case "theirs":
 		return then(w, r, paths.Hole(kept.ID, h.Number))
 	default:
-		return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: form.Press(line, press), card: cardForm(r)})
+		return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: form.Press(line, press), card: form.ParseHoleCard(r.PostForm, h.Number, unitsOf(me(r)).Far).AsTyped()})
 	}
 }
 
@@ -51,13 +51,19 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 	switch {
 	case version != h.Version && shownLine(h, me(r)) != line:
 		return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
-	case card.Problems != nil || !read.Sound():
+	case !card.Sound() || !read.Sound():
 		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card})
 	case len(read.Questions) > 0 && !answered(r, line):
 		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card, asking: true})
 	case version != h.Version: // the same save came twice, after a connection that dropped
 		return s.goOn(w, r, kept, h)
 	}
+	return s.putHole(w, r, kept, h, read, unknown)
+}
+
+// putHole stores a hole that was read and is sound, with its card when that was
+// unknown, and goes on.
+func (s *server) putHole(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole, read form.Line, unknown bool) error {
 	if unknown {
 		if err := s.store.SetHoleCard(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
 			return err
@@ -66,9 +72,9 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round
 	before := h.Shots
 	h = typed(h, read, me(r))
 	keepSaid(h.Shots, before)
-	err = s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
+	err := s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
 	if errors.Is(err, golf.ErrConflict) { // between reading and saving
-		return s.conflictAgain(w, r, line)
+		return s.conflictAgain(w, r, read.Text)
 	}
 	if err != nil {
 		return err

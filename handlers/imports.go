@@ -90,26 +90,10 @@ func imported(round golf.Round, p db.Player) db.Round {
 func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []entry.There) error) error {
 	var some []db.Round
 	compare := func() error {
-		names := make([]string, len(some))
-		for i, r := range some {
-			names[i] = r.Name
+		there, err := f.there(ctx, store, who, some)
+		if err == nil {
+			err = take(some, there)
 		}
-		kept, err := store.RoundsNamed(ctx, who, names)
-		if err != nil {
-			return err
-		}
-		there := make([]entry.There, len(some))
-		for i, r := range some {
-			for _, k := range kept {
-				if k.Name == r.Name && there[i] != entry.ThereSame {
-					there[i] = entry.ThereOther
-					if f.same(k, r) {
-						there[i] = entry.ThereSame
-					}
-				}
-			}
-		}
-		err = take(some, there)
 		some = some[:0]
 		return err
 	}
@@ -124,6 +108,27 @@ func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID,
 		}
 	}
 	return compare()
+}
+
+// there says of rounds of a file what the player has of their names.
+func (f aFile) there(ctx context.Context, store *db.Store, who golf.PlayerID, some []db.Round) ([]entry.There, error) {
+	names := make([]string, len(some))
+	for i, r := range some {
+		names[i] = r.Name
+	}
+	kept, err := store.RoundsNamed(ctx, who, names)
+	there := make([]entry.There, len(some))
+	for i, r := range some {
+		for _, k := range kept {
+			if k.Name == r.Name && there[i] != entry.ThereSame {
+				there[i] = entry.ThereOther
+				if f.same(k, r) {
+					there[i] = entry.ThereSame
+				}
+			}
+		}
+	}
+	return there, err
 }
 
 func (s *server) importForm(w http.ResponseWriter, r *http.Request) error {
@@ -143,6 +148,11 @@ func (s *server) importFile(w http.ResponseWriter, r *http.Request) error {
 	if _, err := io.Copy(io.Discard, r.Body); err != nil {
 		return unreadable(err)
 	}
+	return refuseFile(w, r, err)
+}
+
+// refuseFile says what is wrong with a file.
+func refuseFile(w http.ResponseWriter, r *http.Request, err error) error {
 	var faults *shotsfile.Faults
 	var limit *shotsfile.LimitError
 	var fault *accountfile.Fault
@@ -169,26 +179,36 @@ func (s *server) lookAt(r *http.Request) (found entry.PreviewInput, err error) {
 	var kept bytes.Buffer
 	packed := gzip.NewWriter(&kept)
 	file := openFile(io.TeeReader(sent, packed), me(r))
-	err = file.compared(r.Context(), s.store, me(r).ID, func(some []db.Round, there []entry.There) error {
-		for i, round := range some {
-			found.Add(round.Name, round.Played(), there[i])
-		}
-		return nil
-	})
+	err = file.compared(r.Context(), s.store, me(r).ID, previewed(&found))
 	if sent.err != nil {
-		return found, unreadable(sent.err)
+		err = unreadable(sent.err)
 	}
 	if err != nil {
 		return found, err
 	}
-	if found.Unknown = file.unknown(); file.settings() != nil {
-		c := file.settings()
-		found.Settings = &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
-	}
+	found.Unknown, found.Settings = file.unknown(), settingsOf(file.settings())
 	if err := packed.Close(); err != nil {
 		return found, err
 	}
 	return found, s.store.SavePending(r.Context(), me(r).ID, kept.Bytes())
+}
+
+// previewed adds rounds to what a preview shows.
+func previewed(found *entry.PreviewInput) func([]db.Round, []entry.There) error {
+	return func(some []db.Round, there []entry.There) error {
+		for i, round := range some {
+			found.Add(round.Name, round.Played(), there[i])
+		}
+		return nil
+	}
+}
+
+// settingsOf are the settings of a file, nil for none.
+func settingsOf(c *accountfile.Settings) *entry.SettingsInput {
+	if c == nil {
+		return nil
+	}
+	return &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
 }
 
 // errNothingWaits answers a file that is confirmed twice, or too late.
@@ -218,27 +238,15 @@ func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
 // takeIn takes in the player's file that waits: the rounds that are new and,
 // where they replace what is there, those that are other than that.
 func takeIn(ctx context.Context, tx *db.Store, p db.Player, replace, settings bool) (replaced int, err error) {
-	packed, err := tx.PopPending(ctx, p.ID)
-	if errors.Is(err, golf.ErrNotFound) {
-		return 0, errNothingWaits
-	}
+	waiting, err := popPending(ctx, tx, p.ID)
 	if err != nil {
 		return 0, err
 	}
-	unpacked, err := gzip.NewReader(bytes.NewReader(packed))
-	if err != nil {
-		return 0, errNothingWaits // kept by an earlier version of this program
-	}
-	file := openFile(unpacked, p)
+	file := openFile(waiting, p)
 	err = file.compared(ctx, tx, p.ID, func(some []db.Round, there []entry.There) error {
-		var fresh, other []db.Round
-		for i, round := range some {
-			switch {
-			case there[i] == entry.ThereNot:
-				fresh = append(fresh, round)
-			case there[i] == entry.ThereOther && replace:
-				other = append(other, round)
-			}
+		fresh, other := sorted(some, there)
+		if !replace {
+			other = nil
 		}
 		replaced += len(other)
 		if _, err := tx.AddRounds(ctx, p.ID, fresh); err != nil {
@@ -247,7 +255,37 @@ func takeIn(ctx context.Context, tx *db.Store, p db.Player, replace, settings bo
 		return tx.ReplaceRounds(ctx, p.ID, other)
 	})
 	if c := file.settings(); err == nil && c != nil && settings {
-		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, FarUnit: c.Far, GreenUnit: c.Green, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
+		far, green := c.Units()
+		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
 	}
 	return replaced, err
+}
+
+// sorted are the rounds that are new, and those that are not what is there.
+func sorted(some []db.Round, there []entry.There) (fresh, other []db.Round) {
+	for i, round := range some {
+		switch there[i] {
+		case entry.ThereNot:
+			fresh = append(fresh, round)
+		case entry.ThereOther:
+			other = append(other, round)
+		}
+	}
+	return fresh, other
+}
+
+// popPending takes the player's file that waits.
+func popPending(ctx context.Context, tx *db.Store, who golf.PlayerID) (io.Reader, error) {
+	packed, err := tx.PopPending(ctx, who)
+	if errors.Is(err, golf.ErrNotFound) {
+		return nil, errNothingWaits
+	}
+	if err != nil {
+		return nil, err
+	}
+	unpacked, err := gzip.NewReader(bytes.NewReader(packed))
+	if err != nil {
+		return nil, errNothingWaits // kept by an earlier version of this program
+	}
+	return unpacked, nil
 }

@@ -2,33 +2,24 @@ package handlers
 
 import (
 	"net/http"
-	"strings"
 
+	"strokeledger/web/form"
 	"strokeledger/web/months"
 	"strokeledger/web/paths"
 )
 
-// markMost is how many letters a mark may have.
-const markMost = 80
-
 // mark marks a day of the player's own, to compare before and after.
 func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
-	problems := map[string]string{}
-	typed := [2]string{r.FormValue("day"), strings.TrimSpace(r.FormValue("what"))}
-	day := dayOf(map[string]string{months.FieldDay: typed[0]}, months.FieldDay, problems)
-	what := typed[1]
-	if what == "" || !sayable(what, markMost) {
-		problems[months.FieldWhat] = "Needed: what happened, in at most 80 letters."
-	}
-	if len(problems) > 0 {
-		q, err := s.compared(r, me(r), paths.Comparison{Whose: paths.Whose{Player: me(r).ID, Own: true}})
+	f := form.ParseMark(r.Form)
+	if !f.Sound() {
+		q, err := s.compared(r, me(r), paths.Comparison{Whose: mine(r)})
 		if err != nil {
 			return err
 		}
-		q.Problems, q.Marking = problems, typed
+		q.Problems, q.Marking = map[string]string{months.FieldDay: f.Day.Problem, months.FieldWhat: f.What.Problem}, [2]string{f.Day.Text, f.What.Text}
 		return show(w, r, http.StatusUnprocessableEntity, months.NewComparisonPage(shell(r), q).View())
 	}
-	if _, err := s.store.NewMark(r.Context(), me(r).ID, day, what); err != nil {
+	if _, err := s.store.NewMark(r.Context(), me(r).ID, f.Day.Value, f.What.Value); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Comparison{Whose: mine(r)}.Months(), "mark")

@@ -3,10 +3,6 @@ package handlers
 import (
 	"fmt"
 	"net/http"
-	"strconv"
-	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -14,9 +10,6 @@ import (
 	"strokeledger/web/notes"
 	"strokeledger/web/paths"
 )
-
-// noteMost is how many bytes a note or an answer may have.
-const noteMost = 4000
 
 // notes reads the notes about a player for the reader, and records that the reader
 // has now seen them.
@@ -56,74 +49,44 @@ func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
 	return n
 }
 
-// typedText reads a text of several lines, and says beside its field what is
-// wrong.
-func typedText(r *http.Request) (text string, problems map[string]string) {
-	text = strings.TrimSpace(strings.ReplaceAll(r.FormValue("body"), "\r\n", "\n"))
-	control := strings.ContainsFunc(text, func(c rune) bool { return c != '\n' && c != '\t' && unicode.IsControl(c) })
-	if text == "" || len(text) > noteMost || !utf8.ValidString(text) || control {
-		return text, map[string]string{"body": fmt.Sprintf("Allowed: 1 to %d letters.", noteMost)}
-	}
-	return text, map[string]string{}
-}
-
-// The last hole and the last shot that a note may be about.
-const (
-	mostHole = 18
-	mostShot = 99
-)
-
-// place reads what a note on a round is about: nothing for the round, a hole, or
-// a hole and a shot.
-func place(on string) (hole, shot *int, err error) {
-	if on == "" {
-		return nil, nil, nil
-	}
-	h, s, both := strings.Cut(on, ".")
-	n, err := strconv.Atoi(h)
-	if err != nil || n < 1 || n > mostHole {
-		return nil, nil, golf.ErrNotFound
-	}
-	if !both {
-		return &n, nil, nil
-	}
-	k, err := strconv.Atoi(s)
-	if err != nil || k < 1 || k > mostShot {
-		return nil, nil, golf.ErrNotFound
-	}
-	return &n, &k, nil
-}
-
 // writeNote keeps a note on a round, or on a lesson when no round is named.
 func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 	player, whose, err := s.whose(r)
 	if err != nil {
 		return err
 	}
-	n := db.Note{Kind: db.KindNote, Private: r.FormValue("private") != "" && !whose.Own}
-	var problems map[string]string
-	n.Body, problems = typedText(r)
-	values := map[string]string{"body": r.FormValue("body"), "private": r.FormValue("private"), "on": r.FormValue("on"), "day": r.FormValue("day")}
 	if r.FormValue("round") == "" {
-		n.Kind = db.KindLesson
-		n.Day = dayOf(values, "day", problems).Time()
-		if len(problems) > 0 {
-			return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Typed{Form: form.FormLesson, Values: values, Problems: problems})
-		}
-		return s.keepNote(w, r, whose, n)
+		return s.writeLesson(w, r, player, whose)
 	}
+	f, round := form.ParseRoundNote(r.Form), golf.RoundID(formID(r, "round"))
+	if !f.Spot.Sound() {
+		return golf.ErrNotFound
+	}
+	if !f.Sound() {
+		return s.statementAgain(w, r, player, whose, round, form.Returned{Note: &f})
+	}
+	n := db.Note{Kind: db.KindNote, Private: f.Private && !whose.Own, Body: f.Body.Value, RoundID: &round, Hole: known(f.Spot.Value.Hole), Shot: known(f.Spot.Value.Shot)}
 	if whose.Own {
 		n.Kind = db.KindQuestion
 	}
-	round := golf.RoundID(formID(r, "round"))
-	n.RoundID = &round
-	if len(problems) > 0 {
-		return s.statementAgain(w, r, player, whose, round, form.Typed{Form: form.FormNote, Values: values, Problems: problems})
-	}
-	if n.Hole, n.Shot, err = place(r.FormValue("on")); err != nil {
-		return err
-	}
 	return s.keepNote(w, r, whose, n)
+}
+
+func (s *server) writeLesson(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose) error {
+	f := form.ParseLesson(r.Form)
+	if !f.Sound() {
+		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Lesson: &f})
+	}
+	return s.keepNote(w, r, whose, db.Note{Kind: db.KindLesson, Private: f.Private && !whose.Own, Body: f.Body.Value, Day: f.Day.Value.Time()})
+}
+
+// known is a number that may not be known, as the database keeps it: nothing for
+// 0.
+func known[T int | float64 | golf.CourseID](n T) *T {
+	if n == 0 {
+		return nil
+	}
+	return &n
 }
 
 func (s *server) keepNote(w http.ResponseWriter, r *http.Request, whose paths.Whose, n db.Note) error {
@@ -149,12 +112,12 @@ func noteAt(whose paths.Whose, n db.Note) string {
 }
 
 // statementAgain shows a statement with a form that came back.
-func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, round golf.RoundID, typed form.Typed) error {
+func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, round golf.RoundID, back form.Returned) error {
 	kept, err := s.store.SeenRound(r.Context(), me(r).ID, whose.Player, round)
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, player, whose, typed)
+	return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, player, whose, back)
 }
 
 // ofNote reads the note of the address, which who looks may read.
@@ -170,13 +133,13 @@ func (s *server) ofNote(r *http.Request) (player db.Player, whose paths.Whose, n
 	return player, whose, n, err
 }
 
-// noteAgain shows a note's page with a form under it that came back.
-func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, which string, problems map[string]string) error {
-	typed := form.Typed{Form: which, Of: n.ID, Values: map[string]string{"body": r.FormValue("body")}, Problems: problems}
+// noteAgain shows the page of a note with a form under it that came back.
+func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, back form.Returned) error {
+	back.Of = n.ID
 	if n.RoundID != nil {
-		return s.statementAgain(w, r, player, whose, *n.RoundID, typed)
+		return s.statementAgain(w, r, player, whose, *n.RoundID, back)
 	}
-	return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, typed)
+	return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, back)
 }
 
 func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
@@ -187,11 +150,11 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	if n.AuthorID != me(r).ID {
 		return golf.ErrNotFound
 	}
-	body, problems := typedText(r)
-	if len(problems) > 0 {
-		return s.noteAgain(w, r, player, whose, n, form.FormEdit, problems)
+	f := form.ParseNote(r.Form)
+	if !f.Sound() {
+		return s.noteAgain(w, r, player, whose, n, form.Returned{Edit: &f})
 	}
-	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, body, r.FormValue("private") != ""); err != nil {
+	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, f.Body.Value, f.Private); err != nil {
 		return err
 	}
 	return saved(w, r, noteAt(whose, n), "note")
@@ -213,11 +176,11 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	body, problems := typedText(r)
-	if len(problems) > 0 {
-		return s.noteAgain(w, r, player, whose, n, form.FormReply, problems)
+	f := form.ParseNote(r.Form)
+	if !f.Sound() {
+		return s.noteAgain(w, r, player, whose, n, form.Returned{Reply: &f})
 	}
-	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, body); err != nil {
+	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, f.Body.Value); err != nil {
 		return err
 	}
 	return saved(w, r, noteAt(whose, n), "answered")

@@ -60,15 +60,8 @@ const (
 	contextLeast  = 3
 )
 
-// checkPassword finds what is wrong with a new password; about is what a stranger
-// knows of its owner, which it must not be made of.
-func checkPassword(field, password string, problems map[string]string, about ...string) {
-	if text := weakness(password, about); text != "" {
-		problems[field] = text
-	}
-}
-
-// weakness says why a password is none to take; empty when it is one.
+// weakness says why a password is none to take, empty when it is one; about is
+// what a stranger knows of its owner, which it must not be made of.
 func weakness(password string, about []string) string {
 	folded, known := strings.ToLower(password), aboutWords(about)
 	owners := func(word string) bool { return known[word] }

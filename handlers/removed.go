@@ -84,7 +84,22 @@ func (s *server) bringBack(w http.ResponseWriter, r *http.Request) error {
 		return golf.ErrNotFound
 	}
 	whose := paths.Whose{Player: x.PlayerID, Own: x.PlayerID == who}
-	at := whose.Lessons()
+	at, err := s.restore(r, whose, x)
+	if err != nil {
+		return err
+	}
+	if x.Kind == db.RemovedNote && !whose.Own {
+		if at, err = s.keptOr(r, whose, at); err != nil {
+			return err
+		}
+	}
+	return saved(w, r, at, "back")
+}
+
+// restore brings one thing back, and returns the address of its page.
+func (s *server) restore(r *http.Request, whose paths.Whose, x db.Removed) (at string, err error) {
+	who := me(r).ID
+	at = whose.Lessons()
 	switch x.Kind {
 	case db.RemovedRound:
 		at, err = whose.Round(golf.RoundID(x.ID)), s.store.RestoreRound(r.Context(), who, golf.RoundID(x.ID))
@@ -101,15 +116,7 @@ func (s *server) bringBack(w http.ResponseWriter, r *http.Request) error {
 	default:
 		err = golf.ErrNotFound
 	}
-	if err != nil {
-		return err
-	}
-	if x.Kind == db.RemovedNote && !whose.Own {
-		if at, err = s.keptOr(r, whose, at); err != nil {
-			return err
-		}
-	}
-	return saved(w, r, at, "back")
+	return at, err
 }
 
 // keptOr is where a coach reads a note: an address among the pupil's pages, or

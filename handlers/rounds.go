@@ -25,7 +25,7 @@ func (s *server) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusOK, kept, me(r), mine(r), form.Typed{})
+	return s.showStatement(w, r, http.StatusOK, kept, me(r), mine(r), form.Returned{})
 }
 
 // seenRound is the statement of a round for whoever may see it, to read and to
@@ -43,27 +43,20 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusOK, kept, player, whose, form.Typed{})
+	return s.showStatement(w, r, http.StatusOK, kept, player, whose, form.Returned{})
 }
 
 // showStatement shows a round of a player's: to the player, or to a coach.
-func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, typed form.Typed) (err error) {
+func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, back form.Returned) (err error) {
 	if err := s.looked(r, whose, db.LookStatement, kept.ID); err != nil {
 		return err
 	}
-	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Conditions,
-		Nines: [2]int{kept.CardOut, kept.CardIn}, Typed: typed, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
-	if !whose.Own {
-		q.Of = player.Name
-	}
+	q := statementInput(r, kept, player, whose, back)
 	if q.Coached, err = s.coached(r, whose); err != nil {
 		return err
 	}
 	if q.Notes, err = s.notes(r, whose, db.NotesOf{Round: kept.ID}); err != nil {
 		return err
-	}
-	for _, h := range kept.Holes {
-		q.Card = append(q.Card, h.Card())
 	}
 	of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
 	if err != nil {
@@ -75,6 +68,19 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 		return err
 	}
 	return show(w, r, status, statement.NewRoundPage(page, q).View())
+}
+
+// statementInput is what a statement shows of a stored round.
+func statementInput(r *http.Request, kept db.Round, player db.Player, whose paths.Whose, back form.Returned) statement.RoundInput {
+	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Note: kept.Conditions,
+		Nines: [2]int{kept.CardOut, kept.CardIn}, Returned: back, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
+	if !whose.Own {
+		q.Of = player.Name
+	}
+	for _, h := range kept.Holes {
+		q.Card = append(q.Card, h.Card())
+	}
+	return q
 }
 
 func parOf(card []golf.CardHole) int {

@@ -31,26 +31,39 @@ func (s *server) routes() http.Handler {
 	r.Get(paths.Worker, s.page(s.worker))
 	r.Get(paths.Manifest, s.page(s.manifest))
 	r.Get(paths.Offline, s.page(s.offline))
-	r.Group(func(r chi.Router) {
-		r.Use(s.withPlayer)
-		r.Get(paths.Front, s.page(s.front))
-		r.Get(paths.Help, s.page(s.help))
-		r.Get(paths.Join, s.page(s.joinForm))
-		r.Get(paths.Reset, s.page(s.resetForm))
-		r.Group(func(r chi.Router) {
-			r.Use(s.limited())
-			r.Post(paths.SignIn, s.page(s.signIn))
-			r.Post(paths.Join, s.page(s.join))
-			r.Post(paths.Reset, s.page(s.reset))
-		})
-		r.Group(s.signedIn)
-	})
+	r.Group(s.anybodysPages)
 	return r
+}
+
+// anybodysPages are those that need no session, and behind them those that do.
+func (s *server) anybodysPages(r chi.Router) {
+	r.Use(s.withPlayer)
+	r.Get(paths.Front, s.page(s.front))
+	r.Get(paths.Help, s.page(s.help))
+	r.Get(paths.Join, s.page(s.joinForm))
+	r.Get(paths.Reset, s.page(s.resetForm))
+	r.Group(func(r chi.Router) {
+		r.Use(s.limited())
+		r.Post(paths.SignIn, s.page(s.signIn))
+		r.Post(paths.Join, s.page(s.join))
+		r.Post(paths.Reset, s.page(s.reset))
+	})
+	r.Group(s.signedIn)
 }
 
 // signedIn are the pages of a player.
 func (s *server) signedIn(r chi.Router) {
 	r.Use(s.mustBeSignedIn)
+	r.Group(s.accountPages)
+	r.Group(s.stewardsPages)
+	r.Group(s.coursePages)
+	r.Group(s.roundPages)
+	r.Group(s.coachingPages)
+	r.Route(paths.Players+"/{player}", s.playersPages)
+}
+
+// accountPages are the settings of an account, its files and what was removed.
+func (s *server) accountPages(r chi.Router) {
 	r.Post(paths.SignOut, s.page(s.signOut))
 	r.Get(paths.Welcome, s.page(s.welcome))
 	r.Post(paths.Welcome, s.page(s.saveWelcome))
@@ -60,7 +73,17 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Devices, s.page(s.endDevice))
 	r.Post(paths.OtherDevices, s.page(s.endOtherDevices))
 	r.Post(paths.Delete, s.page(s.deleteAccount))
-	r.Group(s.stewardsPages)
+	r.Get(paths.Export, s.page(s.export))
+	r.Get(paths.Everything, s.page(s.exportEverything))
+	r.Get(paths.Import, s.page(s.importForm))
+	r.Post(paths.Import, s.page(s.importFile))
+	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
+	r.Get(paths.Removed, s.page(s.removed))
+	r.Post(paths.Removed, s.page(s.bringBack))
+}
+
+// coursePages are the courses.
+func (s *server) coursePages(r chi.Router) {
 	r.Get(paths.Courses, s.page(s.courses))
 	r.Get(paths.NewCourse, s.page(s.newCourse))
 	r.Post(paths.NewCourse, s.page(s.saveCourse))
@@ -69,6 +92,10 @@ func (s *server) signedIn(r chi.Router) {
 	r.Post(paths.Courses+"/{course}/use-card", s.page(s.useCard))
 	r.Post(paths.Courses+"/{course}/remove", s.page(s.removeCourse))
 	r.Post(paths.Courses+"/{course}/merge", s.page(s.mergeCourse))
+}
+
+// roundPages are the rounds of who is signed in, and the days marked among them.
+func (s *server) roundPages(r chi.Router) {
 	r.Get(paths.Rounds, s.page(s.rounds))
 	r.Get(paths.NewRound, s.page(s.newRound))
 	r.Post(paths.NewRound, s.page(s.beginRound))
@@ -82,9 +109,13 @@ func (s *server) signedIn(r chi.Router) {
 	r.Get(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.shots))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.saveShots))
 	r.Post(paths.Rounds+"/{round}/note", s.page(s.saveNote))
-	r.Get(paths.Removed, s.page(s.removed))
-	r.Post(paths.Removed, s.page(s.bringBack))
 	r.Get(paths.MyMonths, s.page(s.myMonths))
+	r.Post(paths.Marks, s.page(s.mark))
+	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
+}
+
+// coachingPages are those between a coach and the pupils.
+func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.Coaching, s.page(s.coaching))
 	r.Group(func(r chi.Router) {
 		r.Use(s.limited())
@@ -99,14 +130,6 @@ func (s *server) signedIn(r chi.Router) {
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.dropKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
-	r.Post(paths.Marks, s.page(s.mark))
-	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
-	r.Route(paths.Players+"/{player}", s.playersPages)
-	r.Get(paths.Export, s.page(s.export))
-	r.Get(paths.Everything, s.page(s.exportEverything))
-	r.Get(paths.Import, s.page(s.importForm))
-	r.Post(paths.Import, s.page(s.importFile))
-	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
 }
 
 // stewardsPages are pages of a steward of the server.

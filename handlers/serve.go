@@ -51,16 +51,7 @@ func shell(r *http.Request) layout.Page {
 }
 
 // unitsOf are the units in which a player writes.
-func unitsOf(p db.Player) form.Units {
-	units := form.StandardUnits
-	if p.FarUnit == "m" {
-		units.Far = golf.Metres
-	}
-	if p.GreenUnit == "m" {
-		units.Green = golf.Metres
-	}
-	return units
-}
+func unitsOf(p db.Player) form.Units { return form.Units(p.Units()) }
 
 // id reads a number of the address; one that is none is not found.
 func id(r *http.Request, name string) (int64, error) {

@@ -9,6 +9,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
+	"strokeledger/web/form"
 )
 
 // squadDays is over how many days pupils are set side by side unless others are
@@ -46,9 +47,12 @@ func readSquad(r *http.Request) coach.SquadInput {
 	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
 	for field, to := range map[string]*golf.Date{"from": &q.From, "to": &q.To} {
 		if values[field] != "" {
-			if day := dayOf(values, field, q.Problems); !day.IsZero() {
-				*to = day
+			day := form.ParseDay(values[field])
+			if !day.Sound() {
+				q.Problems[field] = day.Problem
+				continue
 			}
+			*to = day.Value
 		}
 	}
 	if q.From.Compare(q.To) > 0 {

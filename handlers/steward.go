@@ -119,19 +119,29 @@ func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
 // reset sets the new password. It ends what strangers did to the account, and this
 // browser is one that the account knows.
 func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
-	player, token, problems := r.FormValue("player"), r.FormValue("token"), map[string]string{}
+	player, token := r.FormValue("player"), r.FormValue("token")
 	n, _ := strconv.ParseInt(player, 10, 64) // 0, which is nobody's, for what is no number
 	p, err := s.store.Resetting(r.Context(), golf.PlayerID(n), hashed(token))
 	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
 	}
-	checkPassword("password", r.FormValue("password"), problems, s.aboutPassword(r, p.Email, p.Name)...)
-	if len(problems) > 0 {
-		return show(w, r, http.StatusUnprocessableEntity, site.NewResetPage(shell(r), player, token, problems["password"]).View())
+	if wrong := weakness(r.FormValue("password"), s.aboutPassword(r, p.Email, p.Name)); wrong != "" {
+		return show(w, r, http.StatusUnprocessableEntity, site.NewResetPage(shell(r), player, token, wrong).View())
 	}
 	if p.ID == 0 {
 		return golf.ErrNotFound
 	}
+	if err := s.useReset(r, p, token); err != nil {
+		return err
+	}
+	if err := s.rememberDevice(w, r, p.ID); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Front, "reset")
+}
+
+// useReset sets a new password by a token, and forgets the tries of the old one.
+func (s *server) useReset(r *http.Request, p db.Player, token string) error {
 	hash, err := s.hashing.hash(r.Context(), network(r), r.FormValue("password"))
 	if err != nil {
 		return err
@@ -144,8 +154,5 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	if err := s.rememberDevice(w, r, p.ID); err != nil {
-		return err
-	}
-	return saved(w, r, paths.Front, "reset")
+	return nil
 }

@@ -43,30 +43,37 @@ var (
 // begin takes the places for an import of an account; the answer gives them
 // back.
 func (u *uploads) begin(ctx context.Context, who golf.PlayerID) (end func(), err error) {
-	u.mu.Lock()
-	own := u.busy[who]
-	u.busy[who] = true
-	u.mu.Unlock()
-	if own {
+	if !u.take(who) {
 		return nil, errOwnImport
-	}
-	free := func() {
-		u.mu.Lock()
-		defer u.mu.Unlock()
-		delete(u.busy, who)
 	}
 	late := time.NewTimer(u.wait)
 	defer late.Stop()
 	select {
 	case u.all <- struct{}{}:
-		return func() { <-u.all; free() }, nil
+		return func() { <-u.all; u.free(who) }, nil
 	case <-late.C:
 		err = errImports
 	case <-ctx.Done():
 		err = ctx.Err()
 	}
-	free()
+	u.free(who)
 	return nil, err
+}
+
+// take reports whether the account has no import at work, and notes that it has.
+func (u *uploads) take(who golf.PlayerID) bool {
+	u.mu.Lock()
+	defer u.mu.Unlock()
+	own := u.busy[who]
+	u.busy[who] = true
+	return !own
+}
+
+// free notes that the account has no import at work any more.
+func (u *uploads) free(who golf.PlayerID) {
+	u.mu.Lock()
+	defer u.mu.Unlock()
+	delete(u.busy, who)
 }
 
 // count adds bytes to those of an account's day, and reports whether it may send

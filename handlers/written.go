@@ -25,22 +25,32 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 		return f, err
 	}
 	for _, n := range private {
-		file := fileOfNote(n)
-		file.By, file.On = "", n.Author
-		f.Private = append(f.Private, file)
+		f.Private = append(f.Private, fileOfPrivate(n))
 	}
 	given, err := s.store.Assignments(r.Context(), who, who, 0)
 	if err != nil {
 		return f, err
 	}
 	for _, a := range given {
-		p := accountfile.Practice{What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn).String(), Done: a.DoneAt != nil}
-		for _, res := range a.Results {
-			p.Results = append(p.Results, accountfile.Result{Day: golf.DateOf(res.Day).String(), Result: res.Result, Passed: res.Passed})
-		}
-		f.Practice = append(f.Practice, p)
+		f.Practice = append(f.Practice, fileOfPractice(a))
 	}
 	return f, nil
+}
+
+// fileOfPrivate is a private note, about the pupil whom the store names as its
+// author.
+func fileOfPrivate(n db.Note) accountfile.Note {
+	f := fileOfNote(n)
+	f.By, f.On = "", n.Author
+	return f
+}
+
+func fileOfPractice(a db.Assignment) accountfile.Practice {
+	p := accountfile.Practice{What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn).String(), Done: a.DoneAt != nil}
+	for _, res := range a.Results {
+		p.Results = append(p.Results, accountfile.Result{Day: golf.DateOf(res.Day).String(), Result: res.Result, Passed: res.Passed})
+	}
+	return p
 }
 
 func fileOfNote(n db.Note) accountfile.Note {

@@ -36,6 +36,14 @@ type Settings struct {
 	Clubs      string  `json:"clubs"`
 }
 
+// Units are the units in which the player writes distances, off the green and on
+// it. Settings that were read have them.
+func (s Settings) Units() (far, green golf.Unit) {
+	far, _ = golf.ParseUnit(s.Far)
+	green, _ = golf.ParseUnit(s.Green)
+	return far, green
+}
+
 // Round is a round as an account keeps it.
 type Round struct {
 	Name       string

@@ -53,8 +53,7 @@ func (r *Reader) hole(i int) (h Hole, err error) {
 // check reports what is not allowed in a hole. A line that says no units is in
 // those of the settings.
 func (h *Hole) check(c Settings) error {
-	far, _ := golf.ParseUnit(c.Far) // read already
-	green, _ := golf.ParseUnit(c.Green)
+	far, green := c.Units()
 	h.Far, h.Green = cmp.Or(h.Far, far), cmp.Or(h.Green, green)
 	switch {
 	case h.Number == 0 || h.Par == 0:

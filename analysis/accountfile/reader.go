@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"iter"
+	"slices"
 
 	"strokeledger/analysis/golf"
 )
@@ -126,10 +127,15 @@ func (r *Reader) readSettings() error {
 		return inside("settings", err)
 	case c.Name == "" || c.Target == 0 || c.BoundaryYd == 0:
 		return faulty("settings: name, target and boundary_yd belong to them")
-	case c.Far != "yd" && c.Far != "m" || c.Green != "ft" && c.Green != "m":
+	case !isOneOf(golf.FarUnits, c.Far) || !isOneOf(golf.GreenUnits, c.Green):
 		return faulty("settings: units %q and %q; allowed: yd or m, ft or m", c.Far, c.Green)
 	}
 	return nil
+}
+
+// isOneOf reports whether a text is the name of one of some units.
+func isOneOf(units []golf.Unit, text string) bool {
+	return slices.ContainsFunc(units, func(u golf.Unit) bool { return u.String() == text })
 }
 
 func inside(place string, err error) error {

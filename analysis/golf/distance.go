@@ -56,6 +56,13 @@ const (
 // Units lists every unit, in the order in which they are offered.
 var Units = []Unit{Yards, Metres, Feet}
 
+// The units a player may have distances in, in the order in which they are
+// offered.
+var (
+	FarUnits   = []Unit{Yards, Metres} // off the green
+	GreenUnits = []Unit{Feet, Metres}  // on it
+)
+
 var unitNames = [...]string{"", "yd", "m", "ft"}
 
 var unitLengths = [...]Distance{0, Yard, Metre, Foot}

@@ -10,6 +10,7 @@ import (
 	"os/exec"
 	"path"
 	"slices"
+	"strconv"
 	"strings"
 )
 
@@ -25,6 +26,8 @@ type layer struct {
 type rules struct {
 	layers []layer
 	homes  []layer // of libraries: pkg is the library, may are its homes
+
+	longest map[string]int // the most lines of a function, by package; "*" for the others
 }
 
 const (
@@ -32,9 +35,9 @@ const (
 	neverImported = "being imported"
 )
 
-// readRules reads the two tables of a DEVELOPERS.md.
+// readRules reads the three tables of a DEVELOPERS.md.
 func readRules(r io.Reader) (rules, error) {
-	var all rules
+	all := rules{longest: map[string]int{}}
 	lines := bufio.NewScanner(r)
 	table := ""
 	for lines.Scan() {
@@ -45,19 +48,33 @@ func readRules(r io.Reader) (rules, error) {
 		switch {
 		case !strings.HasPrefix(lines.Text(), "|"):
 			table = ""
-		case cells[0] == "package" || cells[0] == "library":
+		case cells[0] == "package" || cells[0] == "library" || cells[0] == "functions of":
 			table = cells[0]
 		case strings.HasPrefix(cells[0], "---"):
 		case table == "package" && len(cells) == 3:
 			all.layers = append(all.layers, layer{cells[0], list(cells[1]), list(cells[2])})
 		case table == "library" && len(cells) == 2:
 			all.homes = append(all.homes, layer{cells[0], list(cells[1]), nil})
+		case table == "functions of" && len(cells) == 2:
+			n, err := strconv.Atoi(cells[1])
+			if err != nil {
+				return all, fmt.Errorf("how long functions of %s may be: %w", cells[0], err)
+			}
+			all.longest[cells[0]] = n
 		}
 	}
-	if len(all.layers) == 0 || len(all.homes) == 0 {
-		return all, errors.New("the document has no table of packages or of libraries")
+	if len(all.layers) == 0 || len(all.homes) == 0 || all.longest["*"] == 0 {
+		return all, errors.New("the document has no table of packages, of libraries or of how long functions are")
 	}
 	return all, lines.Err()
+}
+
+// longestFunction is how many lines a function of a package may have.
+func (r rules) longestFunction(importPath string) int {
+	if n, own := r.longest[strings.TrimPrefix(importPath, module+"/")]; own {
+		return n
+	}
+	return r.longest["*"]
 }
 
 func list(cell string) []string {

@@ -39,8 +39,9 @@ func TestSourceKeepsTheLimits(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	rules := documentRules(t)
 	for _, p := range packages {
-		faults, err := sourceFaults(p)
+		faults, err := sourceFaults(p, rules.longestFunction(p.ImportPath))
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -68,6 +69,8 @@ func TestForbiddenImportsAreFound(t *testing.T) {
 		{"handlers", "github.com/jackc/pgx/v5", false},
 		{"db", "github.com/go-chi/chi/v5", false},
 		{"handlers", own("db/dbtest"), false},
+		{"handlers", own("analysis/compare"), false},
+		{"handlers", own("analysis/account"), false},
 		{"web/statement", "net/http", false},
 		{"web/coach", own("web/months"), false},
 		{"analysis", own("cmd/dev"), true},
@@ -95,11 +98,27 @@ func TestFaultsOfSourceAreFound(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	got := strings.Join(fileFaults("x.go", files, parsed, true), "\n")
+	got := strings.Join(fileFaults("x.go", files, parsed, documentRules(t).longestFunction(module+"/analysis"), true), "\n")
 	for _, want := range []string{"Bare has no comment", "Bald has no comment", "time.Now", "rand.IntN", "long has 72 lines"} {
 		if !strings.Contains(got, want) {
 			t.Errorf("not found: %s, in\n%s", want, got)
 		}
+	}
+}
+
+// Handlers are shorter than other functions, by the document.
+func TestHandlersAreShort(t *testing.T) {
+	r := documentRules(t)
+	if own, others := r.longestFunction(module+"/handlers"), r.longestFunction(module+"/db"); own != 25 || others != 60 {
+		t.Errorf("%d lines in handlers, %d elsewhere", own, others)
+	}
+	files := token.NewFileSet()
+	parsed, err := parser.ParseFile(files, "x.go", "package x\n\nfunc long() {\n"+strings.Repeat("\tlong()\n", 24)+"}\n", parser.ParseComments)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if faults := fileFaults("x.go", files, parsed, 25, false); len(faults) != 1 || !strings.Contains(faults[0], "26 lines; at most 25") {
+		t.Errorf("%v", faults)
 	}
 }
 

@@ -10,16 +10,13 @@ import (
 	"strings"
 )
 
-// The house's limits for source files.
-const (
-	mostLines         = 300
-	mostFunctionLines = 60
-)
+// mostLines is the house's limit for source files.
+const mostLines = 300
 
 // sourceFaults looks at a package's own files: their length and that of their
-// functions, comments on what is exported, and in the engine calls of the clock
+// functions, of which longest is the most lines; comments on what is exported, and in the engine calls of the clock
 // and of the global source of randomness.
-func sourceFaults(p listed) ([]string, error) {
+func sourceFaults(p listed, longest int) ([]string, error) {
 	var all []string
 	files := token.NewFileSet()
 	documented := false
@@ -41,7 +38,7 @@ func sourceFaults(p listed) ([]string, error) {
 		if n := files.File(parsed.Pos()).LineCount(); n > mostLines {
 			all = append(all, fmt.Sprintf("%s has %d lines; at most %d", where, n, mostLines))
 		}
-		all = append(all, fileFaults(where, files, parsed, strings.HasPrefix(p.ImportPath, module+"/analysis"))...)
+		all = append(all, fileFaults(where, files, parsed, longest, strings.HasPrefix(p.ImportPath, module+"/analysis"))...)
 	}
 	if !documented {
 		all = append(all, p.ImportPath+" has no package comment")
@@ -49,7 +46,7 @@ func sourceFaults(p listed) ([]string, error) {
 	return all, nil
 }
 
-func fileFaults(where string, files *token.FileSet, parsed *ast.File, engine bool) []string {
+func fileFaults(where string, files *token.FileSet, parsed *ast.File, longest int, engine bool) []string {
 	var all []string
 	add := func(at ast.Node, what string) {
 		all = append(all, fmt.Sprintf("%s:%d: %s", where, files.Position(at.Pos()).Line, what))
@@ -57,8 +54,8 @@ func fileFaults(where string, files *token.FileSet, parsed *ast.File, engine boo
 	for _, d := range parsed.Decls {
 		switch d := d.(type) {
 		case *ast.FuncDecl:
-			if n := files.Position(d.End()).Line - files.Position(d.Pos()).Line + 1; n > mostFunctionLines {
-				add(d, fmt.Sprintf("%s has %d lines; at most %d", d.Name.Name, n, mostFunctionLines))
+			if n := files.Position(d.End()).Line - files.Position(d.Pos()).Line + 1; n > longest {
+				add(d, fmt.Sprintf("%s has %d lines; at most %d", d.Name.Name, n, longest))
 			}
 			if d.Name.IsExported() && d.Doc == nil && receiverExported(d) {
 				add(d, d.Name.Name+" has no comment")

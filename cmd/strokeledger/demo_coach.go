@@ -39,7 +39,7 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 	if err != nil {
 		return err
 	}
-	if err := store.Greet(ctx, coach.ID, coach.Target, coach.FarUnit, coach.GreenUnit); err != nil {
+	if err := store.Greet(ctx, coach.ID, coach.Target, coach.Units()); err != nil {
 		return err
 	}
 	if err := letIn(ctx, store, player, coach.ID); err != nil {
@@ -52,7 +52,7 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 		if err != nil {
 			return err
 		}
-		if err := store.SaveSettings(ctx, pupil.ID, db.Settings{Name: p.name, FarUnit: "yd", GreenUnit: "ft", Target: p.target, BoundaryYd: 50}); err != nil {
+		if err := store.SaveSettings(ctx, pupil.ID, db.Settings{Name: p.name, Target: p.target, BoundaryYd: 50}); err != nil {
 			return err
 		}
 		if err := letIn(ctx, store, pupil.ID, coach.ID); err != nil {

@@ -126,13 +126,9 @@ func (c *AssignmentCard) forms(a Assignment, in LessonsInput) {
 		c.DoneText, c.DoneTo = "Mark as not done", ""
 		return
 	}
-	values, problems := in.Typed.At(form.FormResult, a.ID)
-	on := in.Today.String()
-	if len(problems) > 0 {
-		on = values["day"]
-	}
-	c.Record = &RecordForm{At: in.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: len(problems) > 0,
-		Day:    components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date", Value: on, Problem: problems["day"]},
-		Result: components.Field{Name: "result", ID: "result-" + c.ID, Label: "Result", Value: values["result"], Problem: problems["result"], Hint: "For example, 33 of 40."}}
+	typed := in.Returned.ResultOf(a.ID, form.DayOf(in.Today))
+	c.Record = &RecordForm{At: in.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: !typed.Sound(),
+		Day:    components.Filled(components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date"}, typed.Day),
+		Result: components.Filled(components.Field{Name: "result", ID: "result-" + c.ID, Label: "Result", Hint: "For example, 33 of 40."}, typed.Result)}
 	c.Record.Wrong = components.Summed(c.Record.Day, c.Record.Result)
 }

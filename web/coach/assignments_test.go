@@ -42,7 +42,7 @@ func TestAssignmentCard(t *testing.T) {
 // A result that came back keeps what was typed, on its own card only.
 func TestRefusedResult(t *testing.T) {
 	in := LessonsInput{Whose: paths.Whose{Player: 7, Own: true}, Today: today,
-		Typed: form.Typed{Form: form.FormResult, Of: 3, Values: map[string]string{"day": "May", "result": "x"}, Problems: map[string]string{"day": "Not a day."}}}
+		Returned: form.Returned{Of: 3, Result: &form.Result{Day: form.Day{Text: "May", Problem: "Not a day."}, Result: form.Text{Text: "x"}}}}
 	refused, other := newAssignmentCard(Assignment{ID: 3, Due: today}, in).Record, newAssignmentCard(Assignment{ID: 4, Due: today}, in).Record
 	if !refused.Open || refused.Day.Value != "May" || refused.Day.Problem != "Not a day." || refused.Result.Value != "x" || len(refused.Wrong.Links) != 1 {
 		t.Errorf("%+v", refused)

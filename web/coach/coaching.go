@@ -6,6 +6,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -35,8 +36,7 @@ type CoachingInput struct {
 	Whose   paths.Whose // the player's own pages
 	Coaches []CoachInput
 	Roster  RosterInput // without pupils where the player coaches nobody
-	From    string      // the first day shared, as it was typed into the form
-	Problem string      // what is wrong with that day; empty when nothing is
+	From    form.Day    // the first day shared, as it came back from the form
 	Link    string      // the invitation that was just made, in full; empty for none
 	Unused  int         // links that can still be used
 }
@@ -82,7 +82,7 @@ func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 	page.Title, page.Here = "Coach", paths.Coaching
 	page.Foot = "A coach can read your rounds, months and practice, but cannot change a round. You can end a coach’s access at any time, and it stops at once."
 	c := CoachingPage{Page: page, Heading: "Coach", Lede: accessLede(in.Coaches), Link: in.Link, Lessons: in.Whose.Lessons(), Looks: paths.CoachLooks, FormerNotes: paths.CoachKept,
-		From: components.Field{Name: "from", Label: "Share rounds played from", Type: "date", Value: in.From, Problem: in.Problem, Hint: "Leave it empty to share everything."}}
+		From: components.Filled(components.Field{Name: "from", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything."}, in.From)}
 	c.Wrong = components.Summed(c.From).Saying("No link was made.")
 	for _, k := range in.Coaches {
 		c.Coaches = append(c.Coaches, newCoachLine(k))

@@ -6,6 +6,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
@@ -57,7 +58,7 @@ func TestCoachingPage(t *testing.T) {
 }
 
 func TestInvitingACoach(t *testing.T) {
-	p := NewCoachingPage(layout.Page{}, CoachingInput{Whose: paths.Whose{Player: 7, Own: true}, From: "May", Problem: "Not a day."})
+	p := NewCoachingPage(layout.Page{}, CoachingInput{Whose: paths.Whose{Player: 7, Own: true}, From: form.Day{Text: "May", Problem: "Not a day."}})
 	if p.Wrong.Heading != "No link was made." || p.From.Value != "May" || p.From.Problem != "Not a day." || p.Link != "" {
 		t.Errorf("%+v", p)
 	}

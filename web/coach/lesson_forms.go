@@ -9,22 +9,25 @@ import (
 )
 
 func newLessonForm(in LessonsInput) LessonForm {
-	values, problems := in.Typed.At(form.FormLesson, 0)
-	day := in.Today.String()
-	if len(problems) > 0 {
-		day = values["day"]
+	back := in.Returned.Lesson
+	typed := form.Note{Day: form.DayOf(in.Today)}
+	if back != nil {
+		typed = *back
 	}
-	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Private: values["private"] != "", Open: len(problems) > 0,
-		Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: day, Problem: problems["day"]},
-		Body: components.Area{Name: "body", ID: "lesson", Label: "Lesson", Value: values["body"], Problem: problems["body"], Hint: "Lines that begin with a hyphen become a list."}}
+	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Private: typed.Private, Open: back != nil,
+		Day:  components.Filled(components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date"}, typed.Day),
+		Body: components.FilledArea(components.Area{Name: "body", ID: "lesson", Label: "Lesson", Hint: "Lines that begin with a hyphen become a list."}, typed.Body)}
 	f.Wrong = components.Summed(f.Day, f.Body.Field())
 	return f
 }
 
 func newTargetPart(in LessonsInput) TargetPart {
-	values, problems := in.Typed.At(form.FormTarget, 0)
+	var typed form.Number
+	if in.Returned.Target != nil {
+		typed = *in.Returned.Target
+	}
 	t := TargetPart{Now: words.Plain(in.Target), AnswerAt: in.Whose.AnswerTarget(),
-		Field: components.Field{Name: "target", Label: "Propose a target", Value: values["target"], Problem: problems["target"], Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}}
+		Field: components.Filled(components.Field{Name: "target", Label: "Propose a target", Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}, typed)}
 	t.Wrong = components.Summed(t.Field).Saying("The target was not proposed.")
 	if !in.Whose.Own {
 		t.ProposeAt = in.Whose.Target()
@@ -39,16 +42,16 @@ func newTargetPart(in LessonsInput) TargetPart {
 const daysToPractise = 7
 
 func newAssignForm(in LessonsInput) AssignForm {
-	values, problems := in.Typed.At(form.FormAssign, 0)
-	due := in.Today.AddDays(daysToPractise).String()
-	if len(problems) > 0 {
-		due = values["due"]
+	back := in.Returned.Assignment
+	typed := form.Assignment{Due: form.DayOf(in.Today.AddDays(daysToPractise))}
+	if back != nil {
+		typed = *back
 	}
-	f := AssignForm{At: in.Whose.Assignments(), Open: len(problems) > 0, Fields: []components.Field{
-		{Name: "what", Label: "What to practise", Value: values["what"], Problem: problems["what"]},
-		{Name: "amount", Label: "How much", Value: values["amount"], Problem: problems["amount"], Hint: "For example, 40 putts or 20 minutes."},
-		{Name: "pass_mark", Label: "Pass mark", Value: values["pass_mark"], Problem: problems["pass_mark"], Hint: "For example, 32 of 40."},
-		{Name: "due", Label: "By when", Type: "date", Value: due, Problem: problems["due"]},
+	f := AssignForm{At: in.Whose.Assignments(), Open: back != nil, Fields: []components.Field{
+		components.Filled(components.Field{Name: "what", Label: "What to practise"}, typed.What),
+		components.Filled(components.Field{Name: "amount", Label: "How much", Hint: "For example, 40 putts or 20 minutes."}, typed.Amount),
+		components.Filled(components.Field{Name: "pass_mark", Label: "Pass mark", Hint: "For example, 32 of 40."}, typed.PassMark),
+		components.Filled(components.Field{Name: "due", Label: "By when", Type: "date"}, typed.Due),
 	}}
 	f.Wrong = components.Summed(f.Fields...)
 	return f

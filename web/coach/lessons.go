@@ -78,7 +78,7 @@ type LessonsInput struct {
 	Proposals   []Proposal
 	Rounds      []figures.ListedRound // the latest first; none to the player
 	Earlier     bool                  // there are rounds before those
-	Typed       form.Typed            // a form that came back, since something in it was wrong
+	Returned    form.Returned         // a form that came back, since something in it was wrong
 }
 
 // Proposal is a target that a coach proposes.
@@ -102,7 +102,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 		l.forCoach(in)
 	}
 	for _, n := range in.Notes {
-		card := notes.NewCard(n, in.Whose, false, in.Typed)
+		card := notes.NewCard(n, in.Whose, false, in.Returned)
 		if n.Open() {
 			l.Questions = append(l.Questions, card)
 		} else {

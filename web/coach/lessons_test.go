@@ -147,11 +147,13 @@ func TestLessonForms(t *testing.T) {
 			t.Errorf("%s: due %q", name, due.Value)
 		}
 	}
-	values := map[string]string{"day": "May", "body": "Grip.", "private": "yes", "what": "Putts", "due": "soon", "target": "120"}
-	typed := func(name, field string) LessonsPage {
-		return NewLessonsPage(layout.Page{}, LessonsInput{Whose: bea, Today: today, Typed: form.Typed{Form: name, Values: values, Problems: map[string]string{field: "No."}}})
+	day := form.Day{Text: "May", Problem: "No."}
+	returned := func(back form.Returned) LessonsPage {
+		return NewLessonsPage(layout.Page{}, LessonsInput{Whose: bea, Today: today, Returned: back})
 	}
-	lesson, assign, target := typed(form.FormLesson, "day"), typed(form.FormAssign, "due"), typed(form.FormTarget, "target")
+	lesson := returned(form.Returned{Lesson: &form.Note{Day: day, Body: form.Text{Text: "Grip."}, Private: true}})
+	assign := returned(form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.Day{Text: "soon", Problem: "No."}}})
+	target := returned(form.Returned{Target: &form.Number{Text: "120", Problem: "No."}})
 	if f := lesson.Lesson; !f.Open || !f.Private || f.Day.Value != "May" || f.Day.Problem != "No." || f.Body.Value != "Grip." || f.Wrong.Heading != "Not saved yet: one thing to fix." || lesson.Assign.Open {
 		t.Errorf("%+v", f)
 	}

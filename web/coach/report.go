@@ -86,7 +86,7 @@ func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 		if n.Private || n.Day.Compare(first) < 0 || n.Day.Compare(last) > 0 {
 			continue
 		}
-		card := notes.NewCard(n, whose, false, form.Typed{})
+		card := notes.NewCard(n, whose, false, form.Returned{})
 		card.Who = n.Author // not "You": others read the report
 		r.Written = append(r.Written, card)
 	}

@@ -5,6 +5,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -33,21 +34,6 @@ type BeginFields struct {
 	Part  components.Radios // all holes, or one nine
 }
 
-// BeginInput is what was typed, and what was wrong by field.
-type BeginInput struct {
-	Courses  []components.Choice
-	New      bool // on a course that is told hole by hole
-	Values   map[string]string
-	Problems map[string]string
-}
-
-// The parts of a course that are played.
-const (
-	PartAll   = ""
-	PartFront = "front"
-	PartBack  = "back"
-)
-
 // OpenRound is an unfinished round.
 type OpenRound struct {
 	At   string // address of the hole to continue at
@@ -59,15 +45,16 @@ func NewOpenRound(id golf.RoundID, date golf.Date, course string, hole, left int
 	return OpenRound{paths.Hole(id, hole), fmt.Sprintf("%s, %s: continue at hole %d, %s to go", date.Time().Format("2 Jan 2006"), course, hole, words.Plural(left, "hole", "holes"))}
 }
 
-// NewBeginPage makes the page that begins a round.
-func NewBeginPage(page layout.Page, f BeginInput, open []OpenRound) BeginPage {
+// NewBeginPage makes the page that begins a round; courses are those to choose
+// from.
+func NewBeginPage(page layout.Page, f form.RoundStart, courses []components.Choice, open []OpenRound) BeginPage {
 	page.Title, page.Here = "Enter a round", paths.NewRound
-	n := BeginPage{Page: page, Open: open, Courses: f.Courses, Which: components.Field{Name: "course", Label: "Course", Problem: f.Problems["course"]}, Course: paths.NewCourse,
-		Begin: beginFields(f, !f.New, ""), Fresh: beginFields(f, f.New, "new_"),
+	n := BeginPage{Page: page, Open: open, Courses: courses, Which: components.Filled(components.Field{Name: "course", Label: "Course"}, f.Course), Course: paths.NewCourse,
+		Begin: beginFields(f, !f.Fresh, ""), Fresh: beginFields(f, f.Fresh, "new_"),
 		New: []components.Field{
-			{Name: "new_course", Label: "Course", Value: f.Values["new_course"], Hint: "You fill in par and length as you enter each hole.", Problem: f.Problems["new_course"]},
-			{Name: "new_tee", Label: "Tees", Value: f.Values["new_tee"], Problem: f.Problems["new_tee"]},
-			{Name: "new_holes", Label: "Holes", Value: f.Values["new_holes"], Mode: "numeric", Hint: "How many the course has: 1 to 18.", Problem: f.Problems["new_holes"]},
+			components.Filled(components.Field{Name: "new_course", Label: "Course", Hint: "You fill in par and length as you enter each hole."}, f.NewName),
+			components.Filled(components.Field{Name: "new_tee", Label: "Tees"}, f.NewTee),
+			components.Filled(components.Field{Name: "new_holes", Label: "Holes", Mode: "numeric", Hint: "How many the course has: 1 to 18."}, f.NewHoles),
 		}}
 	n.BeginWrong, n.FreshWrong = components.Summed(n.Which), components.Summed(n.New...)
 	n.Begin.sum(&n.BeginWrong)
@@ -88,18 +75,16 @@ func (b BeginFields) sum(s *components.Summary) {
 
 // beginFields fills the fields of one of the two forms; problems belong to the
 // one that was sent.
-func beginFields(f BeginInput, sent bool, prefix string) BeginFields {
-	problems := f.Problems
+func beginFields(f form.RoundStart, sent bool, prefix string) BeginFields {
 	if !sent {
-		problems = nil
+		f.Date.Problem, f.First.Problem, f.Note.Problem, f.Part.Problem = "", "", "", ""
 	}
-	part := f.Values["part"]
 	return BeginFields{
-		Date: components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date", Value: f.Values["date"], Problem: problems["date"]},
-		First: components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric", Value: f.Values["first_hole"], Problem: problems["first_hole"],
-			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."},
-		Note: components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Value: f.Values["note"], Hint: "Weather and greens, in one line. Optional.", Problem: problems["note"]},
-		Part: components.Radios{Name: "part", ID: prefix + "part", Label: "Holes", Problem: problems["part"],
-			All: []components.Choice{{Value: PartAll, Name: "all", Chosen: part == PartAll}, {Value: PartFront, Name: "front nine", Chosen: part == PartFront}, {Value: PartBack, Name: "back nine", Chosen: part == PartBack}}},
+		Date: components.Filled(components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date"}, f.Date),
+		First: components.Filled(components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric",
+			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."}, f.First),
+		Note: components.Filled(components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, f.Note),
+		Part: components.Picked(components.Radios{Name: "part", ID: prefix + "part", Label: "Holes", All: []components.Choice{
+			{Value: form.AllHoles.String(), Name: "all"}, {Value: form.FrontNine.String(), Name: "front nine"}, {Value: form.BackNine.String(), Name: "back nine"}}}, f.Part),
 	}
 }

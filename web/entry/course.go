@@ -65,20 +65,20 @@ type CourseInput struct {
 	Name, Tee string
 	Size      int
 	Holes     []golf.CardHole
-	Facts     []components.Fact // ratings
 	Mine      bool
 	Steward   bool // who looks is
 	Others    []components.Choice
 	OtherCard []OtherCard
-	MergeSaid string // what was wrong with a merge
-	Form      CourseFormInput
+	MergeSaid string          // what was wrong with a merge
+	Kept      form.CourseForm // the course as it is kept
+	Form      form.CourseForm // the course as it was typed, or is kept
 }
 
 // NewCoursePage makes the page.
 func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage {
 	name := words.Joined(c.Name, c.Tee)
 	page.Title, page.Here = name, paths.Courses
-	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(c.ID), Tees: paths.OtherTees(c.ID), Facts: c.Facts, Offer: newCardOffer(c)}
+	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(c.ID), Tees: paths.OtherTees(c.ID), Facts: ratingFacts(c.Kept), Offer: newCardOffer(c)}
 	par, length := 0, golf.Distance(0)
 	for _, h := range c.Holes {
 		row := CourseHole{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: form.WriteLength(h.Length, units.Far) + " " + units.Far.String()}
@@ -92,7 +92,7 @@ func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage
 		p.Lede = words.Capital(soFar(len(c.Holes), c.Size)) + "."
 	}
 	if c.Mine {
-		editor := NewCourseEditor(c.Form, paths.Course(c.ID), units)
+		editor := NewCourseEditor(c.Form, form.Card{}, paths.Course(c.ID), units)
 		p.Editor, p.Script = &editor, "course.js"
 	}
 	if c.Mine || c.Steward {
@@ -105,6 +105,21 @@ func NewCoursePage(page layout.Page, c CourseInput, units form.Units) CoursePage
 		p.MergeWrong = components.Summed(p.Same).Saying("The courses were not merged.")
 	}
 	return p
+}
+
+// ratingFacts are the ratings that are known.
+func ratingFacts(f form.CourseForm) []components.Fact {
+	var all []components.Fact
+	for _, x := range []components.Fact{
+		{Name: "Course rating", Value: f.Whole.Rating.Text}, {Name: "Slope rating", Value: f.Whole.Slope.Text},
+		{Name: "Rating of the front nine", Value: f.Front.Rating.Text}, {Name: "Slope of the front nine", Value: f.Front.Slope.Text},
+		{Name: "Rating of the back nine", Value: f.Back.Rating.Text}, {Name: "Slope of the back nine", Value: f.Back.Slope.Text},
+	} {
+		if x.Value != "" {
+			all = append(all, x)
+		}
+	}
+	return all
 }
 
 // newCardOffer offers the card to the rounds that differ.

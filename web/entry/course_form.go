@@ -13,29 +13,6 @@ import (
 	"strokeledger/web/words"
 )
 
-// CourseFormInput is a course as it was typed, and what was wrong with it.
-type CourseFormInput struct {
-	Name, Tee, Rating, Slope                       string
-	FrontRating, FrontSlope, BackRating, BackSlope string
-
-	Card   form.Card
-	Before form.Card // of other tees, to go by; empty for none
-
-	Paste         string // the card as text, while it is not used
-	PasteProblems []string
-
-	Problems map[string]string  // of the fields outside the card, by name
-	CardSaid []form.CardProblem // of the card
-	Agreed   []string           // answers to questions
-}
-
-// Sound reports whether the course can be saved: nothing is refused, and every
-// question is answered.
-func (f CourseFormInput) Sound() bool {
-	return len(f.Problems) == 0 && len(f.PasteProblems) == 0 &&
-		!slices.ContainsFunc(f.CardSaid, func(p form.CardProblem) bool { return p.Answer == "" || !slices.Contains(f.Agreed, p.Answer) })
-}
-
 // CourseEditor is the form of a course.
 type CourseEditor struct {
 	Save      string              // address that saves
@@ -86,19 +63,25 @@ type CardSaid struct {
 	Agreed bool   // the player has ticked the answer
 }
 
-// NewCourseEditor makes the form; save is the address that takes it.
-func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEditor {
+// courseForm is a course as it was typed, and the card of other tees to go by,
+// empty for none.
+type courseForm struct {
+	form.CourseForm
+	before form.Card
+}
+
+// NewCourseEditor makes the form; save is the address that takes it, and before
+// the card of other tees to go by, empty for none.
+func NewCourseEditor(typed form.CourseForm, before form.Card, save string, units form.Units) CourseEditor {
+	f := courseForm{typed, before}
 	e := CourseEditor{Save: save, Unit: units.Far.String(), Count: cardCount(f.Card, units)}
 	e.Fields = []components.Field{
-		f.field("name", "Course", f.Name, "", ""),
-		f.field("tee", "Tees", f.Tee, "", "As named on the card. Optional."),
-		f.field("rating", "Course rating", f.Rating, "decimal", "As on the card. Optional."),
-		f.field("slope", "Slope rating", f.Slope, "decimal", "55 to 155. Optional."),
+		components.Filled(components.Field{Name: "name", Label: "Course"}, f.Name),
+		components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "As named on the card. Optional."}, f.Tee),
+		components.Filled(components.Field{Name: "rating", Label: "Course rating", Mode: "decimal", Hint: "As on the card. Optional."}, f.Whole.Rating),
+		components.Filled(components.Field{Name: "slope", Label: "Slope rating", Mode: "decimal", Hint: "55 to 155. Optional."}, f.Whole.Slope),
 	}
-	e.Nines = []components.Field{
-		f.field("front_rating", "Rating of the front nine", f.FrontRating, "decimal", ""), f.field("front_slope", "Slope of the front nine", f.FrontSlope, "decimal", ""),
-		f.field("back_rating", "Rating of the back nine", f.BackRating, "decimal", ""), f.field("back_slope", "Slope of the back nine", f.BackSlope, "decimal", ""),
-	}
+	e.Nines = slices.Concat(nineFields("front", f.Front), nineFields("back", f.Back))
 	e.NinesOpen = slices.ContainsFunc(e.Nines, func(n components.Field) bool { return n.Problem != "" })
 	sizes := []int{18, 9}
 	for n := 1; n < 18; n++ {
@@ -117,18 +100,22 @@ func NewCourseEditor(f CourseFormInput, save string, units form.Units) CourseEdi
 	}
 	e.Paste = components.Area{Name: "paste", ID: "paste", Label: "The card as text, one line per hole", Value: f.Paste}
 	e.PasteSaid, e.PasteOpen = f.PasteProblems, f.Paste != ""
-	e.Summary, e.AskedAll = f.summary()
+	e.Summary, e.AskedAll = f.summary(slices.Concat(e.Fields, e.Nines))
 	return e
 }
 
-func (f CourseFormInput) field(name, label, value, mode, hint string) components.Field {
-	return components.Field{Name: name, Label: label, Value: value, Mode: mode, Hint: hint, Problem: f.Problems[name]}
+// nineFields are the ratings of a nine alone.
+func nineFields(nine string, r form.Ratings) []components.Field {
+	return []components.Field{
+		components.Filled(components.Field{Name: nine + "_rating", Label: "Rating of the " + nine + " nine", Mode: "decimal"}, r.Rating),
+		components.Filled(components.Field{Name: nine + "_slope", Label: "Slope of the " + nine + " nine", Mode: "decimal"}, r.Slope),
+	}
 }
 
 // row makes the inputs of a hole, from 0.
-func (f CourseFormInput) row(i int, unit string) CardFields {
+func (f courseForm) row(i int, unit string) CardFields {
 	n := strconv.Itoa(i + 1)
-	typed, before := f.Card.Rows[i], f.Before.Rows[i]
+	typed, before := f.Card.Rows[i], f.before.Rows[i]
 	row := CardFields{Number: n}
 	for _, c := range []CardField{
 		{Name: "par-" + n, Label: "Par of hole " + n, Value: typed.Par, Mode: "numeric"},
@@ -145,7 +132,7 @@ func (f CourseFormInput) row(i int, unit string) CardFields {
 }
 
 // said is what is said of a field of the card.
-func (f CourseFormInput) said(field string) []CardSaid {
+func (f courseForm) said(field string) []CardSaid {
 	var all []CardSaid
 	for _, p := range f.CardSaid {
 		if p.Field == field {
@@ -161,12 +148,12 @@ func (f CourseFormInput) said(field string) []CardSaid {
 
 // summary lists everything that keeps the course from being saved, in the order
 // of the fields, and the answers to all of it where it is questions only.
-func (f CourseFormInput) summary() (s components.Summary, answers []string) {
+func (f courseForm) summary(fields []components.Field) (s components.Summary, answers []string) {
 	refused, asked := 0, 0
-	for _, field := range []string{"name", "tee", "rating", "slope", "front_rating", "front_slope", "back_rating", "back_slope"} {
-		if text := f.Problems[field]; text != "" {
+	for _, field := range fields {
+		if field.Problem != "" {
 			refused++
-			s.Add(field, courseLabels[field], text)
+			s.Add(field.Key(), field.Label, field.Problem)
 		}
 	}
 	for _, p := range f.CardSaid {
@@ -199,9 +186,6 @@ func (f CourseFormInput) summary() (s components.Summary, answers []string) {
 	return s, append(answers, f.Agreed...)
 }
 
-var courseLabels = map[string]string{"name": "Course", "tee": "Tees", "rating": "Course rating", "slope": "Slope rating",
-	"front_rating": "Rating of the front nine", "front_slope": "Slope of the front nine", "back_rating": "Rating of the back nine", "back_slope": "Slope of the back nine"}
-
 // cardCount says how much of a card is filled in.
 func cardCount(c form.Card, units form.Units) string {
 	holes, par, length := c.Tally(units.Far)
@@ -220,10 +204,11 @@ type AddCoursePage struct {
 type LikeCourse struct {
 	ID   golf.CourseID
 	Name string
+	Card form.Card // its lengths are shown, not copied
 }
 
 // NewAddCoursePage makes the page.
-func NewAddCoursePage(page layout.Page, f CourseFormInput, like LikeCourse, units form.Units) AddCoursePage {
+func NewAddCoursePage(page layout.Page, f form.CourseForm, like LikeCourse, units form.Units) AddCoursePage {
 	page.Title, page.Here, page.Script = "Add a course", paths.Courses, "course.js"
 	p := AddCoursePage{Page: page, Lede: "Start with one set of tees. You can copy it later to add others."}
 	save := paths.NewCourse
@@ -231,6 +216,6 @@ func NewAddCoursePage(page layout.Page, f CourseFormInput, like LikeCourse, unit
 		save = paths.OtherTees(like.ID)
 		p.Lede = fmt.Sprintf("Par and stroke index are copied from %s. Its lengths are shown in grey.", like.Name)
 	}
-	p.Editor = NewCourseEditor(f, save, units)
+	p.Editor = NewCourseEditor(f, like.Card, save, units)
 	return p
 }

@@ -5,6 +5,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
@@ -37,51 +38,37 @@ type HoleFields struct {
 	Index  components.Field // stroke index; may be empty
 }
 
-// DetailsInput is what is kept of a round or was typed, by field, and what was
-// wrong.
-type DetailsInput struct {
-	ID       golf.RoundID
-	Holes    []int
-	Courses  []components.Choice
-	Unit     golf.Unit
-	Values   map[string]string
-	Problems map[string]string
+// NewDetailsPage makes the page of what is kept of a round or was typed; courses
+// are those that it can copy.
+func NewDetailsPage(page layout.Page, id golf.RoundID, f form.RoundDetails, courses []components.Choice, unit golf.Unit) DetailsPage {
+	page.Title, page.Here = "Date, course and target", paths.Rounds
+	d := DetailsPage{Page: page, At: paths.Details(id), Back: paths.Round(id), Unit: unit.String(),
+		Take: append([]components.Choice{{Value: "", Name: "keep what is entered here", Chosen: f.Take.Text == ""}}, courses...)}
+	d.Day = components.Filled(components.Field{Name: "day", Label: "Date played", Type: "date"}, f.Day)
+	d.Course = components.Filled(components.Field{Name: "course", Label: "Course"}, f.Course)
+	d.Tee = components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "Optional."}, f.Tee)
+	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110."}, f.Target)
+	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}, f.Par18)
+	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}, f.First)
+	d.Note = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, f.Note)
+	d.Taken = components.Filled(components.Field{Name: "take", Label: "Copy from another course",
+		Hint: "Its name, tees and card replace what is entered here, for the holes it has."}, f.Take)
+	fields := []components.Field{d.Day, d.Course, d.Tee, d.Target, d.Par18, d.First, d.Note, d.Taken}
+	for _, h := range f.Holes {
+		row := holeFields(h)
+		d.Holes = append(d.Holes, row)
+		fields = append(fields, row.Par, row.Length, row.Index)
+	}
+	d.Wrong = components.Summed(fields...)
+	return d
 }
 
-// The fields of a hole's card.
-const (
-	HolePar    = "par"
-	HoleLength = "length"
-	HoleIndex  = "index"
-)
-
-// HoleField is the name of a field of a hole's card.
-func HoleField(field string, hole int) string { return fmt.Sprintf("%s-%d", field, hole) }
-
-// NewDetailsPage makes the page.
-func NewDetailsPage(page layout.Page, f DetailsInput) DetailsPage {
-	page.Title, page.Here = "Date, course and target", paths.Rounds
-	d := DetailsPage{Page: page, At: paths.Details(f.ID), Back: paths.Round(f.ID), Unit: f.Unit.String(),
-		Take: append([]components.Choice{{Value: "", Name: "keep what is entered here", Chosen: f.Values["take"] == ""}}, f.Courses...)}
-	field := func(name, label, hint string) components.Field {
-		d.Wrong.Add(name, label, f.Problems[name])
-		return components.Field{Name: name, Label: label, Value: f.Values[name], Hint: hint, Problem: f.Problems[name]}
+// holeFields are the fields of a hole's card among those of other holes.
+func holeFields(h form.HoleCard) HoleFields {
+	field := func(name, label, mode string) components.Field {
+		return components.Field{Name: form.HoleField(name, h.Number), Label: fmt.Sprintf("%s of hole %d", label, h.Number), Mode: mode}
 	}
-	d.Day = field("day", "Date played", "")
-	d.Day.Type = "date"
-	d.Course, d.Tee = field("course", "Course", ""), field("tee", "Tees", "Optional.")
-	d.Target = field("target", "Target score", "For 18 holes, 68 to 110.")
-	d.Par18 = field("par18", "Par of 18 holes", "Of all 18 holes, even if you played nine.")
-	d.First = field("first_hole", "First hole", "Where the round started. The other holes follow in order.")
-	d.Target.Mode, d.Par18.Mode, d.First.Mode = "decimal", "numeric", "numeric"
-	d.Note = field("note", "Conditions", "Weather and greens, in one line. Optional.")
-	d.Taken = field("take", "Copy from another course", "Its name, tees and card replace what is entered here, for the holes it has.")
-	for _, n := range f.Holes {
-		h := HoleFields{Number: fmt.Sprint(n), Par: field(HoleField(HolePar, n), fmt.Sprintf("Par of hole %d", n), ""),
-			Length: field(HoleField(HoleLength, n), fmt.Sprintf("Length of hole %d", n), ""),
-			Index:  field(HoleField(HoleIndex, n), fmt.Sprintf("Stroke index of hole %d", n), "")}
-		h.Par.Mode, h.Length.Mode, h.Index.Mode = "numeric", "decimal", "numeric"
-		d.Holes = append(d.Holes, h)
-	}
-	return d
+	return HoleFields{Number: fmt.Sprint(h.Number), Par: components.Filled(field(form.FieldPar, "Par", "numeric"), h.Par),
+		Length: components.Filled(field(form.FieldLength, "Length", "decimal"), h.Length),
+		Index:  components.Filled(field(form.FieldIndex, "Stroke index", "numeric"), h.Index)}
 }

@@ -64,17 +64,11 @@ type HoleInput struct {
 	Version int           // of the saved hole, 0 before the first save
 	Stored  string        // the saved line in the reader's units; empty for none
 	Reading ReadingInput
-	Round   []RoundHole // every hole of the round by number
-	Order   []int       // hole numbers in playing order
-	Target  float64     // the round's, for 18 holes
-	Units   form.Units  // the player's
-	Card    CardForm    // as typed; matters only while the card is unknown
-}
-
-// CardForm is the card of a hole as typed when the hole is first played.
-type CardForm struct {
-	Par, Length, Index string
-	Problems           map[string]string
+	Round   []RoundHole   // every hole of the round by number
+	Order   []int         // hole numbers in playing order
+	Target  float64       // the round's, for 18 holes
+	Units   form.Units    // the player's
+	Card    form.HoleCard // as typed; matters only while the card is unknown
 }
 
 // RoundHole is a hole of the round in the strip of holes.
@@ -115,11 +109,11 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 }
 
 // cardFields ask for the card of a hole.
-func cardFields(typed CardForm, units form.Units) []components.Field {
+func cardFields(typed form.HoleCard, units form.Units) []components.Field {
 	return []components.Field{
-		{Name: "par", Label: "Par", Value: typed.Par, Mode: "numeric", Problem: typed.Problems["par"]},
-		{Name: "length", Label: words.Unit(units.Far) + " on the card", Value: typed.Length, Mode: "decimal", Problem: typed.Problems["length"]},
-		{Name: "index", Label: "Stroke index (optional)", Value: typed.Index, Mode: "numeric", Problem: typed.Problems["index"]},
+		components.Filled(components.Field{Name: "par", Label: "Par", Mode: "numeric"}, typed.Par),
+		components.Filled(components.Field{Name: "length", Label: words.Unit(units.Far) + " on the card", Mode: "decimal"}, typed.Length),
+		components.Filled(components.Field{Name: "index", Label: "Stroke index (optional)", Mode: "numeric"}, typed.Index),
 	}
 }
 

@@ -96,7 +96,7 @@ func (f *CourseForm) fill(unit golf.Unit, asked bool) {
 	case asked || f.Card.Blank():
 		f.Card, f.PasteProblems = card, pasted.Problems
 	case !same:
-		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or empty it."}
+		f.PasteProblems = []string{"The pasted text differs from the rows. Fill the rows from it, or clear it."}
 	}
 	if asked && len(f.PasteProblems) == 0 {
 		f.Paste = ""

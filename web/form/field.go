@@ -189,12 +189,12 @@ func ChoiceOf[T fmt.Stringer](one T) Field[T] { return Field[T]{Text: one.String
 
 // farUnit reads the unit of distances off the green.
 func farUnit(text string) Unit {
-	return ParseChoice(text, "Choose yards or metres.", golf.Yards, golf.Metres)
+	return ParseChoice(text, "Choose yards or metres.", golf.FarUnits...)
 }
 
 // greenUnit reads the unit of distances on the green.
 func greenUnit(text string) Unit {
-	return ParseChoice(text, "Choose feet or metres.", golf.Feet, golf.Metres)
+	return ParseChoice(text, "Choose feet or metres.", golf.GreenUnits...)
 }
 
 // ParseTarget reads the score of 18 holes that a player is after.

@@ -57,6 +57,26 @@ func strokeIndex(text string) Whole { return ParseWhole(text, 1, golf.MaxIndex) 
 // Sound reports whether nothing is wrong with the card.
 func (c HoleCard) Sound() bool { return sound(c.Par, c.Length, c.Index) }
 
+// AsTyped is the card as it was typed, with nothing said about what is wrong with
+// it yet.
+func (c HoleCard) AsTyped() HoleCard {
+	return HoleCard{Number: c.Number, Par: Whole{Text: c.Par.Text}, Length: Length{Text: c.Length.Text}, Index: Whole{Text: c.Index.Text}}
+}
+
+// Wrong is the name of the first field with which something is wrong, empty for
+// none.
+func (c HoleCard) Wrong() string {
+	switch {
+	case !c.Par.Sound():
+		return FieldPar
+	case !c.Length.Sound():
+		return FieldLength
+	case !c.Index.Sound():
+		return FieldIndex
+	}
+	return ""
+}
+
 // Hole is the card as it was meant.
 func (c HoleCard) Hole() golf.CardHole {
 	return golf.CardHole{Number: c.Number, Par: c.Par.Value, Length: c.Length.Value, Index: c.Index.Value}

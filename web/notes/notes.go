@@ -93,9 +93,9 @@ type ReplyLine struct {
 func ID(id int64) string { return fmt.Sprintf("note-%d", id) }
 
 // NewCard makes a card of a note on a player. here says that the card is on the
-// page of what the note is about; typed is a form that came back, since something
+// page of what the note is about; back is a form that came back, since something
 // in it was wrong.
-func NewCard(n Note, whose paths.Whose, here bool, typed form.Typed) Card {
+func NewCard(n Note, whose paths.Whose, here bool, back form.Returned) Card {
 	c := Card{ID: ID(n.ID), Who: n.Author, What: kind(n), When: words.Moment(n.Written), New: n.Unread, Private: n.Private, Body: Paragraphs(n.Body)}
 	if n.Edited {
 		c.When += ", edited"
@@ -111,10 +111,10 @@ func NewCard(n Note, whose paths.Whose, here bool, typed form.Typed) Card {
 		c.Replies = append(c.Replies, line)
 	}
 	if !n.Private {
-		c.Reply = newReplyForm(n, whose, typed)
+		c.Reply = newReplyForm(n, whose, back)
 	}
 	if n.Mine {
-		c.Who, c.Read, c.Edit = "You", read(n), newEditForm(n, whose, typed)
+		c.Who, c.Read, c.Edit = "You", read(n), newEditForm(n, whose, back)
 	}
 	return c
 }
@@ -179,25 +179,21 @@ func Place(n Note) string {
 	}
 }
 
-func newReplyForm(n Note, whose paths.Whose, typed form.Typed) ReplyForm {
-	values, problems := typed.At(form.FormReply, n.ID)
-	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: len(problems) > 0}
+func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
+	typed := back.ReplyTo(n.ID)
+	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
 	if n.Mine {
 		f.Title = "Add to it"
 	}
-	f.Body = components.Area{Name: "body", ID: "reply-" + ID(n.ID), Label: f.Title, Value: values["body"], Problem: problems["body"]}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "reply-" + ID(n.ID), Label: f.Title}, typed.Body)
 	f.Wrong = components.Summed(f.Body.Field())
 	return f
 }
 
-func newEditForm(n Note, whose paths.Whose, typed form.Typed) EditForm {
-	values, problems := typed.At(form.FormEdit, n.ID)
-	text := n.Body
-	if len(problems) > 0 {
-		text = values["body"]
-	}
-	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: len(problems) > 0}
-	f.Body = components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note", Value: text, Problem: problems["body"]}
+func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
+	typed := back.EditOf(n.ID, n.Body)
+	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound()}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note"}, typed.Body)
 	f.Wrong = components.Summed(f.Body.Field())
 	return f
 }

@@ -53,7 +53,7 @@ func TestCard(t *testing.T) {
 		"a question that was answered": {Note{ID: 3, Author: "Bea", Question: true, Answered: true, Written: written}, pupil,
 			Card{ID: "note-3", Who: "Bea", What: "question", When: when, Reply: replyTo("Reply")}},
 	} {
-		if diff := cmp.Diff(c.want, NewCard(c.note, c.whose, false, form.Typed{})); diff != "" {
+		if diff := cmp.Diff(c.want, NewCard(c.note, c.whose, false, form.Returned{})); diff != "" {
 			t.Errorf("%s: %s", name, diff)
 		}
 	}
@@ -72,7 +72,7 @@ func TestPlaceOfANote(t *testing.T) {
 		{Note{Round: 9, Day: played}, true, "the round", ""},
 		{Note{Round: 9, Day: played, Hole: 4}, true, "hole 4", "/players/7/rounds/9#h4"},
 	} {
-		if got := NewCard(c.note, pupil, c.here, form.Typed{}); got.Place != c.text || got.PlaceAt != c.at {
+		if got := NewCard(c.note, pupil, c.here, form.Returned{}); got.Place != c.text || got.PlaceAt != c.at {
 			t.Errorf("%q at %q, want %q at %q", got.Place, got.PlaceAt, c.text, c.at)
 		}
 	}
@@ -81,16 +81,15 @@ func TestPlaceOfANote(t *testing.T) {
 // A form that came back is opened with what was typed, on its own note only.
 func TestRefusedForms(t *testing.T) {
 	mine := Note{ID: 3, Mine: true, Body: "Aim left."}
-	typed := form.Typed{Of: 3, Values: map[string]string{"body": "too long"}, Problems: map[string]string{"body": "Allowed: 1 to 4000 letters."}}
-	typed.Form = form.FormReply
-	if c := NewCard(mine, pupil, false, typed); !c.Reply.Open || c.Reply.Body.Value != "too long" || c.Reply.Body.Problem != "Allowed: 1 to 4000 letters." || c.Reply.Wrong.Heading == "" || c.Edit.Open || c.Edit.Body.Value != "Aim left." {
+	long := &form.Note{Body: form.Text{Text: "too long", Problem: "Allowed: 1 to 4000 letters."}}
+	if c := NewCard(mine, pupil, false, form.Returned{Of: 3, Reply: long}); !c.Reply.Open || c.Reply.Body.Value != "too long" || c.Reply.Body.Problem != "Allowed: 1 to 4000 letters." || c.Reply.Wrong.Heading == "" || c.Edit.Open || c.Edit.Body.Value != "Aim left." {
 		t.Errorf("%+v", c)
 	}
-	typed.Form = form.FormEdit
-	if c := NewCard(mine, pupil, false, typed); !c.Edit.Open || c.Edit.Body.Value != "too long" || c.Edit.Wrong.Heading == "" || c.Reply.Open || c.Reply.Body.Value != "" {
+	edited := form.Returned{Of: 3, Edit: long}
+	if c := NewCard(mine, pupil, false, edited); !c.Edit.Open || c.Edit.Body.Value != "too long" || c.Edit.Wrong.Heading == "" || c.Reply.Open || c.Reply.Body.Value != "" {
 		t.Errorf("%+v", c)
 	}
-	if c := NewCard(Note{ID: 4, Mine: true, Body: "Grip."}, pupil, false, typed); c.Edit.Open || c.Edit.Body.Value != "Grip." {
+	if c := NewCard(Note{ID: 4, Mine: true, Body: "Grip."}, pupil, false, edited); c.Edit.Open || c.Edit.Body.Value != "Grip." {
 		t.Errorf("%+v", c)
 	}
 }
@@ -126,7 +125,7 @@ func TestPrintedLines(t *testing.T) {
 		{Note{}, 2}, {Note{Body: "x"}, 3}, {Note{Body: strings.Repeat("é", 9)}, 3}, {Note{Body: strings.Repeat("x", 10)}, 4},
 		{Note{Body: "a\nb\n\nc"}, 5}, {Note{Body: "x", Replies: []Reply{reply, reply}}, 7},
 	} {
-		if got := NewCard(c.note, pupil, false, form.Typed{}).Lines(10); got != c.want {
+		if got := NewCard(c.note, pupil, false, form.Returned{}).Lines(10); got != c.want {
 			t.Errorf("%q takes %d lines, want %d", c.note.Body, got, c.want)
 		}
 	}

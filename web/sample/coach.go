@@ -27,7 +27,7 @@ var (
 // coachPages are the pages of coaching.
 func coachPages() []Page {
 	here := signedIn(paths.Coaching)
-	refused := coach.CoachingInput{Whose: ownPages, From: "May", Problem: "Not a day."}
+	refused := coach.CoachingInput{Whose: ownPages, From: form.ParseSharedFrom("May")}
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
@@ -53,11 +53,11 @@ func coachPages() []Page {
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
 		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(here, pupil).View()},
 		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(here, first).View()},
-		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.FormLesson, 0, "day")).View()},
-		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.FormAssign, 0, "due")).View()},
-		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.FormTarget, 0, "target")).View()},
-		Page{"coach", "lessons", "refused-result", coach.NewLessonsPage(here, refusedLessons(ownPages, form.FormResult, 1, "result")).View()},
-		Page{"coach", "lessons", "refused-reply", coach.NewLessonsPage(here, refusedLessons(ownPages, form.FormReply, 2, "body")).View()},
+		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
+		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.ParseDay("soon")}})).View()},
+		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Target: &form.Number{Text: "150", Problem: "Allowed: 68 to 110."}})).View()},
+		Page{"coach", "lessons", "refused-result", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 1, Result: &form.Result{Day: form.ParseDay("May"), Result: form.Text{Text: "33 of 40"}}})).View()},
+		Page{"coach", "lessons", "refused-reply", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 2, Reply: refusedNote()})).View()},
 		Page{"coach", "looks", "empty", coach.NewLooksPage(here, nil, 1, false).View()},
 		Page{"coach", "looks", "full", coach.NewLooksPage(here, looks(), 2, true).View()},
 		Page{"coach", "former-notes", "empty", coach.NewFormerNotesPage(here, nil).View()},
@@ -138,10 +138,15 @@ func lessons(whose paths.Whose) coach.LessonsInput {
 }
 
 // refusedLessons is that page with a form that came back.
-func refusedLessons(whose paths.Whose, name string, of int64, field string) coach.LessonsInput {
+func refusedLessons(whose paths.Whose, back form.Returned) coach.LessonsInput {
 	in := lessons(whose)
-	in.Typed = form.Typed{Form: name, Of: of, Values: map[string]string{"day": "May", "due": "soon", "target": "150", "what": "Putts"}, Problems: map[string]string{field: "That cannot be read."}}
+	in.Returned = back
 	return in
+}
+
+// refusedNote is a note without a word, on a day that cannot be read.
+func refusedNote() *form.Note {
+	return &form.Note{Body: form.Text{Problem: "Allowed: 1 to 4000 letters."}, Day: form.ParseDay("May")}
 }
 
 // looks are a statement, several statements and another page.

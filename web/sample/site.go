@@ -1,6 +1,9 @@
 package sample
 
 import (
+	"net/url"
+
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
@@ -14,8 +17,8 @@ func sitePages() []Page {
 		{"site", "front", "first", site.NewFrontPage(layout.Page{}, "", "", site.DoorFirst).View()},
 		{"site", "front", "closed", site.NewFrontPage(layout.Page{}, "", "", site.DoorClosed).View()},
 		{"site", "front", "refused", site.NewFrontPage(layout.Page{}, "robin@harrowfen.example", "That address and password do not go together.", site.DoorInvited).View()},
-		{"site", "join", "first", site.NewJoinPage(layout.Page{}, site.JoinInput{}, site.DoorFirst).View()},
-		{"site", "join", "refused", site.NewJoinPage(layout.Page{}, site.JoinInput{Name: Player, Problems: map[string]string{"email": "Give an address."}}, site.DoorOpen).View()},
+		{"site", "join", "first", site.NewJoinPage(layout.Page{}, form.Join{}, site.DoorFirst).View()},
+		{"site", "join", "refused", site.NewJoinPage(layout.Page{}, form.ParseJoin(url.Values{"name": {Player}}), site.DoorOpen).View()},
 		{"site", "help", "signed-out", site.NewHelpPage(layout.Page{}).View()},
 		{"site", "help", "signed-in", site.NewHelpPage(signedIn(paths.Help)).View()},
 	}

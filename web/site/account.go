@@ -2,6 +2,7 @@ package site
 
 import (
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
@@ -36,11 +37,12 @@ type Device struct {
 
 // AccountInput is what the account is, or what was typed, and what was wrong.
 type AccountInput struct {
-	Name, Target, Boundary, Far, Green, Clubs string
-	Problems                                  map[string]string
-	Devices                                   []Device
-	Steward, Invites                          bool
-	Invited                                   string
+	form.Settings
+	OldWrong, NewWrong string // what is wrong with a change of the password
+	DeleteWrong        string // what is wrong with the password that deletes the account
+	Devices            []Device
+	Steward, Invites   bool
+	Invited            string
 }
 
 // NewAccountPage makes the page.
@@ -48,18 +50,18 @@ func NewAccountPage(page layout.Page, f AccountInput) AccountPage {
 	page.Title, page.Here = "Account", paths.Account
 	a := AccountPage{Page: page, Devices: f.Devices, Steward: f.Steward, Accounts: paths.Accounts, Invites: f.Invites, Invited: f.Invited,
 		Settings: []components.Field{
-			{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
-			{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with.", Problem: f.Problems["target"]},
-			{Name: "clubs", Label: "Clubs in your bag", Value: f.Clubs, Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club.", Problem: f.Problems["clubs"]},
-			{Name: "boundary", Label: "Where the short game ends, in yards", Value: f.Boundary, Mode: "decimal", Hint: "30 to 100, usually 50.", Problem: f.Problems["boundary"]},
+			components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, f.Name),
+			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with."}, f.Target),
+			components.Filled(components.Field{Name: "clubs", Label: "Clubs in your bag", Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club."}, f.Clubs),
+			components.Filled(components.Field{Name: "boundary", Label: "Where the short game ends, in yards", Mode: "decimal", Hint: "30 to 100, usually 50."}, f.Boundary),
 		},
-		Far:   farChoices(f.Far, f.Problems["far"]),
-		Green: greenChoices(f.Green, f.Problems["green"]),
+		Far:   components.Picked(farUnits, f.Far),
+		Green: components.Picked(greenUnits, f.Green),
 		Passwords: []components.Field{
-			{Name: "password", Label: "Current password", Type: "password", Complete: "current-password", Problem: f.Problems["password"]},
-			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 characters or more. Other devices are signed out.", Problem: f.Problems["new"]},
+			{Name: "password", Label: "Current password", Type: "password", Complete: "current-password", Problem: f.OldWrong},
+			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 characters or more. Other devices are signed out.", Problem: f.NewWrong},
 		},
-		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: f.Problems["confirm"]},
+		Delete: components.Field{Name: "confirm", Label: "Password", Type: "password", Complete: "current-password", Problem: f.DeleteWrong},
 	}
 	a.Wrong.Settings = components.Summed(a.Settings...)
 	a.Far.AddTo(&a.Wrong.Settings)

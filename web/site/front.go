@@ -90,24 +90,18 @@ type JoinPage struct {
 	Wrong    components.Summary // what is wrong with the fields
 }
 
-// JoinInput is what was typed, and what was wrong by field.
-type JoinInput struct {
-	Token, Name, Email string
-	Problems           map[string]string
-}
-
 // NewJoinPage makes the page.
-func NewJoinPage(page layout.Page, f JoinInput, door Door) JoinPage {
+func NewJoinPage(page layout.Page, f form.Join, door Door) JoinPage {
 	page.Title = "Create an account"
 	j := JoinPage{Page: page, Token: f.Token, First: door == DoorFirst, Lede: "Your rounds are private: the steward of this server sees accounts, never rounds."}
 	if j.First {
 		j.Lede = "The first account on a new server is its steward's."
-		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: f.Token, Hint: "The server printed it when it started.", Problem: f.Problems["token"]}
+		j.AskToken = components.Field{Name: "token", Label: "Setup token", Value: f.Token, Hint: "The server printed it when it started.", Problem: f.TokenWrong}
 	}
 	j.Fields = []components.Field{
-		{Name: "name", Label: "Name", Value: f.Name, Complete: "name", Problem: f.Problems["name"]},
-		{Name: "email", Label: "E-mail", Type: "email", Value: f.Email, Complete: "username", Hint: "For signing in. Nothing is sent to it.", Problem: f.Problems["email"]},
-		{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more.", Problem: f.Problems["password"]},
+		components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, f.Name),
+		components.Filled(components.Field{Name: "email", Label: "E-mail", Type: "email", Complete: "username", Hint: "For signing in. Nothing is sent to it."}, f.Email),
+		components.Filled(components.Field{Name: "password", Label: "Password", Type: "password", Complete: "new-password", Hint: "10 characters or more."}, f.Password),
 	}
 	j.Wrong = components.Summed(append([]components.Field{j.AskToken}, j.Fields...)...).Saying("The account was not created.")
 	return j

@@ -1,8 +1,11 @@
 package site
 
 import (
+	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
+	"strokeledger/web/words"
 )
 
 // WelcomePage asks a new player for a target and units, once.
@@ -16,31 +19,31 @@ type WelcomePage struct {
 	Wrong  components.Summary // what is wrong with the answers
 }
 
-// WelcomeInput is what is kept or was typed, and what was wrong.
-type WelcomeInput struct {
-	Target, Far, Green string
-	Problems           map[string]string
-}
-
-// NewWelcomePage makes the page.
-func NewWelcomePage(page layout.Page, f WelcomeInput) WelcomePage {
+// NewWelcomePage makes the page of what is kept or was typed.
+func NewWelcomePage(page layout.Page, f form.FirstSettings) WelcomePage {
 	page.Title = "Welcome"
 	w := WelcomePage{Page: page,
 		Lede: "Every round is compared with a golfer who averages your target. The statement explains the strokes between that score and yours.",
-		Target: components.Field{Name: "target", Label: "Target score", Value: f.Target, Mode: "decimal", Problem: f.Problems["target"],
-			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."},
-		Far:   farChoices(f.Far, f.Problems["far"]),
-		Green: greenChoices(f.Green, f.Problems["green"]), Skip: "Skip: 79, yards and feet"}
+		Target: components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal",
+			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."}, f.Target),
+		Far:   components.Picked(farUnits, f.Far),
+		Green: components.Picked(greenUnits, f.Green), Skip: "Skip: 79, yards and feet"}
 	w.Wrong = components.Summed(w.Target)
 	w.Far.AddTo(&w.Wrong)
 	w.Green.AddTo(&w.Wrong)
 	return w
 }
 
-func farChoices(far, problem string) components.Radios {
-	return components.Radios{Name: "far", Label: "Distances off the green", All: []components.Choice{{Value: "yd", Name: "yards", Chosen: far == "yd"}, {Value: "m", Name: "metres", Chosen: far == "m"}}, Problem: problem}
-}
+// farUnits and greenUnits are the units that a player chooses from.
+var (
+	farUnits   = components.Radios{Name: "far", Label: "Distances off the green", All: unitChoices(golf.FarUnits)}
+	greenUnits = components.Radios{Name: "green", Label: "Distances on the green", All: unitChoices(golf.GreenUnits)}
+)
 
-func greenChoices(green, problem string) components.Radios {
-	return components.Radios{Name: "green", Label: "Distances on the green", All: []components.Choice{{Value: "ft", Name: "feet", Chosen: green == "ft"}, {Value: "m", Name: "metres", Chosen: green == "m"}}, Problem: problem}
+func unitChoices(units []golf.Unit) []components.Choice {
+	var all []components.Choice
+	for _, u := range units {
+		all = append(all, components.Choice{Value: u.String(), Name: words.Unit(u)})
+	}
+	return all
 }

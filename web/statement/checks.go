@@ -22,7 +22,6 @@ type NineCheck struct {
 // nineChecks asks for the score of each nine that has been entered whole. A
 // forgotten putt is the commonest mistake, and only the card knows.
 func nineChecks(q RoundInput) []NineCheck {
-	values, problems := q.Typed.At(form.FormCard, 0)
 	var all []NineCheck
 	for half, name := range []string{"out", "in"} {
 		holes, entered, score, exact := 0, 0, 0, true
@@ -51,8 +50,8 @@ func nineChecks(q RoundInput) []NineCheck {
 				c.Field.Problem = fmt.Sprintf("The holes come to %d. Look for a putt or a penalty that is missing, or one too many.", score)
 			}
 		}
-		if values != nil {
-			c.Field.Value, c.Field.Problem, c.Right = values[name], problems[name], ""
+		if back := q.Returned.Card; back != nil {
+			c.Field, c.Right = components.Filled(c.Field, [2]form.Whole{back.Out, back.In}[half]), ""
 		}
 		all = append(all, c)
 	}
@@ -63,15 +62,14 @@ func nineChecks(q RoundInput) []NineCheck {
 // last hole was just entered and the card's nines are not known, and that they
 // agree once they do.
 func (s *RoundPage) checks(q RoundInput) {
-	values, problems := q.Typed.At(form.FormCard, 0)
-	note := q.Note
-	if values != nil {
-		note = values["note"]
+	note := form.TextOf(q.Note)
+	if q.Returned.Card != nil {
+		note = q.Returned.Card.Note
 	}
-	s.Note = components.Field{Name: "note", Label: "Weather and greens, in a line", Value: note, Problem: problems["note"]}
+	s.Note = components.Filled(components.Field{Name: "note", Label: "Weather and greens, in a line"}, note)
 	s.NoteAt = paths.Note(q.ID)
 	s.Checks = nineChecks(q)
-	if values != nil {
+	if q.Returned.Card != nil {
 		for _, c := range s.Checks {
 			s.NinesWrong.Add(c.Field.Name, c.Field.Label, c.Field.Problem)
 		}

@@ -24,18 +24,17 @@ type NoteForm struct {
 
 // noteForm is the form under a statement: a coach's note, or a player's question.
 func noteForm(q RoundInput) NoteForm {
-	values, problems := q.Typed.At(form.FormNote, 0)
-	f := NoteForm{At: q.Whose.Notes(), Round: fmt.Sprint(q.ID), CanHide: !q.Whose.Own, Private: values["private"] != "", Button: "Write it"}
-	f.Body = components.Area{Name: "body", ID: "write", Label: "A note", Value: values["body"], Problem: problems["body"], Hint: "Lines that begin with a hyphen become a list."}
+	typed, on := form.Note{}, q.On
+	if q.Returned.Note != nil {
+		typed, on = *q.Returned.Note, q.Returned.Note.Spot.Text
+	}
+	f := NoteForm{At: q.Whose.Notes(), Round: fmt.Sprint(q.ID), CanHide: !q.Whose.Own, Private: typed.Private, Button: "Write it"}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "write", Label: "A note", Hint: "Lines that begin with a hyphen become a list."}, typed.Body)
 	if q.Whose.Own {
 		f.Body.Label, f.Button = "A question to your coach", "Ask it"
 	}
 	f.Wrong = components.Summed(f.Body.Field())
-	f.Open = q.On != "" || len(problems) > 0
-	on := q.On
-	if len(problems) > 0 {
-		on = values["on"]
-	}
+	f.Open = q.On != "" || q.Returned.Note != nil
 	f.On = []components.Choice{{Value: "", Name: "the round", Chosen: on == ""}}
 	for i, h := range q.Account.Holes {
 		f.On = append(f.On, components.Choice{Value: fmt.Sprint(h.Number), Name: fmt.Sprintf("hole %d", h.Number), Chosen: on == fmt.Sprint(h.Number)})

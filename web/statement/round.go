@@ -22,10 +22,10 @@ import (
 // notes shows what is written about the round, and where to write.
 func (s *RoundPage) notes(q RoundInput) {
 	for _, n := range notes.QuestionsFirst(q.Notes) {
-		s.Notes = append(s.Notes, notes.NewCard(n, q.Whose, true, q.Typed))
+		s.Notes = append(s.Notes, notes.NewCard(n, q.Whose, true, q.Returned))
 		s.NotesFirst = s.NotesFirst || n.Unread || n.Open() && !q.Whose.Own
 	}
-	s.NotesFirst = s.NotesFirst || q.Typed.Form != "" && q.Typed.Form != form.FormCard || q.On != ""
+	s.NotesFirst = s.NotesFirst || q.Returned.OnNotes() || q.On != ""
 	s.CanWrite, s.Write = q.Coached, noteForm(q)
 }
 
@@ -98,7 +98,7 @@ type RoundInput struct {
 	Notes       []notes.Note
 	Coached     bool   // somebody has been let in, or who looks is a coach
 	On          string // the hole, or hole and shot, about which a note is to be written
-	Typed       form.Typed
+	Returned    form.Returned
 	ID          golf.RoundID
 	First       int        // hole at which the round began, 0 for the first of the card
 	Round       golf.Round // the holes entered

@@ -1,0 +1,44 @@
+package form
+
+// Returned is the form that came back, on a page that has several, because
+// something in it is not allowed. All are nil when none did.
+type Returned struct {
+	Of         int64 // the note or the assignment that it belongs to, 0 for none
+	Note       *Note // on a round
+	Lesson     *Note
+	Reply      *Note
+	Edit       *Note
+	Assignment *Assignment
+	Result     *Result
+	Target     *Number
+	Card       *RoundCard
+}
+
+// OnNotes reports whether it is a form of a note.
+func (r Returned) OnNotes() bool {
+	return r.Note != nil || r.Lesson != nil || r.Reply != nil || r.Edit != nil
+}
+
+// ReplyTo is the answer to a note that came back; empty for none.
+func (r Returned) ReplyTo(note int64) Note { return ofNote(r.Reply, r.Of, note, Note{}) }
+
+// EditOf is the change to a note that came back, and what the note is for none.
+func (r Returned) EditOf(note int64, body string) Note {
+	return ofNote(r.Edit, r.Of, note, Note{Body: TextOf(body)})
+}
+
+func ofNote(returned *Note, of, note int64, otherwise Note) Note {
+	if returned == nil || of != note {
+		return otherwise
+	}
+	return *returned
+}
+
+// ResultOf is the result of an assignment that came back, and one of a day for
+// none.
+func (r Returned) ResultOf(assignment int64, day Day) Result {
+	if r.Result == nil || r.Of != assignment {
+		return Result{Day: day}
+	}
+	return *r.Result
+}
