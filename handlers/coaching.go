@@ -11,33 +11,32 @@ import (
 	"strokeledger/web/paths"
 )
 
-// coachLinkDays is how long a coach's link is good for.
+// coachLinkDays is for how many days an invitation works.
 const coachLinkDays = 7
 
 func (s *server) coaching(w http.ResponseWriter, r *http.Request) error {
 	return s.showCoaching(w, r, http.StatusOK, coach.CoachingInput{})
 }
 
-func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int, ask coach.CoachingInput) error {
+func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int, in coach.CoachingInput) error {
 	coaches, err := s.store.Coaches(r.Context(), me(r).ID)
 	if err != nil {
 		return err
 	}
-	roster, err := s.roster(r)
-	if err != nil {
+	if in.Roster, err = s.roster(r); err != nil {
 		return err
 	}
-	if ask.Unused, err = s.store.CoachInvitations(r.Context(), me(r).ID); err != nil {
+	if in.Unused, err = s.store.CoachInvitations(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	var in []coach.CoachLine
+	in.Whose = mine(r)
 	for _, c := range coaches {
-		in = append(in, coach.NewCoachLine(me(r).ID, c.ID, c.Name, c.Email, c.SharedFrom, c.Confirmed, c.LookedAt))
+		in.Coaches = append(in.Coaches, coach.CoachInput{Player: me(r).ID, Coach: c.ID, Name: c.Name, Email: c.Email, From: c.SharedFrom, Approved: c.Confirmed, Looked: c.LookedAt})
 	}
-	return show(w, r, status, coach.NewCoachingPage(shell(r), mine(r), in, roster, ask).View())
+	return show(w, r, status, coach.NewCoachingPage(shell(r), in).View())
 }
 
-// inviteCoach makes a link that one coach may use, once.
+// inviteCoach makes a link that works once, for one coach.
 func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
 	from := form.ParseSharedFrom(r.FormValue("from"))
 	if !from.Sound() {
@@ -57,7 +56,7 @@ func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error 
 	return saved(w, r, paths.Coaching, "links")
 }
 
-// coachLink shows what a link asks, and changes nothing.
+// coachLink shows the invitation of a link; only accepting it changes anything.
 func (s *server) coachLink(w http.ResponseWriter, r *http.Request) error {
 	name, err := s.store.CoachInvitation(r.Context(), formID(r, "player"), hashed(r.FormValue("token")))
 	if err != nil {
@@ -77,7 +76,7 @@ func (s *server) confirmCoach(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ConfirmCoach(r.Context(), me(r).ID, formID(r, "coach")); err != nil {
 		return err
 	}
-	return saved(w, r, paths.Coaching, "let-in")
+	return saved(w, r, paths.Coaching, "approved")
 }
 
 func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
@@ -87,8 +86,8 @@ func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Coaching, "ended")
 }
 
-// formID reads the number of a player or a round of a form; one that is none is
-// nobody's.
+// formID reads the id of a player or a round from a form; 0, which nobody has,
+// when it is missing or no number.
 func formID(r *http.Request, field string) golf.PlayerID {
 	n, _ := strconv.ParseInt(r.FormValue(field), 10, 64)
 	return golf.PlayerID(n)

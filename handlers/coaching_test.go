@@ -9,8 +9,8 @@ import (
 	"testing"
 )
 
-// A coach is let in by a link and the pupil's word, reads and changes nothing,
-// and finds no page once it is over.
+// A coach gets access by a link and the pupil's approval, can read but change
+// nothing, and finds no page once access has ended.
 func TestACoachComesAndGoes(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach, other := s.member("robin"), s.member("ines"), s.member("tam")
@@ -33,7 +33,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 		}
 	}
 	sees(coach, "the coach without access", http.StatusNotFound)
-	if a := coach.get(link); a.status != http.StatusOK || !strings.Contains(a.body, "robin asks you to be the coach") {
+	if a := coach.get(link); a.status != http.StatusOK || !strings.Contains(a.body, "robin would like you as a coach") {
 		t.Fatalf("%d", a.status)
 	}
 	_, query, _ := strings.Cut(link, "token=")
@@ -44,11 +44,11 @@ func TestACoachComesAndGoes(t *testing.T) {
 	if a := other.post("/coaching/accept", accept...); a.status != http.StatusNotFound {
 		t.Errorf("the link is used twice: %d", a.status)
 	}
-	sees(coach, "the coach before the pupil's word", http.StatusNotFound)
+	sees(coach, "the coach before the pupil approves", http.StatusNotFound)
 	if a := pupil.get("/rounds"); !strings.Contains(a.body, "ines is waiting for you to approve them") {
 		t.Error("the pupil's first page does not tell who waits")
 	}
-	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Let <bdi>ines</bdi> in") || !strings.Contains(a.body, "ines@example.org") {
+	if a := pupil.get("/coaching"); !strings.Contains(a.body, "Approve <bdi>ines</bdi>") || !strings.Contains(a.body, "ines@example.org") {
 		t.Error("the pupil is not asked by name and e-mail address")
 	}
 	if a := coach.post("/coaching/confirm", "coach", "2"); a.status != http.StatusNotFound {

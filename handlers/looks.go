@@ -50,7 +50,7 @@ func lookOf(k db.Look) coach.Look {
 	return to
 }
 
-// keptNotes lists a coach's private notes on pupils of the past.
+// keptNotes lists a coach's private notes on former pupils.
 func (s *server) keptNotes(w http.ResponseWriter, r *http.Request) error {
 	kept, err := s.store.PrivateNotes(r.Context(), me(r).ID, true)
 	if err != nil {

@@ -46,7 +46,7 @@ func TestLooksAreListed(t *testing.T) {
 func TestEveryLookIsNoted(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
-	for path, kind := range map[string]string{"/months": "Months side by side", "/months.csv": "The table of months", "/months/behind?in=2&row=all": "Shots behind a figure", "/handicap": "The handicap estimate",
+	for path, kind := range map[string]string{"/months": "Months side by side", "/months.csv": "Months, downloaded", "/months/behind?in=2&row=all": "Shots behind a figure", "/handicap": "The handicap estimate",
 		"/rounds": "The list of rounds", "/rounds/1": "Statement of", "/lessons": "Lessons and practice", "/report": "A report"} {
 		dbtest.Exec(t, s.url, "delete from coach_looks")
 		if a := coach.get("/players/1" + path); a.status != http.StatusOK {

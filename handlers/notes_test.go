@@ -160,14 +160,14 @@ func TestPracticeIsSetAndRecorded(t *testing.T) {
 	}
 	pupil.follows("/players/1/assignments/1/results", "day", "2026-08-30", "result", "33 of 40", "passed", "yes")
 	pupil.follows("/players/1/assignments/1/done", "done", "yes")
-	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "33 of 40") || !strings.Contains(a.body, "1 of 1 passed") || !strings.Contains(a.body, "ticked off") {
-		t.Error("the coach does not see what came of it")
+	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "33 of 40") || !strings.Contains(a.body, "1 of 1 passed") || !strings.Contains(a.body, "<b>done</b>") {
+		t.Error("the coach does not see the result")
 	}
 	coach.follows("/players/1/target", "target", "82.5")
-	if a := pupil.get("/players/1/lessons"); !strings.Contains(a.body, "Take 82.5 as my target") {
+	if a := pupil.get("/players/1/lessons"); !strings.Contains(a.body, "Accept 82.5 as my target") {
 		t.Error("the pupil is not asked")
 	}
-	if a := pupil.follows("/players/1/target/answer", "coach", "2", "accept", "yes"); strings.Contains(a.body, "Take 82.5") {
+	if a := pupil.follows("/players/1/target/answer", "coach", "2", "accept", "yes"); strings.Contains(a.body, "Accept 82.5") {
 		t.Error("the pupil is asked again")
 	}
 	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "Target 82.5.") {
@@ -180,10 +180,10 @@ func TestSquadAndReport(t *testing.T) {
 	pupil, coach := s.member("robin"), s.member("ines")
 	coach.letIn(pupil, 1, 2, "")
 	withSeason(t, s.store, 1, 86, "2026-03-01", 3, 12)
-	if a := coach.get("/coaching/squad?from=2026-03-01&to=2026-03-31"); a.status != http.StatusOK || !strings.Contains(a.body, "11 rounds of 1 pupil") || !strings.Contains(a.body, "Together most is lost") {
+	if a := coach.get("/coaching/squad?from=2026-03-01&to=2026-03-31"); a.status != http.StatusOK || !strings.Contains(a.body, "11 rounds of 1 pupil") || !strings.Contains(a.body, "loses most") {
 		t.Errorf("%d %s", a.status, a.body)
 	}
-	if a := coach.get("/coaching/squad?from=2001-01-01&to=2001-01-31"); !strings.Contains(a.body, "None of them has played") {
+	if a := coach.get("/coaching/squad?from=2001-01-01&to=2001-01-31"); !strings.Contains(a.body, "None of the chosen pupils played") {
 		t.Error("nobody has played, and yet")
 	}
 	if a := coach.get("/coaching/squad?from=March"); a.status != http.StatusUnprocessableEntity {

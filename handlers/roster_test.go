@@ -63,10 +63,10 @@ func TestRosterFollowsTheRounds(t *testing.T) {
 	if changed := coach.get("/coaching"); table(changed.body) == table(first.body) {
 		t.Error("a round that changed changes nothing")
 	}
-	if a := coach.get("/coaching?show=late"); !strings.Contains(a.body, "No pupil of that choice") {
+	if a := coach.get("/coaching?show=late"); !strings.Contains(a.body, "No pupils match.") {
 		t.Error("a pupil without practice is late")
 	}
-	if a := coach.get("/coaching?name=ROB&sort=putting"); !strings.Contains(a.body, "/players/1/lessons") || !strings.Contains(a.body, "First by putting above target") {
+	if a := coach.get("/coaching?name=ROB&sort=putting"); !strings.Contains(a.body, "/players/1/lessons") || !strings.Contains(a.body, "Sorted by putting above target") {
 		t.Error("a pupil is not found by name")
 	}
 }

@@ -24,21 +24,21 @@ func TestEverySaveSaysSo(t *testing.T) {
 		fields []string
 		says   string
 	}{
-		{coach, "/coaching/accept", []string{"player", "1", "token", token}, "You have accepted. Your pupil lets you in by name"},
-		{pupil, "/coaching/confirm", []string{"coach", "2"}, "Your coach is let in"},
+		{coach, "/coaching/accept", []string{"player", "1", "token", token}, "You have accepted. You get access once your pupil approves you."},
+		{pupil, "/coaching/confirm", []string{"coach", "2"}, "Your coach now has access."},
 		{pupil, "/rounds/1/holes/1/shots", []string{"club", "d", "miss", "left", "word", "", "club", "", "miss", "", "word", "", "club", "", "miss", "", "word", "", "club", "", "miss", "", "word", ""}, "Clubs and notes are saved."},
 		{pupil, "/marks", []string{"day", "2026-06-01", "what", "A new driver"}, "The day is marked."},
-		{pupil, "/marks/1/remove", nil, "The mark is taken away."},
-		{coach, "/players/1/notes", []string{"round", "1", "body", "The safe side."}, "It is written."},
-		{pupil, "/players/1/notes", []string{"round", "1", "body", "Which?"}, "Your question is there for your coach."},
-		{pupil, "/players/1/notes/1/replies", []string{"body", "Which?"}, "The answer is there."},
+		{pupil, "/marks/1/remove", nil, "The mark is removed."},
+		{coach, "/players/1/notes", []string{"round", "1", "body", "The safe side."}, "The note is saved."},
+		{pupil, "/players/1/notes", []string{"round", "1", "body", "Which?"}, "Your coach can see your question."},
+		{pupil, "/players/1/notes/1/replies", []string{"body", "Which?"}, "The reply is saved."},
 		{coach, "/players/1/assignments", []string{"what", "Start line", "due", "2026-09-01"}, "The practice is set."},
 		{pupil, "/players/1/assignments/1/results", []string{"day", "2026-08-01", "result", "7 of 10"}, "The result is recorded."},
 		{pupil, "/rounds/1/note", []string{"note", "Windy"}, "The card and conditions are saved."},
 		{pupil, "/account", []string{"name", "robin", "target", "82", "boundary", "50", "far", "yd", "green", "ft", "clubs", ""}, "Your settings are saved."},
 		{pupil, "/account/devices/others", nil, "All other devices are signed out."},
-		{pupil, "/coaching/revoke", nil, "Links that were not used yet no longer work."},
-		{pupil, "/coaching/end", []string{"player", "1", "coach", "2"}, "The coaching is ended."},
+		{pupil, "/coaching/revoke", nil, "Unused links no longer work."},
+		{pupil, "/coaching/end", []string{"player", "1", "coach", "2"}, "Access has ended."},
 	} {
 		a := c.who.post(c.path, c.fields...)
 		if a.status != http.StatusSeeOther {

@@ -12,106 +12,123 @@ import (
 // Assignment is something to practise, as a page is asked to show it.
 type Assignment struct {
 	ID       int64
-	By       string // who gave it; empty when the account is gone
-	Mine     bool   // who looks gave it
-	What     string
-	Amount   string
-	PassMark string
+	By       string // who set it; empty when that account was deleted
+	Mine     bool   // the reader set it
+	What     string // what to practise, never empty
+	Amount   string // how much; may be empty
+	PassMark string // what counts as a pass; may be empty
 	Due      golf.Date
 	Done     bool
-	Results  []AssignmentResult
+	Results  []AssignmentResult // the earliest first
 }
 
-// AssignmentResult is one practice.
+// AssignmentResult is the result of one practice.
 type AssignmentResult struct {
 	ID     int64
 	Day    golf.Date
 	Result string
-	Passed bool
+	Passed bool // it reached the pass mark
 }
 
-// AssignForm is where something to practise is given.
+// AssignForm is the form that sets something to practise.
 type AssignForm struct {
-	At     string
+	At     string // where it is sent
 	Fields []components.Field
-	Open   bool
+	Open   bool // shown opened, since something in it was wrong
 	Wrong  components.Summary
 }
 
-// AssignmentCard is something to practise, with what came of it.
+// AssignmentCard is something to practise, with its results.
 type AssignmentCard struct {
-	ID, What string
-	Facts    []string // how much, pass mark, who gave it
-	Due      string
-	Late     string
+	ID       string // place on the page
+	What     string
+	Facts    []string // how much, pass mark, who set it; those that are known
+	Due      string   // by when, or that it is done; empty when late
+	Late     string   // by how many days; empty when not
 	Results  []ResultRow
-	Passed   string // of the results
-	Record   *RecordForm
-	TickOff  string // where it is ticked off; empty for a coach
-	TickText string
-	TickTo   string
-	Remove   string // empty for others' assignments
+	Passed   string      // how many of the results passed; empty without results
+	Record   *RecordForm // nil for a coach, and once it is done
+	DoneAt   string      // where the form that marks it as done is sent; empty for a coach
+	DoneText string      // on the button of that form
+	DoneTo   string      // what that form sends: "yes", or empty to mark it as not done
+	Remove   string      // where the form that removes it is sent; empty for what others set for others
 }
 
-// ResultRow is one practice.
-type ResultRow struct{ Day, Result, Passed, Remove string }
+// ResultRow is the result of one practice.
+type ResultRow struct {
+	Day    string
+	Result string
+	Passed string // "passed" or "not passed"
+	Remove string // where the form that removes it is sent; empty for a coach
+}
 
-// RecordForm is where a practice is recorded.
+// RecordForm is the form that records a practice.
 type RecordForm struct {
-	At     string
+	At     string // where it is sent
 	Day    components.Field
 	Result components.Field
-	Passed string // id of the box
-	Open   bool
+	Passed string // id of the box that says it reached the pass mark
+	Open   bool   // shown opened, since something in it was wrong
 	Wrong  components.Summary
 }
 
-func assignmentCard(a Assignment, q LessonsInput) AssignmentCard {
+// newAssignmentCard makes a card of the player of the page.
+func newAssignmentCard(a Assignment, in LessonsInput) AssignmentCard {
 	c := AssignmentCard{ID: fmt.Sprintf("practice-%d", a.ID), What: a.What}
-	for _, f := range []struct{ before, text string }{{"", a.Amount}, {"passed with ", a.PassMark}, {"given by ", a.By}} {
+	for _, f := range []struct{ before, text string }{{"", a.Amount}, {"pass mark ", a.PassMark}, {"set by ", a.By}} {
 		if f.text != "" {
 			c.Facts = append(c.Facts, f.before+f.text)
 		}
 	}
-	switch late := words.DaysBetween(a.Due, q.Today); {
+	switch late := words.DaysBetween(a.Due, in.Today); {
 	case a.Done:
-		c.Due = "ticked off"
+		c.Due = "done"
 	case late > 0:
-		c.Late = "late " + words.Plural(late, "day", "days")
+		c.Late = daysLate(late)
 	default:
-		c.Due = "by " + words.DueDay(a.Due, q.Today)
+		c.Due = "by " + words.DueDay(a.Due, in.Today)
 	}
+	if a.Mine || in.Whose.Own {
+		c.Remove = in.Whose.RemoveAssignment(a.ID)
+	}
+	c.results(a, in)
+	if in.Whose.Own {
+		c.forms(a, in)
+	}
+	return c
+}
+
+// daysLate says by how many days practice is late.
+func daysLate(n int) string { return words.Plural(n, "day", "days") + " late" }
+
+func (c *AssignmentCard) results(a Assignment, in LessonsInput) {
 	passed := 0
 	for _, r := range a.Results {
-		row := ResultRow{Day: words.ShortDay(r.Day), Result: r.Result, Passed: words.OneOrMany(words.Tally(r.Passed), "passed", "not passed")}
-		if q.Whose.Own {
-			row.Remove = q.Whose.RemoveResult(a.ID, r.ID)
+		row := ResultRow{Day: words.ShortDay(r.Day), Result: r.Result, Passed: "not passed"}
+		if r.Passed {
+			row.Passed = "passed"
+			passed++
 		}
-		passed += words.Tally(r.Passed)
+		if in.Whose.Own {
+			row.Remove = in.Whose.RemoveResult(a.ID, r.ID)
+		}
 		c.Results = append(c.Results, row)
 	}
 	if n := len(a.Results); n > 0 {
 		c.Passed = fmt.Sprintf("%d of %d passed", passed, n)
 	}
-	if a.Mine || q.Whose.Own {
-		c.Remove = q.Whose.RemoveAssignment(a.ID)
-	}
-	if q.Whose.Own {
-		c.record(a, q)
-	}
-	return c
 }
 
-// record is where the player says what came of it.
-func (c *AssignmentCard) record(a Assignment, q LessonsInput) {
-	c.TickOff, c.TickText, c.TickTo = q.Whose.TickOff(a.ID), "Tick it off", "yes"
+// forms are where the player records a practice, and marks all of it as done.
+func (c *AssignmentCard) forms(a Assignment, in LessonsInput) {
+	c.DoneAt, c.DoneText, c.DoneTo = in.Whose.TickOff(a.ID), "Mark as done", "yes"
 	if a.Done {
-		c.TickText, c.TickTo = "Not done after all", ""
+		c.DoneText, c.DoneTo = "Mark as not done", ""
 		return
 	}
-	typed := q.Returned.ResultOf(a.ID, form.DayOf(q.Today))
-	c.Record = &RecordForm{At: q.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: !typed.Sound(),
+	typed := in.Returned.ResultOf(a.ID, form.DayOf(in.Today))
+	c.Record = &RecordForm{At: in.Whose.Results(a.ID), Passed: "passed-" + c.ID, Open: !typed.Sound(),
 		Day:    components.Filled(components.Field{Name: "day", ID: "day-" + c.ID, Label: "Day", Type: "date"}, typed.Day),
-		Result: components.Filled(components.Field{Name: "result", ID: "result-" + c.ID, Label: "What came of it", Hint: "As 33 of 40."}, typed.Result)}
+		Result: components.Filled(components.Field{Name: "result", ID: "result-" + c.ID, Label: "Result", Hint: "For example, 33 of 40."}, typed.Result)}
 	c.Record.Wrong = components.Summed(c.Record.Day, c.Record.Result)
 }

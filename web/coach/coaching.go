@@ -12,87 +12,133 @@ import (
 	"strokeledger/web/words"
 )
 
-// CoachingPage is where a player lets coaches in, and a coach finds the pupils.
+// CoachingPage is where a player gives coaches access, and a coach finds the
+// pupils.
 type CoachingPage struct {
 	layout.Page
-	Heading string
-	At      string // the day
-	Lede    string
-	Mine    string // address of the player's own lessons and practice
-	Looks   string // address of what coaches opened
-	Kept    string // address of private notes on pupils of the past
-	Coaches []CoachLine
-	Pupils  bool // the player is a coach of somebody
-	Roster  Roster
-	Link    string // one that was just made
-	Unused  string // how many links can still be used, empty for none
-	From    components.Field
-	Wrong   components.Summary
+	Heading     string
+	At          string // today, to a coach; empty otherwise
+	Lede        string // who has access, or to a coach what is new on the roster
+	Lessons     string // address of the player's own lessons and practice
+	Looks       string // address of what coaches opened
+	FormerNotes string // address of private notes on former pupils
+	Coaches     []CoachLine
+	Pupils      bool   // the player is a coach of somebody, so the roster is shown
+	Roster      Roster // empty unless Pupils
+	Link        string // the invitation that was just made, in full; empty for none
+	Unused      string // how many links can still be used; empty for none
+	From        components.Field
+	Wrong       components.Summary
 }
 
-// CoachingInput is what was asked of the form that makes a link, and what came of it.
+// CoachingInput is what the page is made of.
 type CoachingInput struct {
-	From   form.Day // the first day shared
-	Link   string   // that was made
-	Unused int      // links that can still be used
+	Whose   paths.Whose // the player's own pages
+	Coaches []CoachInput
+	Roster  RosterInput // without pupils where the player coaches nobody
+	From    form.Day    // the first day shared, as it came back from the form
+	Link    string      // the invitation that was just made, in full; empty for none
+	Unused  int         // links that can still be used
 }
 
-// CoachLine is an account that is let in, or waits for it.
+// CoachInput is a coach who has access or is waiting for it.
+type CoachInput struct {
+	Player, Coach golf.PlayerID
+	Name, Email   string
+	From          *time.Time // first day that the coach can see; nil for everything
+	Approved      bool       // the player has approved the coach
+	Looked        *time.Time // when the coach last opened a page; nil for never
+}
+
+// CoachLine is a coach who has access or is waiting for it, with the forms that
+// approve the coach and end access.
 type CoachLine struct {
-	Player, Coach, Name, Email, What string // a name may be anybody's, an e-mail address is one account's
-	Waits                            bool
+	Player, Coach string // ids, as the forms send them
+	Name          string // anybody may have the same
+	Email         string // nobody else has it
+	Says          string // what the coach can see, and when they last looked
+	Waits         bool   // not approved yet
 }
 
-// NewCoachLine says what a coach sees and when the coach last looked.
-func NewCoachLine(player, coach golf.PlayerID, name, email string, from *time.Time, confirmed bool, looked *time.Time) CoachLine {
-	l := CoachLine{Player: fmt.Sprint(player), Coach: fmt.Sprint(coach), Name: name, Email: email, Waits: !confirmed, What: "sees everything"}
-	if from != nil {
-		l.What = "sees what was played from " + words.ShortDay(golf.DateOf(*from)) + " on"
+func newCoachLine(in CoachInput) CoachLine {
+	l := CoachLine{Player: fmt.Sprint(in.Player), Coach: fmt.Sprint(in.Coach), Name: in.Name, Email: in.Email, Waits: !in.Approved}
+	what := "everything"
+	if in.From != nil {
+		what = "rounds played from " + words.ShortDay(golf.DateOf(*in.From)) + " on"
 	}
 	switch {
-	case !confirmed:
-		l.What = "waits for your word; then " + l.What
-	case looked == nil:
-		l.What += ", and has not looked yet"
+	case !in.Approved:
+		l.Says = "is waiting for you to approve them, and will then see " + what
+	case in.Looked == nil:
+		l.Says = "can see " + what + ", and has not looked yet"
 	default:
-		l.What += ", and last looked on " + looked.Format("2 Jan 2006, 15:04 MST")
+		l.Says = "can see " + what + ", and last looked on " + in.Looked.Format("2 Jan 2006, 15:04 MST")
 	}
 	return l
 }
 
 // NewCoachingPage makes the page.
-func NewCoachingPage(page layout.Page, mine paths.Whose, coaches []CoachLine, roster RosterInput, ask CoachingInput) CoachingPage {
+func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 	page.Title, page.Here = "Coach", paths.Coaching
-	page.Foot = "A coach reads your rounds, months and practice and changes no round. You can end it at any time; the coach's next click then finds no page."
-	c := CoachingPage{Page: page, Heading: "Coach", Coaches: coaches, Link: ask.Link, Mine: mine.Lessons(), Looks: paths.CoachLooks, Kept: paths.CoachKept,
-		From: components.Filled(components.Field{Name: "from", Label: "Share what was played from", Type: "date", Hint: "Leave it empty to share everything."}, ask.From)}
+	page.Foot = "A coach can read your rounds, months and practice, but cannot change a round. You can end a coach’s access at any time, and it stops at once."
+	c := CoachingPage{Page: page, Heading: "Coach", Lede: accessLede(in.Coaches), Link: in.Link, Lessons: in.Whose.Lessons(), Looks: paths.CoachLooks, FormerNotes: paths.CoachKept,
+		From: components.Filled(components.Field{Name: "from", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything."}, in.From)}
 	c.Wrong = components.Summed(c.From).Saying("No link was made.")
-	if ask.Unused > 0 {
-		c.Unused = words.Plural(ask.Unused, "link is out and not used yet.", "links are out and not used yet.")
+	for _, k := range in.Coaches {
+		c.Coaches = append(c.Coaches, newCoachLine(k))
 	}
-	c.Lede = "Nobody but you sees your rounds."
-	if n := len(coaches); n > 0 {
-		c.Lede = fmt.Sprintf("%s let in, or waiting for your word.", words.Capital(words.Plural(n, "coach is", "coaches are")))
+	if in.Unused > 0 {
+		c.Unused = words.Plural(in.Unused, "link has", "links have") + " not been used yet."
 	}
-	if n := len(roster.Pupils); n > 0 {
-		c.Pupils, c.Roster = true, NewRoster(roster)
-		c.Heading, c.At, c.Lede = fmt.Sprintf("Your %s %s", words.Spelled(n), words.OneOrMany(n, "pupil", "pupils")), words.LongDay(roster.Today)+".", c.Roster.Lede
-		if n == 1 {
-			c.Heading = "Your pupil"
-		}
-		c.Page.Foot = "Fixed golfer. Plays to compares every pupil on one scale, whatever the course. Better or worse stands where the ten rounds before lie outside the interval of the last ten. A pupil shares rounds with you and can stop at any time, and sees which pages you opened."
+	if len(in.Roster.Pupils) > 0 {
+		c.addRoster(in.Roster)
 	}
 	return c
 }
 
-// InvitationPage is what a pupil's link asks of who opens it.
-type InvitationPage struct {
-	layout.Page
-	Lede, Player, Token string
+// addRoster makes it the page of a coach.
+func (c *CoachingPage) addRoster(in RosterInput) {
+	n := len(in.Pupils)
+	c.Pupils, c.Roster = true, NewRoster(in)
+	c.Lede, c.At = c.Roster.Lede, words.LongDay(in.Today)+"."
+	c.Heading = fmt.Sprintf("Your %s pupils", words.Spelled(n))
+	if n == 1 {
+		c.Heading = "Your pupil"
+	}
+	c.Page.Foot = "Plays to puts every pupil on one scale, whatever the course. Better or worse appears where the level over the ten rounds before lies outside the 95% interval of the last ten. Pupils can see which of their pages you opened, and can end your access at any time."
 }
 
-// NewInvitationPage makes the page.
+// accessLede counts who can see the player's rounds, and who is waiting.
+func accessLede(coaches []CoachInput) string {
+	has, waits := 0, 0
+	for _, c := range coaches {
+		has += words.Tally(c.Approved)
+		waits += words.Tally(!c.Approved)
+	}
+	text := "Only you can see your rounds"
+	if has > 0 {
+		text = words.Capital(words.Spelled(has)) + words.OneOrMany(has, " coach has access", " coaches have access")
+	}
+	switch {
+	case waits == 0:
+		return text + "."
+	case has > 0:
+		return fmt.Sprintf("%s, and %s waiting for your approval.", text, words.OneOrMany(waits, "one is", words.Spelled(waits)+" are"))
+	default:
+		return fmt.Sprintf("%s; %s waiting for your approval.", text, words.OneOrMany(waits, "one coach is", words.Spelled(waits)+" coaches are"))
+	}
+}
+
+// InvitationPage is where a coach who opened a pupil's link accepts it.
+type InvitationPage struct {
+	layout.Page
+	Lede          string // who invites, and what accepting means
+	Player, Token string // as the form sends them
+}
+
+// NewInvitationPage makes the page; name is the pupil's.
 func NewInvitationPage(page layout.Page, name, player, token string) InvitationPage {
 	page.Title, page.Here = "An invitation", paths.Coaching
-	return InvitationPage{page, fmt.Sprintf("%s asks you to be the coach: to read rounds and months, once %s has confirmed you. Your name and your e-mail address are shown for that.", name, name), player, token}
+	lede := fmt.Sprintf("%s would like you as a coach. Once you accept and %s approves you, you can read the rounds and months shared with you. Accepting shows %s your name and e-mail address.", name, name, name)
+	return InvitationPage{page, lede, player, token}
 }

@@ -1,3 +1,3 @@
-// Package coach holds the pages of coaching: the roster, pupils side by side,
-// lessons and practice, the report, and who opened what.
+// Package coach holds the pages of coaching: who has access, the roster, pupils
+// side by side, lessons and practice, the report, and what coaches opened.
 package coach

@@ -11,59 +11,68 @@ import (
 	"strokeledger/web/words"
 )
 
-// LooksPerPage is how many lines a page of looks has.
+// LooksPerPage is how many rows a page of looks has at most.
 const LooksPerPage = 50
 
-// LooksPage lists for a player which of the pages coaches opened.
+// LooksPage lists for a player which of the player's pages coaches opened.
 type LooksPage struct {
 	layout.Page
-	Lede           string
-	Rows           []LookRow
-	Newer, Earlier string // addresses of the pages before and after, empty for none
+	Lede           string    // the latest look, or that there is none
+	Rows           []LookRow // the latest first
+	Later, Earlier string    // addresses of the pages before and after; empty for none
 }
 
-// LookRow is what a coach opened on a day of one kind of page.
+// LookRow is one kind of page that a coach opened on one day.
 type LookRow struct {
-	Who, What, When, Times string
-	Statements             []LookedAt // when there are several, What counts them
-	At                     string     // address of the only one
+	Who        string     // the coach
+	What       string     // the kind of page, the statement, or how many statements
+	When       string     // the last time that day
+	Times      string     // how often that day
+	Statements []LookedAt // when there are several
+	At         string     // address of the only statement; empty for other pages and for removed rounds
 }
 
-// LookedAt is a statement that was opened.
-type LookedAt struct{ What, At, Times string }
+// LookedAt is a statement that a coach opened.
+type LookedAt struct {
+	What  string // day and course of the round
+	At    string // address of the statement; empty when the round was removed
+	Times string // how often that day
+}
 
 // Look is what a row is made of.
 type Look struct {
-	Name, Kind string
-	Times      int
-	Last       time.Time
-	Rounds     []LookedRound // of statements
+	Name   string // the coach's
+	Kind   string // of page: a key of lookNames, or "statement"
+	Times  int    // how often that day
+	Last   time.Time
+	Rounds []LookedRound // for statements, never empty; none for other pages
 }
 
-// LookedRound is a round whose statement was opened.
+// LookedRound is a round whose statement a coach opened.
 type LookedRound struct {
 	ID      golf.RoundID
-	Day     golf.Date // zero when the round is gone for good
-	Course  string
-	Times   int
-	Removed bool
+	Day     golf.Date // zero when the round was removed for good
+	Course  string    // may be empty
+	Times   int       // how often that day
+	Removed bool      // it can still be brought back
 }
 
-// lookNames says what the kinds of pages are.
-var lookNames = map[string]string{"months": "months side by side", "months_file": "the table of months, as a file", "behind": "shots behind a figure", "handicap": "the handicap estimate",
+// lookNames are the kinds of pages in words, by the names that are stored.
+var lookNames = map[string]string{"months": "months side by side", "months_file": "months, downloaded", "behind": "shots behind a figure", "handicap": "the handicap estimate",
 	"rounds": "the list of rounds", "lessons": "lessons and practice", "report": "a report", "roster": "the roster of pupils", "squad": "the pupils side by side"}
 
-// NewLooksPage makes a page of the list; more says that there are earlier lines.
+// NewLooksPage makes a page of the list, its number counted from 1; more says that
+// there are earlier rows.
 func NewLooksPage(page layout.Page, looks []Look, number int, more bool) LooksPage {
 	page.Title, page.Here = "Who opened what", paths.Coaching
-	page.Foot = "A kind of page that a coach opened more than once on a day has one line. The lines stay when a coach's access ends."
+	page.Foot = "When a coach opens the same kind of page several times on a day, it is one row here. The rows stay when a coach’s access ends."
 	l := LooksPage{Page: page, Lede: "No coach has opened any of your pages."}
 	switch {
 	case number > 1:
-		l.Newer = paths.Looks(number - 1)
+		l.Later = paths.Looks(number - 1)
 		l.Lede = fmt.Sprintf("Page %d of what your coaches opened.", number)
 	case len(looks) > 0:
-		l.Lede = "The last look was " + looks[0].Name + "’s, on " + looks[0].Last.Format("Monday 2 January 2006, 15:04") + "."
+		l.Lede = looks[0].Name + " looked last, on " + looks[0].Last.Format("Monday 2 January 2006, 15:04") + "."
 	}
 	if more {
 		l.Earlier = paths.Looks(number + 1)
@@ -78,19 +87,7 @@ func newLookRow(k Look) LookRow {
 	row := LookRow{Who: k.Name, What: words.Capital(lookNames[k.Kind]), When: words.Moment(k.Last), Times: words.Plural(k.Times, "time", "times")}
 	var all []LookedAt
 	for _, r := range k.Rounds {
-		at := LookedAt{What: "a round that is gone", Times: words.Plural(r.Times, "time", "times")}
-		if !r.Day.IsZero() {
-			at.What = words.ShortDay(r.Day)
-			if r.Course != "" {
-				at.What += ", " + r.Course
-			}
-			if r.Removed {
-				at.What += " (removed)"
-			} else {
-				at.At = paths.Round(r.ID)
-			}
-		}
-		all = append(all, at)
+		all = append(all, newLookedAt(r))
 	}
 	switch len(all) {
 	case 0:
@@ -102,32 +99,47 @@ func newLookRow(k Look) LookRow {
 	return row
 }
 
-// FormerNotesPage lists a coach's private notes on pupils to whom access has ended.
+func newLookedAt(r LookedRound) LookedAt {
+	at := LookedAt{What: "a round since removed", Times: words.Plural(r.Times, "time", "times")}
+	if r.Day.IsZero() {
+		return at
+	}
+	at.What = words.Joined(words.ShortDay(r.Day), r.Course)
+	if r.Removed {
+		at.What += " (removed)"
+	} else {
+		at.At = paths.Round(r.ID)
+	}
+	return at
+}
+
+// FormerNotesPage lists a coach's private notes on pupils whose pages the coach
+// can no longer see.
 type FormerNotesPage struct {
 	layout.Page
-	Lede  string
+	Lede  string // how many notes, or that there are none
 	Notes []FormerNote
 }
 
-// FormerNote is one of them.
+// FormerNote is a private note on a former pupil.
 type FormerNote struct {
-	Player, ID string
-	Pupil      string
-	When       string
+	Player, ID string // ids of pupil and note, as the form that removes it sends them
+	Pupil      string // the pupil's name
+	When       string // the day that the note is about
 	Body       []notes.Paragraph
 }
 
 // NewFormerNotesPage makes the page.
 func NewFormerNotesPage(page layout.Page, notes []FormerNote) FormerNotesPage {
-	page.Title, page.Here = "Private notes on pupils of the past", paths.Coaching
-	k := FormerNotesPage{Page: page, Notes: notes, Lede: "None. Private notes on a pupil stay here when your access ends."}
+	page.Title, page.Here = "Private notes on former pupils", paths.Coaching
+	k := FormerNotesPage{Page: page, Notes: notes, Lede: "None. When your access to a pupil ends, your private notes on that pupil are kept here."}
 	if n := len(notes); n > 0 {
-		k.Lede = words.Capital(words.Spelled(n)) + words.OneOrMany(n, " private note on a pupil", " private notes on pupils") + " whose pages you see no longer. Nobody but you reads them."
+		k.Lede = words.Capital(words.Spelled(n)) + words.OneOrMany(n, " private note on a pupil", " private notes on pupils") + " whose pages you can no longer see. Only you can read " + words.OneOrMany(n, "it.", "them.")
 	}
 	return k
 }
 
-// NewFormerNote makes a line of it.
+// NewFormerNote makes a note of the list; day is the one that it is about.
 func NewFormerNote(player, id, pupil string, day time.Time, body string) FormerNote {
 	return FormerNote{player, id, pupil, day.Format("2 Jan 2006"), notes.Paragraphs(body)}
 }

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"slices"
 
-	"strokeledger/analysis"
+	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
@@ -16,175 +16,164 @@ import (
 	"strokeledger/web/words"
 )
 
-// ReportPage is a page to take away: a span of a player's rounds in a sentence, an
-// account, three pictures, what was written, and what is to be practised.
+// ReportPage is one printed page about a span of a player's rounds: a sentence,
+// what was lost, three pictures, what was written, and what to practise.
 type ReportPage struct {
 	layout.Page
-	Name     string
-	At       string // the span, and the day it was made
-	Lede     string
-	Empty    bool // the player has no rounds
-	Season   figures.Season
-	Putts    figures.Putts
-	Against  string
-	Axis     components.Axis
-	Account  []ReportLine
-	Levels   []RosterPart
-	Written  []notes.Card
-	More     string // notes and practice that the page has no room for
-	Practice []AssignmentCard
-	Presets  []components.Link
-	SpanAt   string // where another span is chosen
+	Name     string              // the player's
+	At       string              // the span, and the day of the report
+	Lede     string              // what changed from the span before, or that there are no rounds
+	Empty    bool                // the player has no rounds: nothing is drawn
+	Season   figures.Season      // unless Empty
+	Putts    figures.Putts       // unless Empty
+	Caption  string              // what the strokes are compared with
+	Axis     components.Axis     // of the bars
+	Lost     []ReportLine        // the parts of the game, then all of them
+	Levels   []figures.PartLevel // what each part of the game plays to
+	Written  []notes.Card        // shared notes of the span, the latest first, that fit on the page
+	Practice []AssignmentCard    // that fit on the page
+	More     string              // notes and practice that do not fit; empty when all do
+	Presets  []components.Link   // spans that are one click away
+	SpanAt   string              // where the form that chooses another span is sent
 	From, To components.Field
 	Wrong    components.Summary
-	Back     string
+	Back     string // address of lessons and practice
 }
 
-// ReportLine is what a part of the game lost for 18 holes in the span, and how it
-// changed from the span before.
+// ReportLine is what a part of the game lost in the span, in strokes for 18
+// holes.
 type ReportLine struct {
-	Name, Figure, Interval string
-	Bar                    chart.Bar
-	Whisker                chart.Whisker
-	Change                 figures.ChangeWords
-	All                    bool
+	Name     string // the part of the game, or All
+	Figure   string // the loss with its sign, or "no round"
+	Interval string // 95% interval of the loss; empty with too few rounds
+	Bar      chart.Bar
+	Whisker  chart.Whisker       // the interval; not drawn with too few rounds
+	Change   figures.ChangeWords // from the span before; empty when either has no rounds
+	All      bool                // the line is of all parts together, without a bar
 }
 
 // ReportInput is what a report is made of.
 type ReportInput struct {
-	Months      figures.ComparisonInput // of the span before and the span
+	Months      figures.ComparisonInput // its last two columns are the span before and the span
 	Span        golf.Span
-	Notes       []notes.Note
+	Notes       []notes.Note // the latest first
 	Assignments []Assignment
 	Today       golf.Date
-	Problem     string
+	Problem     string // what is wrong with the span that was asked for; empty when nothing is
 }
 
 // NewReportPage makes the page.
-func NewReportPage(page layout.Page, q ReportInput) ReportPage {
-	whose := q.Months.At.Whose
-	page.Title, page.Here, page.BodyClass = "Report for "+q.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
-	r := ReportPage{Page: page, Name: q.Months.Name, Back: whose.Lessons(), SpanAt: whose.Report(), Empty: len(q.Months.Line) == 0, Lede: "No round yet."}
-	name := words.Span(q.Span, true)
-	if q.Span.Last > 0 {
-		name += " rounds"
+func NewReportPage(page layout.Page, in ReportInput) ReportPage {
+	whose := in.Months.At.Whose
+	page.Title, page.Here, page.BodyClass = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
+	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: "No rounds yet.", Presets: reportPresets(whose, in), SpanAt: whose.Report()}
+	span := words.Span(in.Span, true)
+	if in.Span.Last > 0 {
+		span += " rounds"
 	}
-	r.At = fmt.Sprintf("%s. %s.", words.Capital(name), words.LongDay(q.Today))
-	today := q.Today.Time()
-	previous := today.AddDate(0, 0, -today.Day()) // last day of the month before
-	for _, p := range []struct {
-		name string
-		span golf.Span
-	}{{"the last ten rounds", golf.Span{Last: 10}}, {today.Format("January"), golf.Month(today.Year(), today.Month())},
-		{previous.Format("January"), golf.Month(previous.Year(), previous.Month())}, {today.Format("2006"), golf.Year(today.Year())}} {
-		r.Presets = append(r.Presets, components.Link{Name: p.name, At: whose.ReportOf(p.span), Here: p.span == q.Span})
-	}
-	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: q.Span.From.String(), Problem: q.Problem}
-	r.Wrong = components.Summed(r.From).Saying("These days cannot be shown.")
-	r.To = components.Field{Name: "to", Label: "To", Type: "date", Value: q.Span.To.String()}
+	r.At = fmt.Sprintf("%s. %s.", words.Capital(span), words.LongDay(in.Today))
+	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: in.Span.From.String(), Problem: in.Problem}
+	r.To = components.Field{Name: "to", Label: "To", Type: "date", Value: in.Span.To.String()}
+	r.Wrong = components.Summed(r.From).Saying("These dates cannot be used.")
 	if !r.Empty {
-		r.Foot = figures.ComparisonFoot(q.Months)
-		r.Lede, r.Season, r.Putts = figures.ComparisonLede(q.Months), figures.NewSeason(q.Months), figures.NewPutts(q.Months)
-		r.account(q)
+		r.Foot = figures.ComparisonFoot(in.Months)
+		r.Lede, r.Season, r.Putts = figures.ComparisonLede(in.Months), figures.NewSeason(in.Months), figures.NewPutts(in.Months)
+		r.lost(in)
+		r.Levels = reportLevels(in)
 	}
-	first, last := spanDays(q)
-	for _, n := range q.Notes {
+	first, last := notesBetween(in)
+	for _, n := range in.Notes {
 		if n.Private || n.Day.Compare(first) < 0 || n.Day.Compare(last) > 0 {
 			continue
 		}
 		card := notes.NewCard(n, whose, false, form.Returned{})
-		card.Who, card.New, card.Read = n.Author, false, ""
+		card.Who = n.Author // not "You": others read the report
 		r.Written = append(r.Written, card)
 	}
-	for _, a := range q.Assignments {
-		r.Practice = append(r.Practice, assignmentCard(a, LessonsInput{Whose: whose, Today: q.Today}))
+	for _, a := range in.Assignments {
+		r.Practice = append(r.Practice, newAssignmentCard(a, LessonsInput{Whose: whose, Today: in.Today}))
 	}
 	r.fit()
 	return r
 }
 
-// account fills in what each part lost in the span, and what it plays to.
-func (r *ReportPage) account(q ReportInput) {
-	now := q.Months.Now()
-	r.Against = "Strokes lost for 18 holes against " + figures.Against(q.Months)
-	scale := figures.SpanScale(q.Months.Sheet)
+// reportPresets are the last ten rounds, this month, the month before and this
+// year.
+func reportPresets(whose paths.Whose, in ReportInput) []components.Link {
+	today := in.Today.Time()
+	before := today.AddDate(0, 0, -today.Day()) // last day of the month before
+	var all []components.Link
+	for _, p := range []struct {
+		name string
+		span golf.Span
+	}{
+		{"the last ten rounds", golf.Span{Last: 10}},
+		{today.Format("January"), golf.Month(today.Year(), today.Month())},
+		{before.Format("January"), golf.Month(before.Year(), before.Month())},
+		{today.Format("2006"), golf.Year(today.Year())},
+	} {
+		all = append(all, components.Link{Name: p.name, At: whose.ReportOf(p.span), Here: p.span == in.Span})
+	}
+	return all
+}
+
+// lost fills in what each part of the game lost in the span.
+func (r *ReportPage) lost(in ReportInput) {
+	now := in.Months.Now()
+	r.Caption = "Strokes lost for 18 holes against " + figures.Against(in.Months) + ", with a 95% interval, and the change from the span before"
+	scale := figures.SpanScale(in.Months.Sheet)
 	r.Axis = components.NewAxis(scale, words.Tick)
 	for _, c := range append(slices.Clone(golf.Categories), 0) {
-		line := ReportLine{Name: "All", Bar: figures.EmptyBar, Figure: "no round", All: c == 0}
-		cell := now.Cells[c]
-		if c != 0 {
-			line.Name = words.Capital(c.String())
-		}
-		if cell.Known {
-			line.Figure, line.Change = words.Signed(cell.Mean, 1), figures.NewChangeWords(cell.Change, words.OneDecimal)
-			if c != 0 {
-				line.Bar = scale.Bar(cell.Mean)
-			}
-		}
-		if cell.HasInterval() {
-			line.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
-			if c != 0 {
-				line.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
-			}
-		}
-		r.Account = append(r.Account, line)
+		r.Lost = append(r.Lost, newReportLine(c, now.Cells[c], scale))
 	}
-	pupil := []RosterPupil{{Target: q.Months.Target, RosterRow: analysis.RosterRow{Form: q.Months.Form()}}}
-	levels := rosterScale(pupil)
+}
+
+// newReportLine makes a line of a part of the game, or of all of them at 0.
+func newReportLine(c golf.Category, lost compare.Cell, scale chart.Scale) ReportLine {
+	line := ReportLine{Name: "All", Bar: figures.EmptyBar, Figure: "no round", All: c == 0}
+	if !line.All {
+		line.Name = words.Capital(c.String())
+	}
+	if lost.Known {
+		line.Figure, line.Change = words.Signed(lost.Mean, 1), figures.NewChangeWords(lost.Change, words.OneDecimal)
+		if !line.All {
+			line.Bar = scale.Bar(lost.Mean)
+		}
+	}
+	if lost.HasInterval() {
+		line.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
+		if !line.All {
+			line.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)
+		}
+	}
+	return line
+}
+
+// reportLevels are what each part of the game plays to in the span, and in the
+// span before.
+func reportLevels(in ReportInput) []figures.PartLevel {
+	played := in.Months.Form()
+	var all []figures.PartLevelInput
 	for _, c := range golf.Categories {
-		r.Levels = append(r.Levels, pupil[0].part(c, levels))
+		all = append(all, partLevel(&played, c, in.Months.Target))
 	}
+	scale := figures.LevelScale(all)
+	var levels []figures.PartLevel
+	for _, level := range all {
+		levels = append(levels, figures.NewPartLevel(level, scale))
+	}
+	return levels
 }
 
-// What fits on the page: lines of notes and of practice, of so many letters
-// each, and the latest results of an assignment.
-const (
-	reportLines   = 18
-	reportLetters = 56
-	reportResults = 2
-)
-
-// fitting is how many things of so many lines fit: the first always does.
-func fitting(n int, lines func(i int) int) int {
-	sum := 0
-	for i := range n {
-		if sum += lines(i); sum > reportLines && i > 0 {
-			return i
-		}
-	}
-	return n
-}
-
-// fit leaves out what one page has no room for, and says so. The latest note is
-// always there.
-func (r *ReportPage) fit() {
-	var left []string
-	room := fitting(len(r.Written), func(i int) int { return r.Written[i].Lines(reportLetters) })
-	if n := len(r.Written) - room; n > 0 {
-		r.Written, left = r.Written[:room], append(left, words.Plural(n, "earlier note", "earlier notes"))
-	}
-	for i := range r.Practice {
-		a := &r.Practice[i]
-		a.Results = a.Results[max(0, len(a.Results)-reportResults):]
-	}
-	room = fitting(len(r.Practice), func(i int) int { return notes.HeadLines + 1 + len(r.Practice[i].Results) })
-	if n := len(r.Practice) - room; n > 0 {
-		r.Practice, left = r.Practice[:room], append(left, words.Plural(n, "more thing to practise", "more things to practise"))
-	}
-	if len(left) > 0 {
-		r.More = words.Capital(words.List(left)) + " in lessons and practice."
-	}
-}
-
-// spanDays are the days for which notes stand on a report: those of the span, or
-// of its rounds up to today.
-func spanDays(q ReportInput) (first, last golf.Date) {
-	first, last = q.Span.From, q.Span.To
-	if c := q.Months.Sheet.Columns; q.Span.Last > 0 && len(c) > 0 && len(c[len(c)-1].Rounds) > 0 {
+// notesBetween are the first and the last day whose notes are on a report: those
+// of the span, or of its rounds up to today.
+func notesBetween(in ReportInput) (first, last golf.Date) {
+	first, last = in.Span.From, in.Span.To
+	if c := in.Months.Sheet.Columns; in.Span.Last > 0 && len(c) > 0 && len(c[len(c)-1].Rounds) > 0 {
 		first = c[len(c)-1].Rounds[0].Round.Date
 	}
 	if last.IsZero() {
-		last = q.Today
+		last = in.Today
 	}
 	return first, last
 }

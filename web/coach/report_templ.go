@@ -129,11 +129,11 @@ func (r ReportPage) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 			if !r.Empty {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "<div class=\"two-columns\"><section aria-labelledby=\"account\"><h2 id=\"account\">Strokes lost</h2>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "<div class=\"two-columns\"><section aria-labelledby=\"lost\"><h2 id=\"lost\">Strokes lost</h2>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = r.accountTable().Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = r.lostTable().Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -304,7 +304,7 @@ func (r ReportPage) View() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 28, "\">Back</a> <span class=\"quiet\">Print it, or save it as PDF from the print dialogue.</span></p>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 28, "\">Back</a> <span class=\"quiet\">Print it, or choose “Save as PDF” when printing.</span></p>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -318,7 +318,7 @@ func (r ReportPage) View() templ.Component {
 	})
 }
 
-func (r ReportPage) accountTable() templ.Component {
+func (r ReportPage) lostTable() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context
 		if templ_7745c5c3_CtxErr := ctx.Err(); templ_7745c5c3_CtxErr != nil {
@@ -340,7 +340,7 @@ func (r ReportPage) accountTable() templ.Component {
 			return templ_7745c5c3_Err
 		}
 		var templ_7745c5c3_Var14 string
-		templ_7745c5c3_Var14, templ_7745c5c3_Err = templ.JoinStringErrs(r.Against)
+		templ_7745c5c3_Var14, templ_7745c5c3_Err = templ.JoinStringErrs(r.Caption)
 		if templ_7745c5c3_Err != nil {
 			return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/coach/report.templ`, Line: 74, Col: 22}
 		}
@@ -348,7 +348,7 @@ func (r ReportPage) accountTable() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 30, ", with the interval of 95 %, and the change from before</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Part</th><th role=\"columnheader\" scope=\"col\" class=\"bar-cell\"><span class=\"visually-hidden\">Picture</span>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 30, "</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Part</th><th role=\"columnheader\" scope=\"col\" class=\"bar-cell\"><span class=\"visually-hidden\">Picture</span>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -360,7 +360,7 @@ func (r ReportPage) accountTable() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		for _, l := range r.Account {
+		for _, l := range r.Lost {
 			{
 				templ_7745c5c3_ElementWriter := templ_7745c5c3_Buffer
 				templ_7745c5c3_Buffer := templ.GetBuffer()
@@ -546,7 +546,7 @@ func (r ReportPage) levelTable() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 46, "<table role=\"table\" class=\"report-table\"><caption>Filled: the golfer whose part of the game this is, with the interval of 95 %. Open: before. Dashes: the target. Further left is better.</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Part</th><th role=\"columnheader\" scope=\"col\" class=\"bar-cell\"><span class=\"visually-hidden\">Picture</span></th><th role=\"columnheader\" scope=\"col\">Plays to</th></tr></thead> <tbody role=\"rowgroup\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 46, "<table role=\"table\" class=\"report-table\"><caption>Filled: the level now, with its 95% interval. Open: the level before. Dashed: the target. Further left is better.</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Part</th><th role=\"columnheader\" scope=\"col\" class=\"bar-cell\"><span class=\"visually-hidden\">Picture</span></th><th role=\"columnheader\" scope=\"col\">Plays to</th></tr></thead> <tbody role=\"rowgroup\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -568,8 +568,8 @@ func (r ReportPage) levelTable() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			if l.Dumb.Known {
-				templ_7745c5c3_Err = l.Dumb.picture().Render(ctx, templ_7745c5c3_Buffer)
+			if l.Dumbbell.Known {
+				templ_7745c5c3_Err = l.Dumbbell.View().Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -613,7 +613,7 @@ func (r ReportPage) levelTable() templ.Component {
 	})
 }
 
-// Plain is the assignment alone, with its results in a line.
+// plain is the assignment alone, with its results in a line.
 func (a AssignmentCard) plain() templ.Component {
 	return templruntime.GeneratedTemplate(func(templ_7745c5c3_Input templruntime.GeneratedComponentInput) (templ_7745c5c3_Err error) {
 		templ_7745c5c3_W, ctx := templ_7745c5c3_Input.Writer, templ_7745c5c3_Input.Context

@@ -12,76 +12,60 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
 
-// Roster is a coach's pupils, a row each.
+// Roster is a coach's list of pupils, a row each.
 type Roster struct {
-	Lede    string
+	Lede    string // who played since the coach last looked, and whose game changed most
 	Rows    []RosterRow
-	Sorts   []components.Link
-	Sort    string // what a form sends on of it
-	Name    components.Field
-	Shows   []components.Choice
-	Aside   string // how it is sorted
-	None    string // why no row is shown
-	Squad   string // address of the pupils side by side
-	Caption string
+	Sorts   []components.Link   // ways to sort the list
+	Sort    string              // the chosen one, as the form that narrows the list sends it on; empty for the usual
+	Name    components.Field    // part of the names of the pupils to show
+	Shows   []components.Choice // which pupils can be shown
+	Aside   string              // how the list is sorted
+	None    string              // says that no pupil matches; empty when one does
+	Squad   string              // address of the pupils side by side
+	Caption string              // what the levels are
 }
 
 // RosterRow is one pupil.
 type RosterRow struct {
-	Name, At  string
-	Last      string // day of the latest round
-	Score     string
-	Month     string // rounds of this month
-	Target    string
-	Parts     []RosterPart
-	Doubles   string
-	Compound  string
-	New       []string
-	Due       string // what is to be practised, and by when
-	Late      string
-	NewThings bool
-}
-
-// RosterPart is what a part of the game plays to, now and before.
-type RosterPart struct {
-	Name     string
-	Now, Was string
-	Interval string
-	Moved    string // better or worse, when that is likely more than luck
-	Better   bool
-	Dumb     Dumbbell
-}
-
-// Dumbbell is a level and the one before on a line of levels.
-type Dumbbell struct {
-	Known                        bool
-	X, Low, High, Before, Target string
-	HasBefore                    bool
+	Name, At string              // the pupil, and the address of their lessons and practice
+	Last     string              // day of the latest round, or that there is none
+	Score    string              // of that round, and of how many holes unless 18; empty for none
+	Month    string              // how many rounds this month
+	Target   string              // a score for 18 holes of par 72
+	Parts    []figures.PartLevel // what each part of the game plays to
+	Doubles  string              // for 18 holes over the last ten rounds; empty without a round
+	Compound string              // share of the doubles that are compound; empty without a double
+	New      []string            // what is new since the coach last looked, with counts; none when nothing is
+	Due      string              // what to practise and by when; that none is set; without the day when late
+	Late     string              // by how many days practice is late; empty when not
 }
 
 // RosterPupil is what a row is made of.
 type RosterPupil struct {
 	ID        golf.PlayerID
 	Name      string
-	Target    float64
-	Month     int // rounds of this month
-	NewRounds int // since the coach last looked
-	Questions int // nobody has answered
-	Unread    int // notes with something new
-	Results   int // of practice, since the coach last looked
-	Due       golf.Date
-	DueWhat   string // empty for no practice
-	analysis.RosterRow
+	Target    float64   // a score for 18 holes of par 72
+	Month     int       // rounds this month
+	NewRounds int       // since the coach last looked
+	Questions int       // not answered yet
+	Unread    int       // notes with something that the coach has not read
+	Results   int       // of practice, since the coach last looked
+	Due       golf.Date // of what is due first; zero for no practice
+	DueWhat   string    // what that is; empty for no practice
+
+	analysis.RosterRow // the latest round, and the form over the last ten
 }
 
-// anyNew reports whether something came since the coach last looked.
+// anyNew reports whether anything is new since the coach last looked.
 func (p *RosterPupil) anyNew() bool { return p.NewRounds+p.Questions+p.Unread+p.Results > 0 }
 
-// late is by how many days practice is late, 0 when it is not.
+// late is by how many days practice is late; 0 when it is not.
 func (p *RosterPupil) late(today golf.Date) int {
 	if p.DueWhat == "" {
 		return 0
@@ -100,8 +84,8 @@ func (p *RosterPupil) worse() int {
 	return n
 }
 
-// gap is how far a part of the game plays above the pupil's target; less than
-// any where it is not told.
+// gap is how many strokes a part of the game plays above the pupil's target;
+// minus infinity when there are too few rounds.
 func (p *RosterPupil) gap(c golf.Category) float64 {
 	if !p.Form.Now[c].Known() {
 		return math.Inf(-1)
@@ -111,24 +95,32 @@ func (p *RosterPupil) gap(c golf.Category) float64 {
 
 // RosterInput is what a roster is made of.
 type RosterInput struct {
-	Pupils []RosterPupil
+	Pupils []RosterPupil // by name
 	Today  golf.Date
-	At     paths.Roster
+	At     paths.Roster // how it is sorted and narrowed
 }
 
-// rosterOrder is a way to sort pupils.
+// rosterOrder is a way to sort pupils, who come sorted by name.
 type rosterOrder struct {
 	key, name string
 	compare   func(a, b *RosterPupil, today golf.Date) int
 }
 
+// byNeed puts pupils first who asked or replied, then those who played, then
+// those who practised, then those whose practice is late or whose game got
+// worse, then those who played last.
+func byNeed(a, b *RosterPupil, today golf.Date) int {
+	return cmp.Or(cmp.Compare(b.Questions, a.Questions), compareAny(b.Unread, a.Unread), compareAny(b.NewRounds, a.NewRounds), compareAny(b.Results, a.Results),
+		cmp.Compare(b.late(today), a.late(today)), cmp.Compare(b.worse(), a.worse()), b.Last.Compare(a.Last))
+}
+
+// compareAny compares whether there are any.
+func compareAny(a, b int) int { return words.Tally(a > 0) - words.Tally(b > 0) }
+
 // rosterOrders lists the ways to sort, the usual one first.
 func rosterOrders() []rosterOrder {
 	all := []rosterOrder{
-		{"", "what needs a look", func(a, b *RosterPupil, today golf.Date) int {
-			return cmp.Or(cmp.Compare(b.Questions, a.Questions), words.Tally(b.Unread > 0)-words.Tally(a.Unread > 0), words.Tally(b.NewRounds > 0)-words.Tally(a.NewRounds > 0),
-				words.Tally(b.Results > 0)-words.Tally(a.Results > 0), cmp.Compare(b.late(today), a.late(today)), cmp.Compare(b.worse(), a.worse()), b.Last.Compare(a.Last))
-		}},
+		{"", "what needs attention", byNeed},
 		{"round", "latest round", func(a, b *RosterPupil, _ golf.Date) int { return b.Last.Compare(a.Last) }},
 		{"name", "name", func(*RosterPupil, *RosterPupil, golf.Date) int { return 0 }},
 	}
@@ -138,14 +130,14 @@ func rosterOrders() []rosterOrder {
 	return append(all, rosterOrder{"doubles", "doubles", func(a, b *RosterPupil, _ golf.Date) int { return cmp.Compare(b.Form.Doubles, a.Form.Doubles) }})
 }
 
-// rosterShows lists which pupils may be shown, all first.
+// rosterShows lists which pupils can be shown, all first.
 var rosterShows = []struct {
 	key, name string
 	holds     func(p *RosterPupil, today golf.Date) bool
 }{
 	{"", "all pupils", func(*RosterPupil, golf.Date) bool { return true }},
 	{"new", "with something new", func(p *RosterPupil, _ golf.Date) bool { return p.anyNew() }},
-	{"late", "whose practice is late", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
+	{"late", "with late practice", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
 	{"worse", "with a part that got worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
 	{"target", "with a part clearly above target", func(p *RosterPupil, _ golf.Date) bool {
 		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
@@ -153,68 +145,63 @@ var rosterShows = []struct {
 }
 
 // NewRoster makes the list.
-func NewRoster(q RosterInput) Roster {
-	ros := Roster{Sort: q.At.Sort, Lede: rosterLede(q.Pupils), Squad: paths.Squad,
-		Name:    components.Field{Name: "name", Label: "Name", Value: q.At.Name},
-		Caption: "Plays to: the golfer whose part of the game this is, over the last ten rounds and the ten before, with the interval of 95 %; each pupil’s own target as the dashed rule"}
+func NewRoster(in RosterInput) Roster {
+	ros := Roster{Sort: in.At.Sort, Lede: rosterLede(in.Pupils), Squad: paths.Squad,
+		Name:    components.Field{Name: "name", Label: "Name", Value: in.At.Name},
+		Caption: "Plays to: the level of each part of the game over the last ten rounds and the ten before, with a 95% interval; the dashed line is the pupil’s target"}
 	orders := rosterOrders()
 	order, holds := orders[0], rosterShows[0].holds
 	for _, o := range orders {
-		here := o.key == q.At.Sort
+		here := o.key == in.At.Sort
 		if here {
 			order = o
 		}
-		ros.Sorts = append(ros.Sorts, components.Link{Name: o.name, At: q.At.By(o.key).Address(), Here: here})
+		ros.Sorts = append(ros.Sorts, components.Link{Name: o.name, At: in.At.By(o.key).Address(), Here: here})
 	}
 	for _, s := range rosterShows {
-		if s.key == q.At.Show {
+		if s.key == in.At.Show {
 			holds = s.holds
 		}
-		ros.Shows = append(ros.Shows, components.Choice{Value: s.key, Name: s.name, Chosen: s.key == q.At.Show})
+		ros.Shows = append(ros.Shows, components.Choice{Value: s.key, Name: s.name, Chosen: s.key == in.At.Show})
 	}
-	ros.Aside = "First by " + order.name + "."
+	ros.Aside = "Sorted by " + order.name + "."
 	if order.key == "" {
-		ros.Aside = "First who asked or answered, then who has played or practised since you looked, then whose practice is late or whose game got worse."
+		ros.Aside = "First come pupils who asked or replied, then those who played or practised since you last looked, then those whose practice is late or whose game got worse."
 	}
-	var shown []*RosterPupil
-	for i := range q.Pupils {
-		p := &q.Pupils[i]
-		if holds(p, q.Today) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(q.At.Name)) {
-			shown = append(shown, p)
-		}
-	}
-	slices.SortStableFunc(shown, func(a, b *RosterPupil) int { // they come by name
-		return order.compare(a, b, q.Today)
-	})
-	if len(shown) == 0 {
-		ros.None = "No pupil of that choice."
-	}
-	scale := rosterScale(q.Pupils)
-	for _, p := range shown {
-		ros.Rows = append(ros.Rows, p.row(q.Today, scale))
-	}
+	ros.rows(in, order, holds)
 	return ros
 }
 
-// rosterScale holds every level of every pupil.
-func rosterScale(pupils []RosterPupil) chart.Range {
-	var values []float64
-	for i := range pupils {
-		p := &pupils[i]
+// rows adds the pupils that match, in their order.
+func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPupil, golf.Date) bool) {
+	var shown []*RosterPupil
+	var levels []figures.PartLevelInput // of all pupils, so that every choice has the same scale
+	for i := range in.Pupils {
+		p := &in.Pupils[i]
 		for _, c := range golf.Categories {
-			if p.Form.Now[c].Known() {
-				values = append(values, p.Form.Now[c].Low.Value, p.Form.Now[c].High.Value, p.Target)
-			}
-			if p.Form.Now[c].Known() && p.Form.Before[c].Known() {
-				values = append(values, p.Form.Before[c].Value)
-			}
+			levels = append(levels, partLevel(&p.Form, c, p.Target))
+		}
+		if holds(p, in.Today) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(in.At.Name)) {
+			shown = append(shown, p)
 		}
 	}
-	return chart.NewRange(5, values...)
+	slices.SortStableFunc(shown, func(a, b *RosterPupil) int { return order.compare(a, b, in.Today) })
+	if len(shown) == 0 {
+		ros.None = "No pupils match."
+	}
+	scale := figures.LevelScale(levels)
+	for _, p := range shown {
+		ros.Rows = append(ros.Rows, newRosterRow(p, in.Today, scale))
+	}
 }
 
-func (p *RosterPupil) row(today golf.Date, scale chart.Range) RosterRow {
-	r := RosterRow{Name: p.Name, At: paths.Whose{Player: p.ID}.Lessons(), Target: words.Plain(p.Target), Last: "no round yet", New: p.news(), NewThings: p.anyNew()}
+// partLevel is what a part of the game plays to in a form, beside a target.
+func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLevelInput {
+	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Moved: f.Moved(c), Target: target}
+}
+
+func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow {
+	r := RosterRow{Name: p.Name, At: paths.Whose{Player: p.ID}.Lessons(), Target: words.Plain(p.Target), Last: "no rounds yet", New: p.news()}
 	if p.Holes > 0 {
 		r.Last, r.Score = words.NearDay(p.Last, today), fmt.Sprintf("%.0f", math.Round(p.Score))
 		if p.Holes != 18 {
@@ -227,32 +214,15 @@ func (p *RosterPupil) row(today golf.Date, scale chart.Range) RosterRow {
 	}
 	r.Month = words.Plural(p.Month, "round", "rounds") + " this month"
 	for _, c := range golf.Categories {
-		r.Parts = append(r.Parts, p.part(c, scale))
+		r.Parts = append(r.Parts, figures.NewPartLevel(partLevel(&p.Form, c, p.Target), scale))
 	}
 	switch late := p.late(today); {
 	case p.DueWhat == "":
 		r.Due = "none set"
 	case late > 0:
-		r.Due, r.Late = p.DueWhat, "late "+words.Plural(late, "day", "days")
+		r.Due, r.Late = p.DueWhat, daysLate(late)
 	default:
 		r.Due = p.DueWhat + ", " + words.DueDay(p.Due, today)
 	}
 	return r
-}
-
-func (p *RosterPupil) part(c golf.Category, scale chart.Range) RosterPart {
-	now := p.Form.Now[c]
-	part := RosterPart{Name: words.Capital(c.String()), Now: words.Thin(now.Thin())}
-	if !now.Known() {
-		return part
-	}
-	part.Now, part.Interval = words.Level(now.Level), words.LevelRange(now)
-	part.Dumb = Dumbbell{Known: true, X: scale.Across(now.Level.Value), Low: scale.Across(now.Low.Value), High: scale.Across(now.High.Value), Target: scale.Across(p.Target)}
-	if p.Form.Before[c].Known() {
-		before := p.Form.Before[c]
-		part.Was, part.Dumb.HasBefore, part.Dumb.Before = "was "+words.Level(before), true, scale.Across(before.Value)
-		part.Moved = map[compare.Past]string{compare.Better: "better", compare.Worse: "worse"}[p.Form.Moved(c)]
-		part.Better = p.Form.Moved(c) == compare.Better
-	}
-	return part
 }

@@ -12,15 +12,13 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
-	"strokeledger/web/layout"
-	"strokeledger/web/notes"
 	"strokeledger/web/paths"
-	"strokeledger/web/words"
 )
 
 var today = golf.Date{Year: 2026, Month: time.August, Day: 31}
 
-// aForm is a form whose putting plays to a level now and another before.
+// aForm is a form of ten rounds whose putting plays to a level now and to another
+// before, and whose other parts play to 84.
 func aForm(now, before float64) compare.Form {
 	f := compare.Form{Rounds: 10, Doubles: 2, Compound: .5}
 	for _, c := range golf.Categories {
@@ -77,97 +75,98 @@ func TestRosterIsNarrowed(t *testing.T) {
 }
 
 func TestRosterRows(t *testing.T) {
-	r := NewRoster(RosterInput{Pupils: pupils(), Today: today, At: paths.Roster{Sort: "name"}})
-	if !strings.HasPrefix(r.Lede, "One of five has played since you looked, and one is waiting for an answer. Bea’s putting has moved furthest: from an 84’s to a 97’s.") {
-		t.Errorf("%q", r.Lede)
-	}
-	bea, dev, esme := r.Rows[1], r.Rows[3], r.Rows[4]
-	if bea.Score != "86" || bea.Last != "29 Aug" || !slices.Equal(bea.New, []string{"1 round"}) || bea.Parts[3].Moved != "worse" || bea.Parts[3].Was != "was 84" || bea.Compound != "50% compound" {
-		t.Errorf("%+v", bea)
-	}
-	if dev.Score != "80 on 9 holes" || dev.Late != "late 4 days" {
-		t.Errorf("%+v", dev)
-	}
-	if esme.Last != "no round yet" || esme.Parts[0].Now != "five more rounds until a level is shown" || esme.Due != "none set" || esme.Doubles != "" {
-		t.Errorf("%+v", esme)
-	}
-}
-
-func TestDueDays(t *testing.T) {
-	for days, want := range map[int]string{0: "today", 1: "tomorrow", 3: "Thursday", 9: "9 Sep", 200: "19 Mar 2027"} {
-		if got := words.DueDay(today.AddDays(days), today); got != want {
-			t.Errorf("in %d days: %q, want %q", days, got, want)
+	thin := compare.Form{Rounds: 1}
+	for name, c := range map[string]struct {
+		in   RosterPupil
+		want RosterRow // without its parts
+	}{
+		"no round": {RosterPupil{ID: 5, Name: "Esme", Target: 90},
+			RosterRow{Name: "Esme", At: "/players/5/lessons", Last: "no rounds yet", Month: "0 rounds this month", Target: "90", Due: "none set"}},
+		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin}},
+			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
+		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
+				New: []string{"2 questions", "1 reply or note", "1 round", "3 practice results"}, Due: "Start line, tomorrow"}},
+		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, Holes: 9, Form: aForm(82, 83)}},
+			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
+	} {
+		r := NewRoster(RosterInput{Pupils: []RosterPupil{c.in}, Today: today})
+		got := r.Rows[0]
+		if len(got.Parts) != len(golf.Categories) {
+			t.Errorf("%s: %d parts of the game", name, len(got.Parts))
+		}
+		got.Parts = nil
+		if diff := cmp.Diff(c.want, got); diff != "" {
+			t.Errorf("%s: %s", name, diff)
 		}
 	}
 }
 
-// Text keeps its lines, lists and paragraphs.
-func TestBlocks(t *testing.T) {
-	want := []notes.Paragraph{{Lines: []string{"Two things:"}}, {List: true, Lines: []string{"one", "two"}}, {Lines: []string{"And a", "third."}}, {Lines: []string{"- "}}}
-	want[3].Lines[0] = "-"
-	if diff := cmp.Diff(want, notes.Paragraphs("Two things:\n- one\n- two\n\nAnd a\n third.\n\n\n - ")); diff != "" {
+// The parts of a pupil's game are on the scale of all pupils, whoever is shown.
+func TestRosterParts(t *testing.T) {
+	for _, show := range []string{"", "worse"} {
+		r := NewRoster(RosterInput{Pupils: pupils(), Today: today, At: paths.Roster{Show: show, Name: "Bea"}})
+		parts := r.Rows[0].Parts
+		if got := []string{parts[0].Name, parts[1].Name, parts[2].Name, parts[3].Name}; !slices.Equal(got, []string{"Tee", "Approach", "Short game", "Putting"}) {
+			t.Errorf("the parts are %q", got)
+		}
+		want := figures.PartLevel{Name: "Putting", Now: "97", Was: "was 84", Interval: "93 to 101", Moved: "worse",
+			Dumbbell: figures.Dumbbell{Known: true, X: "80.91%", Low: "66.36%", High: "95.45%", Target: "15.45%", HasBefore: true, Before: "33.64%"}}
+		if diff := cmp.Diff(want, parts[3]); diff != "" {
+			t.Errorf("shown %q: %s", show, diff)
+		}
+	}
+	esme := NewRoster(RosterInput{Pupils: pupils(), Today: today, At: paths.Roster{Name: "Esme"}}).Rows[0]
+	if diff := cmp.Diff(figures.PartLevel{Name: "Tee", Now: "five more rounds until a level is shown"}, esme.Parts[0]); diff != "" {
 		t.Error(diff)
 	}
-	if got := notes.Paragraphs(" \n"); got != nil {
-		t.Errorf("%+v", got)
-	}
 }
 
-// The coach is told what came since the visit before, in a sentence.
-func TestSinceTheLastVisit(t *testing.T) {
-	visit := time.Date(2026, 8, 25, 10, 0, 0, 0, time.UTC)
-	round := func(fresh bool, score, lost float64) figures.ListedRound {
-		l := figures.ListedRound{New: fresh, Round: golf.Round{Holes: make([]golf.Hole, 18)}}
-		l.Account.Score, l.Account.Lost.Total, l.Account.Lost.Approach = score, lost, lost
-		return l
-	}
-	for _, c := range []struct {
-		visit  time.Time
-		rounds []figures.ListedRound
-		want   string
-	}{
-		{visit, []figures.ListedRound{round(true, 86, 7), round(true, 84, 5), round(false, 99, 20)}, "Since you last looked, on Tuesday 25 August: two rounds, 84 and 86. 6 strokes for 18 holes over target, most on the approach; no double."},
-		{visit, []figures.ListedRound{round(true, 86, 7), round(true, 84, 5), round(true, 86, 7), round(true, 84, 5)}, "Since you last looked, on Tuesday 25 August: four rounds or more. Over the last four: 6 strokes for 18 holes over target, most on the approach; no double."},
-		{visit, []figures.ListedRound{round(false, 99, 20)}, "Since you last looked, on Tuesday 25 August: no round."},
-		{time.Time{}, []figures.ListedRound{round(true, 77, -2)}, "Your first look. Over the last round: 2 strokes for 18 holes under target; no double."},
-		{time.Time{}, nil, "No round has been entered yet."},
+func TestRosterLede(t *testing.T) {
+	all := pupils()
+	abara, calder := all[0], all[2]
+	dan := RosterPupil{Name: "Dan", NewRounds: 2, Questions: 1}
+	for want, in := range map[string][]RosterPupil{
+		"Nobody has played since you looked.":                                                                                                {abara},
+		"Dan has played since you looked, and one is waiting for an answer.":                                                                 {dan},
+		"Two of three have played since you looked, and two are waiting for an answer.":                                                      {dan, dan, abara},
+		"One of five has played since you looked, and one is waiting for an answer. Bea’s putting has changed most: from an 84’s to a 97’s.": all,
+		"Nobody has played since you looked, and one is waiting for an answer. Calder’s putting has changed most: from an 89’s to an 80’s.":  {abara, calder},
 	} {
-		l := NewLessonsPage(layout.Page{}, LessonsInput{Whose: paths.Whose{Player: 2}, Name: "Bea", Target: 79, Today: today, Visit: c.visit, Rounds: c.rounds, Earlier: len(c.rounds) == 4})
-		if l.Lede != c.want {
-			t.Errorf("%q, want %q", l.Lede, c.want)
+		if got := NewRoster(RosterInput{Pupils: in, Today: today}).Lede; got != want {
+			t.Errorf("%q, want %q", got, want)
 		}
 	}
 }
 
-// Who is not chosen or has not played is left out.
-func TestSquadOfOne(t *testing.T) {
-	lost := compare.PartsLost{Rounds: 3}
-	for _, c := range golf.Categories {
-		lost.Cells[c].Known = true
+func TestRosterChoices(t *testing.T) {
+	r := NewRoster(RosterInput{Pupils: pupils(), Today: today, At: paths.Roster{Sort: "short game", Show: "late", Name: "e"}})
+	var sorts, shows []string
+	for _, l := range r.Sorts {
+		name := l.Name
+		if l.Here {
+			name += " (here)"
+		}
+		sorts = append(sorts, name)
 	}
-	lost.Cells[golf.Approach].Mean = 3
-	s := NewSquadPage(layout.Page{}, SquadInput{From: today.AddDays(-30), To: today, Members: []SquadMember{{ID: 1, Name: "Bea", Target: 79, Chosen: true}, {ID: 2, Name: "Dev", Chosen: true}, {ID: 3, Name: "Ruth"}},
-		Squad: analysis.Squad{Rows: []analysis.SquadRow{{Lost: lost, Worst: golf.Approach}, {}, {}}, Played: 1, Rounds: 3, Together: [golf.Putting + 1]float64{3, 0, 3, 0, 0}, Most: golf.Approach}})
-	if s.Lede != "Together most is lost on the approach: 3 strokes a round over target." || len(s.Table.Rows) != 1 || len(s.Groups) != 1 {
-		t.Errorf("%q, %+v", s.Lede, s.Groups)
+	for _, c := range r.Shows {
+		name := c.Name
+		if c.Chosen {
+			name += " (chosen)"
+		}
+		shows = append(shows, name)
 	}
-	if len(s.Pupils) != 3 {
-		t.Errorf("%d pupils to choose from", len(s.Pupils))
+	if diff := cmp.Diff([]string{"what needs attention", "latest round", "name", "tee above target", "approach above target", "short game above target (here)", "putting above target", "doubles"}, sorts); diff != "" {
+		t.Error(diff)
 	}
-}
-
-// A report holds what one page has room for, and says what it leaves out.
-func TestReportFits(t *testing.T) {
-	q := ReportInput{Months: figures.ComparisonInput{Name: "Bea", At: paths.Comparison{Whose: paths.Whose{Player: 2}}}, Span: golf.Month(2026, time.August), Today: today}
-	for i := range 12 {
-		q.Notes = append(q.Notes, notes.Note{ID: int64(i), Author: "Ines", Lesson: true, Day: today.AddDays(-i), Body: "x"})
+	if diff := cmp.Diff([]string{"all pupils", "with something new", "with late practice (chosen)", "with a part that got worse", "with a part clearly above target"}, shows); diff != "" {
+		t.Error(diff)
 	}
-	q.Notes = append(q.Notes, notes.Note{Author: "Ines", Lesson: true, Day: today.AddDays(-60), Body: "before the span"}, notes.Note{Author: "Ines", Private: true, Day: today, Body: "private"})
-	for range 6 {
-		q.Assignments = append(q.Assignments, Assignment{What: "Start line", Due: today, Results: make([]AssignmentResult, 9)})
+	if r.Aside != "Sorted by short game above target." || r.Sorts[1].At != "/coaching?name=e&show=late&sort=round" || r.Name.Value != "e" || r.Sort != "short game" {
+		t.Errorf("%q %q %q %q", r.Aside, r.Sorts[1].At, r.Name.Value, r.Sort)
 	}
-	r := NewReportPage(layout.Page{}, q)
-	if len(r.Written) != 6 || len(r.Practice) != 3 || r.More != "6 earlier notes and 3 more things to practise in lessons and practice." {
-		t.Errorf("%d notes, %d things to practise, %q", len(r.Written), len(r.Practice), r.More)
+	usual := NewRoster(RosterInput{Pupils: pupils(), Today: today})
+	if !strings.HasPrefix(usual.Aside, "First come pupils who asked or replied,") {
+		t.Errorf("%q", usual.Aside)
 	}
 }

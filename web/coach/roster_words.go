@@ -9,7 +9,8 @@ import (
 	"strokeledger/web/words"
 )
 
-// rosterLede says what happened since the coach looked, and who moved furthest.
+// rosterLede says who played and asked since the coach last looked, and whose
+// game changed most.
 func rosterLede(pupils []RosterPupil) string {
 	played, asked := 0, 0
 	for i := range pupils {
@@ -31,8 +32,8 @@ func rosterLede(pupils []RosterPupil) string {
 	return text + "." + furthest(pupils)
 }
 
-// furthest names the part of a pupil's game that moved furthest, among those
-// that moved by more than luck is likely to.
+// furthest names the part of a pupil's game that changed most, among changes
+// that are likely more than luck; empty when there is none.
 func furthest(pupils []RosterPupil) string {
 	most, text := 0.0, ""
 	for i := range pupils {
@@ -44,13 +45,13 @@ func furthest(pupils []RosterPupil) string {
 				continue
 			}
 			most = by
-			text = fmt.Sprintf(" %s’s %s has moved furthest: from %s to %s.", pupils[i].Name, words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
+			text = fmt.Sprintf(" %s’s %s has changed most: from %s to %s.", pupils[i].Name, words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
 		}
 	}
 	return text
 }
 
-// news lists what came since the coach last looked.
+// news counts what is new since the coach last looked.
 func (p *RosterPupil) news() []string {
 	var all []string
 	for _, n := range []struct {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"strokeledger/analysis"
+	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
@@ -16,76 +17,80 @@ import (
 )
 
 // SquadPage is several pupils side by side: what each lost in every part of the
-// game over a span.
+// game over some days.
 type SquadPage struct {
 	layout.Page
-	At     string
-	Lede   string
+	At     string // how many rounds of how many pupils over which days; empty without a round
+	Lede   string // where they lose most together, or why there is nothing to show
 	From   components.Field
 	To     components.Field
-	Pupils []components.Choice
-	Table  figures.SpanTable
-	Groups []SquadGroup
-	Empty  bool
-	Alone  bool // there is no pupil at all
-	Open   bool // the choice of days is shown opened
+	Pupils []components.Choice // all pupils, with those chosen
+	Table  figures.SpanTable   // a row for each chosen pupil with a round; empty when Empty
+	Groups []SquadGroup        // none where nobody loses anything
+	Empty  bool                // there is no round to show
+	Alone  bool                // there is no pupil at all
+	Open   bool                // the choice of days and pupils is shown opened
 	Wrong  components.Summary
 }
 
-// SquadGroup is a part of the game and who loses most in it.
-type SquadGroup struct{ Part, Names string }
+// SquadGroup is a part of the game and the pupils who lose most in it.
+type SquadGroup struct {
+	Part  string // with a capital letter
+	Names string // in the order of the pupils, with commas
+}
 
 // SquadInput is what the page is made of.
 type SquadInput struct {
-	From, To golf.Date
-	Problems map[string]string // what is wrong with the days
-	Members  []SquadMember
-	Squad    analysis.Squad // of those who are chosen: a row for each member, empty for the others
+	From, To golf.Date         // the first day and the last
+	Problems map[string]string // what is wrong with the days, by field: from, to
+	Members  []SquadMember     // all pupils, by name
+	Squad    analysis.Squad    // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
 }
 
 // SquadMember is one pupil.
 type SquadMember struct {
 	ID     golf.PlayerID
 	Name   string
-	Target float64
-	Chosen bool
+	Target float64 // a score for 18 holes of par 72
+	Chosen bool    // to be shown
 }
 
 // NewSquadPage makes the page.
-func NewSquadPage(page layout.Page, q SquadInput) SquadPage {
+func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 	page.Title, page.Here = "Pupils side by side", paths.Coaching
-	page.Foot = "Each pupil is compared with the golfer of the own target, for 18 holes; whiskers are the interval of 95 % and reach as far as luck alone could move a bar. Together is the plain average of the pupils."
-	s := SquadPage{Page: page,
-		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: q.From.String(), Problem: q.Problems["from"]},
-		To:   components.Field{Name: "to", Label: "up to", Type: "date", Value: q.To.String(), Problem: q.Problems["to"]}, Open: len(q.Problems) > 0}
-	s.Wrong = components.Summed(s.From, s.To).Saying("These days cannot be shown.")
+	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
+	s := SquadPage{Page: page, Open: len(in.Problems) > 0,
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: in.From.String(), Problem: in.Problems["from"]},
+		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.To.String(), Problem: in.Problems["to"]}}
+	s.Wrong = components.Summed(s.From, s.To).Saying("These dates cannot be used.")
 	var played []squadRow
-	for i, m := range q.Members {
+	for i, m := range in.Members {
 		s.Pupils = append(s.Pupils, components.Choice{Value: fmt.Sprint(m.ID), Name: m.Name, Chosen: m.Chosen})
-		if q.Squad.Rows[i].Lost.Rounds > 0 {
-			played = append(played, squadRow{m, q.Squad.Rows[i]})
+		if row := in.Squad.Rows[i]; row.Lost.Rounds > 0 {
+			played = append(played, squadRow{m, row})
 		}
 	}
-	if len(q.Members) == 0 {
-		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player lets you in by a link."
-		return s
+	switch {
+	case len(in.Members) == 0:
+		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player gives you access by sending you a link."
+	case len(played) == 0:
+		s.Empty, s.Open, s.Lede = true, true, "None of the chosen pupils played on these days."
+	default:
+		s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(in.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(in.From), words.ShortDay(in.To))
+		s.groups(played, in.Squad)
+		s.Table = newSquadTable(played, in.Squad)
 	}
-	if len(played) == 0 {
-		s.Empty, s.Open, s.Lede = true, true, "None of them has played in these days."
-		return s
-	}
-	s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(q.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(q.From), words.ShortDay(q.To))
-	s.groups(played, q.Squad)
-	s.Table = squadTable(played, q.Squad)
 	return s
 }
 
-// squadRow is a pupil who has played.
+// squadRow is a chosen pupil who has played.
 type squadRow struct {
 	SquadMember
 	analysis.SquadRow
 }
 
+// groups puts together the pupils who lose most in the same part of the game,
+// and says where most is lost together.
 func (s *SquadPage) groups(played []squadRow, all analysis.Squad) {
 	names := map[golf.Category][]string{}
 	for _, m := range played {
@@ -96,23 +101,43 @@ func (s *SquadPage) groups(played []squadRow, all analysis.Squad) {
 			s.Groups = append(s.Groups, SquadGroup{words.Capital(c.String()), strings.Join(names[c], ", ")})
 		}
 	}
-	most := all.Most
-	s.Lede = fmt.Sprintf("Together most is lost %s: %s a round over target", words.Where(most), words.StrokeCount(all.Together[most]))
-	switch n := len(names[most]); {
+	switch {
+	case all.Together[all.Most] >= leastLost:
+		s.Lede = squadLede(played, all.Most, all.Together[all.Most], len(names[all.Most]))
 	case len(played) == 1:
-		s.Lede += "."
-	case n == 0:
-		s.Lede += ", though nobody loses most there."
-	case n == len(played):
-		s.Lede += ", and all of them lose most there."
+		s.Lede = played[0].Name + " loses no strokes to the target in any part of the game."
 	default:
-		s.Lede += fmt.Sprintf(", and %s of %s %s most there.", words.Spelled(n), words.Spelled(len(played)), words.OneOrMany(n, "loses", "lose"))
+		s.Lede = "Together they lose no strokes to their targets in any part of the game."
 	}
 }
 
-func squadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
+// leastLost is the least loss that is called one, in strokes for 18 holes: less
+// is printed as 0.0.
+const leastLost = .05
+
+// squadLede says where the pupils lose most together, how much that is, and how
+// many of them lose most there.
+func squadLede(played []squadRow, most golf.Category, lost float64, n int) string {
+	much := fmt.Sprintf("%s: %s over target for 18 holes", words.Where(most), words.StrokeCount(lost))
+	if len(played) == 1 {
+		return fmt.Sprintf("%s loses most %s.", played[0].Name, much)
+	}
+	text := "Together they lose most " + much
+	switch n {
+	case 0:
+		return text + ", though it is the worst part of none of them."
+	case len(played):
+		return text + ", and all of them lose most there."
+	default:
+		return text + fmt.Sprintf(", and %s of %s %s most there.", words.Spelled(n), words.Spelled(len(played)), words.OneOrMany(n, "loses", "lose"))
+	}
+}
+
+// newSquadTable makes a row for each pupil, with a cell for each part of the game
+// and for all of it.
+func newSquadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
 	scale := squadScale(played)
-	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against the golfer of the own target, with the interval of 95 %; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, words.Tick)}
+	t := figures.SpanTable{Caption: "Strokes lost for 18 holes against a golfer at each pupil’s target, with a 95% interval; every column on the same scale", Kind: "Pupil", Axis: components.NewAxis(scale, words.Tick)}
 	columns := append(slices.Clone(golf.Categories), 0)
 	for _, c := range columns {
 		name := "All"
@@ -122,28 +147,32 @@ func squadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
 		t.Heads = append(t.Heads, figures.SpanHead{Name: name})
 	}
 	together := figures.SpanRow{Name: "Together"}
-	for i, c := range columns {
-		for k, m := range played {
-			if i == 0 {
-				t.Rows = append(t.Rows, figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()})
-			}
-			cell := m.Lost.Cells[c]
-			made := figures.SpanCell{Head: t.Heads[i].Name, Bar: scale.Bar(cell.Mean), Figure: words.Signed(cell.Mean, 1)}
-			if cell.HasInterval() {
-				made.Interval = words.Signed(cell.Interval.Low, 1) + " to " + words.Signed(cell.Interval.High, 1)
-				made.Whisker = scale.Whisker(cell.Mean, cell.Interval.Low, cell.Interval.High)
-			}
-			if i == 0 {
-				made.Behind = words.Plural(m.Lost.Rounds, "round", "rounds")
-			}
-			t.Rows[k].Cells = append(t.Rows[k].Cells, made)
+	for _, m := range played {
+		row := figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()}
+		for i, c := range columns {
+			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], scale))
 		}
+		row.Cells[0].Behind = words.Plural(m.Lost.Rounds, "round", "rounds")
+		t.Rows = append(t.Rows, row)
+	}
+	for i, c := range columns {
 		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(all.Together[c], 1), Bar: figures.EmptyBar})
 	}
 	t.Foot = []figures.SpanRow{together}
 	return t
 }
 
+func newSquadCell(head string, lost compare.Cell, scale chart.Scale) figures.SpanCell {
+	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(lost.Mean, 1)}
+	if lost.HasInterval() {
+		c.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
+		c.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)
+	}
+	return c
+}
+
+// squadScale is the one scale of every column, with as much of the whiskers as
+// figures.WhiskerRoom allows.
 func squadScale(played []squadRow) chart.Scale {
 	var values []float64
 	for _, m := range played {

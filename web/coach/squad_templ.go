@@ -95,7 +95,7 @@ func (s SquadPage) View() templ.Component {
 						return templ_7745c5c3_Err
 					}
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "><summary>Other days, other pupils</summary><form method=\"get\" action=\"")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "><summary>Choose days and pupils</summary><form method=\"get\" action=\"")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -239,7 +239,7 @@ func (s SquadPage) View() templ.Component {
 						}
 						return nil
 					})
-					templ_7745c5c3_Err = components.Part("groups", "Who for what", "Where each loses most against the own target: who could share a lesson.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var8), templ_7745c5c3_Buffer)
+					templ_7745c5c3_Err = components.Part("groups", "Who could share a lesson", "The part of the game in which each pupil loses most against their own target.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var8), templ_7745c5c3_Buffer)
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -266,7 +266,7 @@ func (s SquadPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Broad("squad", "Strokes lost", "Right of the line is lost, left of it won back.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var11), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Broad("squad", "Strokes lost", "Right of the line is lost, left of it is gained.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var11), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

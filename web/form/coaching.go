@@ -11,7 +11,7 @@ import (
 // everything, so that a day that was mistyped must be refused.
 func ParseSharedFrom(text string) Day {
 	day := optional(text, ParseDay)
-	return day.saying(strings.TrimSuffix(day.Problem, ".") + ", or nothing to share everything.")
+	return day.saying(strings.TrimSuffix(day.Problem, ".") + ", or leave it empty to share everything.")
 }
 
 // Note is what a coach or a player writes: on a round, or on a lesson of a day.
@@ -83,17 +83,17 @@ func practice(text string) Text {
 	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 letters, in one line.")
 }
 
-// Result is what came of practice.
+// Result is the result of one practice.
 type Result struct {
 	Day    Day
 	Result Text
 	Passed bool
 }
 
-// ParseResult reads what came of practice.
+// ParseResult reads the result of one practice.
 func ParseResult(v url.Values) Result {
 	return Result{Day: ParseDay(v.Get("day")), Passed: v.Get("passed") != "",
-		Result: ParseName(v.Get("result"), golf.MaxPractice).saying("Say what came of it, in up to 200 letters.")}
+		Result: ParseName(v.Get("result"), golf.MaxPractice).saying("Give the result, in up to 200 letters.")}
 }
 
 // Sound reports whether nothing is wrong with the form.

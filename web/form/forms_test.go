@@ -160,7 +160,7 @@ func TestJoin(t *testing.T) {
 
 func TestSharedFrom(t *testing.T) {
 	for text, want := range map[string]Day{"": {}, "  ": {}, "2026-05-02": DayOf(golf.Date{Year: 2026, Month: 5, Day: 2}),
-		"2 May": {Text: "2 May", Problem: `Not a day "2 May"; allowed: YYYY-MM-DD, or nothing to share everything.`}} {
+		"2 May": {Text: "2 May", Problem: `Not a day "2 May"; allowed: YYYY-MM-DD, or leave it empty to share everything.`}} {
 		if diff := cmp.Diff(want, ParseSharedFrom(text)); diff != "" {
 			t.Errorf("%q: %s", text, diff)
 		}
@@ -204,7 +204,7 @@ func TestPractice(t *testing.T) {
 		{with(right, "what", "", "amount", "a\nb", "pass_mark", long+long, "due", "x"),
 			map[string]string{"What": "Say what to practise.", "Amount": line, "PassMark": line, "Due": dayAllowed}},
 	})
-	result := "Say what came of it, in up to 200 letters."
+	result := "Give the result, in up to 200 letters."
 	checkForms(t, func(v url.Values) typedForm { return ParseResult(v) }, []formCase{
 		{map[string]string{"day": "2026-05-02", "result": "33 of 40", "passed": "on"}, nil},
 		{map[string]string{"day": "2026-05-02", "result": ""}, map[string]string{"Result": result}},

@@ -1,3 +1,3 @@
 // Package notes shows what coach and player write to each other, on a statement,
-// in lessons and in a report.
+// on the page of lessons and in a report.
 package notes

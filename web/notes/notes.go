@@ -3,7 +3,6 @@ package notes
 import (
 	"fmt"
 	"slices"
-	"strings"
 	"time"
 
 	"strokeledger/analysis/golf"
@@ -17,130 +16,92 @@ import (
 // it.
 type Note struct {
 	ID         int64
-	Mine       bool // who looks wrote it
-	Author     string
-	Question   bool
-	Lesson     bool
-	Private    bool
-	Unread     bool
-	Answered   bool
+	Mine       bool   // the reader wrote it
+	Author     string // name of the writer
+	Question   bool   // the player asks it
+	Lesson     bool   // it writes up a lesson
+	Private    bool   // only its writer can read it
+	Unread     bool   // the reader has not seen it, or a reply to it, before
+	Answered   bool   // somebody other than its writer has replied
 	Day        golf.Date
 	Round      golf.RoundID // 0 for a lesson
-	Hole, Shot int          // 0 for none
-	Body       string
+	Hole, Shot int          // what it is about, counted from 1; 0 for the whole round or hole
+	Body       string       // as it was typed
 	Written    time.Time
 	Edited     bool
-	Read       time.Time // by another than its writer; zero for not yet
-	Replies    []Reply
+	Read       time.Time // when somebody other than its writer last read it; zero for never
+	Replies    []Reply   // the earliest first
 }
 
-// Reply is an answer under a note.
+// Open reports whether the note is a question that nobody has answered.
+func (n Note) Open() bool { return n.Question && !n.Answered }
+
+// Reply is a reply to a note.
 type Reply struct {
 	ID      int64
-	Mine    bool
-	Author  string
-	Body    string
+	Mine    bool   // the reader wrote it
+	Author  string // name of the writer
+	Body    string // as it was typed
 	Written time.Time
 }
 
-// Card is a note with its conversation.
+// Card is a note with its replies, and the forms that add to it.
 type Card struct {
-	ID       string
-	Who      string
-	What     string // question, lesson, private
-	Place    string
-	PlaceAt  string // address of what it is about; empty where that is in sight
-	When     string
-	New      bool
-	Private  bool
-	Body     []Paragraph
-	Read     string // whether another has read it, to its writer
-	Replies  []ReplyLine
-	Answer   components.Area // to answer in
-	AnswerTo string
-	AnswerAt string          // where an answer goes; empty for a private note
-	Edit     components.Area // to change it in
-	EditAt   string          // where a change goes; empty for others' notes
-	Remove   string
-	CanHide  bool // it may be private: nobody has answered
-	OpenEdit bool
-	OpenSay  bool
-
-	AnswerWrong, EditWrong components.Summary
+	ID      string // place on the page
+	Who     string // the writer's name, or "You"
+	What    string // that it is a question or a lesson; empty for neither
+	Place   string // what it is about: the round, a hole or a shot; empty for a lesson
+	PlaceAt string // address of that; empty when the reader is looking at it
+	When    string // when it was written, and whether it was edited
+	New     bool   // the reader has not seen it, or a reply to it, before
+	Private bool   // only its writer can read it
+	Body    []Paragraph
+	Read    string // to its writer, whether somebody has read it; empty to others and when private
+	Replies []ReplyLine
+	Reply   ReplyForm
+	Edit    EditForm
 }
 
-// Paragraph is a paragraph or a list of a text.
-type Paragraph struct {
-	List  bool
-	Lines []string
+// ReplyForm is the form that replies to a note.
+type ReplyForm struct {
+	At    string // where it is sent; empty for a private note, which has no such form
+	Title string // opens the form and is on its button
+	Body  components.Area
+	Open  bool // shown opened, since something in it was wrong
+	Wrong components.Summary
 }
 
-// ReplyLine is an answer.
+// EditForm are the forms by which its writer edits or removes a note.
+type EditForm struct {
+	At       string // where the edited note is sent; empty for others' notes, which have no such form
+	RemoveAt string // where the form that removes it is sent
+	Body     components.Area
+	CanHide  bool // it may be made private: the writer is a coach and nobody has replied
+	Open     bool // shown opened, since something in it was wrong
+	Wrong    components.Summary
+}
+
+// ReplyLine is a reply.
 type ReplyLine struct {
-	Who, When string
-	Body      []Paragraph
-	Remove    string // empty for others'
-}
-
-// Paragraphs reads plain text: a blank line ends a paragraph, lines with a hyphen
-// are a list.
-func Paragraphs(text string) []Paragraph {
-	var all []Paragraph
-	begin := true
-	for line := range strings.Lines(text) {
-		line = strings.TrimSpace(line)
-		item, list := strings.CutPrefix(line, "- ")
-		if line == "" {
-			begin = true
-			continue
-		}
-		if begin || all[len(all)-1].List != list {
-			all = append(all, Paragraph{List: list})
-		}
-		last := &all[len(all)-1]
-		last.Lines, begin = append(last.Lines, item), false
-	}
-	return all
+	Who    string // the writer's name, or "You"
+	When   string
+	Body   []Paragraph
+	Remove string // where the form that removes it is sent; empty for others' replies
 }
 
 // ID is the place of a note on its page.
 func ID(id int64) string { return fmt.Sprintf("note-%d", id) }
 
-// NewCard makes a card. here says that what the note is about is on the same
-// page.
+// NewCard makes a card of a note on a player. here says that the card is on the
+// page of what the note is about; back is a form that came back, since something
+// in it was wrong.
 func NewCard(n Note, whose paths.Whose, here bool, back form.Returned) Card {
-	c := Card{ID: ID(n.ID), Who: n.Author, When: words.Moment(n.Written), New: n.Unread, Private: n.Private, Body: Paragraphs(n.Body), CanHide: !whose.Own && len(n.Replies) == 0}
-	if n.Mine {
-		c.Who = "You"
-	}
+	c := Card{ID: ID(n.ID), Who: n.Author, What: kind(n), When: words.Moment(n.Written), New: n.Unread, Private: n.Private, Body: Paragraphs(n.Body)}
 	if n.Edited {
-		c.When += ", changed since"
-	}
-	switch {
-	case n.Question && !n.Answered:
-		c.What = "question, not answered yet"
-	case n.Question:
-		c.What = "question"
-	case n.Lesson:
-		c.What = "lesson of " + words.ShortDay(n.Day)
+		c.When += ", edited"
 	}
 	if n.Round != 0 {
-		c.Place, c.PlaceAt = Place(n), whose.Round(n.Round)
-		switch {
-		case n.Shot > 0:
-			c.PlaceAt += paths.Shot(n.Hole, n.Shot)
-		case n.Hole > 0:
-			c.PlaceAt += fmt.Sprintf("#h%d", n.Hole)
-		case here:
-			c.PlaceAt = ""
-		}
-		switch {
-		case here:
-		case n.Hole == 0:
-			c.Place += " of " + words.ShortDay(n.Day)
-		default:
-			c.Place += ", round of " + words.ShortDay(n.Day)
-		}
+		c.Place, c.PlaceAt = place(n, whose, here)
 	}
 	for _, r := range n.Replies {
 		line := ReplyLine{Who: r.Author, When: words.Moment(r.Written), Body: Paragraphs(r.Body)}
@@ -149,35 +110,60 @@ func NewCard(n Note, whose paths.Whose, here bool, back form.Returned) Card {
 		}
 		c.Replies = append(c.Replies, line)
 	}
-	c.forms(n, whose, back)
+	if !n.Private {
+		c.Reply = newReplyForm(n, whose, back)
+	}
+	if n.Mine {
+		c.Who, c.Read, c.Edit = "You", read(n), newEditForm(n, whose, back)
+	}
 	return c
 }
 
-// forms are where the note is answered and, by its writer, changed.
-func (c *Card) forms(n Note, whose paths.Whose, back form.Returned) {
-	if !n.Private {
-		typed := back.ReplyTo(n.ID)
-		c.AnswerAt, c.OpenSay = whose.Reply(n.ID), !typed.Sound()
-		c.AnswerTo = "Answer"
-		if n.Mine {
-			c.AnswerTo = "Say more"
-		}
-		c.Answer = components.FilledArea(components.Area{Name: "body", ID: "reply-" + c.ID, Label: c.AnswerTo}, typed.Body)
-		c.AnswerWrong = components.Summed(c.Answer.Field())
+// kind says that a note is a question or a lesson.
+func kind(n Note) string {
+	switch {
+	case n.Open():
+		return "question, not answered yet"
+	case n.Question:
+		return "question"
+	case n.Lesson:
+		return "lesson of " + words.ShortDay(n.Day)
+	default:
+		return ""
 	}
-	if !n.Mine {
-		return
-	}
-	typed := back.EditOf(n.ID, n.Body)
-	c.EditAt, c.Remove, c.OpenEdit = whose.Note(n.ID), whose.RemoveNote(n.ID), !typed.Sound()
-	c.Edit = components.FilledArea(components.Area{Name: "body", ID: "edit-" + c.ID, Label: "Change it"}, typed.Body)
-	c.EditWrong = components.Summed(c.Edit.Field())
+}
+
+// read says to the writer of a note whether somebody has read it.
+func read(n Note) string {
 	switch {
 	case n.Private:
+		return ""
 	case n.Read.IsZero():
-		c.Read = "not read yet"
+		return "not read yet"
 	default:
-		c.Read = "read " + words.Moment(n.Read)
+		return "read " + words.Moment(n.Read)
+	}
+}
+
+// place is what a note on a round is about, and its address unless the whole
+// page is about it.
+func place(n Note, whose paths.Whose, here bool) (text, at string) {
+	text, at = Place(n), whose.Round(n.Round)
+	switch {
+	case n.Shot > 0:
+		at += paths.Shot(n.Hole, n.Shot)
+	case n.Hole > 0:
+		at += fmt.Sprintf("#h%d", n.Hole)
+	case here:
+		return text, ""
+	}
+	switch {
+	case here:
+		return text, at
+	case n.Hole == 0:
+		return text + " of " + words.ShortDay(n.Day), at
+	default:
+		return text + ", round of " + words.ShortDay(n.Day), at
 	}
 }
 
@@ -193,33 +179,28 @@ func Place(n Note) string {
 	}
 }
 
-// QuestionsFirst puts what the pupil asked and nobody answered before the rest.
+func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
+	typed := back.ReplyTo(n.ID)
+	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
+	if n.Mine {
+		f.Title = "Add to it"
+	}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "reply-" + ID(n.ID), Label: f.Title}, typed.Body)
+	f.Wrong = components.Summed(f.Body.Field())
+	return f
+}
+
+func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
+	typed := back.EditOf(n.ID, n.Body)
+	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound()}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note"}, typed.Body)
+	f.Wrong = components.Summed(f.Body.Field())
+	return f
+}
+
+// QuestionsFirst puts questions that nobody has answered before the other notes.
 func QuestionsFirst(notes []Note) []Note {
 	sorted := slices.Clone(notes)
 	slices.SortStableFunc(sorted, func(a, b Note) int { return words.Tally(b.Open()) - words.Tally(a.Open()) })
 	return sorted
-}
-
-// Open reports whether the note is a question that nobody has answered.
-func (n Note) Open() bool { return n.Question && !n.Answered }
-
-// HeadLines is how many lines say who wrote a note, or what to practise.
-const HeadLines = 2
-
-// Lines is how many lines a note takes where a line holds so many letters.
-func (c Card) Lines(letters int) int {
-	n := HeadLines
-	count := func(all []Paragraph) {
-		for _, p := range all {
-			for _, l := range p.Lines {
-				n += 1 + len(l)/letters
-			}
-		}
-	}
-	count(c.Body)
-	for _, r := range c.Replies {
-		n++
-		count(r.Body)
-	}
-	return n
 }

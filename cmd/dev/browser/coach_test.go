@@ -40,8 +40,8 @@ func wants(t *testing.T, ctx context.Context, texts ...string) {
 	}
 }
 
-// A pupil and a coach, each in a browser: invited, accepted and let in, reviewed,
-// noted, answered, set to practise, ticked off, ended, and gone.
+// A pupil and a coach, each in a browser: invited, accepted and approved, reviewed,
+// noted, answered, set to practise, marked as done, ended, and gone.
 func TestPupilAndCoach(t *testing.T) {
 	pupil, coach := tab(t, 360, true), tab(t, 1280, true)
 	if err := SignIn(pupil, app); err != nil {
@@ -83,7 +83,7 @@ func TestPupilAndCoach(t *testing.T) {
 	do(t, pupil, Press("#"+task+" summary"), fill("#result-"+task, "15 of 20"), Press(`label[for="passed-`+task+`"]`), Press("#"+task+` form[action$="/results"] button`), chromedp.WaitReady("#"+task+" table"),
 		Press("#"+task+` form[action$="/done"] button`), chromedp.WaitReady(`details #`+task))
 	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), chromedp.WaitReady(`details #`+task))
-	wants(t, coach, "15 of 20", "1 of 1 passed", "ticked off")
+	wants(t, coach, "15 of 20", "1 of 1 passed", "done")
 
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching/looks"), chromedp.WaitReady("table"))
 	wants(t, pupil, "Steward of Harrow Fen", "Statement of")
