@@ -129,7 +129,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 	if a := coach.get("/export/everything.json"); !strings.Contains(a.body, secret) {
 		t.Error("a private note is not in its writer's export")
 	}
-	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "private: nobody else reads it") {
+	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "private: only you can read it") {
 		t.Error("a private note is not marked")
 	}
 	pupil.follows("/coaching/end", "player", "1", "coach", "2")
