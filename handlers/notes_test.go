@@ -129,7 +129,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 	if a := coach.get("/export/everything.json"); !strings.Contains(a.body, secret) {
 		t.Error("a private note is not in its writer's export")
 	}
-	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "private: nobody else reads it") {
+	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "private: only you can read it") {
 		t.Error("a private note is not marked")
 	}
 	pupil.follows("/coaching/end", "player", "1", "coach", "2")
@@ -152,7 +152,7 @@ func TestPracticeIsSetAndRecorded(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
 	coach.follows("/players/1/assignments", "what", "Start line", "amount", "40 putts", "pass_mark", "32 of 40", "due", "2026-09-01")
-	if a := pupil.get("/players/1/lessons"); !strings.Contains(a.body, "passed with 32 of 40") || !strings.Contains(a.body, "late") {
+	if a := pupil.get("/players/1/lessons"); !strings.Contains(a.body, "pass mark 32 of 40") || !strings.Contains(a.body, "late") {
 		t.Error("the pupil does not find it")
 	}
 	if a := pupil.post("/players/1/assignments/1/results", "day", "2026-08-30", "result", ""); a.status != http.StatusUnprocessableEntity {
