@@ -51,10 +51,19 @@ func (p Page) Modules() []string {
 // shown without a connection, cannot do without.
 func EntryFiles() []string {
 	var all []string
-	for _, name := range []string{"app.css", "entry.js", "keys.js", "waiting.js", "offline.js"} {
+	for _, name := range []string{"app.css", "entry.js", "keys.js", "waiting.js", "offline.js", "book-400.woff2", "book-700.woff2", "column-400.woff2", "column-700.woff2"} {
 		all = append(all, static.URL(name))
 	}
 	return all
+}
+
+// Fonts are the two typefaces that a reader sees first, to be fetched with the
+// sheet instead of after it.
+func (p Page) Fonts() []string {
+	if p.BodyClass == "entry-page" {
+		return []string{"book-700.woff2", "column-400.woff2"}
+	}
+	return []string{"book-400.woff2", "book-700.woff2"}
 }
 
 // Undo is what was just removed, with the way back.
