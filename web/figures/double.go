@@ -27,7 +27,7 @@ type ShotRow struct {
 
 // ShotInput is what the row of a shot is made of.
 type ShotInput struct {
-	Units  form.Units
+	Units  form.Units     // of the reader
 	Hole   int            // number of the hole
 	Number int            // of the shot on its hole, counted from 1
 	Shot   golf.Shot      // as it was entered
@@ -79,10 +79,10 @@ type DoubleStory struct {
 
 // StoryInput is the round that a double belongs to.
 type StoryInput struct {
-	Round   golf.Round
+	Round   golf.Round      // as it was entered
 	Account account.Account // of the round
 	Target  float64         // strokes over 18 holes
-	Units   form.Units
+	Units   form.Units      // of the reader
 }
 
 // StoryStep is one shot of the story.

@@ -24,13 +24,13 @@ type Putts struct {
 	Title       string     // of the picture and the table
 	Summary     string     // which lengths are clearly behind the target, in a sentence
 	Up          []AxisText // shares
-	Along       []AxisText // lengths in the player's unit
+	Along       []AxisText // lengths in the reader’s unit
 	Target      string     // path of a golfer at the target
 	Tour        string     // path of a tour player
 	TargetText  string     // names the golfer at the target in a sentence
 	TargetShort string     // heads that golfer's column
-	Dots        []PuttDot
-	Table       []PuttRow
+	Dots        []PuttDot  // one for each range of lengths that has putts
+	Table       []PuttRow  // the same ranges of lengths
 }
 
 // PuttDot is the share holed from one range of lengths, with its 95% interval.
@@ -42,7 +42,7 @@ type PuttDot struct {
 
 // PuttRow is one range of lengths in the table.
 type PuttRow struct {
-	Length   string
+	Length   string // the range, in the reader’s unit
 	At       string // address of its putts
 	Holed    string // 4 of 9
 	Share    string // percent

@@ -14,9 +14,9 @@ import (
 // AxisText is a figure or a word beside an axis.
 type AxisText struct {
 	Place  string // along the axis, percent
-	Text   string
-	Narrow bool // shown on narrow screens too
-	End    bool // the text ends at its place instead of beginning there
+	Text   string // the figure or the word
+	Narrow bool   // shown on narrow screens too
+	End    bool   // the text ends at its place instead of beginning there
 }
 
 // Season is the scores of rounds over time, as a picture and a table.
@@ -46,7 +46,7 @@ type SeasonDot struct {
 
 // SeasonRow is a round in the table.
 type SeasonRow struct {
-	Day   string
+	Day   string // of the round, as 2 May 2026
 	At    string // address of its statement
 	Score string // over 18 holes on the reference course, one decimal
 	Mean  string // of the last eight, with its 95% interval; empty for the first rounds
