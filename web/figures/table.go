@@ -1,6 +1,8 @@
 package figures
 
 import (
+	"slices"
+
 	"strokeledger/analysis/compare"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
@@ -84,10 +86,7 @@ func SpanScale(s compare.Sheet) chart.Scale {
 			}
 		}
 	}
-	low, high := 0.0, 0.0
-	for _, v := range values {
-		low, high = min(low, v), max(high, v)
-	}
+	low, high := slices.Min(append(values, 0)), slices.Max(append(values, 0))
 	for _, e := range ends {
 		values = append(values, max(low-WhiskerRoom, min(high+WhiskerRoom, e)))
 	}
