@@ -53,8 +53,7 @@ func readHeader(cells []string, faults *Faults) (at places, unknown []string) {
 	}
 	for i, cell := range cells {
 		name := strings.TrimSpace(cell)
-		c := slices.IndexFunc(columnNames[:], func(known string) bool { return strings.EqualFold(known, name) })
-		switch {
+		switch c := columnOf(name); {
 		case c < 0 && name != "" && !slices.Contains(unknown, name):
 			unknown = append(unknown, strings.ToValidUTF8(name, "?"))
 		case c >= 0 && at[c] >= 0:
@@ -69,6 +68,11 @@ func readHeader(cells []string, faults *Faults) (at places, unknown []string) {
 		}
 	}
 	return at, unknown
+}
+
+// columnOf is the column of a name in any case of letters, -1 for none.
+func columnOf(name string) int {
+	return slices.IndexFunc(columnNames[:], func(known string) bool { return strings.EqualFold(known, name) })
 }
 
 // joined lists columns for people.

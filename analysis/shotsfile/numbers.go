@@ -48,21 +48,16 @@ func (r *rowReader) number(c column, allowed string) float64 {
 	if r.decimalComma {
 		text = strings.Replace(text, ",", ".", 1)
 	}
-	points, digits := 0, 0
-	for i := range len(text) {
-		switch {
-		case text[i] == '.':
-			points++
-		case text[i] >= '0' && text[i] <= '9':
-			digits++
-		default:
-			points = 2
-		}
-	}
 	x, err := strconv.ParseFloat(text, 64)
-	if points > 1 || digits == 0 || err != nil {
+	if err != nil || !isPlain(text) {
 		r.fault(c, "not a plain number", allowed)
 		return 0
 	}
 	return x
+}
+
+// isPlain reports whether a text that was parsed as a number is digits and a
+// decimal point alone.
+func isPlain(text string) bool {
+	return !strings.ContainsFunc(text, func(r rune) bool { return r != '.' && (r < '0' || r > '9') })
 }
