@@ -9,7 +9,7 @@ import (
 
 // Scale lays an interval that holds zero over a width of 100 %.
 type Scale struct {
-	Low, High float64
+	Low, High float64 // the values at the left and at the right
 	Step      float64 // between ticks: 1, 2 or 5 times a power of ten
 }
 
@@ -67,12 +67,11 @@ func (s Scale) Ticks() []float64 {
 	return all
 }
 
-// Bar is a bar from zero: where it begins, how wide it is, and whether it
-// stands for something won back.
+// Bar is a bar from zero, to the left or to the right.
 type Bar struct {
-	X, Width string
-	Won      bool
-	Empty    bool
+	X, Width string // where it begins and how wide it is, percent
+	Won      bool   // it stands for strokes won, to the left of zero
+	Empty    bool   // it is too short to be seen, and nothing is drawn
 }
 
 // Bar returns the bar of a value.

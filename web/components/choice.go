@@ -6,17 +6,18 @@ import (
 
 // Choice is one of a few.
 type Choice struct {
-	Value, Name string
-	Chosen      bool
+	Value  string // what the form sends
+	Name   string // what the reader sees
+	Chosen bool   // it is the one chosen now
 }
 
 // Radios are a few, of which one is chosen.
 type Radios struct {
-	Name    string
-	ID      string // of the first on the page; its name when empty
-	Label   string
-	All     []Choice
-	Problem string
+	Name    string   // of the inputs in their form
+	ID      string   // of the first on the page; its name when empty
+	Label   string   // what is asked, over the choices
+	All     []Choice // in the order shown
+	Problem string   // what was wrong, empty when nothing
 }
 
 // id tells the first of them from other inputs of the page.

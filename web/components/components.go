@@ -7,8 +7,8 @@ import "strokeledger/web/chart"
 type Field struct {
 	Name     string // of the input
 	ID       string // of the input on the page; its name when empty
-	Label    string
-	Value    string
+	Label    string // what is asked, over the input
+	Value    string // what was typed
 	Type     string // text when empty
 	Hint     string // what is allowed, may be empty
 	Problem  string // what was wrong, empty when nothing
@@ -48,7 +48,7 @@ func (f Field) Described() string {
 // Mark is a score on a hole as a card marks it.
 type Mark struct {
 	Class string // of its shape: none for par, no-mark when not entered
-	Text  string
+	Text  string // the score, or what stands for it
 	Said  string // what the mark means, for who cannot see it
 }
 
@@ -68,13 +68,17 @@ func MarkOf(score, par int, text string) Mark {
 
 // Axis is a scale made ready to be drawn.
 type Axis struct {
-	Zero  string
+	Zero  string   // place of zero, percent from the left
 	Grid  []string // places of the ticks but zero
-	Ticks []Tick
+	Ticks []Tick   // the figures over the bars, zero among them
 }
 
 // Tick is one figure on an axis.
-type Tick struct{ X, Text, Class string }
+type Tick struct {
+	X     string // its place, percent from the left
+	Text  string // the figure
+	Class string // sets zero apart; empty for other figures
+}
 
 // NewAxis makes an axis of a scale; write puts a tick's value into words.
 func NewAxis(s chart.Scale, write func(float64) string) Axis {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
@@ -60,8 +59,7 @@ func TestSeason(t *testing.T) {
 
 // A long season names at most nine months, the first and each January with the year.
 func TestMonthsAlongTheSeason(t *testing.T) {
-	first, last := may.Time(), may.Time().AddDate(1, 2, 0)
-	all := monthMarks(first, last, func(t time.Time) float64 { return float64(t.Sub(first)) / float64(last.Sub(first)) })
+	all := monthMarks(timeAxis{may.Time(), may.Time().AddDate(1, 2, 0)})
 	var names []string
 	for _, m := range all {
 		names = append(names, m.Text)

@@ -9,10 +9,10 @@ import (
 
 // HoleCard is what a card says of one hole.
 type HoleCard struct {
-	Number int
-	Par    Whole
-	Length Length
-	Index  Whole // stroke index, 0 where none is known
+	Number int    // of the hole
+	Par    Whole  // 3 to 6
+	Length Length // from the tee to the hole
+	Index  Whole  // stroke index, 0 where none is known
 }
 
 // The names of the fields of a hole's card, alone on a page.

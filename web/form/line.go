@@ -26,10 +26,10 @@ func (u Units) of(lie golf.Lie) golf.Unit {
 // Line is a hole typed in one line of text: as typed, as understood, what was
 // wrong and what is worth a question. The grammar is in the package's comment.
 type Line struct {
-	Text      string
-	Hole      golf.Hole
-	Items     []Item
-	Problems  []Problem
+	Text      string     // as typed
+	Hole      golf.Hole  // as far as it was understood
+	Items     []Item     // in the order typed
+	Problems  []Problem  // what is not allowed; none in a sound line
 	Questions []Question // of a sound line only
 	Checked   int        // the score that was written to check by, 0 when none
 
@@ -60,9 +60,9 @@ type Item struct {
 
 // Problem is one thing in a line that is not allowed.
 type Problem struct {
-	Item    int // the item at fault, from 0; -1 for the line as a whole
-	What    string
-	Allowed string
+	Item    int    // the item at fault, from 0; -1 for the line as a whole
+	What    string // what is wrong
+	Allowed string // what can be typed instead
 }
 
 // Question asks whether something unlikely is right. It does not keep a line

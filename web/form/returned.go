@@ -3,15 +3,15 @@ package form
 // Returned is the form that came back, on a page that has several, because
 // something in it is not allowed. All are nil when none did.
 type Returned struct {
-	Of         int64 // the note or the assignment that it belongs to, 0 for none
-	Note       *Note // on a round
-	Lesson     *Note
-	Reply      *Note
-	Edit       *Note
-	Assignment *Assignment
-	Result     *Result
-	Target     *Number
-	Card       *RoundCard
+	Of         int64       // the note or the assignment that it belongs to, 0 for none
+	Note       *Note       // on a round
+	Lesson     *Note       // on a lesson
+	Reply      *Note       // to a note
+	Edit       *Note       // a note as its writer changed it
+	Assignment *Assignment // something to practise
+	Result     *Result     // of a practice
+	Target     *Number     // that a coach proposes
+	Card       *RoundCard  // conditions, and the scores of the nines
 }
 
 // OnNotes reports whether it is a form of a note.

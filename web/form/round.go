@@ -30,16 +30,16 @@ func (p Part) has(number int) bool {
 // RoundStart is the form that begins a round, on a course that is there or on one
 // whose card is filled in while it is played.
 type RoundStart struct {
-	Course Course
-	Date   Day
-	Note   Text  // weather and greens
-	First  Whole // hole to begin with; 0 and 1 are the first of the part
-	Part   Field[Part]
+	Course Course      // the one chosen
+	Date   Day         // on which it is played
+	Note   Text        // weather and greens
+	First  Whole       // hole to begin with; 0 and 1 are the first of the part
+	Part   Field[Part] // all holes or one nine
 
-	Fresh    bool // on a course whose card is not there yet
-	NewName  Text
-	NewTee   Text
-	NewHoles Whole
+	Fresh    bool  // on a course whose card is not there yet
+	NewName  Text  // of that course
+	NewTee   Text  // its set of tees; may be empty
+	NewHoles Whole // how many it has
 }
 
 // ParseRoundStart reads the form that begins a round. ChooseHoles reads what
@@ -89,20 +89,20 @@ func (s *RoundStart) ChooseHoles(card []golf.CardHole) (holes []golf.CardHole, f
 
 // RoundDetails are day, course, target and card of a round that is kept.
 type RoundDetails struct {
-	Day         Day
-	Course, Tee Text
-	Take        Course // another course to take over, 0 for none
-	Target      Number
-	Par18       Whole // of the whole course
-	First       Whole // hole
-	Note        Text  // weather and greens
-	Holes       []HoleCard
+	Day         Day        // on which it was played
+	Course, Tee Text       // their names
+	Take        Course     // another course to take over, 0 for none
+	Target      Number     // strokes over 18 holes
+	Par18       Whole      // of the whole course
+	First       Whole      // hole
+	Note        Text       // weather and greens
+	Holes       []HoleCard // the card, in the order of the holes
 }
 
 // KnownRound is what is kept of a round whose details are typed anew.
 type KnownRound struct {
-	First int // hole
-	Holes []golf.CardHole
+	First int             // hole
+	Holes []golf.CardHole // its card
 }
 
 func (k KnownRound) has(number int) bool {
@@ -111,7 +111,7 @@ func (k KnownRound) has(number int) bool {
 
 // TakenCourse is a course that a round takes over, in the place of what is typed.
 type TakenCourse struct {
-	Name, Tee string
+	Name, Tee string          // of the course, and of its set of tees
 	Holes     []golf.CardHole // whose length is known
 }
 
@@ -196,11 +196,11 @@ func (d RoundDetails) Card() []golf.CardHole {
 	return card
 }
 
-// RoundCard is the line about weather and greens, and what the card says of each
-// nine; 0 where that is not known.
+// RoundCard is the line about weather and greens, and what the paper card says of
+// each nine.
 type RoundCard struct {
-	Note    Text
-	Out, In Whole
+	Note    Text  // weather and greens
+	Out, In Whole // the scores of the nines on the paper card; 0 where not known
 }
 
 // ParseRoundCard reads that; what is not in the form stays as it was.

@@ -73,11 +73,11 @@ const Marks = "/marks"
 // RemoveMark removes a mark.
 func RemoveMark(id int64) string { return Marks + "/" + number(id) + "/remove" }
 
-// Whose is the player whose pages are shown, and whether who looks is that
+// Whose is the player whose pages are shown, and whether the reader is that
 // player.
 type Whose struct {
-	Player golf.PlayerID
-	Own    bool
+	Player golf.PlayerID // whose pages are shown
+	Own    bool          // the reader is that player
 }
 
 // at is a page of the player.
