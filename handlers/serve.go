@@ -47,7 +47,7 @@ func then(w http.ResponseWriter, r *http.Request, to string) error {
 // shell is what every page of this request shares.
 func shell(r *http.Request) layout.Page {
 	p, _ := playerOf(r)
-	return layout.Page{Player: p.Name, ID: p.ID, Flash: savedText(r)}
+	return layout.Page{Player: p.Name, ID: p.ID, Teaches: p.Coaches, Flash: savedText(r)}
 }
 
 // unitsOf are the units in which a player writes.

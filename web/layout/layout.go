@@ -7,7 +7,6 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/static"
-	"strokeledger/web/paths"
 )
 
 // Page is what every page shares.
@@ -15,23 +14,13 @@ type Page struct {
 	Title     string        // in the browser's tab
 	Player    string        // name of the person signed in; empty for nobody
 	ID        golf.PlayerID // of that person, under which the browser keeps what waits to be sent
+	Teaches   bool          // has pupils
 	Here      string        // address of the navigation's entry that this page belongs to
 	Flash     string        // what just happened, in a sentence
 	Undo      *Undo         // the way back from what was just removed; nil for nothing
 	Foot      string        // what the numbers of this page mean; empty for none
 	BodyClass string        // class of the body: entry-page while a hole is entered
 	Script    string        // name of the page's script; empty for none
-}
-
-// Destination is an entry of the navigation.
-type Destination struct {
-	At   string // address
-	Name string // what the reader clicks, one word
-}
-
-// Navigation is where a signed-in person can go from every page.
-var Navigation = []Destination{
-	{paths.NewRound, "Enter"}, {paths.Rounds, "Rounds"}, {paths.MyMonths, "Months"}, {paths.Courses, "Courses"}, {paths.Coaching, "Coach"},
 }
 
 // player is the number of the person signed in, empty for nobody.

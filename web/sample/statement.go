@@ -74,9 +74,9 @@ func roundsPages() []Page {
 		list("news", signedIn(paths.Rounds), news),
 		list("removed", removed, statement.RoundsInput{Whose: own, Rounds: listed, Narrow: narrow}),
 		list("none-chosen", signedIn(paths.Rounds), statement.RoundsInput{Whose: own, Narrow: chosen}),
-		list("empty", signedIn(paths.Rounds), statement.RoundsInput{Whose: own}),
-		list("coach", signedIn(paths.Coaching), statement.RoundsInput{Whose: paths.Whose{Player: 1}, Name: Player, Rounds: listed, Narrow: narrow}),
-		list("coach-empty", signedIn(paths.Coaching), statement.RoundsInput{Whose: paths.Whose{Player: 1}, Name: Player}),
+		list("empty", teaches(paths.Rounds), statement.RoundsInput{Whose: own}),
+		list("coach", teaches(paths.Coaching), statement.RoundsInput{Whose: paths.Whose{Player: 1}, Name: Player, Rounds: listed, Narrow: narrow}),
+		list("coach-empty", teaches(paths.Coaching), statement.RoundsInput{Whose: paths.Whose{Player: 1}, Name: Player}),
 	}
 }
 
