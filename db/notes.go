@@ -112,14 +112,15 @@ func (s *Store) WriteNote(ctx context.Context, asker, who golf.PlayerID, n Note)
 		pgx.StrictNamedArgs{"who": who, "asker": asker, "kind": n.Kind, "private": n.Private, "day": n.Day, "round": n.RoundID, "hole": n.Hole, "shot": n.Shot, "body": n.Body})
 }
 
-// EditNote changes a note of the asker's own. One that was answered stays shared,
-// even if the answer has been removed: it may be brought back.
-func (s *Store) EditNote(ctx context.Context, asker, who golf.PlayerID, id int64, body string, private bool) error {
+// EditNote changes the body of a note that asker wrote, and whether it is private.
+// A note with a reply stays shared, even after the reply was removed, since a
+// removed reply can be restored.
+func (s *Store) EditNote(ctx context.Context, asker, who golf.PlayerID, n Note) error {
 	return changeOne(ctx, s.q, `
 		update notes set body = @body, edited_at = now(), private = @private and author_id <> player_id
 			and not exists (select 1 from note_replies r where r.player_id = notes.player_id and r.player_id = @who and r.note_id = notes.id)
 		where `+own+` and removed_at is null and (@private or `+accessFrom("@asker", "@who")+` is not null)`,
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id, "body": body, "private": private})
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": n.ID, "body": n.Body, "private": n.Private})
 }
 
 // Note returns a note that asker may read. Unread is not filled in.

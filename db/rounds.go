@@ -198,11 +198,16 @@ func (s *Store) SetHoleCard(ctx context.Context, who golf.PlayerID, round golf.R
 	})
 }
 
-// SaveConditions changes what is stored about a round as a whole: its conditions,
-// and the score of each nine on the paper card, 0 when not known.
-func (s *Store) SaveConditions(ctx context.Context, who golf.PlayerID, id golf.RoundID, conditions string, out, in int) error {
+// Scorecard is what the player's paper card says of a round as a whole.
+type Scorecard struct {
+	Conditions string
+	Out, In    int // score of each nine, 0 when not known
+}
+
+// SaveScorecard changes what the card of a round says of it as a whole.
+func (s *Store) SaveScorecard(ctx context.Context, who golf.PlayerID, id golf.RoundID, card Scorecard) error {
 	return changeOne(ctx, s.q, `
 		update rounds set conditions = @conditions, card_out = @out, card_in = @in
 		where player_id = @who and id = @id and removed_at is null`,
-		pgx.StrictNamedArgs{"who": who, "id": id, "conditions": conditions, "out": out, "in": in})
+		pgx.StrictNamedArgs{"who": who, "id": id, "conditions": card.Conditions, "out": card.Out, "in": card.In})
 }

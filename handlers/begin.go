@@ -79,7 +79,7 @@ func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Rou
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Hole(id, round.FirstHole))
+	return redirect(w, r, paths.Hole(id, round.FirstHole))
 }
 
 // roundOn is a round of a player on a course as a form begins it.

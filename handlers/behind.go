@@ -15,15 +15,15 @@ import (
 // ofComparison works out the comparison of an address that leads to a part of
 // it; what is not allowed there is no page.
 func (s *server) ofComparison(r *http.Request) (q figures.ComparisonInput, err error) {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return q, err
 	}
-	at, _, problems := readComparison(r, whose)
+	at, _, problems := readComparison(r, about.pages)
 	if len(problems) > 0 {
 		return q, golf.ErrNotFound
 	}
-	return s.compared(r, player, at)
+	return s.compared(r, about.player, at)
 }
 
 // monthsCSV sends the table of a comparison as a file.
@@ -32,7 +32,7 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, q.At.Whose, db.LookMonthsFile, 0); err != nil {
+	if err := s.recordLook(r, q.At.Whose, db.LookMonthsFile, 0); err != nil {
 		return err
 	}
 	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
@@ -51,7 +51,7 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, q.At.Whose, db.LookBehind, 0); err != nil {
+	if err := s.recordLook(r, q.At.Whose, db.LookBehind, 0); err != nil {
 		return err
 	}
 	return show(w, r, http.StatusOK, months.NewBehindPage(shell(r), q, b).View())

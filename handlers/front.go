@@ -108,16 +108,16 @@ func (s *server) welcomeIn(w http.ResponseWriter, r *http.Request, p db.Player) 
 // rounds, or for who coaches and has none the roster.
 func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if at := s.remembered(w, r); at != "" {
-		return then(w, r, at)
+		return redirect(w, r, at)
 	}
 	if !p.Greeted {
-		return then(w, r, paths.Welcome)
+		return redirect(w, r, paths.Welcome)
 	}
 	at, err := s.homeOf(r, p)
 	if err != nil {
 		return err
 	}
-	return then(w, r, at)
+	return redirect(w, r, at)
 }
 
 // homeOf is the page that a player begins with.
@@ -136,7 +136,7 @@ func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
 	}
 	http.SetCookie(w, s.cookie(cookieName, "", -1))
 	w.Header().Set("Clear-Site-Data", `"cache"`) // not the storage: another player's holes may wait there
-	return then(w, r, paths.Front)
+	return redirect(w, r, paths.Front)
 }
 
 func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {

@@ -72,5 +72,5 @@ func (s *server) dropKeptNote(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveNote(r.Context(), me(r).ID, pupil, note); err != nil {
 		return err
 	}
-	return gone(w, r, paths.CoachKept, db.RemovedNote, pupil, note)
+	return redirectAfterRemoval(w, r, paths.CoachKept, removal{db.RemovedNote, pupil, note})
 }

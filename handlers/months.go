@@ -12,24 +12,24 @@ import (
 )
 
 func (s *server) myMonths(w http.ResponseWriter, r *http.Request) error {
-	return then(w, r, paths.Comparison{Whose: mine(r)}.Months())
+	return redirect(w, r, paths.Comparison{Whose: mine(r)}.Months())
 }
 
 // months sets spans of a player's rounds side by side.
 func (s *server) months(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	at, changed, problems := readComparison(r, whose)
+	at, changed, problems := readComparison(r, about.pages)
 	if changed && len(problems) == 0 {
-		return then(w, r, at.Months())
+		return redirect(w, r, at.Months())
 	}
-	q, err := s.compared(r, player, at)
+	q, err := s.compared(r, about.player, at)
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, whose, db.LookMonths, 0); err != nil {
+	if err := s.recordLook(r, about.pages, db.LookMonths, 0); err != nil {
 		return err
 	}
 	q.Problems = problems

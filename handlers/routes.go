@@ -80,7 +80,7 @@ func (s *server) accountPages(r chi.Router) {
 	r.Post(paths.Import, s.page(s.importFile))
 	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
 	r.Get(paths.Removed, s.page(s.removed))
-	r.Post(paths.Removed, s.page(s.bringBack))
+	r.Post(paths.Removed, s.page(s.restoreRemoved))
 }
 
 // coursePages are the courses.

@@ -83,5 +83,5 @@ func saying(at, param, value string) string {
 
 // saved redirects to a page that says what was saved.
 func saved(w http.ResponseWriter, r *http.Request, at, what string) error {
-	return then(w, r, saying(at, savedParam, what))
+	return redirect(w, r, saying(at, savedParam, what))
 }
