@@ -1,13 +1,11 @@
 package handlers
 
 import (
-	"bufio"
 	"bytes"
 	"compress/gzip"
 	"context"
 	"errors"
 	"io"
-	"iter"
 	"net/http"
 
 	"strokeledger/analysis/accountfile"
@@ -15,121 +13,8 @@ import (
 	"strokeledger/analysis/shotsfile"
 	"strokeledger/db"
 	"strokeledger/web/entry"
-	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
-
-// importLimits are the most that a shots file may have.
-var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * 100, Rounds: accountfile.MaxRounds}
-
-// aFile is a file of rounds of either kind. What follows the rounds is known
-// once they were ranged over.
-type aFile struct {
-	rounds   iter.Seq2[db.Round, error]
-	same     func(a, b db.Round) bool // whether two rounds say the same in it
-	settings func() *accountfile.Settings
-	unknown  func() []string
-}
-
-// openFile finds out what kind of file it is, and reads its rounds as the player
-// would keep them.
-func openFile(from io.Reader, p db.Player) aFile {
-	in := bufio.NewReader(from)
-	head, _ := in.Peek(512) // an error comes again
-	if bytes.HasPrefix(bytes.TrimSpace(head), []byte("{")) {
-		file := accountfile.NewReader(in)
-		return aFile{
-			rounds: mapped(file.Rounds(), keptOf),
-			same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },
-			settings: func() *accountfile.Settings {
-				c := file.Settings()
-				return &c
-			},
-			unknown: func() []string { return nil },
-		}
-	}
-	file := shotsfile.NewReader(in, importLimits)
-	return aFile{
-		rounds:   mapped(file.Rounds(), func(round golf.Round) db.Round { return imported(round, p) }),
-		same:     func(a, b db.Round) bool { return shotsfile.Same(a.Played(), b.Played()) },
-		settings: func() *accountfile.Settings { return nil },
-		unknown:  file.Unknown,
-	}
-}
-
-func mapped[T any](rounds iter.Seq2[T, error], kept func(T) db.Round) iter.Seq2[db.Round, error] {
-	return func(yield func(db.Round, error) bool) {
-		for round, err := range rounds {
-			if err != nil {
-				yield(db.Round{}, err)
-				return
-			}
-			if !yield(kept(round), nil) {
-				return
-			}
-		}
-	}
-}
-
-// imported is a round of a file as it is kept: played for the player's target,
-// each hole with the line that says it.
-func imported(round golf.Round, p db.Player) db.Round {
-	kept := db.Round{Name: round.ID, PlayedOn: round.Date.Time(), Course: round.Course, Tee: round.Tee, Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar}
-	if len(round.Holes) == 18 {
-		kept.Par18 = round.Par()
-	}
-	for i, h := range round.Holes {
-		card := round.Card()[i]
-		kept.Holes = append(kept.Holes, db.Hole{Hole: h, Length: card.Length, Line: form.WriteLine(h, card, unitsOf(p)), Units: db.Units(unitsOf(p))})
-	}
-	return kept
-}
-
-// compared goes through the rounds of a file, some at a time, and says of each
-// what the player has of its name.
-func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []entry.There) error) error {
-	var some []db.Round
-	compare := func() error {
-		there, err := f.there(ctx, store, who, some)
-		if err == nil {
-			err = take(some, there)
-		}
-		some = some[:0]
-		return err
-	}
-	for round, err := range f.rounds {
-		if err != nil {
-			return err
-		}
-		if some = append(some, round); len(some) == atOnce {
-			if err := compare(); err != nil {
-				return err
-			}
-		}
-	}
-	return compare()
-}
-
-// there says of rounds of a file what the player has of their names.
-func (f aFile) there(ctx context.Context, store *db.Store, who golf.PlayerID, some []db.Round) ([]entry.There, error) {
-	names := make([]string, len(some))
-	for i, r := range some {
-		names[i] = r.Name
-	}
-	kept, err := store.RoundsNamed(ctx, who, names)
-	there := make([]entry.There, len(some))
-	for i, r := range some {
-		for _, k := range kept {
-			if k.Name == r.Name && there[i] != entry.ThereSame {
-				there[i] = entry.ThereOther
-				if f.same(k, r) {
-					there[i] = entry.ThereSame
-				}
-			}
-		}
-	}
-	return there, err
-}
 
 func (s *server) importForm(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, entry.NewImportPage(shell(r), "", nil).View())
