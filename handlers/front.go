@@ -15,7 +15,7 @@ import (
 
 func (s *server) front(w http.ResponseWriter, r *http.Request) error {
 	if p, ok := playerOf(r); ok {
-		return s.home(w, r, p)
+		return s.redirectHome(w, r, p)
 	}
 	return s.showFront(w, r, http.StatusOK, "", "")
 }
@@ -65,21 +65,21 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	case !ok:
 		return s.showFront(w, r, http.StatusUnprocessableEntity, email, "Address and password do not belong together.")
 	}
-	return s.welcomeIn(w, r, p)
+	return s.beginAndRedirect(w, r, p)
 }
 
-// welcomeIn begins a session and leads to its first page.
-func (s *server) welcomeIn(w http.ResponseWriter, r *http.Request, p db.Player) error {
+// beginAndRedirect begins a session and sends the player to its first page.
+func (s *server) beginAndRedirect(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if err := s.begin(w, r, p); err != nil {
 		return err
 	}
-	return s.home(w, r, p)
+	return s.redirectHome(w, r, p)
 }
 
-// home sends somebody to the page that was asked for before signing in, or to
-// the one to begin with: once the question for target and units, then the
-// rounds, or for who coaches and has none the roster.
-func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error {
+// redirectHome sends a player to the page that they asked for before they signed in,
+// or else to a first page: target and units the first time, later the rounds, or
+// the roster for a coach without rounds.
+func (s *server) redirectHome(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if at := s.remembered(w, r); at != "" {
 		return redirect(w, r, at)
 	}
@@ -93,7 +93,7 @@ func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error
 	return redirect(w, r, at)
 }
 
-// homeOf is the page that a player begins with.
+// homeOf is the address of the page that a player starts from.
 func (s *server) homeOf(r *http.Request, p db.Player) (string, error) {
 	coaches, err := s.store.OnlyCoaches(r.Context(), p.ID)
 	if coaches {
@@ -108,6 +108,6 @@ func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	http.SetCookie(w, s.cookie(cookieName, "", -1))
-	w.Header().Set("Clear-Site-Data", `"cache"`) // not the storage: another player's holes may wait there
+	w.Header().Set("Clear-Site-Data", `"cache"`) // not the storage: holes of another player may wait there
 	return redirect(w, r, paths.Front)
 }

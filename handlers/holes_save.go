@@ -108,7 +108,7 @@ func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line stri
 // already, so a failure is only logged: the next visit to the roster makes the
 // summary.
 func (s *server) sumUp(r *http.Request, round db.Round) {
-	if _, err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{round}); err != nil {
+	if _, err := s.storeSummaries(r.Context(), me(r).ID, me(r), []db.Round{round}); err != nil {
 		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
 	}
 }

@@ -15,26 +15,30 @@ import (
 	"strokeledger/web/form"
 )
 
-// importLimits are the most that a shots file may have.
-var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * 100, Rounds: accountfile.MaxRounds}
+// importRowsARound is how many rows, one a shot, the rounds of an import may have
+// on average.
+const importRowsARound = 100
 
-// aFile is a file of rounds of either kind. What follows the rounds is known
-// once they were ranged over.
-type aFile struct {
+// importLimits are the limits of a shots file.
+var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * importRowsARound, Rounds: accountfile.MaxRounds}
+
+// roundsFile is a shots file or an account file. Its settings and unknown columns
+// are known only after its rounds have been read.
+type roundsFile struct {
 	rounds   iter.Seq2[db.Round, error]
-	same     func(a, b db.Round) bool // whether two rounds say the same in it
+	same     func(a, b db.Round) bool // whether two rounds would be written the same
 	settings func() *accountfile.Settings
 	unknown  func() []string
 }
 
-// openFile finds out what kind of file it is, and reads its rounds as the player
-// would keep them.
-func openFile(from io.Reader, p db.Player) aFile {
+// openFile tells which kind of file it is, and reads its rounds as they would be
+// stored for the player.
+func openFile(from io.Reader, p db.Player) roundsFile {
 	in := bufio.NewReader(from)
-	head, _ := in.Peek(512) // an error comes again
+	head, _ := in.Peek(512) // an error is returned again when the file is read
 	if bytes.HasPrefix(bytes.TrimSpace(head), []byte("{")) {
 		file := accountfile.NewReader(in)
-		return aFile{
+		return roundsFile{
 			rounds: mapped(file.Rounds(), keptOf),
 			same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },
 			settings: func() *accountfile.Settings {
@@ -45,7 +49,7 @@ func openFile(from io.Reader, p db.Player) aFile {
 		}
 	}
 	file := shotsfile.NewReader(in, importLimits)
-	return aFile{
+	return roundsFile{
 		rounds:   mapped(file.Rounds(), func(round golf.Round) db.Round { return imported(round, p) }),
 		same:     func(a, b db.Round) bool { return shotsfile.Same(a.Played(), b.Played()) },
 		settings: func() *accountfile.Settings { return nil },
@@ -67,8 +71,8 @@ func mapped[T any](rounds iter.Seq2[T, error], kept func(T) db.Round) iter.Seq2[
 	}
 }
 
-// imported is a round of a file as it is kept: played for the player's target,
-// each hole with the line that says it.
+// imported is a round of a shots file as it is stored: with the player's target,
+// and with a line for each hole.
 func imported(round golf.Round, p db.Player) db.Round {
 	kept := db.Round{Name: round.ID, PlayedOn: round.Date.Time(), Course: round.Course, Tee: round.Tee, Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar}
 	if len(round.Holes) == 18 {
@@ -81,9 +85,9 @@ func imported(round golf.Round, p db.Player) db.Round {
 	return kept
 }
 
-// compared goes through the rounds of a file, some at a time, and says of each
-// what the player has of its name.
-func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []entry.There) error) error {
+// compared goes through the rounds of a file, a batch at a time, and says for each
+// whether the player has a round of that name.
+func (f roundsFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []entry.There) error) error {
 	var some []db.Round
 	compare := func() error {
 		there, err := f.there(ctx, store, who, some)
@@ -106,8 +110,9 @@ func (f aFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID,
 	return compare()
 }
 
-// there says of rounds of a file what the player has of their names.
-func (f aFile) there(ctx context.Context, store *db.Store, who golf.PlayerID, some []db.Round) ([]entry.There, error) {
+// there says for each round of a batch whether the player has a round of that name,
+// and whether it is the same.
+func (f roundsFile) there(ctx context.Context, store *db.Store, who golf.PlayerID, some []db.Round) ([]entry.There, error) {
 	names := make([]string, len(some))
 	for i, r := range some {
 		names[i] = r.Name

@@ -10,7 +10,7 @@ import (
 	"strokeledger/web/site"
 )
 
-// door is who may make an account now.
+// door says who may create an account now.
 func (s *server) door(r *http.Request) (site.Door, error) {
 	any, err := s.store.AnyPlayer(r.Context())
 	switch {
@@ -27,7 +27,7 @@ func (s *server) door(r *http.Request) (site.Door, error) {
 	}
 }
 
-// openDoor is the door when it is open to anybody; a closed one is not there.
+// openDoor is the door unless it is closed: then the page is not found.
 func (s *server) openDoor(r *http.Request) (site.Door, error) {
 	door, err := s.door(r)
 	if err == nil && door == site.DoorClosed {
@@ -69,10 +69,10 @@ func (s *server) join(w http.ResponseWriter, r *http.Request) error {
 	case err != nil:
 		return err
 	}
-	return s.welcomeIn(w, r, p)
+	return s.beginAndRedirect(w, r, p)
 }
 
-// readJoin reads who wants an account, and checks it.
+// readJoin reads and checks the form for a new account.
 func (s *server) readJoin(r *http.Request, door site.Door) form.Join {
 	f := form.ParseJoin(r.Form)
 	f.Password.Problem = weakness(r.FormValue("password"), s.aboutPassword(r, f.Email.Text, f.Name.Text))
@@ -82,14 +82,14 @@ func (s *server) readJoin(r *http.Request, door site.Door) form.Join {
 	return f
 }
 
-// showJoin shows the form for an account with what is wrong in it.
+// showJoin shows the form for a new account again, with its problems.
 func showJoin(w http.ResponseWriter, r *http.Request, f form.Join, door site.Door) error {
 	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
 }
 
-// newPlayer makes an account through the door that is open. Where no invitation is
-// asked for, a network that keeps giving addresses which have accounts is refused
-// for a while, so that nobody reads off who has one.
+// newPlayer creates an account. Where no invitation is needed, a network that keeps
+// entering addresses which have accounts is refused for a while, so that nobody can
+// find out who has one.
 func (s *server) newPlayer(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
 	if door != site.DoorOpen {
 		return s.throughDoor(r, door, f, password)
@@ -128,8 +128,8 @@ func (s *server) throughDoor(r *http.Request, door site.Door, f form.Join, passw
 	return p, err
 }
 
-// takenText says that an address has an account: plainly to who was invited, and
-// to a stranger no more than needed.
+// takenText says that an address has an account: plainly to somebody who was
+// invited, and no more than necessary to a stranger.
 func takenText(door site.Door) string {
 	if door == site.DoorOpen {
 		return "That address cannot be used here. If it is yours, sign in."

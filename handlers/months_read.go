@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
 	"strokeledger/web/months"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -86,7 +87,7 @@ func readVersus(q url.Values, problems map[string]string) (v golf.Versus, change
 	}
 	v, err := golf.ParseVersus(strings.Replace(strings.TrimSpace(text), ",", ".", 1))
 	if err != nil {
-		problems[months.FieldLevel] = fmt.Sprintf("Allowed: %d to %d.", golf.MinTarget, golf.MaxTarget)
+		problems[months.FieldLevel] = "Allowed: " + form.TargetRange() + "."
 	}
 	return v, changed
 }

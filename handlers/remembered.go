@@ -12,29 +12,29 @@ import (
 	"strokeledger/web/paths"
 )
 
-// thenName is the cookie that remembers which page a visitor asked for before
+// returnName is the cookie that remembers which page a visitor asked for before
 // signing in, such as a link that a pupil sent to a coach.
 const (
-	thenName = "ledger-then"
-	thenAge  = 15 * 60 // s
-	thenMost = 1000    // bytes
+	returnName = "ledger-return"
+	returnAge  = 15 * 60 // s
+	returnMost = 1000    // bytes
 )
 
 // rememberAddress remembers a page of this site until the visitor has signed in.
 func (s *server) rememberAddress(w http.ResponseWriter, at string) {
 	if ownPage(at) {
-		http.SetCookie(w, s.cookie(thenName, url.QueryEscape(at), thenAge))
+		http.SetCookie(w, s.cookie(returnName, url.QueryEscape(at), returnAge))
 	}
 }
 
-// remembered is the page that a visitor asked for before signing in, and forgets
-// it; empty for none.
+// remembered returns the page that a visitor asked for before signing in, empty for
+// none, and forgets it.
 func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
-	c, err := r.Cookie(s.named(thenName))
+	c, err := r.Cookie(s.named(returnName))
 	if err != nil {
 		return ""
 	}
-	http.SetCookie(w, s.cookie(thenName, "", -1))
+	http.SetCookie(w, s.cookie(returnName, "", -1))
 	at, err := url.QueryUnescape(c.Value)
 	if err != nil || !ownPage(at) {
 		return ""
@@ -50,7 +50,7 @@ func ownPage(at string) bool {
 		return false
 	}
 	visible := func(c rune) bool { return c > ' ' && c <= '~' && c != '\\' }
-	return len(at) <= thenMost && strings.HasPrefix(at, "/") && !strings.HasPrefix(at, "//") &&
+	return len(at) <= returnMost && strings.HasPrefix(at, "/") && !strings.HasPrefix(at, "//") &&
 		!strings.ContainsFunc(at, func(c rune) bool { return !visible(c) })
 }
 

@@ -13,7 +13,7 @@ import (
 	"strokeledger/web/statement"
 )
 
-// roundsMost is how many rounds the list shows.
+// roundsMost is the most rounds that the list shows.
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {

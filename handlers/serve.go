@@ -45,7 +45,7 @@ func show(w http.ResponseWriter, r *http.Request, status int, page templ.Compone
 	return err
 }
 
-// redirect sends the browser to another page after a POST.
+// redirect sends the browser to another page, with GET.
 func redirect(w http.ResponseWriter, r *http.Request, to string) error {
 	http.Redirect(w, r, to, http.StatusSeeOther)
 	return nil

@@ -17,7 +17,7 @@ import (
 // random token; the server keeps only a hash of the token.
 const cookieName = "ledger"
 
-// hostOnly before a cookie's name makes a browser accept it only from this exact
+// hostOnly is the prefix with which browsers accept a cookie only from this exact
 // host, over TLS.
 const hostOnly = "__Host-"
 
@@ -47,7 +47,7 @@ func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) erro
 	return nil
 }
 
-// renew gives the cookie of a session another 60 days, as the database gives the
+// renew extends the cookie of a session by another 60 days, as the database does the
 // session.
 func (s *server) renew(w http.ResponseWriter, r *http.Request) {
 	if c, err := r.Cookie(s.named(cookieName)); err == nil {
@@ -71,7 +71,7 @@ func (s *server) cookie(name, value string, age int) *http.Cookie {
 // long because its last word is often the one that names the browser.
 const deviceMost = 250
 
-// device is the User-Agent header of the browser that signs in, cut to length.
+// device is the User-Agent header of the browser that signs in, shortened.
 func device(r *http.Request) string {
 	agent := strings.ToValidUTF8(strings.Map(func(c rune) rune {
 		if c < ' ' {
@@ -130,7 +130,8 @@ func playerOf(r *http.Request) (db.Player, bool) {
 	return p, ok
 }
 
-// me is the signed-in player of a request that has passed mustBeSignedIn.
+// me is the signed-in player of a request; it may be called only behind
+// mustBeSignedIn.
 func me(r *http.Request) db.Player {
 	p, _ := playerOf(r)
 	return p
