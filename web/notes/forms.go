@@ -15,7 +15,7 @@ type ReplyForm struct {
 	Wrong components.Summary // what was wrong; empty when nothing
 }
 
-// EditForm are the forms by which its writer edits or removes a note.
+// EditForm holds the forms with which the writer of a note edits or removes it.
 type EditForm struct {
 	At       string             // where the edited note is sent; empty for others' notes, which have no such form
 	RemoveAt string             // where the form that removes it is sent

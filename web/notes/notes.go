@@ -11,8 +11,7 @@ import (
 	"strokeledger/web/words"
 )
 
-// Note is something that a coach or the player wrote, as a page is asked to show
-// it.
+// Note is something that a coach or the player wrote.
 type Note struct {
 	ID         int64        // under which it is kept
 	Mine       bool         // the reader wrote it
@@ -61,7 +60,7 @@ type Card struct {
 	Edit    EditForm    // below that, to its writer only
 }
 
-// ReplyLine is a reply.
+// ReplyLine is a reply as the page shows it.
 type ReplyLine struct {
 	Who    string      // the writer's name, or "You"
 	When   string      // when it was saved

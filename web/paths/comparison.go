@@ -7,8 +7,7 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Comparison is a choice of what of a player's rounds to compare, as an address
-// holds it.
+// Comparison says which of a player’s rounds to compare, as an address holds it.
 type Comparison struct {
 	Whose
 	golf.Comparison
