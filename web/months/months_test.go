@@ -32,7 +32,7 @@ func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.Compar
 		for k := range rows {
 			cell := compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: rounds, Mean: 1}, Known: rounds > 0}, Shots: 10}
 			if changed {
-				cell.Change = compare.Change{Known: true, Mean: changes[k], Word: words[k]}
+				cell.Change = compare.Change{Known: true, Mean: changes[k], Word: words[k], Thin: golf.Enough(golf.ThinChange, rounds, 3)}
 			}
 			c.Cells = append(c.Cells, cell)
 		}
@@ -59,7 +59,9 @@ func TestMonthsAreSaidInASentence(t *testing.T) {
 		{8, [5]float64{0, 0, 0, 0, 0}, [5]compare.Word{chance, chance, chance, chance, chance},
 			"June against May: no better and no worse, which could be chance."},
 		{2, [5]float64{-5, -5, 0, 0, 0}, [5]compare.Word{none, none, none, none, none},
-			"June against May: 5 strokes better a round, from too few rounds to tell it from chance."},
+			"June against May: 5 strokes better a round; it takes three rounds in each to say how sure that is."},
+		{4, [5]float64{-5, -5, 0, 0, 0}, [5]compare.Word{none, none, none, none, none},
+			"June against May: 5 strokes better a round."},
 	} {
 		if got := figures.ComparisonLede(moved(c.rounds, c.changes, c.words)); got != c.want {
 			t.Errorf("%q\nwant %q", got, c.want)
