@@ -21,7 +21,6 @@ type Player struct {
 	BoundaryYd   float64 // where the short game ends
 	Clubs        string  // the clubs carried, separated by spaces
 	Greeted      bool    // has answered the questions of the first visit
-	Coaches      bool    `db:"-"` // has pupils; known of who is signed in alone
 }
 
 // Units are the units in which the player writes and reads distances.

@@ -34,26 +34,22 @@ func (s *Store) NewSession(ctx context.Context, who golf.PlayerID, tokenHash []b
 	return err
 }
 
-// SignedIn returns the player of a session with whether that player has pupils, and whether this use of it was recorded,
+// SignedIn returns the player of a session, and whether this use of it was recorded,
 // which happens at most once a minute.
 func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byte) (p Player, noted bool, err error) {
 	row, err := one(ctx, s.q, pgx.RowToStructByName[struct {
 		Player
-		Noted   bool
-		Teaches bool
+		Noted bool
 	}], `
 		with noted as (
 			update sessions set seen_at = now()
 			where player_id = @who and token_hash = @token and `+liveSession+` and seen_at < now() - interval '1 minute'
 			returning player_id
 		)
-		select `+playerColumns+`, exists (select 1 from noted) as noted,
-			exists (select 1 from coachings where coach_id = @who and confirmed_at is not null) as teaches
-		from players
+		select `+playerColumns+`, exists (select 1 from noted) as noted from players
 		where id = @who and exists (
 			select 1 from sessions where player_id = @who and token_hash = @token and `+liveSession+`)`,
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
-	row.Coaches = row.Teaches
 	return row.Player, row.Noted, err
 }
 

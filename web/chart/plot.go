@@ -12,8 +12,8 @@ type Range struct {
 	Step      float64 // between ticks: 1, 2 or 5 times a power of ten
 }
 
-// NewRange makes the scale of values, with at the most about so many ticks.
-// Values that are no numbers do not count.
+// NewRange makes the scale of values, with about that many ticks at most. What is
+// not a finite number does not count.
 func NewRange(ticks int, values ...float64) Range {
 	r := Range{math.Inf(1), math.Inf(-1), 1}
 	for _, v := range values {
@@ -83,7 +83,7 @@ func hundredths(share float64) string {
 	return strconv.FormatFloat(math.Round(share*1e4)/1e2, 'f', -1, 64)
 }
 
-// Fewer returns the scale with at the most so many ticks, zero among them.
+// Fewer returns the scale with at most that many ticks, zero among them.
 func (s Scale) Fewer(most int) Scale {
 	for len(s.Ticks()) > most {
 		s.Step = step(s.Step * 1.5)

@@ -13,7 +13,7 @@ type Scale struct {
 	Step      float64 // between ticks: 1, 2 or 5 times a power of ten
 }
 
-// mostTicks is how many ticks an axis has at the most, zero among them.
+// mostTicks is the largest number of ticks on an axis, zero among them.
 const mostTicks = 8
 
 // margin is how much of a step is left free beyond the outermost value.
@@ -50,7 +50,7 @@ func step(x float64) float64 {
 // Percent returns where a value stands, as an attribute.
 func (s Scale) Percent(v float64) string { return Percent((v - s.Low) / (s.High - s.Low)) }
 
-// Percent writes a share as a percentage with two decimals at the most.
+// Percent writes a share as a percentage with at most two decimals.
 func Percent(share float64) string {
 	if math.IsNaN(share) || math.IsInf(share, 0) {
 		share = 0

@@ -12,9 +12,9 @@ type Field struct {
 	Type     string // text when empty
 	Hint     string // what is allowed, may be empty
 	Problem  string // what was wrong, empty when nothing
-	Complete string // autocomplete
-	Mode     string // inputmode
-	List     string // id of a list of what may be meant
+	Complete string // what the browser may fill in, its autocomplete; empty for nothing
+	Mode     string // which keyboard a phone shows, its inputmode; empty for letters
+	List     string // id of the list of suggestions; empty for none
 }
 
 // kind is the input's type.
@@ -25,7 +25,7 @@ func (f Field) kind() string {
 	return f.Type
 }
 
-// Key tells the input from others on the page.
+// Key is the id of the input on the page.
 func (f Field) Key() string {
 	if f.ID == "" {
 		return f.Name
@@ -49,7 +49,7 @@ func (f Field) Described() string {
 type Mark struct {
 	Class string // of its shape: none for par, no-mark when not entered
 	Text  string // the score, or what stands for it
-	Said  string // what the mark means, for who cannot see it
+	Said  string // what the mark means, for those who cannot see it
 }
 
 // MarkOf marks a score.

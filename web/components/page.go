@@ -6,7 +6,7 @@ type Fact struct {
 	Value string // the figure, or what the mark means
 }
 
-// Link is a choice of spans that is one click away.
+// Link leads to another page, or to the same page with another choice.
 type Link struct {
 	Name string // what the reader clicks
 	At   string // where it leads

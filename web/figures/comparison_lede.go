@@ -35,8 +35,11 @@ func ComparisonLede(in ComparisonInput) string {
 func moved(in ComparisonInput, change func(int) compare.Change) string {
 	all := change(0)
 	text := amount(all.Mean)
-	if all.Word == 0 {
-		return text + ", from too few rounds to tell it from chance."
+	switch {
+	case all.Thin.Any():
+		return text + "; " + words.Thin(all.Thin) + "."
+	case all.Word == 0:
+		return text + "." // every round of a span is like every other
 	}
 	main := mainPart(all, change)
 	if main != 0 {

@@ -63,8 +63,10 @@ func TestLedeOfAChange(t *testing.T) {
 			"0.2 strokes worse a round, which could be chance."},
 		{"nothing", changes{change(.04, chance), change(0, chance), change(0, chance), change(0, chance), change(0, chance)},
 			"no better and no worse, which could be chance."},
-		{"too few rounds", changes{change(-5, none), change(-5, none)},
-			"5 strokes better a round, from too few rounds to tell it from chance."},
+		{"too few rounds", changes{{Known: true, Mean: -5, Thin: golf.Enough(golf.ThinChange, 2, 3)}, change(-5, none)},
+			"5 strokes better a round; it takes three rounds in each to say how sure that is."},
+		{"every round like every other", changes{change(-5, none), change(-5, none)},
+			"5 strokes better a round."},
 	} {
 		in := spans(8, 8)
 		for k, change := range c.changes {

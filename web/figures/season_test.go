@@ -95,6 +95,26 @@ func TestPutts(t *testing.T) {
 	}
 }
 
+// Lengths are in the reader’s unit; the longest putts have no upper end.
+func TestPuttLengths(t *testing.T) {
+	feet, metres := season(84), season(84)
+	metres.Units = form.Units{Far: golf.Metres, Green: golf.Metres}
+	for _, c := range []struct {
+		in       ComparisonInput
+		from, to golf.Distance
+		want     string
+	}{
+		{feet, 2 * golf.Foot, 3 * golf.Foot, "2 to 3 ft"},
+		{feet, 40 * golf.Foot, 0, "over 40 ft"},
+		{metres, 2 * golf.Metre, 3 * golf.Metre, "2 to 3 m"},
+		{metres, 12 * golf.Metre, 0, "over 12 m"},
+	} {
+		if got := PuttLength(compare.Holed{From: c.from, To: c.to}, c.in); got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
+}
+
 // puttsFrom is a span of ten holes with a first putt from some feet, of which some
 // were missed and the next one holed.
 func puttsFrom(t *testing.T, feet float64, missed int) ComparisonInput {

@@ -11,7 +11,7 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// MostHoles is how many holes a course has at the most.
+// MostHoles is the largest number of holes of a course.
 const MostHoles = 18
 
 // CardRow is a hole of a card as it was typed. A hole that is not known yet has
@@ -210,7 +210,7 @@ func ReadLength(text string, unit golf.Unit) (d golf.Distance, ok bool) {
 }
 
 // WriteLength writes a length of the card as it was typed in this unit; one
-// from another unit has one decimal at the most.
+// from another unit has at most one decimal.
 func WriteLength(d golf.Distance, unit golf.Unit) string {
 	x := unit.In(d)
 	if typed := math.Round(x*100) / 100; math.Abs(x-typed) < 1e-6 {

@@ -8,7 +8,7 @@ import (
 )
 
 // ParseSharedFrom reads the first day whose rounds a coach may see. Empty shares
-// everything, so that a day that was mistyped must be refused.
+// everything, so a day that was mistyped must be refused.
 func ParseSharedFrom(text string) Day {
 	day := optional(text, ParseDay)
 	return day.saying(strings.TrimSuffix(day.Problem, ".") + ", or leave it empty to share everything.")
@@ -42,7 +42,7 @@ func ParseLesson(v url.Values) Note {
 	return n
 }
 
-// ParseNote reads a note that stays where it is, or an answer to one.
+// ParseNote reads a note that stays where it is, or a reply to one.
 func ParseNote(v url.Values) Note {
 	return Note{Body: ParseBody(v.Get("body"), golf.MaxNote), Private: v.Get("private") != ""}
 }

@@ -33,7 +33,7 @@ type Ratings struct {
 func (r Ratings) Sound() bool { return sound(r.Rating, r.Slope) }
 
 // ParseCourseForm reads a course; unit is that of a length without one, and
-// before is what is kept of it.
+// before is the card as it was saved.
 func ParseCourseForm(v url.Values, unit golf.Unit, before KnownCard) CourseForm {
 	f := CourseForm{
 		Name:   personName(shortField(v, "name")),
@@ -60,7 +60,7 @@ func ParseCourseForm(v url.Values, unit golf.Unit, before KnownCard) CourseForm 
 	return f
 }
 
-// shortField is a field of which so much is kept as a page can show again.
+// shortField is a field, cut to a length that a page can show again.
 func shortField(v url.Values, name string) string {
 	const most = 120 // common practice: longer than any of these fields may be
 	letters := []rune(strings.ToValidUTF8(strings.ReplaceAll(v.Get(name), "\x00", ""), ""))

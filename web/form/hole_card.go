@@ -57,8 +57,8 @@ func strokeIndex(text string) Whole { return ParseWhole(text, 1, golf.MaxIndex) 
 // Sound reports whether nothing is wrong with the card.
 func (c HoleCard) Sound() bool { return sound(c.Par, c.Length, c.Index) }
 
-// AsTyped is the card as it was typed, with nothing said about what is wrong with
-// it yet.
+// AsTyped is the card as it was typed, without what is wrong with it: nobody has
+// asked to save it yet.
 func (c HoleCard) AsTyped() HoleCard {
 	return HoleCard{Number: c.Number, Par: Whole{Text: c.Par.Text}, Length: Length{Text: c.Length.Text}, Index: Whole{Text: c.Index.Text}}
 }

@@ -48,3 +48,27 @@ func TestNoRoundsIsAnEmptyPage(t *testing.T) {
 		t.Errorf("%+v", m)
 	}
 }
+
+// A span of rounds is as long as the days that they were played on.
+func TestDaysOfASpan(t *testing.T) {
+	span, err := golf.ParseSpan("last10")
+	if err != nil {
+		t.Fatal(err)
+	}
+	played := func(day int) *compare.Judged {
+		return &compare.Judged{Played: golf.Played{Round: golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: day}}}}
+	}
+	for _, c := range []struct {
+		name     string
+		column   compare.Column
+		from, to string
+	}{
+		{"a month", compare.Column{Span: golf.Month(2026, 5), Rounds: []*compare.Judged{played(9)}}, "2026-05-01", "2026-05-31"},
+		{"rounds", compare.Column{Span: span, Rounds: []*compare.Judged{played(2), played(5), played(9)}}, "2026-05-02", "2026-05-09"},
+		{"no rounds", compare.Column{Span: span}, "", ""},
+	} {
+		if from, to := days(c.column); from != c.from || to != c.to {
+			t.Errorf("%s: %s to %s, want %s to %s", c.name, from, to, c.from, c.to)
+		}
+	}
+}

@@ -6,14 +6,12 @@ import (
 	"time"
 
 	"strokeledger/analysis/golf"
-	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
 
-// Note is something that a coach or the player wrote, as a page is asked to show
-// it.
+// Note is something that a coach or the player wrote.
 type Note struct {
 	ID         int64        // under which it is kept
 	Mine       bool         // the reader wrote it
@@ -62,26 +60,7 @@ type Card struct {
 	Edit    EditForm    // below that, to its writer only
 }
 
-// ReplyForm is the form that replies to a note.
-type ReplyForm struct {
-	At    string             // where it is sent; empty for a private note, which has no such form
-	Title string             // opens the form and is on its button
-	Body  components.Area    // what is written
-	Open  bool               // shown opened, since something in it was wrong
-	Wrong components.Summary // what was wrong; empty when nothing
-}
-
-// EditForm are the forms by which its writer edits or removes a note.
-type EditForm struct {
-	At       string             // where the edited note is sent; empty for others' notes, which have no such form
-	RemoveAt string             // where the form that removes it is sent
-	Body     components.Area    // the note as it is, or as it was changed
-	CanHide  bool               // it may be made private: the writer is a coach and nobody has replied
-	Open     bool               // shown opened, since something in it was wrong
-	Wrong    components.Summary // what was wrong; empty when nothing
-}
-
-// ReplyLine is a reply.
+// ReplyLine is a reply as the page shows it.
 type ReplyLine struct {
 	Who    string      // the writer's name, or "You"
 	When   string      // when it was saved
@@ -177,25 +156,6 @@ func Place(n Note) string {
 	default:
 		return "the round"
 	}
-}
-
-func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
-	typed := back.ReplyTo(n.ID)
-	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
-	if n.Mine {
-		f.Title = "Add to it"
-	}
-	f.Body = components.FilledArea(components.Area{Name: "body", ID: "reply-" + ID(n.ID), Label: f.Title}, typed.Body)
-	f.Wrong = components.Summed(f.Body.Field())
-	return f
-}
-
-func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
-	typed := back.EditOf(n.ID, n.Body)
-	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound()}
-	f.Body = components.FilledArea(components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note"}, typed.Body)
-	f.Wrong = components.Summed(f.Body.Field())
-	return f
 }
 
 // QuestionsFirst puts questions that nobody has answered before the other notes.
