@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/static"
+	"strokeledger/web/paths"
 )
 
 // Page is what every page shares.
@@ -18,6 +19,7 @@ type Page struct {
 	Here      string        // address of the navigation's entry that this page belongs to
 	Flash     string        // what just happened, in a sentence
 	Undo      *Undo         // the way back from what was just removed; nil for nothing
+	Explained string        // id of the part of the help that explains the page; empty for all of it
 	Foot      string        // what the numbers of this page mean; empty for none
 	BodyClass string        // class of the body: entry-page while a hole is entered
 	Script    string        // name of the page's script; empty for none
@@ -29,6 +31,14 @@ func (p Page) player() string {
 		return ""
 	}
 	return strconv.FormatInt(int64(p.ID), 10)
+}
+
+// helpAt leads to what explains the page.
+func (p Page) helpAt() string {
+	if p.Explained == "" {
+		return paths.Help
+	}
+	return paths.Help + "#" + p.Explained
 }
 
 // Modules are the modules that the page's script imports, to be fetched with it.

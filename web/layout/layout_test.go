@@ -67,6 +67,8 @@ func TestShell(t *testing.T) {
 		{"nothing happened", robin, "<main", `class="notice"`},
 		{"the way back", Page{Undo: &Undo{Text: "The round is removed.", What: "round-3"}}, `<input type="hidden" name="what" value="round-3">`, ""},
 		{"what numbers mean", Page{Foot: "Per 18 holes."}, "<p>Per 18 holes.</p>", ""},
+		{"help", nobody, `<a href="/help">How to read this</a>`, ""},
+		{"help with this page", Page{Explained: "sure"}, `<a href="/help#sure">How to read this</a>`, ""},
 		{"no script", nobody, "<main", "<script"},
 	} {
 		html := rendered(t, c.page)
