@@ -408,7 +408,7 @@ func (p HelpPicture) drawing() templ.Component {
 				}
 			}
 			if p.Drawn == "chain" {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 29, "<path class=\"whisker\" d=\"M40 12H84\"></path> <circle class=\"began-ring\" cx=\"30\" cy=\"12\" r=\"9\"></circle> ")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 29, "<path class=\"linked-line\" d=\"M39 12H84\"></path> <circle class=\"began-ring\" cx=\"30\" cy=\"12\" r=\"9\"></circle> ")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
