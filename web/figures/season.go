@@ -21,20 +21,21 @@ type AxisText struct {
 
 // Season is the scores of rounds over time, as a picture and a table.
 type Season struct {
-	Title      string      // of the picture and the table
-	Summary    string      // how the mean moved, in a sentence
-	Up         []AxisText  // scores
-	Along      []AxisText  // months
-	Rounds     []SeasonDot // one a round
-	Line       string      // path of the mean of the last eight rounds; empty when there is none
-	Spread     string      // area of its 95% interval
-	Target     string      // place of the target's line, from the top
-	TargetText string      // names the target beside its line
-	Last       string      // the latest mean; empty when there is none
-	LastAt     string      // where it is written, from the top
-	Marks      []AxisText  // the marked days of the season
-	Table      []SeasonRow // one a round
-	NoLine     string      // why there is no line; empty when there is one
+	Title   string      // of the picture and the table
+	Summary string      // how the mean moved, in a sentence
+	Up      []AxisText  // scores
+	Along   []AxisText  // months
+	Rounds  []SeasonDot // one a round
+	Line    string      // path of the mean of the last eight rounds; empty when there is none
+	Spread  string      // area of its 95% interval
+	Target  string      // place of the target's line, from the top
+	Last    string      // the latest mean; empty when there is none
+	LastAt  string      // its own height, from the top
+	Years   []AxisText  // where each year but the first begins
+	Marks   []string    // places of the marked days along the foot
+	Legend  string      // what dots, line, dashes and rings are
+	Table   []SeasonRow // one a round
+	NoLine  string      // why there is no line; empty when there is one
 }
 
 // SeasonDot is a round in the picture.
@@ -68,6 +69,23 @@ func NewSeason(in ComparisonInput) Season {
 	for _, v := range up.Ticks() {
 		s.Up = append(s.Up, AxisText{Place: up.Down(v), Text: words.Plain(v)})
 	}
+	s.draw(in, up, across)
+	s.Along, s.Years = monthMarks(first, last, across), yearMarks(first, last, across)
+	s.Target = up.Down(in.Target)
+	var marked []string
+	for _, m := range in.Marks {
+		if t := m.Day.Time(); !t.Before(first) && !t.After(last) {
+			s.Marks = append(s.Marks, chart.Percent(across(t)))
+			marked = append(marked, m.What+" on "+words.ShortDay(m.Day))
+		}
+	}
+	s.summarize(in)
+	s.Legend = s.legend(in, marked)
+	return s
+}
+
+// draw places every round, and the mean of the last eight with its interval.
+func (s *Season) draw(in ComparisonInput, up chart.Range, across func(time.Time) float64) {
 	var mean, high, low []chart.Place
 	for _, p := range in.Line {
 		x, day := across(p.Day.Time()), words.ShortDay(p.Day)
@@ -78,20 +96,31 @@ func NewSeason(in ComparisonInput) Season {
 			high = append(high, chart.Place{X: x, Y: clipped(1 - up.Share(p.High))})
 			low = append(low, chart.Place{X: x, Y: clipped(1 - up.Share(p.Low))})
 			row.Mean = fmt.Sprintf("%.1f (%.1f to %.1f)", p.Mean, p.Low, p.High)
-			s.Last, s.LastAt = fmt.Sprintf("%.1f", p.Mean), up.Down(p.High)
+			s.Last, s.LastAt = fmt.Sprintf("%.1f", p.Mean), up.Down(p.Mean)
 		}
 		s.Table = append(s.Table, row)
 	}
 	s.Line, s.Spread = chart.Line(mean), chart.Area(high, low)
-	s.Along = monthMarks(first, last, across)
-	s.Target, s.TargetText = up.Down(in.Target), "target "+words.Plain(in.Target)
-	for _, m := range in.Marks {
-		if t := m.Day.Time(); !t.Before(first) && !t.After(last) {
-			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across(t)), Text: m.What, End: across(t) > .45})
-		}
+}
+
+// legend says what the marks of the picture are, in as many words as it has marks.
+func (s *Season) legend(in ComparisonInput, marked []string) string {
+	text := "Dots: rounds. "
+	if s.NoLine == "" {
+		text += "Line: mean of the last eight with its 95% interval, now " + s.Last + ". "
 	}
-	s.summarize(in)
-	return s
+	text += "Dashes: the target, " + words.Plain(in.Target) + "."
+	switch len(marked) {
+	case 0:
+	case 1:
+		text += " Ring at the foot: " + marked[0] + "."
+	default:
+		text += " Rings at the foot: " + words.List(marked) + "."
+	}
+	if s.NoLine != "" {
+		text += " " + s.NoLine
+	}
+	return text
 }
 
 // summarize says how the mean moved, or why there is none.
@@ -134,6 +163,16 @@ func monthMarks(first, last time.Time, across func(time.Time) float64) []AxisTex
 			continue // it would stand beyond the picture
 		}
 		all = append(all, AxisText{Place: chart.Percent(x), Text: name, Narrow: i/every%4 == 0})
+	}
+	return all
+}
+
+// yearMarks are the first days of the years after the first.
+func yearMarks(first, last time.Time, across func(time.Time) float64) []AxisText {
+	var all []AxisText
+	for year := first.Year() + 1; year <= last.Year(); year++ {
+		x := across(time.Date(year, time.January, 1, 0, 0, 0, 0, time.UTC))
+		all = append(all, AxisText{Place: chart.Percent(x), Text: fmt.Sprint(year), End: x > .9})
 	}
 	return all
 }
