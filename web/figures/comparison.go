@@ -72,5 +72,5 @@ func severalYears(in ComparisonInput) bool {
 type MarkedDay struct {
 	ID   int64     // of the mark, to remove it by
 	Day  golf.Date // the first day after the change
-	What string    // what happened, in the player's words
+	What string    // what happened, in the player’s words
 }

@@ -47,7 +47,7 @@ func (p Pair) lede(in ComparisonInput) string {
 		return fmt.Sprintf("%s against %s: %s.%s", words.Capital(p.NowName), p.BeforeName, strokes, counts)
 	}
 	if thin := p.change(in, 0).Thin; thin.Any() {
-		return fmt.Sprintf("Nothing clear between %s (%s) and %s (%s): too few to tell a change from chance.", p.BeforeName, p.BeforeRounds, p.NowName, p.NowRounds)
+		return fmt.Sprintf("Nothing clear between %s (%s) and %s (%s): it takes %s rounds in each.", p.BeforeName, p.BeforeRounds, p.NowName, p.NowRounds, words.Spelled(thin.Need))
 	}
 	what := "Nothing clear"
 	if counts != "" {
@@ -165,6 +165,10 @@ func (p Pair) mainBand(in ComparisonInput, part golf.Category) string {
 	return ""
 }
 
+// lying says where the ball of a short shot lies.
+var lying = map[golf.Lie]string{golf.Fairway: " on the fairway", golf.Rough: " in the rough", golf.Bunker: " in bunkers",
+	golf.Recovery: " out of recovery", golf.Tee: " off the tee"}
+
 // bandPhrase says from where the shots of a band are played.
 func bandPhrase(b account.Band, in ComparisonInput) string {
 	if b.Category == golf.TeeShots {
@@ -179,8 +183,7 @@ func bandPhrase(b account.Band, in ComparisonInput) string {
 		reach = fmt.Sprintf(" from %s to %s %s", words.Plain(unit.In(b.Low)), words.Plain(unit.In(b.High)), unit)
 	}
 	if b.Category == golf.ShortGame {
-		return reach + map[golf.Lie]string{golf.Fairway: " on the fairway", golf.Rough: " in the rough", golf.Bunker: " in bunkers",
-			golf.Recovery: " out of recovery", golf.Tee: " off the tee"}[b.Lie]
+		return reach + lying[b.Lie]
 	}
 	return reach
 }
