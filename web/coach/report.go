@@ -121,15 +121,18 @@ func reportPresets(whose paths.Whose, in ReportInput) []components.Link {
 // lost fills in what each part of the game lost in the span.
 func (r *ReportPage) lost(in ReportInput) {
 	now := in.Months.Now()
-	r.Caption = "Strokes lost for 18 holes against " + figures.Against(in.Months) + ", with a 95% interval, and the change from the span before"
+	r.Caption = "Strokes lost for 18 holes against " + figures.Against(in.Months) + ", with a 95% interval"
 	scale := figures.SpanScale(in.Months.Sheet)
 	r.Axis, r.Ruler = components.NewAxis(scale, words.Tick), figures.LevelAxis()
 	printed := figures.PrintedLosses(in.Months.Sheet, len(in.Months.Sheet.Columns)-1)
-	moved := figures.NewPair(in.Months).Moved
+	pair := figures.NewPair(in.Months)
+	if pair.Known {
+		r.Caption += fmt.Sprintf(", and the change from %s; without a word it could be chance", pair.BeforeName)
+	}
 	for _, c := range append(slices.Clone(golf.Categories), 0) {
 		line := newReportLine(c, now.Cells[c], printed[c], scale)
-		if line.Change.Figure != "" && len(moved) > 0 {
-			line.Change.Figure = words.Signed(moved[c], 1)
+		if line.Change.Figure != "" && pair.Known {
+			line.Change.Figure = words.Signed(pair.Moved[c], 1)
 		}
 		r.Lost = append(r.Lost, line)
 	}

@@ -122,9 +122,9 @@ func TestChangeWords(t *testing.T) {
 	}{
 		{compare.Change{}, ChangeWords{}},
 		{compare.Change{Known: true, Mean: 1.2}, ChangeWords{Figure: "+1.2"}},
-		{compare.Change{Known: true, Mean: -2, Word: compare.Clear}, ChangeWords{"−2.0", "clear", "clear"}},
-		{compare.Change{Known: true, Mean: .3, Word: compare.Leaning}, ChangeWords{"+0.3", "leaning", "leaning"}},
-		{compare.Change{Known: true, Word: compare.Chance}, ChangeWords{"0.0", "could be chance", "chance"}},
+		{compare.Change{Known: true, Mean: -2, Word: compare.Clear}, ChangeWords{"−2.0", "clear"}},
+		{compare.Change{Known: true, Mean: .3, Word: compare.Leaning}, ChangeWords{"+0.3", "leaning"}},
+		{compare.Change{Known: true, Word: compare.Chance}, ChangeWords{"0.0", ""}},
 	} {
 		if got := NewChangeWords(c.change, words.OneDecimal); got != c.want {
 			t.Errorf("%+v, want %+v", got, c.want)

@@ -47,7 +47,7 @@ func NewBehindPage(page layout.Page, in figures.ComparisonInput, b analysis.Behi
 	p := newBehind(page, in, heading, b.All)
 	p.Holes, p.Share = b.Holes(), b.Share()
 	switch {
-	case b.Span == nil:
+	case p.Share && b.Measure == nil: // putts
 		p.Lede = fmt.Sprintf("%d of %s holed. %s", b.Hits(), words.Plural(len(b.All), "putt", "putts"), puttsLost(b))
 	case p.Share:
 		p.Lede = fmt.Sprintf("%d of %s.", b.Hits(), words.Plural(len(b.All), "chance", "chances"))
