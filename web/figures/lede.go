@@ -42,14 +42,13 @@ func stands(in ComparisonInput, p Pair) string {
 
 // lede says what moved between the two columns.
 func (p Pair) lede(in ComparisonInput) string {
-	strokes, counts := p.clearStrokes(in), p.clearCounts(in)
-	if strokes != "" {
-		return fmt.Sprintf("%s against %s: %s.%s", words.Capital(p.NowName), p.BeforeName, strokes, counts)
+	if strokes := p.clearStrokes(in); strokes != "" {
+		return fmt.Sprintf("%s against %s: %s.", words.Capital(p.NowName), p.BeforeName, strokes)
 	}
 	if thin := p.change(in, 0).Thin; thin.Any() {
 		return fmt.Sprintf("Nothing clear between %s (%s) and %s (%s): it takes %s rounds in each.", p.BeforeName, p.BeforeRounds, p.NowName, p.NowRounds, words.Spelled(thin.Need))
 	}
-	what := "Nothing clear"
+	what, counts := "Nothing clear", p.clearCount(in)
 	if counts != "" {
 		what = "Nothing clear in strokes"
 	}
@@ -103,19 +102,18 @@ func (p Pair) leaning(in ComparisonInput) string {
 	return " Leaning, but not certain: " + words.List(said) + "."
 }
 
-// clearCounts says which counts changed clearly; empty when none did.
-func (p Pair) clearCounts(in ComparisonInput) string {
-	said := ""
-	for _, row := range p.counts(in) {
-		if row.Word == words.Certainty(compare.Clear) {
-			went := "fell"
-			if row.up {
-				went = "rose"
-			}
-			said += fmt.Sprintf(" %s %s from %s to %s: that is clear.", row.Name, went, row.Before, row.Now)
-		}
+// clearCount says which count changed clearly, the first of them; empty when none
+// did.
+func (p Pair) clearCount(in ComparisonInput) string {
+	all := p.counts(in)
+	if len(all) == 0 || all[0].Word != words.Certainty(compare.Clear) {
+		return ""
 	}
-	return said
+	went := "fell"
+	if all[0].up {
+		went = "rose"
+	}
+	return fmt.Sprintf(" %s %s from %s to %s: that is clear.", all[0].Name, went, all[0].Before, all[0].Now)
 }
 
 // direction says which way strokes lost moved.
