@@ -13,7 +13,7 @@ import (
 	"strokeledger/web/statement"
 )
 
-// roundsMost is how many rounds the list shows.
+// roundsMost is the most rounds that the list shows.
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
@@ -35,7 +35,7 @@ func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 	return s.showRounds(w, r, page, of)
 }
 
-// waiting reads what waits for who is signed in.
+// waiting reads what needs the attention of the signed-in player.
 func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error) {
 	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
 		return err
@@ -60,24 +60,24 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 	return nil
 }
 
-// seenRounds lists a player's rounds for whoever may see them.
+// seenRounds lists a player's rounds for anybody who may see them.
 func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	if whose.Own {
-		return then(w, r, whose.Rounds())
+	if about.pages.Own {
+		return redirect(w, r, about.pages.Rounds())
 	}
-	if err := s.looked(r, whose, db.LookRounds, 0); err != nil {
+	if err := s.recordLook(r, about.pages, db.LookRounds, 0); err != nil {
 		return err
 	}
-	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: whose, Name: player.Name})
+	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
 }
 
 func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) error {
 	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
-	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // a day that is none sets no end
+	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // what is not a day sets no limit
 	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
 	listed, err := s.listed(r, of.Whose, chosen, time.Now())
 	if err != nil {
@@ -91,10 +91,10 @@ func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.
 	return show(w, r, http.StatusOK, statement.NewRoundsPage(page, of).View())
 }
 
-// listed works out rounds of a player for a list; those saved after a moment are
-// new.
-func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, newAfter time.Time) ([]figures.ListedRound, error) {
-	all, err := s.store.Rounds(r.Context(), me(r).ID, whose.Player, chosen)
+// listed works out some of a player's rounds for a list; those saved after newAfter
+// are marked as new.
+func (s *server) listed(r *http.Request, pages paths.Whose, chosen db.Chosen, newAfter time.Time) ([]figures.ListedRound, error) {
+	all, err := s.store.Rounds(r.Context(), me(r).ID, pages.Player, chosen)
 	if err != nil {
 		return nil, err
 	}

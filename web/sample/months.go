@@ -21,7 +21,7 @@ func monthsPages() []Page {
 	three.Marks = []figures.MarkedDay{{ID: 1, Day: golf.Date{Year: 2026, Month: 5, Day: 20}, What: "new driver"}}
 	thin := comparison(played[:2], golf.Month(2026, 4), golf.Month(2026, 5))
 	refused := two
-	refused.Problems = map[string]string{months.FieldSpans: "The span ends before it begins.", months.FieldLevel: "Allowed: 68 to 110.", months.FieldDay: "Not a day.", months.FieldWhat: "Say what happened."}
+	refused.Problems = map[string]string{months.FieldSpans: "The span ends before it begins.", months.FieldLevel: "Allowed: " + form.TargetRange() + ".", months.FieldDay: "Not a day.", months.FieldWhat: "Say what happened."}
 	coach, tour := two, two
 	coach.At.Whose, coach.At.Course, coach.At.Without = paths.Whose{Player: 1}, "Harrow Fen", []golf.RoundID{3}
 	tour.At.Versus, tour.Level = golf.VersusTour, 0
