@@ -3,9 +3,11 @@ package figures
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
 	"strokeledger/web/chart"
 	"strokeledger/web/words"
 )
@@ -24,13 +26,13 @@ type Putts struct {
 	Title       string     // of the picture and the table
 	Summary     string     // which lengths are clearly behind the target, in a sentence
 	Up          []AxisText // shares
-	Along       []AxisText // lengths in the player's unit
+	Along       []AxisText // lengths in the reader’s unit
 	Target      string     // path of a golfer at the target
 	Tour        string     // path of a tour player
 	TargetText  string     // names the golfer at the target in a sentence
 	TargetShort string     // heads that golfer's column
-	Dots        []PuttDot
-	Table       []PuttRow
+	Dots        []PuttDot  // one for each range of lengths that has putts
+	Table       []PuttRow  // the same ranges of lengths
 }
 
 // PuttDot is the share holed from one range of lengths, with its 95% interval.
@@ -42,7 +44,7 @@ type PuttDot struct {
 
 // PuttRow is one range of lengths in the table.
 type PuttRow struct {
-	Length   string
+	Length   string // the range, in the reader’s unit
 	At       string // address of its putts
 	Holed    string // 4 of 9
 	Share    string // percent
@@ -60,37 +62,66 @@ const (
 // NewPutts makes the picture and table of the putts of all spans together.
 func NewPutts(in ComparisonInput) Putts {
 	p := Putts{Title: "Share of putts holed, by length", TargetText: words.A(in.Target) + " golfer", TargetShort: words.Capital(words.A(in.Target))}
-	across := func(ft float64) float64 {
-		return clipped(math.Log(ft/shortestFt) / math.Log(longestFt/shortestFt))
-	}
-	up := chart.Range{Low: 0, High: 1, Step: .25}
-	for _, v := range up.Ticks() {
-		p.Up = append(p.Up, AxisText{Place: up.Down(v), Text: words.Percent(v)})
+	for _, v := range puttShares.Ticks() {
+		p.Up = append(p.Up, AxisText{Place: puttShares.Down(v), Text: words.Percent(v)})
 	}
 	for i, ft := range []float64{2, 3, 4, 6, 10, 15, 20, 30, 50} {
-		p.Along = append(p.Along, AxisText{Place: chart.Percent(across(ft)), Text: words.Plain(in.Units.Green.In(golf.Feet.Of(ft))), Narrow: i%2 == 0})
+		p.Along = append(p.Along, AxisText{Place: chart.Percent(alongPutts(ft)), Text: words.Plain(in.Units.Green.In(golf.Feet.Of(ft))), Narrow: i%2 == 0})
 	}
-	var target, tour []chart.Place
-	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
-		target = append(target, chart.Place{X: across(ft), Y: 1 - in.Putter.MakeRate(ft)})
-		tour = append(tour, chart.Place{X: across(ft), Y: 1 - in.Tour.MakeRate(ft)})
-	}
-	p.Target, p.Tour = chart.Line(target), chart.Line(tour)
-	below := ""
+	p.Target, p.Tour = puttLine(in.Putter), puttLine(in.Tour)
 	for _, h := range in.Curve {
-		i, length := h.Interval(), PuttLength(h, in)
-		p.Dots = append(p.Dots, PuttDot{chart.Percent(across(h.Length.Feet())), up.Down(h.Share()), up.Down(i.High), up.Down(i.Low), length + ": " + words.Percent(h.Share())})
-		p.Table = append(p.Table, PuttRow{length, in.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(in.Putter)), words.Percent(h.By(in.Tour))})
-		if i.High < h.By(in.Putter) {
-			below += ", " + length
+		p.Dots, p.Table = append(p.Dots, newPuttDot(h, in)), append(p.Table, newPuttRow(h, in))
+	}
+	p.Summary = puttSummary(in, p.TargetText)
+	return p
+}
+
+// puttShares is the scale of the shares holed.
+var puttShares = chart.Range{Low: 0, High: 1, Step: .25}
+
+// alongPutts is how far from the left a length in feet stands: the same ratio of
+// lengths takes the same room.
+func alongPutts(ft float64) float64 {
+	return clipped(math.Log(ft/shortestFt) / math.Log(longestFt/shortestFt))
+}
+
+// puttLine is the path of the share that a putter holes.
+func puttLine(p golfer.Putter) string {
+	var places []chart.Place
+	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
+		places = append(places, chart.Place{X: alongPutts(ft), Y: 1 - p.MakeRate(ft)})
+	}
+	return chart.Line(places)
+}
+
+func newPuttDot(h compare.Holed, in ComparisonInput) PuttDot {
+	i := h.Interval()
+	return PuttDot{X: chart.Percent(alongPutts(h.Length.Feet())), Y: puttShares.Down(h.Share()), High: puttShares.Down(i.High), Low: puttShares.Down(i.Low),
+		Text: PuttLength(h, in) + ": " + words.Percent(h.Share())}
+}
+
+func newPuttRow(h compare.Holed, in ComparisonInput) PuttRow {
+	i := h.Interval()
+	return PuttRow{Length: PuttLength(h, in), At: in.At.BehindPutts(h.String()), Holed: fmt.Sprintf("%d of %d", h.Made, h.Tried),
+		Share: words.Percent(h.Share()), Interval: words.Percent(i.Low) + " to " + words.Percent(i.High),
+		Target: words.Percent(h.By(in.Putter)), Tour: words.Percent(h.By(in.Tour))}
+}
+
+// puttSummary says at which lengths clearly fewer putts were holed than by the
+// golfer named: where the whole interval lies below that golfer's share.
+func puttSummary(in ComparisonInput, golfer string) string {
+	var below []string
+	for _, h := range in.Curve {
+		if h.Interval().High < h.By(in.Putter) {
+			below = append(below, PuttLength(h, in))
 		}
 	}
-	p.Summary = fmt.Sprintf("At no length are clearly fewer putts holed than by %s.", p.TargetText)
-	if below != "" {
-		p.Summary = fmt.Sprintf("Clearly fewer putts holed than by %s: %s.", p.TargetText, below[2:])
+	switch {
+	case len(in.Curve) == 0:
+		return "No putts in these spans."
+	case len(below) == 0:
+		return fmt.Sprintf("At no length are clearly fewer putts holed than by %s.", golfer)
+	default:
+		return fmt.Sprintf("Clearly fewer putts holed than by %s: %s.", golfer, strings.Join(below, ", "))
 	}
-	if len(p.Table) == 0 {
-		p.Summary = "No putts in these spans."
-	}
-	return p
 }

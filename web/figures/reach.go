@@ -11,7 +11,7 @@ type Reach struct {
 	Known     bool   // there is a level to draw
 	X         string // the level
 	X1, X2    string // the ends of the interval
-	HasTarget bool
+	HasTarget bool   // there is a target to draw
 	Target    string // the target
 }
 

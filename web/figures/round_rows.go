@@ -15,7 +15,7 @@ import (
 // one decimal; they are empty while no hole is entered.
 type RoundRow struct {
 	At        string // address of its statement
-	Date      string
+	Date      string // the day, as 2 May 2026
 	Course    string // course and tees
 	Score     string // a whole number, or not entered
 	Target    string // strokes over 18 holes
@@ -32,7 +32,7 @@ type RoundRow struct {
 
 // ListedRound is what a row is made of.
 type ListedRound struct {
-	ID      golf.RoundID
+	ID      golf.RoundID    // leads to its statement
 	Round   golf.Round      // the holes entered
 	Card    int             // holes on the card
 	Target  float64         // strokes over 18 holes

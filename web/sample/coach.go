@@ -65,7 +65,7 @@ func coachPages() []Page {
 	)
 }
 
-// coaches are one who has access from a day on, and one who is waiting.
+// coaches are one with access from a certain day on, and one waiting for access.
 func coaches() []coach.CoachInput {
 	from := time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC)
 	return []coach.CoachInput{{Player: 1, Coach: 2, Name: "Ines Vale", Email: "ines@harrowfen.example", From: &from, Approved: true, Looked: &lastVisit},

@@ -14,7 +14,7 @@ import (
 	"strokeledger/web/site"
 )
 
-// entryPages are the pages that get a round in.
+// entryPages are the pages on which a round is entered.
 func entryPages() []Page {
 	return slices.Concat(courseListPages(), coursePages(), addCoursePages(), beginPages(), detailsPages(), holePages(), shotsPages(), importPages())
 }

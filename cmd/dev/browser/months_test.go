@@ -67,10 +67,10 @@ func TestMonthsThatAreEmpty(t *testing.T) {
 	evaluates(t, ctx, `[["1","2001-01-01","2001-01-31"],["2","2001-02-01","2001-02-28"]].forEach(([n,a,b])=>{document.getElementById("from"+n).value=a;document.getElementById("to"+n).value=b});
 		for (const n of ["3","4","5","6"]) for (const e of ["from","to"]) document.getElementById(e+n).value=""; ""`)
 	do(t, ctx, Press("details.span-choice form button"), chromedp.WaitReady(`input[name=span][value="2001-02"]`))
-	if got := evaluates(t, ctx, `location.search + document.querySelector(".lede").textContent`); got != "?span=2001-01&span=2001-02No round in Feb 2001." {
+	if got := evaluates(t, ctx, `location.search + document.querySelector(".lede").textContent`); got != "?span=2001-01&span=2001-02No rounds in Feb 2001." {
 		t.Errorf("%q", got)
 	}
-	if got := evaluates(t, ctx, `document.querySelector("table.months-table td .figure-line").textContent.trim()`); got != "no round" {
+	if got := evaluates(t, ctx, `document.querySelector("table.months-table td .figure-line").textContent.trim()`); got != "no rounds" {
 		t.Errorf("%q", got)
 	}
 }

@@ -130,7 +130,7 @@ func TestARoundWithoutAConnection(t *testing.T) {
 	do(t, ctx, chromedp.Evaluate[chromedp.Void](`void dispatchEvent(new Event("online"))`))
 	waitFor(t, ctx, "all but one are sent", `Object.keys(localStorage).filter((key) => key.startsWith("wait ")).length === 1`)
 	do(t, ctx, chromedp.Navigate(line.URL+"/rounds"), chromedp.WaitReady(".waiting-bar a"))
-	if got := read(t, ctx, ".waiting-bar"); !strings.Contains(got, "One hole needs your answer") || !strings.Contains(got, "Hole 5, Course of ida: saved elsewhere too") {
+	if got := read(t, ctx, ".waiting-bar"); !strings.Contains(got, "One hole needs your answer") || !strings.Contains(got, "Hole 5, Course of ida: also saved in another window") {
 		t.Errorf("the list says %q", got)
 	}
 	do(t, ctx, Press(".waiting-bar a"), chromedp.WaitReady(".conflict-notice"))
@@ -187,7 +187,7 @@ func TestWhatWaitsBelongsToItsPlayer(t *testing.T) {
 	endSession()
 	do(t, ctx, chromedp.SendKeys("#line", "r137 f52 g36 4\r"))
 	waitFor(t, ctx, "the hole waits", `document.querySelector(".saved-state a") !== null`)
-	if got := read(t, ctx, ".saved-state"); !strings.Contains(got, "You are signed out") || !strings.Contains(got, "One hole waits") {
+	if got := read(t, ctx, ".saved-state"); !strings.Contains(got, "You are signed out") || !strings.Contains(got, "One hole is waiting") {
 		t.Errorf("the page says %q", got)
 	}
 
