@@ -149,6 +149,22 @@ func (s *Store) RoundCourses(ctx context.Context, asker, who golf.PlayerID) ([]s
 		group by course order by lower(course)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 
+// MonthRounds is how many rounds of a player a month has.
+type MonthRounds struct {
+	Month  time.Time // its first day
+	Rounds int       // in all
+	Chosen int       // on the course that was asked for
+}
+
+// RoundMonths lists the months of a player's rounds that asker may see, the
+// latest first, and how many are on a course; "" is any.
+func (s *Store) RoundMonths(ctx context.Context, asker, who golf.PlayerID, course string) ([]MonthRounds, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[MonthRounds], `
+		select date_trunc('month', played_on::timestamp)::date as month, count(*) as rounds, count(*) filter (where @course = '' or course = @course) as chosen
+		from rounds where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
+		group by 1 order by 1 desc`, pgx.StrictNamedArgs{"asker": asker, "who": who, "course": course})
+}
+
 // fill reads the holes and shots of rounds, in one trip.
 func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) error {
 	ids, at := make([]golf.RoundID, len(rounds)), make(map[golf.RoundID]*Round, len(rounds))
