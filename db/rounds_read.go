@@ -103,6 +103,7 @@ func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf
 type Chosen struct {
 	IDs      []golf.RoundID // nil for any
 	Course   string         // its name, "" for any
+	CourseID golf.CourseID  // of the shared course, with its tees; 0 for any
 	From, To golf.Date      // first and last day; the zero value sets no limit
 	Most     int            // at most so many, the latest first; 0 for all
 }
@@ -114,10 +115,10 @@ func (s *Store) Rounds(ctx context.Context, asker, who golf.PlayerID, c Chosen) 
 		select `+roundColumns+` from rounds
 		where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
 		  and (@ids::bigint[] is null or id = any(@ids))
-		  and (@course = '' or course = @course)
+		  and (@course = '' or course = @course) and (@course_id::bigint = 0 or course_id = @course_id)
 		  and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
 		order by played_on desc, id desc limit @most`,
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": c.IDs, "course": c.Course, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": c.IDs, "course": c.Course, "course_id": c.CourseID, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
 	if err != nil || len(rounds) == 0 {
 		return nil, err
 	}
