@@ -128,15 +128,15 @@ func TestWhoReadsANote(t *testing.T) {
 		"a stranger replies":          p.ReplyTo(p.ctx, p.stranger, p.pupil, shared, "x"),
 		"the pupil to a private":      p.ReplyTo(p.ctx, p.pupil, p.pupil, private, "x"),
 		"the coach to a private":      p.ReplyTo(p.ctx, p.coach, p.pupil, private, "x"),
-		"the pupil edits a coach's":   p.EditNote(p.ctx, p.pupil, p.pupil, shared, "x", false),
-		"another coach edits":         p.EditNote(p.ctx, p.other, p.pupil, shared, "x", false),
+		"the pupil edits a coach's":   p.EditNote(p.ctx, p.pupil, p.pupil, db.Note{ID: shared, Body: "x"}),
+		"another coach edits":         p.EditNote(p.ctx, p.other, p.pupil, db.Note{ID: shared, Body: "x"}),
 		"another coach removes":       p.RemoveNote(p.ctx, p.other, p.pupil, shared),
 		"the pupil removes a coach's": p.RemoveNote(p.ctx, p.pupil, p.pupil, shared),
 	})
 	if _, err := p.WriteNote(p.ctx, p.coach, p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Body: "x"}); err == nil {
 		t.Error("a coach asks the pupil's question")
 	}
-	p.must(p.EditNote(p.ctx, p.coach, p.pupil, private, "Grip, shared.", false))
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, db.Note{ID: private, Body: "Grip, shared."}))
 	if got, _ := p.reads(p.pupil); got[private].Body != "Grip, shared." || got[private].EditedAt == nil {
 		t.Error("a private note that is shared now does not reach the pupil")
 	}
@@ -175,7 +175,7 @@ func TestReadMarks(t *testing.T) {
 	}
 	reply := got[id].Replies[0].ID
 	p.refused(map[string]error{"the coach removes the pupil's": p.RemoveReply(p.ctx, p.coach, p.pupil, reply), "a stranger does": p.RemoveReply(p.ctx, p.stranger, p.pupil, reply)})
-	p.must(p.EditNote(p.ctx, p.coach, p.pupil, id, "Left.", true))
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, db.Note{ID: id, Body: "Left.", Private: true}))
 	if _, n := p.reads(p.pupil); n != 1 {
 		t.Error("an edited note is not new, or one that was answered is private now")
 	}
@@ -214,12 +214,12 @@ func TestNotesAfterTheEnd(t *testing.T) {
 		t.Errorf("a proposal outlives the access: %+v, %v", all, err)
 	}
 	p.refused(map[string]error{
-		"a shared one is edited":  p.EditNote(p.ctx, p.coach, p.pupil, shared, "x", false),
-		"a private one is shared": p.EditNote(p.ctx, p.coach, p.pupil, private, "x", false),
+		"a shared one is edited":  p.EditNote(p.ctx, p.coach, p.pupil, db.Note{ID: shared, Body: "x"}),
+		"a private one is shared": p.EditNote(p.ctx, p.coach, p.pupil, db.Note{ID: private, Body: "x"}),
 		"a shared one is removed": p.RemoveNote(p.ctx, p.coach, p.pupil, shared),
 		"another keeps it":        p.RemoveNote(p.ctx, p.other, p.pupil, private),
 	})
-	p.must(p.EditNote(p.ctx, p.coach, p.pupil, private, "mine", true))
+	p.must(p.EditNote(p.ctx, p.coach, p.pupil, db.Note{ID: private, Body: "mine", Private: true}))
 	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, private))
 	p.must(p.DeletePlayer(p.ctx, p.coach))
 	if got, _ := p.reads(p.pupil); len(got) != 0 {

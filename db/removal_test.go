@@ -60,7 +60,7 @@ func TestRemovedThingsComeBack(t *testing.T) {
 	}
 	p.refused(map[string]error{
 		"a removed note is read":         second(p.Note(p.ctx, p.coach, p.pupil, note)),
-		"a removed note is changed":      p.EditNote(p.ctx, p.coach, p.pupil, note, "x", false),
+		"a removed note is changed":      p.EditNote(p.ctx, p.coach, p.pupil, db.Note{ID: note, Body: "x"}),
 		"a removed note is removed":      p.RemoveNote(p.ctx, p.coach, p.pupil, note),
 		"a removed note is answered":     p.ReplyTo(p.ctx, p.pupil, p.pupil, note, "x"),
 		"a removed practice is recorded": p.RecordResult(p.ctx, p.pupil, assignment, db.Result{Day: time.Now(), Result: "x"}),

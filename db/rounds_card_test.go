@@ -48,17 +48,17 @@ func TestSetHoleCard(t *testing.T) {
 	}
 }
 
-func TestSaveConditions(t *testing.T) {
+func TestSaveScorecard(t *testing.T) {
 	s, ctx := dbtest.Tx(t), t.Context()
 	who, stranger := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
 	id, err := s.NewRound(ctx, who, aRound())
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := s.SaveConditions(ctx, stranger, id, "rain", 1, 1); !errors.Is(err, golf.ErrNotFound) {
+	if err := s.SaveScorecard(ctx, stranger, id, db.Scorecard{"rain", 1, 1}); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("a stranger: %v", err)
 	}
-	if err := s.SaveConditions(ctx, who, id, "wind, fast greens", 41, 43); err != nil {
+	if err := s.SaveScorecard(ctx, who, id, db.Scorecard{"wind, fast greens", 41, 43}); err != nil {
 		t.Fatal(err)
 	}
 	if r, err := s.Round(ctx, who, id); err != nil || r.Conditions != "wind, fast greens" || r.CardOut != 41 || r.CardIn != 43 {

@@ -9,37 +9,47 @@ import (
 	"strokeledger/web/paths"
 )
 
-// whose is the player of the address, when who is signed in may look at the
-// player's pages; otherwise there is no such page. It is the one place that
-// decides; every read asks the database again.
-func (s *server) whose(r *http.Request) (db.Player, paths.Whose, error) {
+// subject is the player whom a page is about: the signed-in player, or one whom
+// the signed-in player coaches.
+type subject struct {
+	player db.Player
+	pages  paths.Whose // addresses of the player's pages
+}
+
+// subject is the player named in the address, if the signed-in player may see
+// that player's pages; otherwise the page is not found. No other code decides
+// this, and every read asks the database again.
+func (s *server) subject(r *http.Request) (subject, error) {
 	n, err := id(r, "player")
 	if err != nil {
-		return db.Player{}, paths.Whose{}, err
+		return subject{}, err
 	}
 	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n))
-	return p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}, err
+	return subject{p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}}, err
 }
 
-// looked notes for the pupil what a coach opens. It is called once the page is
-// found, since one that is refused shows nothing, and before it is shown, since
-// what cannot be noted is not shown either.
-func (s *server) looked(r *http.Request, whose paths.Whose, kind db.LookKind, about golf.RoundID) error {
-	if whose.Own {
+// recordLook records for the pupil what a coach opens. It is called once the page
+// is found, since a refused page shows nothing, and before it is shown, so that
+// no look goes unrecorded.
+func (s *server) recordLook(r *http.Request, pages paths.Whose, kind db.LookKind, round golf.RoundID) error {
+	if pages.Own {
 		return nil
 	}
-	return s.store.RecordLook(r.Context(), me(r).ID, whose.Player, kind, about)
+	return s.store.RecordLook(r.Context(), me(r).ID, pages.Player, kind, round)
 }
 
-// mine are the pages of who is signed in.
+// myself is the signed-in player as the subject of a page.
+func myself(r *http.Request) subject { return subject{me(r), mine(r)} }
+
+// mine are the pages of the signed-in player.
 func mine(r *http.Request) paths.Whose { return paths.Whose{Player: me(r).ID, Own: true} }
 
-// coached reports whether anybody but the player reads what is written: who
-// looks is a coach, or the player has one.
-func (s *server) coached(r *http.Request, whose paths.Whose) (bool, error) {
-	if !whose.Own {
+// coached reports whether anybody but the player reads what is written: the
+// reader is a coach, or the player has one.
+func (s *server) coached(r *http.Request, pages paths.Whose) (bool, error) {
+	if !pages.Own {
 		return true, nil
 	}
-	coaches, err := s.store.Coaches(r.Context(), whose.Player)
+	coaches, err := s.store.Coaches(r.Context(), pages.Player)
 	return slices.ContainsFunc(coaches, func(c db.Coach) bool { return c.Confirmed }), err
 }

@@ -17,11 +17,11 @@ import (
 const invitationDays = 7
 
 func (s *server) account(w http.ResponseWriter, r *http.Request) error {
-	return s.showAccount(w, r, http.StatusOK, keptAccount(r))
+	return s.showAccount(w, r, http.StatusOK, storedAccount(r))
 }
 
-// keptAccount is the form of the account with what is kept.
-func keptAccount(r *http.Request) site.AccountInput {
+// storedAccount is the form of the account as it is stored.
+func storedAccount(r *http.Request) site.AccountInput {
 	p := me(r)
 	units := unitsOf(p)
 	return site.AccountInput{Settings: form.Settings{Name: form.TextOf(p.Name), Target: form.NumberOf(p.Target), Boundary: form.NumberOf(p.BoundaryYd),
@@ -55,11 +55,10 @@ func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Account, "settings")
 }
 
-// savePassword changes the password and signs every device out; this one goes on
-// with another token.
+// savePassword changes the password and signs out every other device.
 func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
-	f := keptAccount(r)
+	f := storedAccount(r)
 	old, password := r.FormValue("password"), r.FormValue("new")
 	f.NewWrong = weakness(password, s.aboutPassword(r, p.Email, p.Name))
 	if password != "" && password == old {
@@ -81,7 +80,8 @@ func (s *server) savePassword(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Account, "password")
 }
 
-// renewPassword stores a password, which ends every session, and begins one.
+// renewPassword stores a password, which ends every session, and begins a new
+// session on this device.
 func (s *server) renewPassword(w http.ResponseWriter, r *http.Request, p db.Player, password string) error {
 	hash, err := s.hashing.hash(r.Context(), string(ownAccount(p.ID)), password)
 	if err != nil {
@@ -95,8 +95,8 @@ func (s *server) renewPassword(w http.ResponseWriter, r *http.Request, p db.Play
 
 const notThePassword = "This is not the password of your account."
 
-// showUnconfirmed shows the account again when the password that confirms a
-// change was not its own, or was tried too often; wrong is where the page says so.
+// showUnconfirmed shows the account again when the password that should confirm a
+// change was wrong, or was tried too often. wrong is the field that says so.
 func (s *server) showUnconfirmed(w http.ResponseWriter, r *http.Request, f *site.AccountInput, wrong *string, err error) error {
 	status := http.StatusUnprocessableEntity
 	*wrong = notThePassword
@@ -122,7 +122,7 @@ func (s *server) endDevice(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Account, "device")
 }
 
-// endOtherDevices signs every device out but this one.
+// endOtherDevices signs out every device but this one.
 func (s *server) endOtherDevices(w http.ResponseWriter, r *http.Request) error {
 	_, keep, _ := s.sessionOf(r)
 	if err := s.store.EndOtherSessions(r.Context(), me(r).ID, keep); err != nil {
@@ -132,7 +132,7 @@ func (s *server) endOtherDevices(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
-	f := keptAccount(r)
+	f := storedAccount(r)
 	if ok, err := s.confirmed(r, r.FormValue("confirm")); !ok {
 		return s.showUnconfirmed(w, r, &f, &f.DeleteWrong, err)
 	}
@@ -149,7 +149,7 @@ func (s *server) deleteAccount(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Front, "account")
 }
 
-// invite makes an invitation of the steward's.
+// invite makes a link with which a new player can sign up.
 func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	if !p.Steward || s.options.SignUp != SignUpInvitation {
@@ -159,7 +159,7 @@ func (s *server) invite(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.NewInvitation(r.Context(), p.ID, hashed(token), invitationDays); err != nil {
 		return err
 	}
-	f := keptAccount(r)
+	f := storedAccount(r)
 	f.Invited = s.absolute(r, paths.Invited(token))
 	return s.showAccount(w, r, http.StatusOK, f)
 }

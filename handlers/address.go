@@ -12,16 +12,16 @@ import (
 	"strokeledger/web/paths"
 )
 
-// hostShape is a name or a number that a browser sends: letters, digits, hyphens and
-// dots, or IPv6 in brackets.
+// hostShape matches the host that a browser sends: letters, digits, hyphens and
+// dots, or an IPv6 address in brackets.
 var hostShape = regexp.MustCompile(`^([a-z0-9]([a-z0-9-]*[a-z0-9])?(\.[a-z0-9]([a-z0-9-]*[a-z0-9])?)*|\[[0-9a-f:.]+\])(:[0-9]{1,5})?$`)
 
-// ParseAddress reads the address under which a site is reached, as
-// https://golf.example.org: nothing but scheme, host and port.
+// ParseAddress reads the address of a site, such as https://golf.example.org:
+// nothing but scheme, host and port.
 func ParseAddress(text string) (string, error) {
 	u, err := url.Parse(text)
 	if err != nil || u.Scheme != "https" && u.Scheme != "http" || !strings.EqualFold(text, u.Scheme+"://"+u.Host) || !hostShape.MatchString(strings.ToLower(u.Host)) {
-		return "", fmt.Errorf("%q; allowed: a scheme, a host and perhaps a port, as https://golf.example.org", text)
+		return "", fmt.Errorf("%q; allowed: a scheme, a host and perhaps a port, such as https://golf.example.org", text)
 	}
 	if port := u.Port(); port != "" {
 		if n, err := strconv.Atoi(port); err != nil || n < 1 || n > 65535 {
@@ -31,14 +31,14 @@ func ParseAddress(text string) (string, error) {
 	return u.Scheme + "://" + withoutUsualPort(u.Scheme, u.Host), nil
 }
 
-// withoutUsualPort writes a host as browsers do, which leave out a scheme's own
-// port.
+// withoutUsualPort writes a host as browsers do, without the standard port of the
+// scheme.
 func withoutUsualPort(scheme, host string) string {
 	host = strings.ToLower(host)
 	return strings.TrimSuffix(host, map[string]string{"https": ":443", "http": ":80"}[scheme])
 }
 
-// absolute is the whole address of a path on this site.
+// absolute is the full address of a path on this site.
 func (s *server) absolute(r *http.Request, path string) string {
 	switch {
 	case s.options.Address != "":
@@ -50,9 +50,9 @@ func (s *server) absolute(r *http.Request, path string) string {
 	}
 }
 
-// atItsAddress refuses requests for any other site, when the address of this one
-// is known: a page elsewhere may have its name lead here. Whether the server is
-// well may be asked under any name, and pages of refusal have their styles.
+// atItsAddress refuses requests for any other host, if the address of this site is
+// known: another site could make its own name lead here. Health checks work under
+// any name, and so do the styles of the page that refuses.
 func (s *server) atItsAddress(next http.Handler) http.Handler {
 	scheme, own, named := strings.Cut(s.options.Address, "://")
 	if !named {

@@ -10,9 +10,9 @@ import (
 	"strokeledger/web/paths"
 )
 
-// assignments reads what a player has to practise, for who looks.
-func (s *server) assignments(r *http.Request, whose paths.Whose, most int) ([]coach.Assignment, error) {
-	given, err := s.store.Assignments(r.Context(), me(r).ID, whose.Player, most)
+// assignments reads what a player has to practise, for the reader.
+func (s *server) assignments(r *http.Request, pages paths.Whose, most int) ([]coach.Assignment, error) {
+	given, err := s.store.Assignments(r.Context(), me(r).ID, pages.Player, most)
 	all := make([]coach.Assignment, len(given))
 	for i, a := range given {
 		all[i] = assignmentOf(a, me(r).ID)
@@ -32,54 +32,54 @@ func assignmentOf(a db.Assignment, reader golf.PlayerID) coach.Assignment {
 }
 
 func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
 	f := form.ParseAssignment(r.Form)
 	if !f.Sound() {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Assignment: &f})
+		return s.showLessons(w, r, about, form.Returned{Assignment: &f})
 	}
 	to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, DueOn: f.Due.Value.Time()}
-	if err := s.store.Assign(r.Context(), me(r).ID, whose.Player, to); err != nil {
+	if err := s.store.Assign(r.Context(), me(r).ID, about.player.ID, to); err != nil {
 		return err
 	}
-	return saved(w, r, whose.Lessons()+"#practice", "practice")
+	return saved(w, r, about.pages.Lessons()+"#practice", "practice")
 }
 
-// ofAssignment reads the number of an assignment of the address.
-func (s *server) ofAssignment(r *http.Request) (player db.Player, whose paths.Whose, assignment int64, err error) {
-	if player, whose, err = s.whose(r); err == nil {
+// ofAssignment reads the player and the number of the assignment from the address.
+func (s *server) ofAssignment(r *http.Request) (about subject, assignment int64, err error) {
+	if about, err = s.subject(r); err == nil {
 		assignment, err = id(r, "assignment")
 	}
-	return player, whose, assignment, err
+	return about, assignment, err
 }
 
-// ownAssignment is the same for the player alone.
-func (s *server) ownAssignment(r *http.Request) (player db.Player, whose paths.Whose, assignment int64, err error) {
-	if player, whose, assignment, err = s.ofAssignment(r); err == nil && !whose.Own {
+// ownAssignment does the same, and refuses everybody but the player.
+func (s *server) ownAssignment(r *http.Request) (about subject, assignment int64, err error) {
+	if about, assignment, err = s.ofAssignment(r); err == nil && !about.pages.Own {
 		err = golf.ErrNotFound
 	}
-	return player, whose, assignment, err
+	return about, assignment, err
 }
 
 func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
-	player, whose, assignment, err := s.ownAssignment(r)
+	about, assignment, err := s.ownAssignment(r)
 	if err != nil {
 		return err
 	}
 	f := form.ParseResult(r.Form)
 	if !f.Sound() {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Of: assignment, Result: &f})
+		return s.showLessons(w, r, about, form.Returned{Of: assignment, Result: &f})
 	}
-	if err := s.store.RecordResult(r.Context(), whose.Player, assignment, db.Result{Day: f.Day.Value.Time(), Result: f.Result.Value, Passed: f.Passed}); err != nil {
+	if err := s.store.RecordResult(r.Context(), about.player.ID, assignment, db.Result{Day: f.Day.Value.Time(), Result: f.Result.Value, Passed: f.Passed}); err != nil {
 		return err
 	}
-	return saved(w, r, whose.Lessons()+"#practice", "result")
+	return saved(w, r, about.pages.Lessons()+"#practice", "result")
 }
 
 func (s *server) removeResult(w http.ResponseWriter, r *http.Request) error {
-	_, whose, _, err := s.ownAssignment(r)
+	about, _, err := s.ownAssignment(r)
 	if err != nil {
 		return err
 	}
@@ -87,14 +87,14 @@ func (s *server) removeResult(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.store.RemoveResult(r.Context(), whose.Player, result); err != nil {
+	if err := s.store.RemoveResult(r.Context(), about.player.ID, result); err != nil {
 		return err
 	}
-	return gone(w, r, whose.Lessons(), db.RemovedResult, whose.Player, result)
+	return redirectAfterRemoval(w, r, about.pages.Lessons(), removal{db.RemovedResult, about.player.ID, result})
 }
 
 func (s *server) tickOff(w http.ResponseWriter, r *http.Request) error {
-	_, whose, assignment, err := s.ownAssignment(r)
+	about, assignment, err := s.ownAssignment(r)
 	if err != nil {
 		return err
 	}
@@ -102,19 +102,19 @@ func (s *server) tickOff(w http.ResponseWriter, r *http.Request) error {
 	if done {
 		what = "done"
 	}
-	if err := s.store.TickOff(r.Context(), whose.Player, assignment, done); err != nil {
+	if err := s.store.TickOff(r.Context(), about.player.ID, assignment, done); err != nil {
 		return err
 	}
-	return saved(w, r, whose.Lessons()+"#practice", what)
+	return saved(w, r, about.pages.Lessons()+"#practice", what)
 }
 
 func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error {
-	_, whose, assignment, err := s.ofAssignment(r)
+	about, assignment, err := s.ofAssignment(r)
 	if err != nil {
 		return err
 	}
-	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, whose.Player, assignment); err != nil {
+	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, about.player.ID, assignment); err != nil {
 		return err
 	}
-	return gone(w, r, whose.Lessons(), db.RemovedAssignment, whose.Player, assignment)
+	return redirectAfterRemoval(w, r, about.pages.Lessons(), removal{db.RemovedAssignment, about.player.ID, assignment})
 }

@@ -15,7 +15,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// lookBack is how many of the latest rounds may be gone on with.
+// lookBack is how many of the latest rounds the player can continue.
 const lookBack = 5
 
 func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
@@ -46,8 +46,8 @@ func (s *server) showNewRound(w http.ResponseWriter, r *http.Request, status int
 	return show(w, r, status, entry.NewBeginPage(shell(r), f, courses, open).View())
 }
 
-// beginRound begins a round on a course that is there, or on a new one whose
-// card is told hole by hole.
+// beginRound begins a round on a course of the server, or on a new one whose card
+// is entered hole by hole.
 func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	f := form.ParseRoundStart(r.Form)
@@ -73,16 +73,16 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	return s.storeRound(w, r, round)
 }
 
-// storeRound stores a round and leads to its first hole.
+// storeRound stores a round and sends the player to its first hole.
 func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Round) error {
 	id, err := s.store.NewRound(r.Context(), me(r).ID, round)
 	if err != nil {
 		return err
 	}
-	return then(w, r, paths.Hole(id, round.FirstHole))
+	return redirect(w, r, paths.Hole(id, round.FirstHole))
 }
 
-// roundOn is a round of a player on a course as a form begins it.
+// roundOn is the round of a player on a course that a form begins.
 func roundOn(c db.Course, p db.Player, f *form.RoundStart) db.Round {
 	round := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
 		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Note.Value}
@@ -97,7 +97,7 @@ func roundOn(c db.Course, p db.Player, f *form.RoundStart) db.Round {
 	return round
 }
 
-// courseToPlay is the course that was chosen, or a new one, not yet saved.
+// courseToPlay is the course that was chosen, or a new one that is not saved yet.
 func (s *server) courseToPlay(r *http.Request, f *form.RoundStart) (db.Course, error) {
 	if f.Fresh {
 		return db.Course{Name: f.NewName.Value, Tee: f.NewTee.Value, Planned: f.NewHoles.Value}, nil
@@ -111,7 +111,7 @@ func (s *server) courseToPlay(r *http.Request, f *form.RoundStart) (db.Course, e
 		f.Course.Problem = "Choose a course."
 		return c, nil
 	case err == nil && c.Size() == 0:
-		c.Planned = form.MostHoles // nobody has said how many it has
+		c.Planned = form.MostHoles // it is not known how many holes it has
 	}
 	return c, err
 }

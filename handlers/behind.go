@@ -12,27 +12,27 @@ import (
 	"strokeledger/web/months"
 )
 
-// ofComparison works out the comparison of an address that leads to a part of
-// it; what is not allowed there is no page.
+// ofComparison works out the comparison that an address describes. A choice that is
+// not allowed is not found, since only links lead to these pages.
 func (s *server) ofComparison(r *http.Request) (q figures.ComparisonInput, err error) {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return q, err
 	}
-	at, _, problems := readComparison(r, whose)
+	at, _, problems := readComparison(r, about.pages)
 	if len(problems) > 0 {
 		return q, golf.ErrNotFound
 	}
-	return s.compared(r, player, at)
+	return s.compared(r, about.player, at)
 }
 
-// monthsCSV sends the table of a comparison as a file.
+// monthsCSV sends the table of a comparison as a CSV file.
 func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	q, err := s.ofComparison(r)
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, q.At.Whose, db.LookMonthsFile, 0); err != nil {
+	if err := s.recordLook(r, q.At.Whose, db.LookMonthsFile, 0); err != nil {
 		return err
 	}
 	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
@@ -40,18 +40,18 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 	return csv.NewWriter(w).WriteAll(months.MonthsTable(q))
 }
 
-// behind lists the shots or holes that a figure is made of.
+// behind lists the shots or holes behind a figure.
 func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	q, err := s.ofComparison(r)
 	if err != nil {
 		return err
 	}
-	column, _ := strconv.Atoi(r.FormValue("in")) // 0, of which there is nothing, when it is no number
+	column, _ := strconv.Atoi(r.FormValue("in")) // 0, which is no column, if it is not a number
 	b, err := q.Behind(analysis.Figure{Column: column, Row: r.FormValue("row"), Measure: r.FormValue("measure"), Putts: r.FormValue("putts")})
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, q.At.Whose, db.LookBehind, 0); err != nil {
+	if err := s.recordLook(r, q.At.Whose, db.LookBehind, 0); err != nil {
 		return err
 	}
 	return show(w, r, http.StatusOK, months.NewBehindPage(shell(r), q, b).View())

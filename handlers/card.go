@@ -8,8 +8,8 @@ import (
 	"strokeledger/web/paths"
 )
 
-// saveNote keeps the note of a round and what its card says of each nine. A form
-// that asks for the nines alone leaves the note as it is.
+// saveNote saves the conditions of a round and the score of each nine on its paper
+// card. A form that asks only for the nines leaves the conditions as they are.
 func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 	kept, err := s.ofRound(r)
 	if err != nil {
@@ -17,9 +17,10 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 	}
 	f := form.ParseRoundCard(r.Form, keptCard(kept))
 	if !f.Sound() {
-		return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, me(r), mine(r), form.Returned{Card: &f})
+		return s.showStatement(w, r, kept, myself(r), form.Returned{Card: &f})
 	}
-	if err := s.store.SaveConditions(r.Context(), me(r).ID, kept.ID, f.Note.Value, f.Out.Value, f.In.Value); err != nil {
+	card := db.Scorecard{Conditions: f.Note.Value, Out: f.Out.Value, In: f.In.Value}
+	if err := s.store.SaveScorecard(r.Context(), me(r).ID, kept.ID, card); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Round(kept.ID), "card")

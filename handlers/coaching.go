@@ -11,7 +11,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// coachLinkDays is for how many days an invitation works.
+// coachLinkDays is how many days an invitation works.
 const coachLinkDays = 7
 
 func (s *server) coaching(w http.ResponseWriter, r *http.Request) error {
@@ -36,7 +36,7 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	return show(w, r, status, coach.NewCoachingPage(shell(r), in).View())
 }
 
-// inviteCoach makes a link that works once, for one coach.
+// inviteCoach makes a link that one coach can use once.
 func (s *server) inviteCoach(w http.ResponseWriter, r *http.Request) error {
 	from := form.ParseSharedFrom(r.FormValue("from"))
 	if !from.Sound() {
@@ -56,7 +56,7 @@ func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error 
 	return saved(w, r, paths.Coaching, "links")
 }
 
-// coachLink shows the invitation of a link; only accepting it changes anything.
+// coachLink shows the invitation behind a link; only accepting it changes anything.
 func (s *server) coachLink(w http.ResponseWriter, r *http.Request) error {
 	name, err := s.store.CoachInvitation(r.Context(), formID(r, "player"), hashed(r.FormValue("token")))
 	if err != nil {
@@ -86,8 +86,8 @@ func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Coaching, "ended")
 }
 
-// formID reads the id of a player or a round from a form; 0, which nobody has,
-// when it is missing or no number.
+// formID reads the ID of a player or a round from a form. It is 0, which nothing
+// has, if the field is missing or not a number.
 func formID(r *http.Request, field string) golf.PlayerID {
 	n, _ := strconv.ParseInt(r.FormValue(field), 10, 64)
 	return golf.PlayerID(n)

@@ -105,7 +105,7 @@ func TestALinkOutlivesSigningIn(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		r.AddCookie(&http.Cookie{Name: thenName, Value: url.QueryEscape(evil)})
+		r.AddCookie(&http.Cookie{Name: returnName, Value: url.QueryEscape(evil)})
 		if a := v.ask(r); a.location != "/rounds" {
 			t.Errorf("%s leads to %s", evil, a.location)
 		}

@@ -10,7 +10,6 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/components"
 	"strokeledger/web/entry"
-	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
 
@@ -36,7 +35,7 @@ func (s *server) listedCourses(r *http.Request) ([]entry.ListedCourse, error) {
 	return listed, err
 }
 
-// choices are the courses to choose from.
+// choices lists the courses to choose from.
 func (s *server) choices(r *http.Request, chosen string) ([]components.Choice, error) {
 	listed, err := s.listedCourses(r)
 	var choices []components.Choice
@@ -46,7 +45,7 @@ func (s *server) choices(r *http.Request, chosen string) ([]components.Choice, e
 	return choices, err
 }
 
-// ofCourse reads the course of the address.
+// ofCourse reads the course named in the address.
 func (s *server) ofCourse(r *http.Request) (db.Course, error) {
 	n, err := id(r, "course")
 	if err != nil {
@@ -66,7 +65,7 @@ func (s *server) course(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showCourse(w, r, http.StatusOK, shell(r), c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r))), Strip: strip, Target: me(r).Target})
+	return s.showCourse(w, r, response{http.StatusOK, shell(r)}, c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r))), Strip: strip, Target: me(r).Target})
 }
 
 // stripMost is how many rounds the strip of a hole looks back, the latest ones.
@@ -86,8 +85,8 @@ func (s *server) strip(r *http.Request, c db.Course) (analysis.Strip, error) {
 	return analysis.NewStrip(in), nil
 }
 
-// showCourse shows a course with a form as it was typed.
-func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, c db.Course, seen entry.CourseInput) error {
+// showCourse shows a course with its form, as stored or as typed.
+func (s *server) showCourse(w http.ResponseWriter, r *http.Request, a response, c db.Course, seen entry.CourseInput) error {
 	p := me(r)
 	seen.ID, seen.Name, seen.Tee, seen.Size, seen.Holes = c.ID, c.Name, c.Tee, c.Size(), c.Holes
 	seen.Mine, seen.Steward = isMine(r, c), p.Steward
@@ -106,10 +105,10 @@ func (s *server) showCourse(w http.ResponseWriter, r *http.Request, status int, 
 		own := strconv.FormatInt(int64(c.ID), 10)
 		seen.Others = slices.DeleteFunc(seen.Others, func(o components.Choice) bool { return o.Value == own })
 	}
-	return show(w, r, status, entry.NewCoursePage(page, seen, unitsOf(p)).View())
+	return show(w, r, a.status, entry.NewCoursePage(a.page, seen, unitsOf(p)).View())
 }
 
-// useCard gives chosen rounds of the player the card of the course.
+// useCard gives the selected rounds of the player the card of the course.
 func (s *server) useCard(w http.ResponseWriter, r *http.Request) error {
 	c, err := s.ofCourse(r)
 	if err != nil {
@@ -141,10 +140,11 @@ func (s *server) removeCourse(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveCourse(r.Context(), me(r).ID, golf.CourseID(n)); err != nil {
 		return err
 	}
-	return gone(w, r, paths.Courses, db.RemovedCourse, me(r).ID, n)
+	return redirectAfterRemoval(w, r, paths.Courses, removal{db.RemovedCourse, me(r).ID, n})
 }
 
-// mergeCourse is the steward's: a duplicate goes, its rounds move.
+// mergeCourse lets a steward merge a duplicate into another course: its rounds move,
+// and it is removed.
 func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
 	if !me(r).Steward {
 		return golf.ErrNotFound
@@ -155,7 +155,7 @@ func (s *server) mergeCourse(w http.ResponseWriter, r *http.Request) error {
 	}
 	kept, err := strconv.ParseInt(r.FormValue("same"), 10, 64)
 	if err != nil || golf.CourseID(kept) == c.ID {
-		return s.showCourse(w, r, http.StatusUnprocessableEntity, shell(r), c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
+		return s.showCourse(w, r, response{http.StatusUnprocessableEntity, shell(r)}, c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r))), MergeSaid: "Choose another course."})
 	}
 	if err := s.store.MergeCourse(r.Context(), me(r).ID, c.ID, golf.CourseID(kept)); err != nil {
 		return err

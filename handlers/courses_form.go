@@ -12,11 +12,10 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/entry"
 	"strokeledger/web/form"
-	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
 
-// newCourse is an empty form, or one with the pars and indexes of other tees.
+// newCourse shows an empty form, or one with the pars and indexes of other tees.
 func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
 	f := form.CourseForm{Card: form.Card{Holes: form.MostHoles}}
 	like, err := s.likeCourse(r)
@@ -29,10 +28,10 @@ func (s *server) newCourse(w http.ResponseWriter, r *http.Request) error {
 			f.Card.Rows[i].Length = ""
 		}
 	}
-	return s.showNewCourse(w, r, http.StatusOK, shell(r), f, like)
+	return s.showNewCourse(w, r, response{http.StatusOK, shell(r)}, f, like)
 }
 
-// likeCourse is the course whose other tees are added, empty for none.
+// likeCourse is the course to which other tees are added, empty for none.
 func (s *server) likeCourse(r *http.Request) (db.Course, error) {
 	from, err := strconv.ParseInt(r.URL.Query().Get("from"), 10, 64)
 	if err != nil {
@@ -41,13 +40,13 @@ func (s *server) likeCourse(r *http.Request) (db.Course, error) {
 	return s.store.Course(r.Context(), golf.CourseID(from))
 }
 
-func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, status int, page layout.Page, f form.CourseForm, like db.Course) error {
+func (s *server) showNewCourse(w http.ResponseWriter, r *http.Request, a response, f form.CourseForm, like db.Course) error {
 	name := like.Name
 	if like.Tee != "" {
 		name += ", " + like.Tee
 	}
 	before := courseFormOf(like, unitsOf(me(r))).Card
-	return show(w, r, status, entry.NewAddCoursePage(page, f, entry.LikeCourse{ID: like.ID, Name: name, Card: before}, unitsOf(me(r))).View())
+	return show(w, r, a.status, entry.NewAddCoursePage(a.page, f, entry.LikeCourse{ID: like.ID, Name: name, Card: before}, unitsOf(me(r))).View())
 }
 
 // saveCourse adds a course, changes one of the player's, or fills the rows of
@@ -64,7 +63,7 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 	id, err := s.store.SaveCourse(r.Context(), me(r).ID, asCourse(c, f))
 	if full := noRoom(err); full != "" {
 		f.Name.Problem = full
-		return s.showNewCourse(w, r, http.StatusUnprocessableEntity, shell(r), f, db.Course{})
+		return s.showNewCourse(w, r, response{http.StatusUnprocessableEntity, shell(r)}, f, db.Course{})
 	}
 	if err != nil {
 		return err
@@ -72,7 +71,8 @@ func (s *server) saveCourse(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Course(id), "course")
 }
 
-// courseToSave is the course of the address, which the player owns, or a new one.
+// courseToSave is the course named in the address, if the player owns it, or a new
+// course when none is named.
 func (s *server) courseToSave(r *http.Request) (c db.Course, err error) {
 	if chi.URLParam(r, "course") == "" {
 		return c, nil
@@ -83,25 +83,25 @@ func (s *server) courseToSave(r *http.Request) (c db.Course, err error) {
 	return c, err
 }
 
-// courseAgain shows what was typed of a course: to be put right, or filled from a
-// text and to be checked.
+// courseAgain shows the form of a course again: to fix problems, or to check the
+// rows that were filled from pasted text.
 func (s *server) courseAgain(w http.ResponseWriter, r *http.Request, kept db.Course, f form.CourseForm) error {
-	status, page := http.StatusUnprocessableEntity, shell(r)
+	a := response{http.StatusUnprocessableEntity, shell(r)}
 	if f.Filled() && len(f.PasteProblems) == 0 {
-		status, page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
+		a.status, a.page.Flash = http.StatusOK, "The rows are filled from the text. Check them, then save the course."
 	}
 	if kept.ID != 0 {
-		return s.showCourse(w, r, status, page, kept, entry.CourseInput{Form: f})
+		return s.showCourse(w, r, a, kept, entry.CourseInput{Form: f})
 	}
 	like, err := s.likeCourse(r)
-	if err != nil && !errors.Is(err, golf.ErrNotFound) { // what is typed outlives its model
+	if err != nil && !errors.Is(err, golf.ErrNotFound) { // keep what was typed even if that course is gone
 		return err
 	}
-	return s.showNewCourse(w, r, status, page, f, like)
+	return s.showNewCourse(w, r, a, f, like)
 }
 
-// noRoom says why a player may not add another course, empty for another error
-// or none.
+// noRoom says why a player may not add another course; it is empty for any other
+// error or none.
 func noRoom(err error) string {
 	switch {
 	case errors.Is(err, db.ErrCoursesOfADay):
@@ -112,7 +112,7 @@ func noRoom(err error) string {
 	return ""
 }
 
-// asCourse is a course with what was typed of it.
+// asCourse is a course with what was typed into its form.
 func asCourse(c db.Course, f form.CourseForm) db.Course {
 	c.Name, c.Tee = f.Name.Value, f.Tee.Value
 	c.Rating, c.Slope = known(f.Whole.Rating.Value), known(f.Whole.Slope.Value)
@@ -122,7 +122,7 @@ func asCourse(c db.Course, f form.CourseForm) db.Course {
 	return c
 }
 
-// courseFormOf is the form of a course as it is kept.
+// courseFormOf is the form of a course as it is stored.
 func courseFormOf(c db.Course, units form.Units) form.CourseForm {
 	ratings := func(rating, slope *float64) form.Ratings {
 		return form.Ratings{Rating: numberOf(rating), Slope: numberOf(slope)}

@@ -33,7 +33,7 @@ func (s *server) showDetails(w http.ResponseWriter, r *http.Request, status int,
 	return show(w, r, status, entry.NewDetailsPage(shell(r), kept.ID, f, courses, unitsOf(me(r)).Far).View())
 }
 
-// saveDetails puts right day, course, target and card of a round.
+// saveDetails corrects the day, course, target and card of a round.
 func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 	kept, err := s.ofRound(r)
 	if err != nil {
@@ -58,7 +58,7 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Round(kept.ID), "details")
 }
 
-// knownRound is what is known of a round before its details are typed.
+// knownRound is what is known of a round before its details are entered.
 func knownRound(kept db.Round) form.KnownRound {
 	known := form.KnownRound{First: kept.FirstHole}
 	for _, h := range kept.Holes {
@@ -67,8 +67,8 @@ func knownRound(kept db.Round) form.KnownRound {
 	return known
 }
 
-// takenOver is the course of the server that the round is to take over; without
-// an ID when there is none.
+// takenOver is the course whose card the round takes over; its ID is 0 if the form
+// names none.
 func (s *server) takenOver(r *http.Request) (db.Course, error) {
 	take := form.ParseTake(r.Form)
 	if take.Value == 0 {
@@ -77,7 +77,7 @@ func (s *server) takenOver(r *http.Request) (db.Course, error) {
 	return s.store.Course(r.Context(), take.Value)
 }
 
-// takenCard is what a round takes over of a course, nil when it has no ID.
+// takenCard is what a round takes over from a course, nil if the course has no ID.
 func takenCard(c db.Course) *form.TakenCourse {
 	if c.ID == 0 {
 		return nil

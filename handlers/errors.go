@@ -22,7 +22,8 @@ var errUnreadable = &refusal{http.StatusBadRequest, "Not understood", "Part of t
 // statusClientGone is the status of a request whose client has gone, for the log.
 const statusClientGone = 499
 
-// refusal is an error with a page of its own, for what a visitor can put right.
+// refusal is what an error page says. As an error it has a page of its own, for
+// something that the visitor can put right.
 type refusal struct {
 	status        int
 	heading, text string
@@ -33,57 +34,58 @@ func (r *refusal) Error() string { return r.heading }
 // answerError turns an error into a status, a page and, for a fault of ours, a
 // line in the log.
 func (s *server) answerError(w http.ResponseWriter, r *http.Request, err error) {
-	status, heading, text := explain(r, err)
+	problem := explain(r, err)
 	r = r.WithContext(context.WithoutCancel(r.Context())) // the page about a deadline is made after the deadline
 	request := requestID(r)
-	if status >= http.StatusInternalServerError {
+	if problem.status >= http.StatusInternalServerError {
 		s.options.Log.ErrorContext(r.Context(), "failed", "request", request, "method", r.Method, "path", r.URL.Path, "error", err.Error())
 	} else {
 		request = ""
 	}
-	if status == statusClientGone {
-		w.WriteHeader(status)
+	if problem.status == statusClientGone {
+		w.WriteHeader(problem.status)
 		return
 	}
-	if failed := showError(w, r, status, heading, text, request); failed != nil {
+	if failed := showError(w, r, problem, request); failed != nil {
 		s.options.Log.ErrorContext(r.Context(), "no answer for an error", "request", requestID(r), "error", failed.Error())
 	}
 }
 
-// showError shows what went wrong to a browser, or says it to a script.
-func showError(w http.ResponseWriter, r *http.Request, status int, heading, text, request string) error {
+// showError shows a browser what went wrong, or answers a script with it. request
+// is the ID under which the log has it, empty when the log has nothing to add.
+func showError(w http.ResponseWriter, r *http.Request, problem refusal, request string) error {
 	if wantsJSON(r) {
-		return answerJSON(w, status, scriptAnswer{Error: heading})
+		return answerJSON(w, problem.status, scriptAnswer{Error: problem.heading})
 	}
-	problem := site.NewProblemPage(shell(r), heading, text, request)
-	if status == http.StatusServiceUnavailable {
+	page := site.NewProblemPage(shell(r), problem.heading, problem.text, request)
+	if problem.status == http.StatusServiceUnavailable {
 		w.Header().Set("Retry-After", "5")
-		problem = problem.Again(r.URL.RequestURI(), r.Method == http.MethodGet, sent(r))
+		page = page.Again(r.URL.RequestURI(), r.Method == http.MethodGet, sent(r))
 	}
-	return show(w, r, status, problem.View())
+	return show(w, r, problem.status, page.View())
 }
 
-// explain says what an error means for the visitor.
-func explain(r *http.Request, err error) (status int, heading, text string) {
+// explain turns an error into what the visitor is shown.
+func explain(r *http.Request, err error) refusal {
 	var tooLarge *http.MaxBytesError
 	var refused *refusal
 	switch {
 	case errors.As(err, &refused):
-		return refused.status, refused.heading, refused.text
+		return *refused
 	case errors.Is(err, golf.ErrNotFound):
-		return http.StatusNotFound, "Not found", "There is no such page, or you do not have access to it."
+		return refusal{http.StatusNotFound, "Not found", "There is no such page, or you do not have access to it."}
 	case errors.Is(err, golf.ErrConflict):
-		return http.StatusConflict, "Changed in the meantime", "This was also saved in another window. Go back, reload the page and save again."
+		return refusal{http.StatusConflict, "Changed in the meantime", "This was also saved in another window. Go back, reload the page and save again."}
 	case errors.As(err, &tooLarge):
-		return http.StatusRequestEntityTooLarge, "Too large", "What you sent is larger than this page accepts."
+		return refusal{http.StatusRequestEntityTooLarge, "Too large", "What you sent is larger than this page accepts."}
 	case r.Context().Err() == context.Canceled:
-		return statusClientGone, "", ""
+		return refusal{statusClientGone, "", ""}
 	case errors.Is(err, db.ErrUnavailable):
-		return http.StatusServiceUnavailable, "Temporarily unavailable", "The database is busy or restarting."
+		return refusal{http.StatusServiceUnavailable, "Temporarily unavailable", "The database is busy or restarting."}
 	case errors.Is(err, context.DeadlineExceeded):
-		return http.StatusServiceUnavailable, "Temporarily unavailable", "This took too long and was stopped."
+		return refusal{http.StatusServiceUnavailable, "Temporarily unavailable", "This took too long and was stopped."}
 	default:
-		return http.StatusInternalServerError, "Something went wrong", "This is a fault on the server, not yours. Nothing was changed. Go back and try again."
+		return refusal{http.StatusInternalServerError, "Something went wrong", "This is a fault on the server, not yours. Nothing was changed. Go back and try again."}
 	}
 }
 

@@ -11,10 +11,10 @@ import (
 	"strokeledger/db"
 )
 
-// atOnce is how many rounds of an export or import are in memory at a time.
+// atOnce is how many rounds of an export or import are in memory at once.
 const atOnce = 100
 
-// eachRound goes through all rounds of who is signed in, the earliest first.
+// eachRound goes through all rounds of the signed-in player, the earliest first.
 func (s *server) eachRound(r *http.Request, take func(db.Round) error) error {
 	who := me(r).ID
 	ids, err := s.store.RoundIDs(r.Context(), who)
@@ -35,8 +35,8 @@ func (s *server) eachRound(r *http.Request, take func(db.Round) error) error {
 	return nil
 }
 
-// sendFile sends a file that is whole; one that could not be made is a page
-// instead.
+// sendFile sends a complete file. The file is made before it is sent, so that a
+// failure is answered with a page.
 func sendFile(w http.ResponseWriter, kind, name string, file *bytes.Buffer) error {
 	w.Header().Set("Content-Type", kind)
 	w.Header().Set("Content-Disposition", `attachment; filename="`+name+`"`)
@@ -59,7 +59,7 @@ func (s *server) export(w http.ResponseWriter, r *http.Request) error {
 	return sendFile(w, "text/csv; charset=utf-8", "shots.csv", &file)
 }
 
-// exportEverything sends the account as one file.
+// exportEverything sends everything in the account as one file.
 func (s *server) exportEverything(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	var file bytes.Buffer

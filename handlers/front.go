@@ -9,14 +9,13 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
 )
 
 func (s *server) front(w http.ResponseWriter, r *http.Request) error {
 	if p, ok := playerOf(r); ok {
-		return s.home(w, r, p)
+		return s.redirectHome(w, r, p)
 	}
 	return s.showFront(w, r, http.StatusOK, "", "")
 }
@@ -45,32 +44,6 @@ func (s *server) guide(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, page.View())
 }
 
-// door is who may make an account now.
-func (s *server) door(r *http.Request) (site.Door, error) {
-	any, err := s.store.AnyPlayer(r.Context())
-	switch {
-	case err != nil:
-		return 0, err
-	case !any:
-		return site.DoorFirst, nil
-	case s.options.SignUp == SignUpOpen:
-		return site.DoorOpen, nil
-	case s.options.SignUp == SignUpInvitation:
-		return site.DoorInvited, nil
-	default:
-		return site.DoorClosed, nil
-	}
-}
-
-// openDoor is the door when it is open to anybody; a closed one is not there.
-func (s *server) openDoor(r *http.Request) (site.Door, error) {
-	door, err := s.door(r)
-	if err == nil && door == site.DoorClosed {
-		err = golf.ErrNotFound
-	}
-	return door, err
-}
-
 func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	email, password := strings.TrimSpace(r.FormValue("email")), r.FormValue("password")
 	p, err := s.store.PlayerByEmail(r.Context(), email)
@@ -92,35 +65,35 @@ func (s *server) signIn(w http.ResponseWriter, r *http.Request) error {
 	case !ok:
 		return s.showFront(w, r, http.StatusUnprocessableEntity, email, "Address and password do not belong together.")
 	}
-	return s.welcomeIn(w, r, p)
+	return s.beginAndRedirect(w, r, p)
 }
 
-// welcomeIn begins a session and leads to its first page.
-func (s *server) welcomeIn(w http.ResponseWriter, r *http.Request, p db.Player) error {
+// beginAndRedirect begins a session and sends the player to its first page.
+func (s *server) beginAndRedirect(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if err := s.begin(w, r, p); err != nil {
 		return err
 	}
-	return s.home(w, r, p)
+	return s.redirectHome(w, r, p)
 }
 
-// home sends somebody to the page that was asked for before signing in, or to
-// the one to begin with: once the question for target and units, then the
-// rounds, or for who coaches and has none the roster.
-func (s *server) home(w http.ResponseWriter, r *http.Request, p db.Player) error {
+// redirectHome sends a player to the page that they asked for before they signed in,
+// or else to a first page: target and units the first time, later the rounds, or
+// the roster for a coach without rounds.
+func (s *server) redirectHome(w http.ResponseWriter, r *http.Request, p db.Player) error {
 	if at := s.remembered(w, r); at != "" {
-		return then(w, r, at)
+		return redirect(w, r, at)
 	}
 	if !p.Greeted {
-		return then(w, r, paths.Welcome)
+		return redirect(w, r, paths.Welcome)
 	}
 	at, err := s.homeOf(r, p)
 	if err != nil {
 		return err
 	}
-	return then(w, r, at)
+	return redirect(w, r, at)
 }
 
-// homeOf is the page that a player begins with.
+// homeOf is the address of the page that a player starts from.
 func (s *server) homeOf(r *http.Request, p db.Player) (string, error) {
 	coaches, err := s.store.OnlyCoaches(r.Context(), p.ID)
 	if coaches {
@@ -135,107 +108,6 @@ func (s *server) signOut(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	http.SetCookie(w, s.cookie(cookieName, "", -1))
-	w.Header().Set("Clear-Site-Data", `"cache"`) // not the storage: another player's holes may wait there
-	return then(w, r, paths.Front)
-}
-
-func (s *server) joinForm(w http.ResponseWriter, r *http.Request) error {
-	door, err := s.openDoor(r)
-	if err != nil {
-		return err
-	}
-	f := form.Join{Token: r.FormValue("token")}
-	if door == site.DoorInvited && f.Token == "" {
-		return golf.ErrNotFound
-	}
-	return show(w, r, http.StatusOK, site.NewJoinPage(shell(r), f, door).View())
-}
-
-func (s *server) join(w http.ResponseWriter, r *http.Request) error {
-	door, err := s.openDoor(r)
-	if err != nil {
-		return err
-	}
-	f := s.readJoin(r, door)
-	if !f.Sound() {
-		return showJoin(w, r, f, door)
-	}
-	p, err := s.newPlayer(r, door, f, r.FormValue("password"))
-	var slow *errSlowDown
-	switch {
-	case errors.As(err, &slow):
-		slow.after(w)
-		return &refusal{http.StatusTooManyRequests, "Too many tries", slow.text()}
-	case errors.Is(err, db.ErrTaken):
-		f.Email.Problem = takenText(door)
-		return showJoin(w, r, f, door)
-	case err != nil:
-		return err
-	}
-	return s.welcomeIn(w, r, p)
-}
-
-// readJoin reads who wants an account, and checks it.
-func (s *server) readJoin(r *http.Request, door site.Door) form.Join {
-	f := form.ParseJoin(r.Form)
-	f.Password.Problem = weakness(r.FormValue("password"), s.aboutPassword(r, f.Email.Text, f.Name.Text))
-	if door == site.DoorFirst && (s.options.SetupToken == "" || f.Token != s.options.SetupToken) {
-		f.TokenWrong = "Not the setup token. The server printed it when it started."
-	}
-	return f
-}
-
-// showJoin shows the form for an account with what is wrong in it.
-func showJoin(w http.ResponseWriter, r *http.Request, f form.Join, door site.Door) error {
-	return show(w, r, http.StatusUnprocessableEntity, site.NewJoinPage(shell(r), f, door).View())
-}
-
-// newPlayer makes an account through the door that is open. Where no invitation is
-// asked for, a network that keeps giving addresses which have accounts is refused
-// for a while, so that nobody reads off who has one.
-func (s *server) newPlayer(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
-	if door != site.DoorOpen {
-		return s.throughDoor(r, door, f, password)
-	}
-	try := db.Try{Account: hashed("join"), Client: hashed("join " + network(r)), Known: true}
-	n, err := s.store.CountTry(r.Context(), try, joinsMost)
-	if err != nil {
-		return p, err
-	}
-	if n.Own > joinsMost {
-		return p, &errSlowDown{n.Wait}
-	}
-	if p, err = s.throughDoor(r, door, f, password); err != nil {
-		return p, err
-	}
-	return p, s.store.TryPassed(r.Context(), try)
-}
-
-func (s *server) throughDoor(r *http.Request, door site.Door, f form.Join, password string) (p db.Player, err error) {
-	hash, err := s.hashing.hash(r.Context(), network(r), password)
-	if err != nil {
-		return p, err
-	}
-	if door == site.DoorFirst {
-		return s.store.FirstPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
-	}
-	err = s.store.Tx(r.Context(), func(tx *db.Store) error {
-		if door == site.DoorInvited {
-			if err := tx.UseInvitation(r.Context(), hashed(f.Token)); err != nil {
-				return err
-			}
-		}
-		p, err = tx.NewPlayer(r.Context(), f.Email.Value, f.Name.Value, hash)
-		return err
-	})
-	return p, err
-}
-
-// takenText says that an address has an account: plainly to who was invited, and
-// to a stranger no more than needed.
-func takenText(door site.Door) string {
-	if door == site.DoorOpen {
-		return "That address cannot be used here. If it is yours, sign in."
-	}
-	return "There is an account with this address."
+	w.Header().Set("Clear-Site-Data", `"cache"`) // not the storage: holes of another player may wait there
+	return redirect(w, r, paths.Front)
 }

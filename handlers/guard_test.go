@@ -152,7 +152,7 @@ func TestBehindTLSCookiesBelongToThisHost(t *testing.T) {
 		}
 		_, headers = v.send(http.MethodPost, "/sign-in", urlencoded, url.Values{"email": {"robin@example.org"}, "password": {password}}.Encode())
 		all = append(all, headers.Values("Set-Cookie")...)
-		want := map[bool][]string{false: {"ledger-then=", "ledger=", "ledger-device="}, true: {"__Host-ledger-then=", "__Host-ledger=", "__Host-ledger-device="}}[secure]
+		want := map[bool][]string{false: {"ledger-return=", "ledger=", "ledger-device="}, true: {"__Host-ledger-return=", "__Host-ledger=", "__Host-ledger-device="}}[secure]
 		for _, name := range want {
 			found := false
 			for _, c := range all {
@@ -197,13 +197,13 @@ func TestOnlyPagesOfThisSiteAreRemembered(t *testing.T) {
 		}
 	}
 	for _, at := range []string{"", "rounds", "//elsewhere.example", "https://elsewhere.example", `/\elsewhere.example`, "/\t/elsewhere.example", "/\x00", "/\r\nLocation: x", "/a b", "/é",
-		"/" + strings.Repeat("a", thenMost), "javascript:alert(1)", "/%zz", "/#x"} {
+		"/" + strings.Repeat("a", returnMost), "javascript:alert(1)", "/%zz", "/#x"} {
 		if ownPage(at) {
 			t.Errorf("%q is taken", at)
 		}
 	}
 	v := newSite(t, Options{SignUp: SignUpOpen}).visitor()
-	if _, headers := v.send(http.MethodGet, "/rounds?x="+strings.Repeat("a", thenMost), "", ""); headers.Get("Set-Cookie") != "" {
+	if _, headers := v.send(http.MethodGet, "/rounds?x="+strings.Repeat("a", returnMost), "", ""); headers.Get("Set-Cookie") != "" {
 		t.Errorf("kept %d bytes", len(headers.Get("Set-Cookie")))
 	}
 }

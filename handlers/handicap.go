@@ -10,13 +10,13 @@ import (
 	"strokeledger/web/paths"
 )
 
-// handicap shows the unofficial estimate of a player's Index.
+// handicap shows an unofficial estimate of a player's Handicap Index.
 func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	rounds, courses, err := s.ratedRounds(r, whose)
+	rounds, courses, err := s.ratedRounds(r, about.pages)
 	if err != nil {
 		return err
 	}
@@ -24,19 +24,19 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, whose, db.LookHandicap, 0); err != nil {
+	if err := s.recordLook(r, about.pages, db.LookHandicap, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), months.HandicapInput{Whose: whose, Name: player.Name, Record: record, Courses: courses}).View())
+	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), months.HandicapInput{Whose: about.pages, Name: about.player.Name, Record: record, Courses: courses}).View())
 }
 
 // ratedRounds reads a player's rounds with what is known of their courses.
-func (s *server) ratedRounds(r *http.Request, whose paths.Whose) ([]analysis.Rated, map[golf.RoundID]months.RatedCourse, error) {
-	history, err := s.store.History(r.Context(), me(r).ID, whose.Player)
+func (s *server) ratedRounds(r *http.Request, pages paths.Whose) ([]analysis.Rated, map[golf.RoundID]months.RatedCourse, error) {
+	history, err := s.store.History(r.Context(), me(r).ID, pages.Player)
 	if err != nil {
 		return nil, nil, err
 	}
-	ratings, err := s.store.Ratings(r.Context(), me(r).ID, whose.Player)
+	ratings, err := s.store.Ratings(r.Context(), me(r).ID, pages.Player)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -47,7 +47,7 @@ func (s *server) ratedRounds(r *http.Request, whose paths.Whose) ([]analysis.Rat
 	var rounds []analysis.Rated
 	courses := map[golf.RoundID]months.RatedCourse{}
 	for _, h := range history {
-		if c, known := of[h.ID]; known { // not known when it was removed between the two questions
+		if c, known := of[h.ID]; known { // not known if it was removed between the two queries
 			rounds = append(rounds, ratedOf(h, c))
 			courses[h.ID] = months.RatedCourse{Name: h.Round.Course, Course: c.Course}
 		}
@@ -60,7 +60,7 @@ func ratedOf(h golf.Played, c db.Rated) analysis.Rated {
 		Whole: ratingOf(c.Rating, c.Slope), Front: ratingOf(c.FrontRating, c.FrontSlope), Back: ratingOf(c.BackRating, c.BackSlope)}
 }
 
-// ratingOf is a rating that is known when both its numbers are.
+// ratingOf is the rating that two numbers make, empty unless both are known.
 func ratingOf(course, slope *float64) analysis.Rating {
 	if course == nil || slope == nil {
 		return analysis.Rating{}

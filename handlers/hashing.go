@@ -20,8 +20,8 @@ type HashCost struct {
 	Lanes  uint8
 }
 
-// standardCost is the first choice of RFC 9106 where memory is short: 64 MiB,
-// three passes, four lanes.
+// standardCost is what RFC 9106 recommends where memory is limited: 64 MiB, three
+// passes, four lanes.
 var standardCost = HashCost{Memory: 64 * 1024, Passes: 3, Lanes: 4}
 
 const (
@@ -29,25 +29,25 @@ const (
 	saltLength = 16
 )
 
-// hashesWaiting is how many passwords may wait to be hashed; each takes some
-// tenths of a second.
+// hashesWaiting is how many passwords may wait to be hashed; each takes a few tenths
+// of a second.
 const hashesWaiting = 40
 
-// errHashesBusy says that too many passwords wait to be hashed.
+// errHashesBusy means that too many passwords are waiting to be hashed.
 var errHashesBusy = &refusal{http.StatusServiceUnavailable, "Temporarily unavailable", "Too many people are signing in right now."}
 
-// hashing hashes passwords: only so many at once, since each takes memory, and
-// one at a time for whoever asks.
+// hashing hashes passwords: a limited number at once, since each takes memory, and
+// one at a time for each client.
 type hashing struct {
 	cost   HashCost
-	queue  chan struct{} // a place for each password that is hashed or waits
-	places chan struct{} // a place for each that is hashed
+	queue  chan struct{} // one place for each password that is being hashed or waits
+	places chan struct{} // one place for each that is being hashed
 
 	mu    sync.Mutex
-	turns map[string]*turn // by who asks
+	turns map[string]*turn // by client
 }
 
-// turn lets one hash at a time be in hand for who asks.
+// turn lets a client have one password hashed at a time.
 type turn struct {
 	free   chan struct{}
 	wanted int
@@ -60,7 +60,7 @@ func newHashing(cost HashCost, most int) *hashing {
 	return &hashing{cost: cost, queue: make(chan struct{}, most+hashesWaiting), places: make(chan struct{}, most), turns: map[string]*turn{}}
 }
 
-// take waits for a turn of who asks and for a place; done gives both back.
+// take waits for the turn of a client and for a place; done gives both back.
 func (h *hashing) take(ctx context.Context, who string) (done func(), err error) {
 	left, err := h.takeTurn(ctx, who)
 	if err != nil {
@@ -82,7 +82,7 @@ func (h *hashing) take(ctx context.Context, who string) (done func(), err error)
 	}
 }
 
-// takeTurn waits until no other hash is in hand for who asks.
+// takeTurn waits until no other password of the client is being hashed.
 func (h *hashing) takeTurn(ctx context.Context, who string) (left func(), err error) {
 	h.mu.Lock()
 	t := h.turns[who]
@@ -108,26 +108,26 @@ func (h *hashing) takeTurn(ctx context.Context, who string) (left func(), err er
 	}
 }
 
-// hash makes the hash of a password that is kept.
+// hash makes the hash of a password, to be stored.
 func (h *hashing) hash(ctx context.Context, who, password string) (string, error) {
 	done, err := h.take(ctx, who)
 	if err != nil {
 		return "", err
 	}
 	defer done()
-	k := keptHash{HashCost: h.cost, salt: make([]byte, saltLength)}
+	k := storedHash{HashCost: h.cost, salt: make([]byte, saltLength)}
 	rand.Read(k.salt)
 	k.sum = k.of(password, hashLength)
 	return k.text(), nil
 }
 
-// matches reports whether a password is the one of a hash, and whether that hash
-// costs other than hashes do now. A hash that cannot be read, as the empty one of
-// an account that does not exist, takes as long and never matches.
+// matches reports whether a password matches a stored hash, and whether that hash
+// was made at another cost than hashes are now. A hash that cannot be read, such as
+// the empty one of an account that does not exist, takes as long and never matches.
 func (h *hashing) matches(ctx context.Context, who, password, kept string) (ok, old bool, err error) {
 	k, readable := readHash(kept)
 	if !readable {
-		k = keptHash{HashCost: h.cost, salt: make([]byte, saltLength), sum: make([]byte, hashLength)}
+		k = storedHash{HashCost: h.cost, salt: make([]byte, saltLength), sum: make([]byte, hashLength)}
 	}
 	done, err := h.take(ctx, who)
 	if err != nil {
@@ -138,35 +138,35 @@ func (h *hashing) matches(ctx context.Context, who, password, kept string) (ok, 
 	return same && readable, k.HashCost != h.cost || len(k.salt) != saltLength || len(k.sum) != hashLength, nil
 }
 
-// keptHash is the hash of a password as it is kept.
-type keptHash struct {
+// storedHash is the hash of a password as it is stored.
+type storedHash struct {
 	HashCost
 	salt, sum []byte
 }
 
-// of is the sum of a password with the salt and at the cost of this hash.
-func (k keptHash) of(password string, length uint32) []byte {
+// of hashes a password with the salt and at the cost of this hash.
+func (k storedHash) of(password string, length uint32) []byte {
 	return argon2.IDKey([]byte(password), k.salt, k.Passes, k.Memory, k.Lanes, length)
 }
 
-func (k keptHash) text() string {
+func (k storedHash) text() string {
 	b64 := base64.RawStdEncoding
 	return fmt.Sprintf("$argon2id$v=%d$%s$%s$%s", argon2.Version, k.HashCost, b64.EncodeToString(k.salt), b64.EncodeToString(k.sum))
 }
 
-// String writes a cost as it stands in a hash.
+// String writes a cost as a stored hash has it.
 func (c HashCost) String() string { return fmt.Sprintf("m=%d,t=%d,p=%d", c.Memory, c.Passes, c.Lanes) }
 
-// The most that a kept hash may cost: one that asks for more is none of ours, and
-// would take the server down.
+// The most that a stored hash may cost. A hash that costs more is not one of ours,
+// and would take the server down.
 const (
 	memoryMost = 1 << 20 // KiB
 	passesMost = 20
 	lengthMost = 128
 )
 
-// readHash reads a kept hash; false when it is none.
-func readHash(text string) (k keptHash, ok bool) {
+// readHash reads a stored hash; ok is false for any other text.
+func readHash(text string) (k storedHash, ok bool) {
 	parts := strings.Split(text, "$")
 	if len(parts) != 6 || parts[0] != "" || parts[1] != "argon2id" || parts[2] != fmt.Sprintf("v=%d", argon2.Version) {
 		return k, false

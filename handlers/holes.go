@@ -11,64 +11,74 @@ import (
 	"strokeledger/web/form"
 )
 
-// ofHole reads the round and the hole of the address.
-func (s *server) ofHole(r *http.Request) (db.Round, db.Hole, error) {
-	kept, err := s.ofRound(r)
-	if err != nil {
-		return kept, db.Hole{}, err
+// holeOfRound is a hole with its round. The hole may differ from the one in the
+// round while a form changes it.
+type holeOfRound struct {
+	round db.Round
+	hole  db.Hole
+}
+
+// ofHole reads the hole named in the address, with its round.
+func (s *server) ofHole(r *http.Request) (at holeOfRound, err error) {
+	if at.round, err = s.ofRound(r); err != nil {
+		return at, err
 	}
 	n, err := id(r, "hole")
 	if err != nil {
-		return kept, db.Hole{}, err
+		return at, err
 	}
-	i := slices.IndexFunc(kept.Holes, func(h db.Hole) bool { return h.Number == int(n) })
+	i := slices.IndexFunc(at.round.Holes, func(h db.Hole) bool { return h.Number == int(n) })
 	if i < 0 {
-		return kept, db.Hole{}, golf.ErrNotFound
+		return at, golf.ErrNotFound
 	}
-	return kept, kept.Holes[i], nil
+	at.hole = at.round.Holes[i]
+	return at, nil
 }
 
-// hole shows the page of a hole; a line in the address stands in its field
-// unsaved, as after a session that ended.
+// hole shows the page of a hole. A line in the address stands in its field,
+// unsaved: it was typed before a session ended.
 func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
-	kept, h, err := s.ofHole(r)
+	at, err := s.ofHole(r)
 	if err != nil {
 		return err
 	}
-	line := shownLine(h, me(r))
+	line := shownLine(at.hole, me(r))
 	if typed := r.URL.Query().Get("line"); typed != "" {
 		line = typed
 	}
-	return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: line})
+	return s.showHole(w, r, http.StatusOK, at, typedHole{line: line})
 }
 
-// typedHole is what was typed on the page of a hole, and how it came back.
+// typedHole is what was typed on the page of a hole, and why the page is shown
+// again.
 type typedHole struct {
 	line     string
 	card     form.HoleCard
-	asking   bool // the hole was to be saved: every question is asked
+	asking   bool // the player pressed save, so every question is asked
 	conflict bool // another window saved the hole in the meantime
 }
 
 // showHole shows a hole with a line in its field.
-func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, typed typedHole) error {
-	reading, err := readingOf(r, kept, h, typed)
+func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, at holeOfRound, typed typedHole) error {
+	reading, err := readingOf(r, at, typed)
 	if err != nil {
 		return err
 	}
-	q := entry.HoleInput{ID: kept.ID, Course: kept.Course, Hole: h.Card(), Version: h.Version, Stored: shownLine(h, me(r)), Reading: reading,
-		Target: kept.Target, Units: unitsOf(me(r)), Card: typed.card, Order: orderOf(kept)}
-	if q.Round, err = stripOf(kept); err != nil {
+	round, h := at.round, at.hole
+	q := entry.HoleInput{ID: round.ID, Course: round.Course, Hole: h.Card(), Version: h.Version, Stored: shownLine(h, me(r)), Reading: reading,
+		Target: round.Target, Units: unitsOf(me(r)), Card: typed.card, Order: orderOf(round)}
+	if q.Round, err = stripOf(round); err != nil {
 		return err
 	}
 	return show(w, r, status, entry.NewHolePage(shell(r), q).View())
 }
 
-// stripOf is the holes of a round, with what those that were entered lost.
-func stripOf(kept db.Round) ([]entry.RoundHole, error) {
+// stripOf is the holes of a round, with the strokes lost on those that were
+// entered.
+func stripOf(round db.Round) ([]entry.RoundHole, error) {
 	lost := map[int]float64{}
-	if fullCard(kept) {
-		of, err := analysis.StatementOf(playedOf(kept), cardOf(kept), golf.Yards.Of(kept.BoundaryYd))
+	if fullCard(round) {
+		of, err := analysis.StatementOf(playedOf(round), cardOf(round), golf.Yards.Of(round.BoundaryYd))
 		if err != nil {
 			return nil, err
 		}
@@ -77,7 +87,7 @@ func stripOf(kept db.Round) ([]entry.RoundHole, error) {
 		}
 	}
 	var holes []entry.RoundHole
-	for _, h := range kept.Holes {
+	for _, h := range round.Holes {
 		in := entry.RoundHole{Number: h.Number, Par: h.Par, Length: h.Length}
 		if h.Line != "" {
 			in.Score = max(h.Strokes(), 1)
@@ -89,9 +99,9 @@ func stripOf(kept db.Round) ([]entry.RoundHole, error) {
 }
 
 // cardOf is the card of the holes whose length is known.
-func cardOf(kept db.Round) []golf.CardHole {
+func cardOf(round db.Round) []golf.CardHole {
 	var card []golf.CardHole
-	for _, h := range kept.Holes {
+	for _, h := range round.Holes {
 		if h.Length > 0 {
 			card = append(card, h.Card())
 		}
@@ -99,20 +109,20 @@ func cardOf(kept db.Round) []golf.CardHole {
 	return card
 }
 
-func fullCard(kept db.Round) bool { return len(cardOf(kept)) == len(kept.Holes) }
+func fullCard(round db.Round) bool { return len(cardOf(round)) == len(round.Holes) }
 
 // orderOf is the numbers of a round's holes in the order of play.
-func orderOf(kept db.Round) []int {
+func orderOf(round db.Round) []int {
 	var order []int
-	for _, h := range kept.InOrder() {
+	for _, h := range round.InOrder() {
 		order = append(order, h.Number)
 	}
 	return order
 }
 
 // readingOf works out how a typed line reads.
-func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (entry.ReadingInput, error) {
-	units := unitsOf(me(r))
+func readingOf(r *http.Request, at holeOfRound, typed typedHole) (entry.ReadingInput, error) {
+	h, units := at.hole, unitsOf(me(r))
 	q := entry.ReadingInput{Line: form.ParseLine(typed.line, h.Card(), units), Hole: h.Card(), Units: units, AskAll: typed.asking}
 	if typed.conflict {
 		other := form.ParseLine(shownLine(h, me(r)), h.Card(), units)
@@ -125,26 +135,26 @@ func readingOf(r *http.Request, kept db.Round, h db.Hole, typed typedHole) (entr
 	if len(read.Shots) == 0 {
 		read = golf.Hole{Number: h.Number, Par: h.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: h.Length}}}
 	}
-	alone := playedOf(kept)
+	alone := playedOf(at.round)
 	alone.Round.Holes = []golf.Hole{read}
-	of, err := analysis.StatementOf(alone, cardOf(kept), golf.Yards.Of(kept.BoundaryYd))
+	of, err := analysis.StatementOf(alone, cardOf(at.round), golf.Yards.Of(at.round.BoundaryYd))
 	q.Account = of.Account
 	return q, err
 }
 
-// echoHole answers a script how a line reads.
+// echoHole tells a script how a line reads.
 func (s *server) echoHole(w http.ResponseWriter, r *http.Request) error {
-	kept, h, err := s.ofHole(r)
+	at, err := s.ofHole(r)
 	if err != nil {
 		return err
 	}
-	readCard(r, &h)
-	return s.answerReading(w, r, http.StatusOK, kept, h, typedHole{line: r.PostFormValue("line")})
+	readCard(r, &at.hole)
+	return s.answerReading(w, r, http.StatusOK, at, typedHole{line: r.PostFormValue("line")})
 }
 
-// answerReading answers a script with what stands between the line and the pad.
-func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, typed typedHole) error {
-	reading, err := readingOf(r, kept, h, typed)
+// answerReading sends a script what stands between the line and the pad.
+func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status int, at holeOfRound, typed typedHole) error {
+	reading, err := readingOf(r, at, typed)
 	if err != nil {
 		return err
 	}
@@ -153,14 +163,14 @@ func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status in
 		return err
 	}
 	if typed.conflict {
-		answer.Version = &h.Version
+		answer.Version = &at.hole.Version
 	}
 	answer.Field = typed.card.Wrong()
 	return answerJSON(w, status, answer)
 }
 
-// readCard reads the card of a hole whose length is not known yet; it is sound
-// when there is nothing to read.
+// readCard reads the card of a hole whose length is not known yet, and puts it
+// into the hole. It is empty, and sound, for a hole whose length is known.
 func readCard(r *http.Request, h *db.Hole) form.HoleCard {
 	if h.Length > 0 {
 		return form.HoleCard{}

@@ -13,76 +13,77 @@ import (
 	"strokeledger/web/paths"
 )
 
-// refuse answers a save that cannot be stored as it is, with what was typed.
-func (s *server) refuse(w http.ResponseWriter, r *http.Request, status int, kept db.Round, h db.Hole, typed typedHole) error {
+// refuse answers a save that cannot be stored, with what was typed.
+func (s *server) refuse(w http.ResponseWriter, r *http.Request, status int, at holeOfRound, typed typedHole) error {
 	if wantsJSON(r) {
-		return s.answerReading(w, r, status, kept, h, typed)
+		return s.answerReading(w, r, status, at, typed)
 	}
-	return s.showHole(w, r, status, kept, h, typed)
+	return s.showHole(w, r, status, at, typed)
 }
 
 // saveHole saves a hole, or answers a key of the pad.
 func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
-	kept, h, err := s.ofHole(r)
+	at, err := s.ofHole(r)
 	if err != nil {
 		return err
 	}
 	line, press := strings.TrimSpace(r.PostFormValue("line")), r.PostFormValue("press")
 	switch press {
 	case "", "save", "anyway", "mine":
-		return s.storeHole(w, r, kept, h, line)
+		return s.storeHole(w, r, at, line)
 	case "theirs":
-		return then(w, r, paths.Hole(kept.ID, h.Number))
+		return redirect(w, r, paths.Hole(at.round.ID, at.hole.Number))
 	default:
-		return s.showHole(w, r, http.StatusOK, kept, h, typedHole{line: form.Press(line, press), card: form.ParseHoleCard(r.PostForm, h.Number, unitsOf(me(r)).Far).AsTyped()})
+		return s.showHole(w, r, http.StatusOK, at, typedHole{line: form.Press(line, press), card: form.ParseHoleCard(r.PostForm, at.hole.Number, unitsOf(me(r)).Far).AsTyped()})
 	}
 }
 
-// storeHole stores a line of a hole. One that cannot be stored comes back as it
-// was typed, with what is wrong, asked, or saved elsewhere.
-func (s *server) storeHole(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole, line string) error {
+// storeHole stores the line of a hole. A line that cannot be stored is shown again
+// as it was typed, with what is wrong, in question, or saved in another window.
+func (s *server) storeHole(w http.ResponseWriter, r *http.Request, at holeOfRound, line string) error {
 	version, err := strconv.Atoi(r.PostFormValue("version"))
 	if err != nil {
 		return errUnreadable
 	}
-	unknown := h.Length == 0
-	card := readCard(r, &h)
-	read := form.ParseLine(line, h.Card(), unitsOf(me(r)))
+	unknown := at.hole.Length == 0
+	card := readCard(r, &at.hole)
+	read := form.ParseLine(line, at.hole.Card(), unitsOf(me(r)))
 	switch {
-	case version != h.Version && shownLine(h, me(r)) != line:
-		return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
+	case version != at.hole.Version && shownLine(at.hole, me(r)) != line:
+		return s.refuse(w, r, http.StatusConflict, at, typedHole{line: line, conflict: true})
 	case !card.Sound() || !read.Sound():
-		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card})
+		return s.refuse(w, r, http.StatusUnprocessableEntity, at, typedHole{line: line, card: card})
 	case len(read.Questions) > 0 && !answered(r, line):
-		return s.refuse(w, r, http.StatusUnprocessableEntity, kept, h, typedHole{line: line, card: card, asking: true})
-	case version != h.Version: // the same save came twice, after a connection that dropped
-		return s.goOn(w, r, kept, h)
+		return s.refuse(w, r, http.StatusUnprocessableEntity, at, typedHole{line: line, card: card, asking: true})
+	case version != at.hole.Version: // the same save came twice, after a connection that dropped
+		return s.nextAfter(w, r, at)
 	}
-	return s.putHole(w, r, kept, h, read, unknown)
+	return s.putHole(w, r, at, read, unknown)
 }
 
-// putHole stores a hole that was read and is sound, with its card when that was
-// unknown, and goes on.
-func (s *server) putHole(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole, read form.Line, unknown bool) error {
+// putHole stores a hole whose line is sound, with its card if that was unknown,
+// and sends the player to the next hole.
+func (s *server) putHole(w http.ResponseWriter, r *http.Request, at holeOfRound, read form.Line, unknown bool) error {
 	if unknown {
-		if err := s.store.SetHoleCard(r.Context(), me(r).ID, kept.ID, h.Card()); err != nil {
+		if err := s.store.SetHoleCard(r.Context(), me(r).ID, at.round.ID, at.hole.Card()); err != nil {
 			return err
 		}
 	}
-	before := h.Shots
-	h = typed(h, read, me(r))
-	keepSaid(h.Shots, before)
-	err := s.store.SaveHole(r.Context(), me(r).ID, kept.ID, h)
+	before := at.hole.Shots
+	at.hole = typed(at.hole, read, me(r))
+	carryDetails(at.hole.Shots, before)
+	err := s.store.SaveHole(r.Context(), me(r).ID, at.round.ID, at.hole)
 	if errors.Is(err, golf.ErrConflict) { // between reading and saving
 		return s.conflictAgain(w, r, read.Text)
 	}
 	if err != nil {
 		return err
 	}
-	h.Version++
-	kept.Holes[slices.IndexFunc(kept.Holes, func(other db.Hole) bool { return other.Number == h.Number })] = h
-	s.sumUp(r, kept)
-	return s.goOn(w, r, kept, h)
+	at.hole.Version++
+	holes := at.round.Holes
+	holes[slices.IndexFunc(holes, func(h db.Hole) bool { return h.Number == at.hole.Number })] = at.hole
+	s.sumUp(r, at.round)
+	return s.nextAfter(w, r, at)
 }
 
 // answered reports whether the questions of a line were answered: the page that
@@ -93,37 +94,38 @@ func answered(r *http.Request, line string) bool {
 
 // conflictAgain shows both versions of a hole that was saved a moment ago.
 func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line string) error {
-	kept, h, err := s.ofHole(r)
+	at, err := s.ofHole(r)
 	if err != nil {
 		return err
 	}
-	if shownLine(h, me(r)) == line {
-		return s.goOn(w, r, kept, h)
+	if shownLine(at.hole, me(r)) == line {
+		return s.nextAfter(w, r, at)
 	}
-	return s.refuse(w, r, http.StatusConflict, kept, h, typedHole{line: line, conflict: true})
+	return s.refuse(w, r, http.StatusConflict, at, typedHole{line: line, conflict: true})
 }
 
-// sumUp keeps the summary of a round that was just saved. The hole is stored
-// already: a summary that fails is made at the next look at the roster.
-func (s *server) sumUp(r *http.Request, kept db.Round) {
-	if _, err := s.keepSummaries(r.Context(), me(r).ID, me(r), []db.Round{kept}); err != nil {
+// sumUp stores the summary of a round that was just saved. The hole is stored
+// already, so a failure is only logged: the next visit to the roster makes the
+// summary.
+func (s *server) sumUp(r *http.Request, round db.Round) {
+	if _, err := s.storeSummaries(r.Context(), me(r).ID, me(r), []db.Round{round}); err != nil {
 		s.options.Log.WarnContext(r.Context(), "no summary", "request", requestID(r), "error", err.Error())
 	}
 }
 
-// goOn leads from a stored hole to the next.
-func (s *server) goOn(w http.ResponseWriter, r *http.Request, kept db.Round, h db.Hole) error {
-	next := nextHole(kept, h.Number)
+// nextAfter sends the player from a stored hole to the next.
+func (s *server) nextAfter(w http.ResponseWriter, r *http.Request, at holeOfRound) error {
+	next := nextHole(at.round, at.hole.Number)
 	if wantsJSON(r) {
-		return answerJSON(w, http.StatusOK, savedHole{Next: next, Version: h.Version, Score: max(h.Strokes(), 1)})
+		return answerJSON(w, http.StatusOK, savedHole{Next: next, Version: at.hole.Version, Score: max(at.hole.Strokes(), 1)})
 	}
-	return then(w, r, next)
+	return redirect(w, r, next)
 }
 
-// keepSaid keeps what was said of shots beside the line: where they missed, and
-// the player's word. A shot is the same when it is in its place with its lie
-// and distance.
-func keepSaid(shots, before []golf.Shot) {
+// carryDetails copies what a line does not hold, misses and notes, from the shots
+// of the hole as it was. A shot counts as the same if its place, lie and distance
+// are.
+func carryDetails(shots, before []golf.Shot) {
 	for i := range min(len(shots), len(before)) {
 		if shots[i].Lie == before[i].Lie && shots[i].Distance == before[i].Distance {
 			shots[i].Miss, shots[i].Word = before[i].Miss, before[i].Word
@@ -131,11 +133,11 @@ func keepSaid(shots, before []golf.Shot) {
 	}
 }
 
-// nextHole is where a round goes on after a hole: the next one in the order of
-// play that has not been entered, and the statement after the last.
-func nextHole(kept db.Round, hole int) string {
-	if next, open := kept.NextAfter(hole); open {
-		return paths.Hole(kept.ID, next)
+// nextHole is the address after a hole: that of the next hole in the order of play
+// that has not been entered, or the statement when none is left.
+func nextHole(round db.Round, hole int) string {
+	if next, open := round.NextAfter(hole); open {
+		return paths.Hole(round.ID, next)
 	}
-	return saying(paths.Round(kept.ID), savedParam, savedRound)
+	return saying(paths.Round(round.ID), savedParam, savedRound)
 }

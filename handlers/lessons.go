@@ -8,10 +8,9 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
-	"strokeledger/web/paths"
 )
 
-// How much of a pupil's is shown on the page of lessons.
+// How many of a pupil's rounds, notes and assignments the lessons page shows.
 const (
 	lessonRounds      = 12
 	lessonNotes       = 40
@@ -19,18 +18,20 @@ const (
 )
 
 func (s *server) lessons(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	return s.showLessons(w, r, http.StatusOK, player, whose, form.Returned{})
+	return s.showLessons(w, r, about, form.Returned{})
 }
 
-func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int, player db.Player, whose paths.Whose, back form.Returned) error {
-	if err := s.looked(r, whose, db.LookLessons, 0); err != nil {
+// showLessons shows the notes and the practice of a player; back is a form that
+// has problems, empty for none.
+func (s *server) showLessons(w http.ResponseWriter, r *http.Request, about subject, back form.Returned) error {
+	if err := s.recordLook(r, about.pages, db.LookLessons, 0); err != nil {
 		return err
 	}
-	q := coach.LessonsInput{Whose: whose, Me: me(r).ID, Name: player.Name, Target: player.Target, Today: now(), Returned: back}
+	q := coach.LessonsInput{Whose: about.pages, Me: me(r).ID, Name: about.player.Name, Target: about.player.Target, Today: now(), Returned: back}
 	if err := s.readLessons(r, &q); err != nil {
 		return err
 	}
@@ -38,28 +39,28 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, status int,
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, status, coach.NewLessonsPage(page, q).View())
+	return show(w, r, statusReturned(back), coach.NewLessonsPage(page, q).View())
 }
 
-// readLessons reads what coach and pupil wrote, with what is to be practised and
-// for a coach the latest rounds.
+// readLessons reads what coach and pupil wrote, what there is to practise and, for
+// a coach, the latest rounds.
 func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error) {
-	whose := q.Whose
-	if q.Coached, err = s.coached(r, whose); err != nil {
+	pages := q.Whose
+	if q.Coached, err = s.coached(r, pages); err != nil {
 		return err
 	}
-	if !whose.Own {
+	if !pages.Own {
 		if err := s.readLatest(r, q); err != nil {
 			return err
 		}
 	}
-	if q.Notes, err = s.notes(r, whose, db.NotesOf{Most: lessonNotes}); err != nil {
+	if q.Notes, err = s.notes(r, pages, db.NotesOf{Most: lessonNotes}); err != nil {
 		return err
 	}
-	if q.Assignments, err = s.assignments(r, whose, lessonAssignments); err != nil {
+	if q.Assignments, err = s.assignments(r, pages, lessonAssignments); err != nil {
 		return err
 	}
-	proposals, err := s.store.Proposals(r.Context(), me(r).ID, whose.Player)
+	proposals, err := s.store.Proposals(r.Context(), me(r).ID, pages.Player)
 	if err != nil {
 		return err
 	}
@@ -89,41 +90,41 @@ func (s *server) readLatest(r *http.Request, q *coach.LessonsInput) error {
 
 // proposeTarget proposes a target to a pupil.
 func (s *server) proposeTarget(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	if whose.Own {
-		return golf.ErrNotFound // one's own target is set on the account's page
+	if about.pages.Own {
+		return golf.ErrNotFound // players set their own targets on the account page
 	}
 	target := form.ParseTarget(r.FormValue("target"))
 	if !target.Sound() {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Target: &target})
+		return s.showLessons(w, r, about, form.Returned{Target: &target})
 	}
-	if err := s.store.ProposeTarget(r.Context(), me(r).ID, whose.Player, target.Value); err != nil {
+	if err := s.store.ProposeTarget(r.Context(), me(r).ID, about.player.ID, target.Value); err != nil {
 		return err
 	}
-	return saved(w, r, whose.Lessons(), "proposed")
+	return saved(w, r, about.pages.Lessons(), "proposed")
 }
 
-// answerTarget takes a proposed target, or declines it.
+// answerTarget accepts a proposed target, or declines it.
 func (s *server) answerTarget(w http.ResponseWriter, r *http.Request) error {
-	_, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	if !whose.Own {
+	if !about.pages.Own {
 		return golf.ErrNotFound
 	}
 	accept, what := r.FormValue("accept") != "", "declined"
 	if accept {
 		what = "accepted"
 	}
-	if err := s.store.AnswerProposal(r.Context(), whose.Player, formID(r, "coach"), accept); err != nil {
+	if err := s.store.AnswerProposal(r.Context(), about.player.ID, formID(r, "coach"), accept); err != nil {
 		return err
 	}
-	return saved(w, r, whose.Lessons(), what)
+	return saved(w, r, about.pages.Lessons(), what)
 }
 
-// now is the day of the server's clock.
+// now is today by the server's clock.
 func now() golf.Date { return golf.DateOf(time.Now()) }

@@ -11,7 +11,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// looks lists for the player what coaches opened, a page at a time.
+// looks shows the player what coaches opened, a page at a time.
 func (s *server) looks(w http.ResponseWriter, r *http.Request) error {
 	number := 1
 	if text := r.FormValue("page"); text != "" {
@@ -35,7 +35,7 @@ func (s *server) looks(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, coach.NewLooksPage(shell(r), all, number, more).View())
 }
 
-// looksPages bounds the number of a page of looks.
+// looksPages is the highest page of looks that an address may ask for.
 const looksPages = 1_000_000
 
 func lookOf(k db.Look) coach.Look {
@@ -67,10 +67,10 @@ func (s *server) keptNotes(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, coach.NewFormerNotesPage(page, all).View())
 }
 
-func (s *server) dropKeptNote(w http.ResponseWriter, r *http.Request) error {
+func (s *server) removeKeptNote(w http.ResponseWriter, r *http.Request) error {
 	pupil, note := formID(r, "player"), int64(formID(r, "note"))
 	if err := s.store.RemoveNote(r.Context(), me(r).ID, pupil, note); err != nil {
 		return err
 	}
-	return gone(w, r, paths.CoachKept, db.RemovedNote, pupil, note)
+	return redirectAfterRemoval(w, r, paths.CoachKept, removal{db.RemovedNote, pupil, note})
 }

@@ -8,7 +8,7 @@ import (
 	"strokeledger/web/paths"
 )
 
-// mark marks a day of the player's own, to compare before and after.
+// mark marks a day, so that the player can compare before and after.
 func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
 	f := form.ParseMark(r.Form)
 	if !f.Sound() {

@@ -24,15 +24,14 @@ const (
 	playerKey
 )
 
-// largestForm is how many bytes a form may have, and largestFile one that holds
-// a file; the file itself is limited where it is read.
+// largestForm is how many bytes a form may have, and largestFile a form with a file.
+// The file itself is limited where it is read.
 const (
 	largestForm = 1 << 20
 	largestFile = 65 << 20
 )
 
-// identify gives each request a name that its visitor sees when it fails and
-// that the log has.
+// identify gives each request an ID, which the log has and an error page shows.
 func (s *server) identify(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		next.ServeHTTP(w, r.WithContext(context.WithValue(r.Context(), requestKey, rand.Text()[:10])))
@@ -44,7 +43,7 @@ func requestID(r *http.Request) string {
 	return id
 }
 
-// logged writes a line a request; never a query, which may hold a token.
+// logged logs each request, without its query, which may hold a token.
 func (s *server) logged(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		began := time.Now()
@@ -55,8 +54,8 @@ func (s *server) logged(next http.Handler) http.Handler {
 	})
 }
 
-// recovered turns a panic into a failed page. A panic that means to cut the
-// answer off goes on to the server, which does.
+// recovered turns a panic into an error page. A panic that is meant to abort the
+// answer is left to the server.
 func (s *server) recovered(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		defer func() {
@@ -72,17 +71,17 @@ func (s *server) recovered(next http.Handler) http.Handler {
 	})
 }
 
-// How long a page may take, and a file that is sent or asked for: it may be
-// large, and the line slow.
+// How long a page may take, and an upload or download, which may be large on a slow
+// line.
 const (
 	pageTime = 20 * time.Second
 	fileTime = 5 * time.Minute
-	sendTime = 2 * time.Minute  // for a file to arrive, which keeps others waiting
-	lateTime = 10 * time.Second // for an answer that says it took too long
+	sendTime = 2 * time.Minute  // for an upload to arrive, since other imports wait for it
+	lateTime = 10 * time.Second // to answer that it took too long
 )
 
-// timed ends the work for a request that takes too long; what it was waiting for
-// fails, and the visitor gets a page that says so.
+// timed cancels a request that takes too long: what it was waiting for fails, and
+// the visitor gets a page that says so.
 func (s *server) timed(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		limit := s.options.PageTime
@@ -101,8 +100,8 @@ func (s *server) timed(next http.Handler) http.Handler {
 	})
 }
 
-// headers keep a page to itself: its own scripts and styles, no frames, and TLS
-// where there is any.
+// headers tell browsers to load nothing from other sites, to show no page in a
+// frame, and to stay on TLS if the site has it.
 func (s *server) headers(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		h := w.Header()
@@ -141,7 +140,8 @@ func (s *server) ready(w http.ResponseWriter, r *http.Request) error {
 	return s.healthy(w, r)
 }
 
-// file serves what never changes: its address has a hash of its content.
+// file serves a static file, which never changes: its address has a hash of its
+// content.
 func (s *server) file(w http.ResponseWriter, r *http.Request) error {
 	name := chi.URLParam(r, "file")
 	data, found := static.File(name)

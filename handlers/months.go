@@ -12,31 +12,31 @@ import (
 )
 
 func (s *server) myMonths(w http.ResponseWriter, r *http.Request) error {
-	return then(w, r, paths.Comparison{Whose: mine(r)}.Months())
+	return redirect(w, r, paths.Comparison{Whose: mine(r)}.Months())
 }
 
-// months sets spans of a player's rounds side by side.
+// months compares spans of a player's rounds side by side.
 func (s *server) months(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	at, changed, problems := readComparison(r, whose)
+	at, changed, problems := readComparison(r, about.pages)
 	if changed && len(problems) == 0 {
-		return then(w, r, at.Months())
+		return redirect(w, r, at.Months())
 	}
-	q, err := s.compared(r, player, at)
+	q, err := s.compared(r, about.player, at)
 	if err != nil {
 		return err
 	}
-	if err := s.looked(r, whose, db.LookMonths, 0); err != nil {
+	if err := s.recordLook(r, about.pages, db.LookMonths, 0); err != nil {
 		return err
 	}
 	q.Problems = problems
 	return show(w, r, statusOf(problems), months.NewComparisonPage(shell(r), q).View())
 }
 
-// statusOf is the status of a page that says these problems.
+// statusOf is the status of a page that shows these problems.
 func statusOf(problems map[string]string) int {
 	if len(problems) > 0 {
 		return http.StatusUnprocessableEntity
@@ -44,7 +44,7 @@ func statusOf(problems map[string]string) int {
 	return http.StatusOK
 }
 
-// compared reads a player's rounds and has them compared.
+// compared reads a player's rounds and compares them.
 func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (q figures.ComparisonInput, err error) {
 	history, err := s.store.History(r.Context(), me(r).ID, at.Player)
 	if err != nil {
@@ -58,7 +58,7 @@ func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (q 
 	return q, err
 }
 
-// comparisonInput is what a comparison needs beside the rounds.
+// comparisonInput is what a comparison needs besides the rounds.
 func (s *server) comparisonInput(r *http.Request, p db.Player, at paths.Comparison) (figures.ComparisonInput, error) {
 	q := figures.ComparisonInput{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(me(r))}
 	marks, err := s.store.Marks(r.Context(), me(r).ID, at.Player)

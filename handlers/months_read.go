@@ -9,16 +9,18 @@ import (
 	"strings"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
 	"strokeledger/web/months"
 	"strokeledger/web/paths"
+	"strokeledger/web/words"
 )
 
-// readComparison reads the choice of an address. changed says that it came from
-// a form and has a plainer address; problems say what is not allowed.
-func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, changed bool, problems map[string]string) {
+// readComparison reads from the address what to compare. changed means that it
+// came from a form and has a plainer address; problems say what is not allowed.
+func readComparison(r *http.Request, pages paths.Whose) (at paths.Comparison, changed bool, problems map[string]string) {
 	problems = map[string]string{}
 	q := r.URL.Query()
-	at.Whose, at.Course = whose, q.Get("course")
+	at.Whose, at.Course = pages, q.Get("course")
 	at.Versus, changed = readVersus(q, problems)
 	at.Without = readWithout(q["without"])
 	at.Spans = readSpans(slices.Concat(q["span"], pairs(q["from"], q["to"])), problems)
@@ -35,8 +37,9 @@ func readComparison(r *http.Request, whose paths.Whose) (at paths.Comparison, ch
 	return at, changed || len(q["from"]) > 0, problems
 }
 
-// readWithout reads which rounds are left out; what is no number leaves none
-// out. It reads one more than is allowed, and no further.
+// readWithout reads which rounds to leave out, and ignores what is not a number.
+// It reads one more than is allowed, so that too many can be refused, and no
+// further.
 func readWithout(texts []string) []golf.RoundID {
 	var c golf.Comparison
 	for _, text := range texts {
@@ -52,7 +55,7 @@ func readSpans(texts []string, problems map[string]string) []golf.Span {
 	for _, text := range texts {
 		span, err := golf.ParseSpan(text)
 		if err != nil {
-			problems[months.FieldSpans] = capitalized(err.Error()) + "."
+			problems[months.FieldSpans] = words.Capital(err.Error()) + "."
 			continue
 		}
 		spans = append(spans, span)
@@ -60,7 +63,7 @@ func readSpans(texts []string, problems map[string]string) []golf.Span {
 	return spans
 }
 
-// pairs writes the days of a form as spans; a row left empty is none.
+// pairs writes the days of a form as spans, and skips rows left empty.
 func pairs(from, to []string) []string {
 	var spans []string
 	for i := range min(len(from), len(to)) {
@@ -71,8 +74,8 @@ func pairs(from, to []string) []string {
 	return spans
 }
 
-// readVersus reads whom to compare with. changed says that a form chose it, in
-// two fields or in a word that an address leaves out.
+// readVersus reads which golfer to compare with. changed means that a form chose
+// it, in two fields or with a word that an address leaves out.
 func readVersus(q url.Values, problems map[string]string) (v golf.Versus, changed bool) {
 	text := q.Get("versus")
 	if text == "" {
@@ -84,14 +87,7 @@ func readVersus(q url.Values, problems map[string]string) (v golf.Versus, change
 	}
 	v, err := golf.ParseVersus(strings.Replace(strings.TrimSpace(text), ",", ".", 1))
 	if err != nil {
-		problems[months.FieldLevel] = fmt.Sprintf("Allowed: %d to %d.", golf.MinTarget, golf.MaxTarget)
+		problems[months.FieldLevel] = "Allowed: " + form.TargetRange() + "."
 	}
 	return v, changed
-}
-
-func capitalized(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToUpper(s[:1]) + s[1:]
 }

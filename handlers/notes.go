@@ -13,12 +13,12 @@ import (
 
 // notes reads the notes about a player for the reader, and records that the reader
 // has now seen them.
-func (s *server) notes(r *http.Request, whose paths.Whose, of db.NotesOf) ([]notes.Note, error) {
-	kept, err := s.store.Notes(r.Context(), me(r).ID, whose.Player, of)
+func (s *server) notes(r *http.Request, pages paths.Whose, of db.NotesOf) ([]notes.Note, error) {
+	kept, err := s.store.Notes(r.Context(), me(r).ID, pages.Player, of)
 	if err != nil {
 		return nil, err
 	}
-	if err := s.store.MarkRead(r.Context(), me(r).ID, whose.Player, kept); err != nil {
+	if err := s.store.MarkRead(r.Context(), me(r).ID, pages.Player, kept); err != nil {
 		return nil, err
 	}
 	all := make([]notes.Note, len(kept))
@@ -49,39 +49,39 @@ func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
 	return n
 }
 
-// writeNote keeps a note on a round, or on a lesson when no round is named.
+// writeNote saves a note on a round, or on a lesson when no round is named.
 func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
 	if r.FormValue("round") == "" {
-		return s.writeLesson(w, r, player, whose)
+		return s.writeLesson(w, r, about)
 	}
 	f, round := form.ParseRoundNote(r.Form), golf.RoundID(formID(r, "round"))
 	if !f.Spot.Sound() {
 		return golf.ErrNotFound
 	}
 	if !f.Sound() {
-		return s.statementAgain(w, r, player, whose, round, form.Returned{Note: &f})
+		return s.statementAgain(w, r, about, round, form.Returned{Note: &f})
 	}
-	n := db.Note{Kind: db.KindNote, Private: f.Private && !whose.Own, Body: f.Body.Value, RoundID: &round, Hole: known(f.Spot.Value.Hole), Shot: known(f.Spot.Value.Shot)}
-	if whose.Own {
+	n := db.Note{Kind: db.KindNote, Private: f.Private && !about.pages.Own, Body: f.Body.Value, RoundID: &round, Hole: known(f.Spot.Value.Hole), Shot: known(f.Spot.Value.Shot)}
+	if about.pages.Own {
 		n.Kind = db.KindQuestion
 	}
-	return s.keepNote(w, r, whose, n)
+	return s.saveNewNote(w, r, about.pages, n)
 }
 
-func (s *server) writeLesson(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose) error {
+func (s *server) writeLesson(w http.ResponseWriter, r *http.Request, about subject) error {
 	f := form.ParseLesson(r.Form)
 	if !f.Sound() {
-		return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, form.Returned{Lesson: &f})
+		return s.showLessons(w, r, about, form.Returned{Lesson: &f})
 	}
-	return s.keepNote(w, r, whose, db.Note{Kind: db.KindLesson, Private: f.Private && !whose.Own, Body: f.Body.Value, Day: f.Day.Value.Time()})
+	return s.saveNewNote(w, r, about.pages, db.Note{Kind: db.KindLesson, Private: f.Private && !about.pages.Own, Body: f.Body.Value, Day: f.Day.Value.Time()})
 }
 
-// known is a number that may not be known, as the database keeps it: nothing for
-// 0.
+// known is a number as the database stores it: nil for 0, which means that it is
+// not known.
 func known[T int | float64 | golf.CourseID](n T) *T {
 	if n == 0 {
 		return nil
@@ -89,8 +89,8 @@ func known[T int | float64 | golf.CourseID](n T) *T {
 	return &n
 }
 
-func (s *server) keepNote(w http.ResponseWriter, r *http.Request, whose paths.Whose, n db.Note) error {
-	id, err := s.store.WriteNote(r.Context(), me(r).ID, whose.Player, n)
+func (s *server) saveNewNote(w http.ResponseWriter, r *http.Request, pages paths.Whose, n db.Note) error {
+	id, err := s.store.WriteNote(r.Context(), me(r).ID, pages.Player, n)
 	if err != nil {
 		return err
 	}
@@ -99,51 +99,52 @@ func (s *server) keepNote(w http.ResponseWriter, r *http.Request, whose paths.Wh
 	if n.Kind == db.KindQuestion {
 		what = "asked"
 	}
-	return saved(w, r, noteAt(whose, n), what)
+	return saved(w, r, noteAt(pages, n), what)
 }
 
-// noteAt is where a note is read.
-func noteAt(whose paths.Whose, n db.Note) string {
-	at := whose.Lessons()
+// noteAt is the address where a note is read.
+func noteAt(pages paths.Whose, n db.Note) string {
+	at := pages.Lessons()
 	if n.RoundID != nil {
-		at = whose.Round(*n.RoundID)
+		at = pages.Round(*n.RoundID)
 	}
 	return fmt.Sprintf("%s#note-%d", at, n.ID)
 }
 
-// statementAgain shows a statement with a form that came back.
-func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, round golf.RoundID, back form.Returned) error {
-	kept, err := s.store.SeenRound(r.Context(), me(r).ID, whose.Player, round)
+// statementAgain shows a statement with a form that has problems.
+func (s *server) statementAgain(w http.ResponseWriter, r *http.Request, about subject, round golf.RoundID, back form.Returned) error {
+	kept, err := s.store.SeenRound(r.Context(), me(r).ID, about.player.ID, round)
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusUnprocessableEntity, kept, player, whose, back)
+	return s.showStatement(w, r, kept, about, back)
 }
 
-// ofNote reads the note of the address, which who looks may read.
-func (s *server) ofNote(r *http.Request) (player db.Player, whose paths.Whose, n db.Note, err error) {
-	if player, whose, err = s.whose(r); err != nil {
-		return player, whose, n, err
+// ofNote reads the note named in the address, if the reader may read it.
+func (s *server) ofNote(r *http.Request) (about subject, n db.Note, err error) {
+	if about, err = s.subject(r); err != nil {
+		return about, n, err
 	}
 	number, err := id(r, "note")
 	if err != nil {
-		return player, whose, n, err
+		return about, n, err
 	}
-	n, err = s.store.Note(r.Context(), me(r).ID, whose.Player, number)
-	return player, whose, n, err
+	n, err = s.store.Note(r.Context(), me(r).ID, about.player.ID, number)
+	return about, n, err
 }
 
-// noteAgain shows the page of a note with a form under it that came back.
-func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, player db.Player, whose paths.Whose, n db.Note, back form.Returned) error {
+// noteAgain shows the page of a note, and under the note a form that has
+// problems.
+func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, about subject, n db.Note, back form.Returned) error {
 	back.Of = n.ID
 	if n.RoundID != nil {
-		return s.statementAgain(w, r, player, whose, *n.RoundID, back)
+		return s.statementAgain(w, r, about, *n.RoundID, back)
 	}
-	return s.showLessons(w, r, http.StatusUnprocessableEntity, player, whose, back)
+	return s.showLessons(w, r, about, back)
 }
 
 func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
-	player, whose, n, err := s.ofNote(r)
+	about, n, err := s.ofNote(r)
 	if err != nil {
 		return err
 	}
@@ -152,42 +153,43 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	}
 	f := form.ParseNote(r.Form)
 	if !f.Sound() {
-		return s.noteAgain(w, r, player, whose, n, form.Returned{Edit: &f})
+		return s.noteAgain(w, r, about, n, form.Returned{Edit: &f})
 	}
-	if err := s.store.EditNote(r.Context(), me(r).ID, whose.Player, n.ID, f.Body.Value, f.Private); err != nil {
+	n.Body, n.Private = f.Body.Value, f.Private
+	if err := s.store.EditNote(r.Context(), me(r).ID, about.player.ID, n); err != nil {
 		return err
 	}
-	return saved(w, r, noteAt(whose, n), "note")
+	return saved(w, r, noteAt(about.pages, n), "note")
 }
 
 func (s *server) removeNote(w http.ResponseWriter, r *http.Request) error {
-	_, whose, n, err := s.ofNote(r)
+	about, n, err := s.ofNote(r)
 	if err != nil {
 		return err
 	}
-	if err := s.store.RemoveNote(r.Context(), me(r).ID, whose.Player, n.ID); err != nil {
+	if err := s.store.RemoveNote(r.Context(), me(r).ID, about.player.ID, n.ID); err != nil {
 		return err
 	}
-	return gone(w, r, noteAt(whose, n), db.RemovedNote, whose.Player, n.ID)
+	return redirectAfterRemoval(w, r, noteAt(about.pages, n), removal{db.RemovedNote, about.player.ID, n.ID})
 }
 
 func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
-	player, whose, n, err := s.ofNote(r)
+	about, n, err := s.ofNote(r)
 	if err != nil {
 		return err
 	}
 	f := form.ParseNote(r.Form)
 	if !f.Sound() {
-		return s.noteAgain(w, r, player, whose, n, form.Returned{Reply: &f})
+		return s.noteAgain(w, r, about, n, form.Returned{Reply: &f})
 	}
-	if err := s.store.ReplyTo(r.Context(), me(r).ID, whose.Player, n.ID, f.Body.Value); err != nil {
+	if err := s.store.ReplyTo(r.Context(), me(r).ID, about.player.ID, n.ID, f.Body.Value); err != nil {
 		return err
 	}
-	return saved(w, r, noteAt(whose, n), "answered")
+	return saved(w, r, noteAt(about.pages, n), "answered")
 }
 
 func (s *server) removeReply(w http.ResponseWriter, r *http.Request) error {
-	_, whose, n, err := s.ofNote(r)
+	about, n, err := s.ofNote(r)
 	if err != nil {
 		return err
 	}
@@ -195,8 +197,8 @@ func (s *server) removeReply(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.store.RemoveReply(r.Context(), me(r).ID, whose.Player, number); err != nil {
+	if err := s.store.RemoveReply(r.Context(), me(r).ID, about.player.ID, number); err != nil {
 		return err
 	}
-	return gone(w, r, noteAt(whose, n), db.RemovedReply, whose.Player, number)
+	return redirectAfterRemoval(w, r, noteAt(about.pages, n), removal{db.RemovedReply, about.player.ID, number})
 }

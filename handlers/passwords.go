@@ -11,20 +11,20 @@ import (
 	"unicode/utf8"
 )
 
-// PasswordMin is how many characters a password has at least, and PasswordMax how
-// many bytes at most.
+// PasswordMin is the fewest characters of a password, and PasswordMax the most
+// bytes.
 const (
 	PasswordMin = 10
 	PasswordMax = 200
 )
 
-// commonText are passwords that many people take, and words of which such
-// passwords are made, one a line: written down from general knowledge.
+// commonText lists passwords that many people choose, and words from which such
+// passwords are made, one on each line. It was written down from general knowledge.
 //
 //go:embed passwords.txt
 var commonText string
 
-// common are those passwords as bare makes them.
+// common are those passwords, reduced by bare.
 var common = sync.OnceValue(func() map[string]bool {
 	all := map[string]bool{}
 	for line := range strings.Lines(commonText) {
@@ -33,8 +33,8 @@ var common = sync.OnceValue(func() map[string]bool {
 	return all
 })
 
-// keyRows are keys that a finger walks along: rows of keyboards, columns of them,
-// the alphabet, the digits.
+// keyRows are keys that a finger runs along, in both directions: rows and columns of
+// keyboards, the alphabet, the digits.
 var keyRows = func() (both []string) {
 	for _, row := range []string{
 		"12345678901234567890", "qwertyuiop[]", "asdfghjkl;'", "zxcvbnm,./", "azertyuiop", "qsdfghjklm", "wxcvbn", "qwertzuiopü", "yxcvbnm", "!@#$%^&*()",
@@ -47,21 +47,19 @@ var keyRows = func() (both []string) {
 	return both
 }()
 
-// What makes a password a weak one: at most so many characters besides common
-// words, or besides walks along keys of so many; as few different characters; a
-// group of at most so many said over and over.
+// What makes a password weak, in characters.
 const (
-	restMost      = 8
-	restOfTwo     = 4
-	walkLeast     = 3
-	walkRestMost  = 3
-	distinctLeast = 4
-	groupMost     = 6
-	contextLeast  = 3
+	restMost      = 8 // at most so many besides one common word
+	restOfTwo     = 4 // or besides two
+	walkLeast     = 3 // the shortest run along keys that counts
+	walkRestMost  = 3 // at most so many besides such runs
+	distinctLeast = 4 // fewer different ones than this
+	groupMost     = 6 // the longest group that, repeated, makes the whole
+	contextLeast  = 3 // the shortest word about the owner that counts
 )
 
-// weakness says why a password is none to take, empty when it is one; about is
-// what a stranger knows of its owner, which it must not be made of.
+// weakness says why a password is refused, empty if it is not. about is what a
+// stranger knows about its owner, of which the password must not be made.
 func weakness(password string, about []string) string {
 	folded, known := strings.ToLower(password), aboutWords(about)
 	owners := func(word string) bool { return known[word] }
@@ -83,7 +81,7 @@ func weakness(password string, about []string) string {
 	return ""
 }
 
-// bare is text without all but letters and digits, small.
+// bare is the letters and digits of a text, in lower case.
 func bare(text string) string {
 	return strings.Map(func(c rune) rune {
 		if unicode.IsLetter(c) || unicode.IsDigit(c) {
@@ -93,7 +91,7 @@ func bare(text string) string {
 	}, text)
 }
 
-// repeats reports whether a short group of characters makes the whole.
+// repeats reports whether a text is a short group of characters, repeated.
 func repeats(text string) bool {
 	all := []rune(text)
 	for group := 1; group <= min(groupMost, len(all)/2); group++ {
@@ -112,7 +110,7 @@ func distinct(text string) int {
 	return len(seen)
 }
 
-// walks reports whether little but walks along keys makes the whole.
+// walks reports whether a text is little more than runs along keys.
 func walks(text string) bool {
 	all, rest := []rune(text), 0
 	for i := 0; i < len(all); {
@@ -126,7 +124,7 @@ func walks(text string) bool {
 	return rest <= walkRestMost
 }
 
-// walkFrom is how many characters from here on stand side by side on one row.
+// walkFrom is how many characters at the start are neighbours on one row of keys.
 func walkFrom(all []rune) int {
 	n := 0
 	for n < len(all) && slices.ContainsFunc(keyRows, func(row string) bool { return strings.Contains(row, string(all[:n+1])) }) {
@@ -135,16 +133,16 @@ func walkFrom(all []rune) int {
 	return n
 }
 
-// leet are characters that stand for letters of a like shape; two may be one of
-// two letters.
+// leet replaces characters with the letters that they look like. Some look like
+// either of two letters, so there is more than one way.
 var leet = []*strings.Replacer{
 	strings.NewReplacer(),
 	strings.NewReplacer("@", "a", "4", "a", "8", "b", "3", "e", "6", "g", "1", "i", "!", "i", "0", "o", "5", "s", "$", "s", "7", "t", "+", "t", "2", "z"),
 	strings.NewReplacer("@", "a", "4", "a", "8", "b", "3", "e", "9", "g", "1", "l", "!", "i", "|", "l", "0", "o", "5", "s", "$", "s", "7", "t"),
 }
 
-// madeOf reports whether one or two words with a few characters around them make
-// the whole, also with digits in place of letters.
+// madeOf reports whether a text is one or two words with a few characters around
+// them, or the same with digits in place of letters.
 func madeOf(text string, words func(string) bool) bool {
 	all := []rune(text)
 	before, after := around(all)
@@ -162,7 +160,7 @@ func madeOf(text string, words func(string) bool) bool {
 	return false
 }
 
-// around is how many characters at either end are no letters.
+// around is how many characters at either end are not letters.
 func around(all []rune) (before, after int) {
 	for before < len(all) && !unicode.IsLetter(all[before]) {
 		before++
@@ -173,7 +171,7 @@ func around(all []rune) (before, after int) {
 	return min(before, restMost), min(after, restMost)
 }
 
-// twoOf reports whether two words, or one twice, make a text.
+// twoOf reports whether a text is two words, or the same word twice.
 func twoOf(text string, words func(string) bool) bool {
 	for i := 1; i < len(text); i++ {
 		if words(text[:i]) && words(text[i:]) {
@@ -183,7 +181,7 @@ func twoOf(text string, words func(string) bool) bool {
 	return false
 }
 
-// aboutWords are words that a stranger knows of somebody.
+// aboutWords are the words in what a stranger knows about somebody.
 func aboutWords(about []string) map[string]bool {
 	words := map[string]bool{}
 	add := func(text string) {
@@ -202,8 +200,8 @@ func aboutWords(about []string) map[string]bool {
 	return words
 }
 
-// aboutPassword is what a stranger knows of the owner of a password: address,
-// name, and the site.
+// aboutPassword is what a stranger knows about the owner of a password: address,
+// name and site.
 func (s *server) aboutPassword(r *http.Request, email, name string) []string {
 	host := r.Host
 	if at, err := url.Parse(s.options.Address); err == nil && at.Host != "" {

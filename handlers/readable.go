@@ -12,10 +12,10 @@ import (
 	"strokeledger/web/paths"
 )
 
-// readable reads the form of a POST, once, and refuses what cannot be read
-// whole: a form of which only half is understood would save an empty field over
-// a full one. The values of a POST are those of its body alone, since addresses
-// end up in logs. A file to import is read where it is taken in.
+// readable reads the form of a POST once, and refuses one that cannot be read as a
+// whole: if only half were understood, an empty field would overwrite a full one.
+// The values of a POST come from its body alone, since addresses end up in logs. An
+// uploaded file is read where it is imported.
 func (s *server) readable(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if err := read(r); err != nil {
@@ -62,7 +62,7 @@ func read(r *http.Request) error {
 	return nil
 }
 
-// legible is text that the database can keep.
+// legible reports whether the database can store a text.
 func legible(text string) bool { return utf8.ValidString(text) && !strings.Contains(text, "\x00") }
 
 func allLegible(values url.Values) bool {

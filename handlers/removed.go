@@ -13,45 +13,53 @@ import (
 	"strokeledger/web/site"
 )
 
-// removal identifies something removed in an address or a form.
-func removal(kind string, of golf.PlayerID, id int64) string {
-	return fmt.Sprintf("%s.%d.%d", kind, of, id)
+// removal identifies something that was removed.
+type removal struct {
+	kind   string // db.RemovedRound and the like
+	player golf.PlayerID
+	id     int64
 }
 
-// gone redirects after a removal to a page that says so and offers to undo it.
-func gone(w http.ResponseWriter, r *http.Request, at, kind string, of golf.PlayerID, id int64) error {
+func removalOf(x db.Removed) removal { return removal{x.Kind, x.PlayerID, x.ID} }
+
+// String writes a removal as it stands in an address or a form.
+func (x removal) String() string { return fmt.Sprintf("%s.%d.%d", x.kind, x.player, x.id) }
+
+// redirectAfterRemoval sends the browser to a page that says what was removed and
+// offers to undo it.
+func redirectAfterRemoval(w http.ResponseWriter, r *http.Request, at string, x removal) error {
 	at, _, _ = strings.Cut(at, "#") // the message is at the top of the page
-	return then(w, r, saying(at, removedParam, removal(kind, of, id)))
+	return redirect(w, r, saying(at, removedParam, x.String()))
 }
 
-// named finds a removed thing among those that asker can restore.
-func named(all []db.Removed, name string) (db.Removed, bool) {
+// findRemoved finds a removal by its text among those that the reader can undo.
+func findRemoved(all []db.Removed, text string) (db.Removed, bool) {
 	for _, x := range all {
-		if removal(x.Kind, x.PlayerID, x.ID) == name {
+		if removalOf(x).String() == text {
 			return x, true
 		}
 	}
 	return db.Removed{}, false
 }
 
-// offerUndo makes a page offer to undo the removal that led to it.
+// offerUndo makes a page offer to undo the removal that the reader just made.
 func (s *server) offerUndo(r *http.Request, page *layout.Page) error {
-	name := r.URL.Query().Get(removedParam)
-	if r.Method != http.MethodGet || name == "" {
+	text := r.URL.Query().Get(removedParam)
+	if r.Method != http.MethodGet || text == "" {
 		return nil
 	}
 	all, err := s.store.Removed(r.Context(), me(r).ID)
 	if err != nil {
 		return err
 	}
-	if x, there := named(all, name); there {
+	if x, found := findRemoved(all, text); found {
 		page.Undo = site.NewUndo(removedThing(x, me(r).ID))
 	}
 	return nil
 }
 
 func removedThing(x db.Removed, reader golf.PlayerID) site.RemovedThing {
-	to := site.RemovedThing{Name: removal(x.Kind, x.PlayerID, x.ID), Kind: x.Kind, Day: golf.DateOf(x.Day), Text: x.Text, Removed: x.RemovedAt}
+	to := site.RemovedThing{Name: removalOf(x).String(), Kind: x.Kind, Day: golf.DateOf(x.Day), Text: x.Text, Removed: x.RemovedAt}
 	if x.PlayerID != reader {
 		to.Of = x.Player
 	}
@@ -71,41 +79,41 @@ func (s *server) removed(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewRemovedPage(shell(r), all).View())
 }
 
-// bringBack restores what a form names, and shows it.
-func (s *server) bringBack(w http.ResponseWriter, r *http.Request) error {
-	who := me(r).ID
-	all, err := s.store.Removed(r.Context(), who)
+// restoreRemoved restores what the form names, and shows it.
+func (s *server) restoreRemoved(w http.ResponseWriter, r *http.Request) error {
+	reader := me(r).ID
+	all, err := s.store.Removed(r.Context(), reader)
 	if err != nil {
 		return err
 	}
-	x, there := named(all, r.FormValue("what"))
-	if !there {
+	x, found := findRemoved(all, r.FormValue("what"))
+	if !found {
 		return golf.ErrNotFound
 	}
-	whose := paths.Whose{Player: x.PlayerID, Own: x.PlayerID == who}
-	at, err := s.restore(r, whose, x)
+	pages := paths.Whose{Player: x.PlayerID, Own: x.PlayerID == reader}
+	at, err := s.restore(r, pages, x)
 	if err != nil {
 		return err
 	}
-	if x.Kind == db.RemovedNote && !whose.Own {
-		if at, err = s.keptOr(r, whose, at); err != nil {
+	if x.Kind == db.RemovedNote && !pages.Own {
+		if at, err = s.noteAtOrKept(r, pages, at); err != nil {
 			return err
 		}
 	}
 	return saved(w, r, at, "back")
 }
 
-// restore brings one thing back, and returns the address of its page.
-func (s *server) restore(r *http.Request, whose paths.Whose, x db.Removed) (at string, err error) {
+// restore undoes one removal, and returns the address of what it restored.
+func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
 	who := me(r).ID
-	at = whose.Lessons()
+	at = pages.Lessons()
 	switch x.Kind {
 	case db.RemovedRound:
-		at, err = whose.Round(golf.RoundID(x.ID)), s.store.RestoreRound(r.Context(), who, golf.RoundID(x.ID))
+		at, err = pages.Round(golf.RoundID(x.ID)), s.store.RestoreRound(r.Context(), who, golf.RoundID(x.ID))
 	case db.RemovedNote:
-		at, err = noteAt(whose, db.Note{ID: x.NoteID, RoundID: x.RoundID}), s.store.RestoreNote(r.Context(), who, x.PlayerID, x.ID)
+		at, err = noteAt(pages, db.Note{ID: x.NoteID, RoundID: x.RoundID}), s.store.RestoreNote(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedReply:
-		at, err = noteAt(whose, db.Note{ID: x.NoteID, RoundID: x.RoundID}), s.store.RestoreReply(r.Context(), who, x.PlayerID, x.ID)
+		at, err = noteAt(pages, db.Note{ID: x.NoteID, RoundID: x.RoundID}), s.store.RestoreReply(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedAssignment:
 		err = s.store.RestoreAssignment(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedResult:
@@ -118,10 +126,10 @@ func (s *server) restore(r *http.Request, whose paths.Whose, x db.Removed) (at s
 	return at, err
 }
 
-// keptOr is where a coach reads a note: the pupil's page, or the coach's own list
-// once the access has ended.
-func (s *server) keptOr(r *http.Request, whose paths.Whose, at string) (string, error) {
-	_, err := s.store.Seen(r.Context(), me(r).ID, whose.Player)
+// noteAtOrKept is the address where a coach reads a note: on the pupil's pages, or
+// in the coach's own list once access has ended.
+func (s *server) noteAtOrKept(r *http.Request, pages paths.Whose, at string) (string, error) {
+	_, err := s.store.Seen(r.Context(), me(r).ID, pages.Player)
 	if errors.Is(err, golf.ErrNotFound) {
 		return paths.CoachKept, nil
 	}

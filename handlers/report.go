@@ -8,37 +8,38 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/paths"
+	"strokeledger/web/words"
 )
 
 // reportNotes is how many notes a report may hold.
 const reportNotes = 200
 
-// report is a page to take away of a span of a player's rounds.
+// report shows a report on a span of a player's rounds, to print or to save.
 func (s *server) report(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
 	span, typed, err := readReport(r)
 	if typed && err == nil {
-		return then(w, r, whose.ReportOf(span))
+		return redirect(w, r, about.pages.ReportOf(span))
 	}
 	q := coach.ReportInput{Today: now(), Span: span}
 	status := http.StatusOK
 	if err != nil {
-		q.Problem, status = capitalized(err.Error())+".", http.StatusUnprocessableEntity
+		q.Problem, status = words.Capital(err.Error())+".", http.StatusUnprocessableEntity
 	}
-	if err := s.reported(r, player, whose, &q); err != nil {
+	if err := s.readReportInput(r, about, &q); err != nil {
 		return err
 	}
-	if err := s.looked(r, whose, db.LookReport, 0); err != nil {
+	if err := s.recordLook(r, about.pages, db.LookReport, 0); err != nil {
 		return err
 	}
 	return show(w, r, status, coach.NewReportPage(shell(r), q).View())
 }
 
-// readReport reads the span of a report, and whether it was typed as two days.
-// One that cannot be read is the usual one.
+// readReport reads the span of a report, and whether it was typed as two days. A
+// span that cannot be read is replaced with the usual one.
 func readReport(r *http.Request) (span golf.Span, typed bool, err error) {
 	text := r.FormValue("span")
 	if from, to := r.FormValue("from"), r.FormValue("to"); from != "" || to != "" {
@@ -53,22 +54,22 @@ func readReport(r *http.Request) (span golf.Span, typed bool, err error) {
 	return span, typed, err
 }
 
-// reported reads what a report is made of and has it worked out.
-func (s *server) reported(r *http.Request, p db.Player, whose paths.Whose, q *coach.ReportInput) error {
-	history, err := s.store.History(r.Context(), me(r).ID, whose.Player)
+// readReportInput reads what goes into a report, and works the report out.
+func (s *server) readReportInput(r *http.Request, about subject, q *coach.ReportInput) error {
+	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
 	if err != nil {
 		return err
 	}
-	if q.Notes, err = s.notes(r, whose, db.NotesOf{Most: reportNotes}); err != nil {
+	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Most: reportNotes}); err != nil {
 		return err
 	}
-	if q.Assignments, err = s.assignments(r, whose, lessonAssignments); err != nil {
+	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
 		return err
 	}
-	if q.Months, err = s.comparisonInput(r, p, paths.Comparison{Whose: whose}); err != nil {
+	if q.Months, err = s.comparisonInput(r, about.player, paths.Comparison{Whose: about.pages}); err != nil {
 		return err
 	}
-	report, err := s.engine.Report(analysis.ReportInput{History: history, Span: q.Span, Target: p.Target, Boundary: golf.Yards.Of(p.BoundaryYd)})
+	report, err := s.engine.Report(analysis.ReportInput{History: history, Span: q.Span, Target: about.player.Target, Boundary: golf.Yards.Of(about.player.BoundaryYd)})
 	q.Months.Months, q.Months.At.Comparison = report.Months, report.Choice
 	return err
 }

@@ -15,7 +15,7 @@ func readRoster(r *http.Request) paths.Roster {
 	return paths.Roster{Sort: r.FormValue("sort"), Show: r.FormValue("show"), Name: strings.TrimSpace(r.FormValue("name"))}
 }
 
-// roster works out the coach's list of pupils.
+// roster works out a coach's list of pupils.
 func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 	q := coach.RosterInput{At: readRoster(r), Today: now()}
 	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookRoster)

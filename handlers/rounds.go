@@ -11,7 +11,7 @@ import (
 	"strokeledger/web/statement"
 )
 
-// ofRound reads the round of the address.
+// ofRound reads the round named in the address.
 func (s *server) ofRound(r *http.Request) (db.Round, error) {
 	n, err := id(r, "round")
 	if err != nil {
@@ -25,13 +25,12 @@ func (s *server) round(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusOK, kept, me(r), mine(r), form.Returned{})
+	return s.showStatement(w, r, kept, myself(r), form.Returned{})
 }
 
-// seenRound is the statement of a round for whoever may see it, to read and to
-// write about.
+// seenRound shows the statement of a round to anybody who may read and discuss it.
 func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
@@ -39,23 +38,24 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	kept, err := s.store.SeenRound(r.Context(), me(r).ID, whose.Player, golf.RoundID(n))
+	kept, err := s.store.SeenRound(r.Context(), me(r).ID, about.player.ID, golf.RoundID(n))
 	if err != nil {
 		return err
 	}
-	return s.showStatement(w, r, http.StatusOK, kept, player, whose, form.Returned{})
+	return s.showStatement(w, r, kept, about, form.Returned{})
 }
 
-// showStatement shows a round of a player's: to the player, or to a coach.
-func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status int, kept db.Round, player db.Player, whose paths.Whose, back form.Returned) (err error) {
-	if err := s.looked(r, whose, db.LookStatement, kept.ID); err != nil {
+// showStatement shows a player's round to the player or to a coach; back is a form
+// that has problems, empty for none.
+func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.Round, about subject, back form.Returned) (err error) {
+	if err := s.recordLook(r, about.pages, db.LookStatement, kept.ID); err != nil {
 		return err
 	}
-	q := statementInput(r, kept, player, whose, back)
-	if q.Coached, err = s.coached(r, whose); err != nil {
+	q := statementInput(r, kept, about, back)
+	if q.Coached, err = s.coached(r, about.pages); err != nil {
 		return err
 	}
-	if q.Notes, err = s.notes(r, whose, db.NotesOf{Round: kept.ID}); err != nil {
+	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Round: kept.ID}); err != nil {
 		return err
 	}
 	of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
@@ -67,15 +67,15 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, status in
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
-	return show(w, r, status, statement.NewRoundPage(page, q).View())
+	return show(w, r, statusReturned(back), statement.NewRoundPage(page, q).View())
 }
 
-// statementInput is what a statement shows of a stored round.
-func statementInput(r *http.Request, kept db.Round, player db.Player, whose paths.Whose, back form.Returned) statement.RoundInput {
-	q := statement.RoundInput{Whose: whose, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Conditions: kept.Conditions,
-		Nines: [2]int{kept.CardOut, kept.CardIn}, Returned: back, On: r.FormValue("on"), JustEntered: whose.Own && r.URL.Query().Get(savedParam) == savedRound}
-	if !whose.Own {
-		q.Of = player.Name
+// statementInput is what the statement of a stored round shows.
+func statementInput(r *http.Request, kept db.Round, about subject, back form.Returned) statement.RoundInput {
+	q := statement.RoundInput{Whose: about.pages, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Conditions: kept.Conditions,
+		Nines: [2]int{kept.CardOut, kept.CardIn}, Returned: back, On: r.FormValue("on"), JustEntered: about.pages.Own && r.URL.Query().Get(savedParam) == savedRound}
+	if !about.pages.Own {
+		q.Of = about.player.Name
 	}
 	for _, h := range kept.Holes {
 		q.Card = append(q.Card, h.Card())
@@ -99,5 +99,5 @@ func (s *server) removeRound(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RemoveRound(r.Context(), me(r).ID, golf.RoundID(n)); err != nil {
 		return err
 	}
-	return gone(w, r, paths.Rounds, db.RemovedRound, me(r).ID, n)
+	return redirectAfterRemoval(w, r, paths.Rounds, removal{db.RemovedRound, me(r).ID, n})
 }

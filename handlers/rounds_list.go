@@ -15,7 +15,7 @@ import (
 	"strokeledger/web/statement"
 )
 
-// roundsMost is how many rounds the list shows.
+// roundsMost is the most rounds that the list shows.
 const roundsMost = 500
 
 func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
@@ -37,7 +37,7 @@ func (s *server) rounds(w http.ResponseWriter, r *http.Request) error {
 	return s.showRounds(w, r, page, of)
 }
 
-// waiting reads what waits for who is signed in.
+// waiting reads what needs the attention of the signed-in player.
 func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error) {
 	if of.Unread, err = s.store.UnreadNotes(r.Context(), me(r).ID); err != nil {
 		return err
@@ -62,19 +62,19 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 	return nil
 }
 
-// seenRounds lists a player's rounds for whoever may see them.
+// seenRounds lists a player's rounds for anybody who may see them.
 func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	if whose.Own {
-		return then(w, r, whose.Rounds())
+	if about.pages.Own {
+		return redirect(w, r, about.pages.Rounds())
 	}
-	if err := s.looked(r, whose, db.LookRounds, 0); err != nil {
+	if err := s.recordLook(r, about.pages, db.LookRounds, 0); err != nil {
 		return err
 	}
-	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: whose, Name: player.Name})
+	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
 }
 
 func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) (err error) {
@@ -94,7 +94,7 @@ func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.
 
 // narrowed reads how the list is narrowed, and what there is to choose from.
 func (s *server) narrowed(r *http.Request, whose paths.Whose) (n statement.Narrow, err error) {
-	n = statement.Narrow{Course: r.FormValue("course"), From: monthOf(r.FormValue("from")), To: monthOf(r.FormValue("to")), Before: monthOf(r.FormValue("before"))}
+	n = statement.Narrow{Course: r.FormValue("course"), From: monthOf(r.FormValue("since")), To: monthOf(r.FormValue("until")), Before: monthOf(r.FormValue("before"))}
 	if n.Courses, err = s.store.RoundCourses(r.Context(), me(r).ID, whose.Player); err != nil {
 		return n, err
 	}
@@ -122,17 +122,17 @@ func (s *server) yearBook(w http.ResponseWriter, r *http.Request) error {
 
 // seenYearBook is the book of a player's year for a coach.
 func (s *server) seenYearBook(w http.ResponseWriter, r *http.Request) error {
-	player, whose, err := s.whose(r)
+	about, err := s.subject(r)
 	if err != nil {
 		return err
 	}
-	if !whose.Own {
-		err = s.looked(r, whose, db.LookRounds, 0)
+	if !about.pages.Own {
+		err = s.recordLook(r, about.pages, db.LookRounds, 0)
 	}
 	if err != nil {
 		return err
 	}
-	return s.showYearBook(w, r, statement.YearBookInput{Whose: whose, Name: player.Name})
+	return s.showYearBook(w, r, statement.YearBookInput{Whose: about.pages, Name: about.player.Name})
 }
 
 func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, of statement.YearBookInput) error {
@@ -149,10 +149,10 @@ func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, of stateme
 	return show(w, r, http.StatusOK, statement.NewYearBookPage(shell(r), of).View())
 }
 
-// listed works out rounds of a player for a list; those saved after a moment are
-// new.
-func (s *server) listed(r *http.Request, whose paths.Whose, chosen db.Chosen, newAfter time.Time) ([]figures.ListedRound, error) {
-	all, err := s.store.Rounds(r.Context(), me(r).ID, whose.Player, chosen)
+// listed works out some of a player's rounds for a list; those saved after newAfter
+// are marked as new.
+func (s *server) listed(r *http.Request, pages paths.Whose, chosen db.Chosen, newAfter time.Time) ([]figures.ListedRound, error) {
+	all, err := s.store.Rounds(r.Context(), me(r).ID, pages.Player, chosen)
 	if err != nil {
 		return nil, err
 	}

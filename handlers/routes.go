@@ -13,8 +13,8 @@ import (
 	"strokeledger/web/paths"
 )
 
-// Limits of a client address on trying passwords, making accounts, and making
-// and trying links for coaches.
+// How often a client may try a password, an account or a link for a coach, all
+// together.
 const (
 	triesMost = 20
 	triesSpan = time.Minute
@@ -35,7 +35,7 @@ func (s *server) routes() http.Handler {
 	return r
 }
 
-// anybodysPages are those that need no session, and behind them those that do.
+// anybodysPages are the pages without a session, and then those that need one.
 func (s *server) anybodysPages(r chi.Router) {
 	r.Use(s.withPlayer)
 	r.Get(paths.Front, s.page(s.front))
@@ -63,7 +63,8 @@ func (s *server) signedIn(r chi.Router) {
 	r.Route(paths.Players+"/{player}", s.playersPages)
 }
 
-// accountPages are the settings of an account, its files and what was removed.
+// accountPages are the settings of an account, its files, and what was removed from
+// it.
 func (s *server) accountPages(r chi.Router) {
 	r.Post(paths.SignOut, s.page(s.signOut))
 	r.Get(paths.Welcome, s.page(s.welcome))
@@ -80,7 +81,7 @@ func (s *server) accountPages(r chi.Router) {
 	r.Post(paths.Import, s.page(s.importFile))
 	r.Post(paths.ImportConfirm, s.page(s.importConfirm))
 	r.Get(paths.Removed, s.page(s.removed))
-	r.Post(paths.Removed, s.page(s.bringBack))
+	r.Post(paths.Removed, s.page(s.restoreRemoved))
 }
 
 // coursePages are the courses.
@@ -95,7 +96,7 @@ func (s *server) coursePages(r chi.Router) {
 	r.Post(paths.Courses+"/{course}/merge", s.page(s.mergeCourse))
 }
 
-// roundPages are the rounds of who is signed in, and the days marked among them.
+// roundPages are the rounds of the signed-in player, and the days marked among them.
 func (s *server) roundPages(r chi.Router) {
 	r.Get(paths.Rounds, s.page(s.rounds))
 	r.Get(paths.NewRound, s.page(s.newRound))
@@ -116,7 +117,7 @@ func (s *server) roundPages(r chi.Router) {
 	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
 }
 
-// coachingPages are those between a coach and the pupils.
+// coachingPages are the pages of coaching that name no player.
 func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.Coaching, s.page(s.coaching))
 	r.Group(func(r chi.Router) {
@@ -130,22 +131,22 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachEnd, s.page(s.endCoaching))
 	r.Get(paths.CoachLooks, s.page(s.looks))
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
-	r.Post(paths.CoachKept, s.page(s.dropKeptNote))
+	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
 }
 
-// stewardsPages are pages of a steward of the server.
+// stewardsPages are the pages of a steward.
 func (s *server) stewardsPages(r chi.Router) {
 	r.Post(paths.Invite, s.page(s.invite))
 	r.Get(paths.Accounts, s.page(s.accounts))
-	r.Post(paths.Accounts+"/{player}/reset", s.page(s.makeReset))
+	r.Post(paths.Accounts+"/{player}/reset", s.page(s.createReset))
 	r.Post(paths.Accounts+"/{player}/reset/remove", s.page(s.endReset))
 	r.Post(paths.Accounts+"/{player}/steward", s.page(s.makeSteward))
 	r.Post(paths.EndInvite, s.page(s.endInvitation))
 	r.Post(paths.LeaveOffice, s.page(s.leaveOffice))
 }
 
-// playersPages are pages that name the player they are about.
+// playersPages are the pages that name the player whom they are about.
 func (s *server) playersPages(r chi.Router) {
 	r.Get("/months", s.page(s.months))
 	r.Get("/months.csv", s.page(s.monthsCSV))
@@ -170,8 +171,8 @@ func (s *server) playersPages(r chi.Router) {
 	r.Post("/target/answer", s.page(s.answerTarget))
 }
 
-// clientAddress finds the address of the client: that of the connection, or
-// what a proxy that is named says.
+// clientAddress finds the address of the client: that of the connection, or the one
+// that a named proxy reports.
 func (s *server) clientAddress() func(http.Handler) http.Handler {
 	if len(s.options.Proxies) > 0 {
 		return middleware.ClientIPFromXFF(s.options.Proxies...)
@@ -179,12 +180,12 @@ func (s *server) clientAddress() func(http.Handler) http.Handler {
 	return middleware.ClientIPFromRemoteAddr
 }
 
-// limited lets a client try only so often.
+// limited limits how often a client may try.
 func (s *server) limited() func(http.Handler) http.Handler {
 	return httprate.LimitBy(triesMost, triesSpan, byClient, httprate.WithLimitHandler(s.page(s.tooOften)))
 }
 
-// byClient counts tries by client address; a whole /64 of IPv6 is one.
+// byClient counts tries by client address; a whole /64 of IPv6 counts as one.
 func byClient(r *http.Request) (string, error) {
 	return httprate.CanonicalizeIP(middleware.GetClientIP(r.Context())), nil
 }

@@ -6,8 +6,8 @@ import (
 	"strings"
 )
 
-// The parameters of an address that say what was just done. The text is never in
-// the address, only the name of one of ours.
+// The parameters of an address that say what was just done. They hold only the name
+// of a text, never the text itself.
 const (
 	savedParam   = "saved"
 	removedParam = "removed"
@@ -16,7 +16,7 @@ const (
 // savedRound names the text for a round whose last hole was saved.
 const savedRound = "round"
 
-// savedTexts are the messages that the next page can show.
+// savedTexts are the messages that the next page can show, by name.
 var savedTexts = map[string]string{
 	"settings":   "Your settings are saved.",
 	"password":   "Your password is changed. Other devices are signed out.",
@@ -59,7 +59,8 @@ var savedTexts = map[string]string{
 	"replaced":   "The rounds are imported. The rounds they replaced are listed here and can be restored for 30 days.",
 }
 
-// savedText is the message that the address of a request names, empty for none.
+// savedText is the message that the address of a request names; it is empty if there
+// is none.
 func savedText(r *http.Request) string {
 	if r.Method != http.MethodGet {
 		return ""
@@ -83,5 +84,5 @@ func saying(at, param, value string) string {
 
 // saved redirects to a page that says what was saved.
 func saved(w http.ResponseWriter, r *http.Request, at, what string) error {
-	return then(w, r, saying(at, savedParam, what))
+	return redirect(w, r, saying(at, savedParam, what))
 }

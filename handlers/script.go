@@ -12,8 +12,8 @@ import (
 	"strokeledger/web/site"
 )
 
-// wantsJSON reports whether a script asks: it says so, and no browser does for a
-// page.
+// wantsJSON reports whether a script asks: it asks for JSON, which a browser that
+// loads a page never does.
 func wantsJSON(r *http.Request) bool { return r.Header.Get("Accept") == "application/json" }
 
 // savedHole tells a script that a hole is stored.
@@ -42,15 +42,15 @@ func answerJSON(w http.ResponseWriter, status int, answer any) error {
 	return err
 }
 
-// rendered is a piece of a page as text.
-func rendered(r *http.Request, piece templ.Component) (string, error) {
+// rendered is part of a page as text.
+func rendered(r *http.Request, part templ.Component) (string, error) {
 	var b bytes.Buffer
-	err := piece.Render(r.Context(), &b)
+	err := part.Render(r.Context(), &b)
 	return b.String(), err
 }
 
-// worker serves the service worker; a browser asks for it anew, since its
-// address never changes.
+// worker serves the service worker. Its address never changes, so browsers must ask
+// for it again each time.
 func (s *server) worker(w http.ResponseWriter, _ *http.Request) error {
 	w.Header().Set("Cache-Control", "no-cache")
 	w.Header().Set("Content-Type", static.ContentType("worker.js"))
@@ -83,8 +83,8 @@ func (s *server) manifest(w http.ResponseWriter, _ *http.Request) error {
 	return err
 }
 
-// offline serves the page that a phone keeps for when there is no connection; it
-// is the same for everybody.
+// offline serves the page that a phone shows without a connection; it is the same
+// for everybody.
 func (s *server) offline(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewOfflinePage().View())
 }

@@ -14,10 +14,11 @@ import (
 	"strokeledger/web/layout"
 )
 
-// handle answers a request, or returns why it cannot.
+// handle answers a request, or returns the error that prevents it.
 type handle func(w http.ResponseWriter, r *http.Request) error
 
-// page makes a handler of a handle; its errors end in one place.
+// page turns a handle into a handler; errors of all of them are answered in one
+// place.
 func (s *server) page(h handle) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
 		if err := h(w, r); err != nil {
@@ -26,7 +27,13 @@ func (s *server) page(h handle) http.HandlerFunc {
 	}
 }
 
-// show renders a page whole before the first byte is sent.
+// response is how a page is sent: its status, and what it shares with every page.
+type response struct {
+	status int
+	page   layout.Page
+}
+
+// show renders a whole page before it sends the first byte.
 func show(w http.ResponseWriter, r *http.Request, status int, page templ.Component) error {
 	var b bytes.Buffer
 	if err := page.Render(r.Context(), &b); err != nil {
@@ -38,10 +45,19 @@ func show(w http.ResponseWriter, r *http.Request, status int, page templ.Compone
 	return err
 }
 
-// then sends the browser to another page after a POST.
-func then(w http.ResponseWriter, r *http.Request, to string) error {
+// redirect sends the browser to another page, with GET.
+func redirect(w http.ResponseWriter, r *http.Request, to string) error {
 	http.Redirect(w, r, to, http.StatusSeeOther)
 	return nil
+}
+
+// statusReturned is the status of a page that shows a form with problems, if one
+// came back.
+func statusReturned(back form.Returned) int {
+	if back == (form.Returned{}) {
+		return http.StatusOK
+	}
+	return http.StatusUnprocessableEntity
 }
 
 // shell is what every page of this request shares.
@@ -50,10 +66,11 @@ func shell(r *http.Request) layout.Page {
 	return layout.Page{Player: p.Name, ID: p.ID, Flash: savedText(r)}
 }
 
-// unitsOf are the units in which a player writes.
+// unitsOf are the units in which a player enters distances.
 func unitsOf(p db.Player) form.Units { return form.Units(p.Units()) }
 
-// id reads a number of the address; one that is none is not found.
+// id reads a number from the address; anything that is not a positive number is
+// not found.
 func id(r *http.Request, name string) (int64, error) {
 	n, err := strconv.ParseInt(chi.URLParam(r, name), 10, 64)
 	if err != nil || n < 1 {

@@ -1,8 +1,7 @@
-// Package handlers answers requests: it reads what was asked, asks the store
-// and the engine, and answers with a page. Every handler returns an error or
-// nil; one place turns errors into answers.
+// Package handlers answers requests. A handler reads the request, asks the store and
+// the engine, and shows a page; one place turns the error it returns into an answer.
 //
-// It refuses to compute anything about golf and to know any SQL.
+// It computes nothing about golf and has no SQL.
 package handlers
 
 import (
@@ -14,22 +13,22 @@ import (
 	"strokeledger/db"
 )
 
-// Options are how a server is run.
+// Options say how a server runs.
 type Options struct {
 	SignUp     SignUp
 	SetupToken string // makes the first account of an empty server
 	Secure     bool   // a proxy in front speaks TLS, so cookies go over TLS only
 	Log        *slog.Logger
-	Proxies    []string // address ranges of proxies in front, whose word on the client's address counts
+	Proxies    []string // address ranges of proxies in front, which report the client's address
 	Address    string   // of the site, as ParseAddress returns it; empty for any
 	HashesMost int      // passwords hashed at once; 0 means 2
-	Hash       HashCost // of passwords; nothing means 64 MiB, three passes, four lanes
+	Hash       HashCost // of passwords; the zero value means 64 MiB, three passes, four lanes
 
-	PageTime time.Duration // that a page may take; 0 means 20 s
-	SlowStep time.Duration // by which a stranger's try is slower than the last, beyond ten; 0 means 100 ms
+	PageTime time.Duration // the longest that a page may take; 0 means 20 s
+	SlowStep time.Duration // how much longer each further try of an unknown client takes; 0 means 100 ms
 }
 
-// SignUp is who may make an account.
+// SignUp says who may create an account.
 type SignUp string
 
 // The ways of signing up.

@@ -6,22 +6,18 @@ import (
 	"crypto/sha256"
 	"errors"
 	"net/http"
-	"net/url"
-	"regexp"
 	"strconv"
 	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
-	"strokeledger/web/form"
-	"strokeledger/web/paths"
 )
 
 // cookieName is the cookie of a session. It holds the player's number and a
 // random token; the server keeps only a hash of the token.
 const cookieName = "ledger"
 
-// hostOnly before a cookie's name makes a browser accept it only from this exact
+// hostOnly is the prefix with which browsers accept a cookie only from this exact
 // host, over TLS.
 const hostOnly = "__Host-"
 
@@ -51,7 +47,7 @@ func (s *server) begin(w http.ResponseWriter, r *http.Request, p db.Player) erro
 	return nil
 }
 
-// renew gives the cookie of a session another 60 days, as the database gives the
+// renew extends the cookie of a session by another 60 days, as the database does the
 // session.
 func (s *server) renew(w http.ResponseWriter, r *http.Request) {
 	if c, err := r.Cookie(s.named(cookieName)); err == nil {
@@ -75,7 +71,7 @@ func (s *server) cookie(name, value string, age int) *http.Cookie {
 // long because its last word is often the one that names the browser.
 const deviceMost = 250
 
-// device is the User-Agent header of the browser that signs in, cut to length.
+// device is the User-Agent header of the browser that signs in, shortened.
 func device(r *http.Request) string {
 	agent := strings.ToValidUTF8(strings.Map(func(c rune) rune {
 		if c < ' ' {
@@ -134,89 +130,9 @@ func playerOf(r *http.Request) (db.Player, bool) {
 	return p, ok
 }
 
-// me is the signed-in player of a request that has passed mustBeSignedIn.
+// me is the signed-in player of a request; it may be called only behind
+// mustBeSignedIn.
 func me(r *http.Request) db.Player {
 	p, _ := playerOf(r)
 	return p
-}
-
-// thenName is the cookie that remembers which page a visitor asked for before
-// signing in, such as a link that a pupil sent to a coach.
-const (
-	thenName = "ledger-then"
-	thenAge  = 15 * 60 // s
-	thenMost = 1000    // bytes
-)
-
-// rememberAddress remembers a page of this site until the visitor has signed in.
-func (s *server) rememberAddress(w http.ResponseWriter, at string) {
-	if ownPage(at) {
-		http.SetCookie(w, s.cookie(thenName, url.QueryEscape(at), thenAge))
-	}
-}
-
-// remembered is the page that a visitor asked for before signing in, and forgets
-// it; empty for none.
-func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
-	c, err := r.Cookie(s.named(thenName))
-	if err != nil {
-		return ""
-	}
-	http.SetCookie(w, s.cookie(thenName, "", -1))
-	at, err := url.QueryUnescape(c.Value)
-	if err != nil || !ownPage(at) {
-		return ""
-	}
-	return at
-}
-
-// ownPage reports whether an address is a path of this site that no browser
-// would take for an address of another site.
-func ownPage(at string) bool {
-	u, err := url.Parse(at)
-	if err != nil || u.Scheme != "" || u.Host != "" || u.User != nil || u.Opaque != "" || u.Fragment != "" {
-		return false
-	}
-	visible := func(c rune) bool { return c > ' ' && c <= '~' && c != '\\' }
-	return len(at) <= thenMost && strings.HasPrefix(at, "/") && !strings.HasPrefix(at, "//") &&
-		!strings.ContainsFunc(at, func(c rune) bool { return !visible(c) })
-}
-
-// mustBeSignedIn redirects visitors to the front page and remembers the page they
-// asked for, so that signing in leads there. A line they sent is put back in the
-// field of its hole. A script gets 401 and keeps what it sent.
-func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
-	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if _, ok := playerOf(r); ok {
-			next.ServeHTTP(w, r)
-			return
-		}
-		if wantsJSON(r) {
-			s.answerError(w, r, errSignedOut)
-			return
-		}
-		to := paths.Front
-		if at := typedAt(r); at != "" {
-			s.rememberAddress(w, at)
-			to = paths.SignInAgain
-		} else if r.Method == http.MethodGet {
-			s.rememberAddress(w, r.URL.RequestURI())
-		}
-		http.Redirect(w, r, to, http.StatusSeeOther)
-	})
-}
-
-var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
-
-// typedAt is the address of a hole's page with the line from a form in its field;
-// empty for any other form.
-func typedAt(r *http.Request) string {
-	found := holeAddress.FindStringSubmatch(r.URL.Path)
-	line := r.PostFormValue("line")
-	if r.Method != http.MethodPost || found == nil || line == "" || len(line) > form.LongestLine {
-		return ""
-	}
-	round, _ := strconv.ParseInt(found[1], 10, 64) // digits alone, few enough, by the pattern
-	hole, _ := strconv.Atoi(found[2])
-	return paths.HoleTyped(golf.RoundID(round), hole, line)
 }

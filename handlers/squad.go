@@ -12,11 +12,11 @@ import (
 	"strokeledger/web/form"
 )
 
-// squadDays is over how many days pupils are set side by side unless others are
-// chosen.
+// squadDays is over how many days pupils are compared unless the coach chooses
+// others.
 const squadDays = 92
 
-// squad sets pupils side by side.
+// squad compares pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	q := readSquad(r)
 	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookSquad)
@@ -41,7 +41,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())
 }
 
-// readSquad reads the days of a squad.
+// readSquad reads over which days to compare pupils.
 func readSquad(r *http.Request) coach.SquadInput {
 	q := coach.SquadInput{From: now().AddDays(1 - squadDays), To: now(), Problems: map[string]string{}}
 	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}

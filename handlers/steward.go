@@ -16,7 +16,7 @@ import (
 // resetHours is how long a link for a new password works.
 const resetHours = 24
 
-// untilFormat is how the page says until when something is open.
+// untilFormat is how the page writes when a link expires.
 const untilFormat = "2 Jan, 15:04 MST"
 
 func (s *server) accounts(w http.ResponseWriter, r *http.Request) error {
@@ -49,9 +49,9 @@ func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int
 	return show(w, r, status, site.NewAccountsPage(shell(r), q).View())
 }
 
-// makeReset makes a link with which a player who forgot the password sets
-// another.
-func (s *server) makeReset(w http.ResponseWriter, r *http.Request) error {
+// createReset creates a link with which a player who forgot the password can set a
+// new one.
+func (s *server) createReset(w http.ResponseWriter, r *http.Request) error {
 	n, err := id(r, "player")
 	if err != nil {
 		return err
@@ -63,7 +63,7 @@ func (s *server) makeReset(w http.ResponseWriter, r *http.Request) error {
 	return s.showAccounts(w, r, http.StatusOK, site.AccountsInput{For: golf.PlayerID(n), Link: s.absolute(r, paths.ResetLink(golf.PlayerID(n), token))})
 }
 
-// endReset takes such a link back.
+// endReset revokes such a link.
 func (s *server) endReset(w http.ResponseWriter, r *http.Request) error {
 	n, err := id(r, "player")
 	if err != nil {
@@ -75,7 +75,7 @@ func (s *server) endReset(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Accounts, "link")
 }
 
-// endInvitation takes an invitation back.
+// endInvitation revokes an invitation.
 func (s *server) endInvitation(w http.ResponseWriter, r *http.Request) error {
 	token, err := hex.DecodeString(r.FormValue("invitation"))
 	if err != nil {
@@ -99,7 +99,7 @@ func (s *server) makeSteward(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Accounts, "steward")
 }
 
-// leaveOffice makes a steward a plain account, while another remains.
+// leaveOffice makes a steward an ordinary account, if another steward remains.
 func (s *server) leaveOffice(w http.ResponseWriter, r *http.Request) error {
 	err := s.store.LeaveStewards(r.Context(), me(r).ID)
 	if errors.Is(err, db.ErrLastSteward) {
@@ -116,11 +116,11 @@ func (s *server) resetForm(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewResetPage(shell(r), r.FormValue("player"), r.FormValue("token"), "").View())
 }
 
-// reset sets the new password. It ends what strangers did to the account, and this
-// browser is one that the account knows.
+// reset sets the new password. It forgets the tries of strangers, and from now on
+// the account knows this browser.
 func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	player, token := r.FormValue("player"), r.FormValue("token")
-	n, _ := strconv.ParseInt(player, 10, 64) // 0, which is nobody's, for what is no number
+	n, _ := strconv.ParseInt(player, 10, 64) // 0, which no player has, if it is not a number
 	p, err := s.store.Resetting(r.Context(), golf.PlayerID(n), hashed(token))
 	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
@@ -140,7 +140,7 @@ func (s *server) reset(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Front, "reset")
 }
 
-// useReset sets a new password by a token, and forgets the tries of the old one.
+// useReset sets a new password with a token, and forgets the tries of the old one.
 func (s *server) useReset(r *http.Request, p db.Player, token string) error {
 	hash, err := s.hashing.hash(r.Context(), network(r), r.FormValue("password"))
 	if err != nil {

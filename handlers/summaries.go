@@ -9,8 +9,8 @@ import (
 	"strokeledger/db"
 )
 
-// summaries reads what the rounds of each pupil come to, the latest first; what
-// is not kept, or was worked out by another engine, is worked out and kept.
+// summaries reads the summaries of each pupil's rounds, the latest first. It makes
+// and stores those that are missing or were made by another version of the engine.
 func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen) ([][]analysis.Summarized, error) {
 	rows, err := s.store.Summaries(r.Context(), me(r).ID, chosen)
 	if err != nil {
@@ -29,7 +29,8 @@ func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen)
 	return all, nil
 }
 
-// upToDate are the summaries of a pupil's rounds, those out of date made anew.
+// upToDate returns the summaries of a pupil's rounds, and makes new ones for those
+// that are out of date.
 func (s *server) upToDate(ctx context.Context, asker golf.PlayerID, p db.Pupil, rows []db.SummaryRow) ([]analysis.Summarized, error) {
 	version := analysis.SummaryVersion(golf.Yards.Of(p.BoundaryYd))
 	all := make([]analysis.Summarized, len(rows))
@@ -50,8 +51,8 @@ func (s *server) upToDate(ctx context.Context, asker golf.PlayerID, p db.Pupil, 
 	return replaced(all, missing, made), nil
 }
 
-// replaced puts summaries that were made anew in their places. A round of which
-// none could be made, since it was removed meanwhile, is left out.
+// replaced puts new summaries in their places. A round without a new summary, since
+// it was removed in the meantime, is left out.
 func replaced(all []analysis.Summarized, missing []golf.RoundID, made map[golf.RoundID][]byte) []analysis.Summarized {
 	anew := make(map[golf.RoundID]bool, len(missing))
 	for _, id := range missing {
@@ -69,17 +70,17 @@ func replaced(all []analysis.Summarized, missing []golf.RoundID, made map[golf.R
 	return kept
 }
 
-// summarize works out what rounds of a player come to, and keeps it.
+// summarize makes and stores the summaries of some rounds of a player.
 func (s *server) summarize(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []golf.RoundID) (map[golf.RoundID][]byte, error) {
 	stored, err := s.store.Rounds(ctx, asker, p.ID, db.Chosen{IDs: rounds})
 	if err != nil {
 		return nil, err
 	}
-	return s.keepSummaries(ctx, asker, p, stored)
+	return s.storeSummaries(ctx, asker, p, stored)
 }
 
-// keepSummaries is summarize for rounds that have been read.
-func (s *server) keepSummaries(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []db.Round) (map[golf.RoundID][]byte, error) {
+// storeSummaries makes and stores the summaries of rounds that have been read.
+func (s *server) storeSummaries(ctx context.Context, asker golf.PlayerID, p db.Player, rounds []db.Round) (map[golf.RoundID][]byte, error) {
 	boundary := golf.Yards.Of(p.BoundaryYd)
 	made, all := make(map[golf.RoundID][]byte, len(rounds)), make([]db.KeptSummary, len(rounds))
 	for i, round := range rounds {

@@ -21,7 +21,7 @@ const quotaDay = 256 << 20
 // takes as much memory and database time.
 type uploads struct {
 	all  chan struct{} // the one place
-	wait time.Duration // for another account's import
+	wait time.Duration // how long to wait for another account's import
 
 	mu    sync.Mutex
 	busy  map[golf.PlayerID]bool

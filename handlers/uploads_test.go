@@ -85,12 +85,12 @@ func hostile() map[string]struct {
 		file io.Reader
 		want string
 	}{
-		"rounds that are none": {long(`{"version":1,"rounds":[`, "0,"), "Version and settings stand once"},
+		"rounds that are none": {long(`{"version":1,"rounds":[`, "0,"), "The version and the settings come once each"},
 		"zeros":                {long(begins, "0,"), "Round 1: a number here"},
 		"nested":               {long(`{"x":`, "["), "nested more than 32 deep"},
 		"a huge text":          {long(`{"x":"`, "aaaaaaaa"), "longer than 65536 bytes"},
 		"a huge number":        {long(`{"version":`, "11111111"), "longer than 65536 bytes"},
-		"40 MiB of JSON":       {long(`{"x":[`, `"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa",`), "more than 16 MiB"},
+		"40 MiB of JSON":       {long(`{"x":[`, `"aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa",`), "larger than 16 MiB"},
 		"a cell without end":   {long(shotsHead+`"`, "aaaaaaaa"), "more than 65536 bytes in a line"},
 		"rounds without end":   {&counting{}, "more than 2000 rounds"},
 		"200,001 rows":         {io.MultiReader(strings.NewReader(shotsHead), &repeated{text: strings.Repeat("r,2026-05-02,1,4,1,tee,390\n", 1000), left: 201}), "more than 200000 rows"},

@@ -16,7 +16,7 @@ func (s *server) welcome(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewWelcomePage(shell(r), f).View())
 }
 
-// saveWelcome keeps the answers, or the usual settings when they are skipped.
+// saveWelcome saves the answers, or the usual settings if the player skips them.
 func (s *server) saveWelcome(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	if r.FormValue("skip") != "" {

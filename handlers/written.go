@@ -37,8 +37,8 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	return f, nil
 }
 
-// fileOfPrivate is a private note, about the pupil whom the store names as its
-// author.
+// fileOfPrivate writes a private note about a pupil, whom the store returns in place
+// of the author.
 func fileOfPrivate(n db.Note) accountfile.Note {
 	f := fileOfNote(n)
 	f.By, f.On = "", n.Author

@@ -117,9 +117,9 @@ func TestFaultsAreToldWithTheirPlace(t *testing.T) {
 		{`"card_in":0`, `"card_in":-1`, `round 1 "x": card_in: -1; allowed: 0 to 200`},
 		{`"card_in":0`, `"card_in":1e999`, `round 1 "x": card_in: 1e999; allowed: 0 to 200`},
 		{`"par18":72`, `"par18":72.5`, `round 1 "x": par18: 72.5; allowed: a whole number`},
-		{`"par18":72,`, ``, `round 1 "x": target, boundary_yd and par18 belong to a round`},
-		{`"course":"c"`, `"course":"c\u0000"`, `round 1 "x": course: a text with a letter in it that cannot be seen, or of more than one line`},
-		{`"course":"c"`, "\"course\":\"c\x00\"", `the file has a NUL in it`},
+		{`"par18":72,`, ``, `round 1 "x": a round needs target, boundary_yd and par18`},
+		{`"course":"c"`, `"course":"c\u0000"`, `round 1 "x": course: this text has a letter that cannot be seen, or more than one line`},
+		{`"course":"c"`, "\"course\":\"c\x00\"", `the file contains a NUL byte`},
 		{`"course":"c"`, "\"course\":\"\xff\"", `the file is not text in UTF-8`},
 		{`"course":"c"`, `"course":7`, `round 1 "x": course: a number; allowed: a text`},
 		{`"day":"2026-05-02"`, `"day":"2026-02-30"`, `round 1 "x": day: not a day "2026-02-30"; allowed: YYYY-MM-DD`},
@@ -127,15 +127,15 @@ func TestFaultsAreToldWithTheirPlace(t *testing.T) {
 		{`"lie":"tee"`, `"lie":"moon"`, `round 1 "x": hole 4: shot 1: lie: unknown lie "moon"; allowed: tee, fairway, rough, bunker, recovery, green`},
 		{`"lie":"tee"`, `"lie":"green"`, `round 1 "x": hole 4: hole 4, shot 1, distance: out of range`},
 		{`"number":4`, `"number":0`, `round 1 "x": hole at place 1: number: 0; allowed: 1 to 18`},
-		{`"line":"g20 2"`, `"line":""`, `round 1 "x": hole 4: it has shots, and no line`},
+		{`"line":"g20 2"`, `"line":""`, `round 1 "x": hole 4: it has shots but no line`},
 		{`"version":1`, `"version":9`, `version: 9; allowed: 1 to 1`},
 		{`"target":79,"boundary_yd":50,"clubs"`, `"target":12,"boundary_yd":50,"clubs"`, `settings: target: 12; allowed: 68 to 110`},
 		{`"far_unit":"yd"`, `"far_unit":"ft"`, `settings: units "ft" and "ft"; allowed: yd or m, ft or m`},
-		{`"name":"x"`, `"name":""`, `round 1 "": name: a round has one`},
+		{`"name":"x"`, `"name":""`, `round 1 "": name: a round needs one`},
 		{`[{"name"`, `[0,{"name"`, `round 1: a number here; allowed: an object`},
 		{`]}`, `]`, `the file ends too early`},
-		{`"day":`, `"day"`, `not written as JSON`},
-		{`"version":1,`, ``, `version and settings stand once, before the rounds`},
+		{`"day":`, `"day"`, `this is not JSON`},
+		{`"version":1,`, ``, `the version and the settings come once each, before the rounds`},
 	} {
 		broken := strings.Replace(whole, c.old, c.new, 1)
 		if c.old == "]}" {
@@ -196,7 +196,7 @@ func TestHostileFilesAreStoppedEarly(t *testing.T) {
 		"a huge text":          {`{"x":"`, "aaaaaaaa", "longer than 65536 bytes"},
 		"a huge name":          {`{"`, `\"aaaaaaa`, "longer than 65536 bytes"},
 		"a huge number":        {`{"version":`, "11111111", "longer than 65536 bytes"},
-		"huge and unknown":     {`{"x":[`, "1,{},[],", "more than 16 MiB"},
+		"huge and unknown":     {`{"x":[`, "1,{},[],", "larger than 16 MiB"},
 		"spaces":               {"", "        ", "longer than 65536 bytes"},
 	} {
 		var before, after runtime.MemStats
@@ -226,4 +226,17 @@ func TestHostileFilesAreStoppedEarly(t *testing.T) {
 func ExampleFault() {
 	fmt.Println(&Fault{Place: `round 3 "Open day"`, What: "hole 4 comes twice"})
 	// Output: round 3 "Open day": hole 4 comes twice
+}
+
+func TestAFaultRepeatsWholeLetters(t *testing.T) {
+	for text, want := range map[string]string{
+		"Open day":                      "Open day",
+		"x" + strings.Repeat("é", 30):   "x" + strings.Repeat("é", 19) + "…",
+		strings.Repeat("a", 40):         strings.Repeat("a", 40),
+		strings.Repeat("a", 40) + "bcd": strings.Repeat("a", 40) + "…",
+	} {
+		if got := shortened(text); got != want {
+			t.Errorf("%q is repeated as %q, want %q", text, got, want)
+		}
+	}
 }

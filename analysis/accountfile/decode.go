@@ -11,21 +11,25 @@ import (
 )
 
 // decoder reads JSON a piece at a time, so that a list is never in memory whole.
+// All of its errors are faults, but for those of the file underneath.
 type decoder struct{ *json.Decoder }
 
+// next reads the next piece: a bracket, a name or a value. What the JSON package
+// reports becomes a fault; an error of the file underneath stays what it is.
 func (d decoder) next() (json.Token, error) {
 	t, err := d.Token()
 	var syntax *json.SyntaxError
 	switch {
 	case errors.As(err, &syntax):
-		return nil, faulty("not written as JSON: %s", syntax)
+		return nil, faulty("this is not JSON: %s", syntax)
 	case err == io.EOF || err == io.ErrUnexpectedEOF:
 		return nil, faulty("the file ends too early")
 	}
 	return t, err
 }
 
-// object reads an object; field reads the value of each of its names.
+// object reads an object; field reads the value of each of its names, whole.
+// encoding/json checks that names are texts.
 func (d decoder) object(field func(name string) error) error {
 	t, err := d.next()
 	if err != nil {
@@ -47,7 +51,8 @@ func (d decoder) object(field func(name string) error) error {
 	return err
 }
 
-// list reads a list of at most so many; null is an empty one. item reads each.
+// list reads a list of at most so many; null is an empty one. item reads the one
+// at place i, counted from 0; of says what they are, for a fault.
 func (d decoder) list(most int, of string, item func(i int) error) error {
 	t, err := d.next()
 	if err != nil || t == nil {
@@ -68,7 +73,8 @@ func (d decoder) list(most int, of string, item func(i int) error) error {
 	return err
 }
 
-// pass passes over a value. How deep it goes is bounded by the guard.
+// pass passes over a value, whatever it is, so that a file of a later program with
+// more fields can be read. How deep it goes is limited by the guard.
 func (d decoder) pass() error {
 	for depth := 0; ; {
 		t, err := d.next()
@@ -87,22 +93,9 @@ func (d decoder) pass() error {
 	}
 }
 
-// described says what a piece is, for a fault.
-func described(t json.Token) string {
-	switch t := t.(type) {
-	case nil:
-		return "nothing"
-	case string:
-		return "a text"
-	case json.Number:
-		return "a number"
-	case bool:
-		return strconv.FormatBool(t)
-	}
-	return "a list or an object"
-}
-
-// text reads a text that must be sayable.
+// text reads a text of one line and at most so many bytes, each letter of which
+// can be seen (golf.Sayable). Like the functions below it leaves *to alone when it
+// fails.
 func (d decoder) text(to *string, field string, most int) error {
 	t, err := d.next()
 	if err != nil {
@@ -115,13 +108,14 @@ func (d decoder) text(to *string, field string, most int) error {
 	case len(text) > most:
 		return faulty("%s: a text of %d bytes; allowed: at most %d", field, len(text), most)
 	case !golf.Sayable(text, most):
-		return faulty("%s: a text with a letter in it that cannot be seen, or of more than one line", field)
+		return faulty("%s: this text has a letter that cannot be seen, or more than one line", field)
 	}
 	*to = text
 	return nil
 }
 
-// number reads a number between two ends.
+// number reads a number from low to high, both allowed. Not a number and infinity
+// cannot be written in JSON.
 func (d decoder) number(to *float64, field string, low, high float64) error {
 	t, err := d.next()
 	if err != nil {
@@ -139,6 +133,7 @@ func (d decoder) number(to *float64, field string, low, high float64) error {
 	return nil
 }
 
+// whole reads a whole number from low to high. 4.0 is one, 4.5 is not.
 func (d decoder) whole(to *int, field string, low, high int) error {
 	var x float64
 	if err := d.number(&x, field, float64(low), float64(high)); err != nil {
@@ -151,6 +146,7 @@ func (d decoder) whole(to *int, field string, low, high int) error {
 	return nil
 }
 
+// yes reads true or false; nothing else stands for either.
 func (d decoder) yes(to *bool, field string) error {
 	t, err := d.next()
 	if err != nil {
@@ -164,7 +160,8 @@ func (d decoder) yes(to *bool, field string) error {
 	return nil
 }
 
-// named reads a text and what it names.
+// named reads a text and the value it names by a parser of golf, such as
+// golf.ParseLie; the parser lists what is allowed.
 func named[T any](d decoder, to *T, field string, parse func(string) (T, error)) error {
 	var text string
 	if err := d.text(&text, field, golf.MaxText); err != nil {
@@ -176,15 +173,4 @@ func named[T any](d decoder, to *T, field string, parse func(string) (T, error))
 	}
 	*to = value
 	return nil
-}
-
-func plain(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
-
-// shortened is as much of a text as a fault repeats.
-func shortened(text string) string {
-	const most = 40
-	if len(text) > most {
-		return text[:most] + "…"
-	}
-	return text
 }

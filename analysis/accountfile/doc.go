@@ -6,58 +6,56 @@
 // with it, and where?". It reads one round at a time and stops at the first
 // fault; nothing that a file can hold makes it keep more than one round. Fields
 // that it does not know are passed over, and so are notes and practice: they are
-// there to be read, since another server has not the accounts that wrote them.
+// for people to read, since another server does not have the accounts of those who
+// wrote them.
 package accountfile
 
-import (
-	"fmt"
-
-	"strokeledger/analysis/golf"
-)
+import "strokeledger/analysis/golf"
 
 // The most that a file may have. A round of 18 holes is about 8 kB, so that
 // 2,000 rounds are about as many as 16 MiB hold.
 const (
-	MaxBytes  = 16 << 20
+	MaxBytes  = 16 << 20 // 16 MiB
 	MaxRounds = 2000
-	MaxShots  = 60 // on a hole
+	MaxShots  = 60 // on a hole, far more than anybody plays
 
 	longestPiece = 1 << 16 // bytes of a text or number
-	deepest      = 32      // lists and objects inside each other
+	deepest      = 32      // lists and objects inside each other; the format needs 7
 )
 
 // Settings are those of an account.
 type Settings struct {
-	Name       string  `json:"name"`
-	Far        string  `json:"far_unit"`   // "yd" or "m"
-	Green      string  `json:"green_unit"` // "ft" or "m"
-	Target     float64 `json:"target"`     // score of 18 holes
-	BoundaryYd float64 `json:"boundary_yd"`
-	Clubs      string  `json:"clubs"`
+	Name       string  `json:"name"`        // of the player; never empty once read
+	Far        string  `json:"far_unit"`    // off the green: "yd" or "m"
+	Green      string  `json:"green_unit"`  // on the green: "ft" or "m"
+	Target     float64 `json:"target"`      // score of 18 holes, golf.MinTarget to golf.MaxTarget
+	BoundaryYd float64 `json:"boundary_yd"` // yards within which the short game begins
+	Clubs      string  `json:"clubs"`       // as typed in the settings; empty for none
 }
 
 // Units are the units in which the player writes distances, off the green and on
-// it. Settings that were read have them.
+// it. They are valid in settings that were read; a unit that is not one is 0.
 func (s Settings) Units() (far, green golf.Unit) {
 	far, _ = golf.ParseUnit(s.Far)
 	green, _ = golf.ParseUnit(s.Green)
 	return far, green
 }
 
-// Round is a round as an account keeps it.
+// Round is a round as an account keeps it: what was typed as well as what it
+// meant, and what the card said.
 type Round struct {
-	Name       string
-	Day        golf.Date
-	Course     string
-	Tee        string
-	Target     float64 // it was played for
-	BoundaryYd float64
-	Par18      int // par of the whole course
-	Note       string
-	CardOut    int // what the card says of the front nine, 0 where it says nothing
-	CardIn     int
-	FirstHole  int // where it began
-	Holes      []Hole
+	Name       string    // distinct among the rounds of a file
+	Day        golf.Date // on which it was played
+	Course     string    // empty where it is not known
+	Tee        string    // empty where it is not known
+	Target     float64   // score of 18 holes that it was played for
+	BoundaryYd float64   // yards within which its short game began
+	Par18      int       // par of the whole course
+	Note       string    // the round's conditions, such as the weather; may be empty
+	CardOut    int       // what the card says of the front nine, 0 where it says nothing
+	CardIn     int       // and of the back nine
+	FirstHole  int       // hole that was played first, 1 to 18
+	Holes      []Hole    // each number once, at most 18
 }
 
 // Hole is a hole of a round. One that was not played has no line and no shots.
@@ -66,22 +64,6 @@ type Hole struct {
 	Length golf.Distance // on the card, 0 where it is not known
 	Index  int           // stroke index, 0 where it is not known
 	Line   string        // as it was typed
-	Far    golf.Unit     // units of the line's numbers, off the green
-	Green  golf.Unit     // and on it
+	Far    golf.Unit     // unit of the line's numbers off the green; 0 without a line
+	Green  golf.Unit     // and on the green
 }
-
-// Fault is the first thing in a file that is not allowed.
-type Fault struct {
-	Place string // as `round 3 "Open day", hole 4`; empty for the whole file
-	What  string
-}
-
-// Error writes the fault as one line.
-func (f *Fault) Error() string {
-	if f.Place == "" {
-		return f.What
-	}
-	return f.Place + ": " + f.What
-}
-
-func faulty(format string, args ...any) error { return &Fault{What: fmt.Sprintf(format, args...)} }

@@ -9,18 +9,19 @@ import (
 // deeply, and without a text or number so long that it would fill the memory.
 type guard struct {
 	in     io.Reader
-	read   int
-	depth  int
-	piece  int // bytes of the text, number or white space at hand; the decoder reads each anew with every bit of it
-	quoted bool
-	escape bool
+	read   int    // bytes so far
+	depth  int    // lists and objects that are open
+	piece  int    // bytes of the text, number or white space at hand; the decoder scans it from its start each time more of it arrives
+	quoted bool   // inside a text
+	escape bool   // behind a backslash in a text
 	half   []byte // the beginning of a letter whose end is still to come
 }
 
+// Read passes on what it read, or the fault in it.
 func (g *guard) Read(p []byte) (int, error) {
 	n, err := g.in.Read(p)
 	if g.read += n; g.read > MaxBytes {
-		return 0, faulty("the file has more than %d MiB, the most that is taken", MaxBytes>>20)
+		return 0, faulty("the file is larger than %d MiB, the most that is allowed", MaxBytes>>20)
 	}
 	if fault := g.look(p[:n]); fault != nil {
 		return 0, fault
@@ -33,6 +34,7 @@ func (g *guard) Read(p []byte) (int, error) {
 
 var errNotUTF8 = faulty("the file is not text in UTF-8")
 
+// look checks the next bytes of the file.
 func (g *guard) look(data []byte) error {
 	if !g.whole(data) {
 		return errNotUTF8
@@ -41,7 +43,7 @@ func (g *guard) look(data []byte) error {
 		g.take(c)
 		switch {
 		case c == 0:
-			return faulty("the file has a NUL in it")
+			return faulty("the file contains a NUL byte")
 		case g.depth > deepest:
 			return faulty("the file is nested more than %d deep", deepest)
 		case g.piece > longestPiece:
@@ -51,7 +53,8 @@ func (g *guard) look(data []byte) error {
 	return nil
 }
 
-// take counts a byte.
+// take follows the brackets and quotes of JSON over one byte. It need not know
+// whether the file is JSON: the decoder does.
 func (g *guard) take(c byte) {
 	g.piece++
 	switch {
@@ -71,7 +74,8 @@ func (g *guard) take(c byte) {
 	}
 }
 
-// whole reports whether data goes on in UTF-8.
+// whole reports whether data continues the file in UTF-8. A letter may be cut by
+// the end of data; its beginning is kept in half until the rest comes.
 func (g *guard) whole(data []byte) bool {
 	for len(g.half) > 0 && len(data) > 0 {
 		g.half, data = append(g.half, data[0]), data[1:]

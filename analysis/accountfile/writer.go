@@ -8,6 +8,9 @@ import (
 	"strokeledger/analysis/golf"
 )
 
+// roundFile, holeFile and shotFile are what a file holds of a round: the fields of
+// Round, Hole and golf.Shot under the names that stay the same from one version of
+// this program to the next. Lengths ending in In are in inches.
 type roundFile struct {
 	Name       string     `json:"name"`
 	Day        string     `json:"day"`
@@ -19,31 +22,31 @@ type roundFile struct {
 	Note       string     `json:"note"`
 	CardOut    int        `json:"card_out"`
 	CardIn     int        `json:"card_in"`
-	FirstHole  int        `json:"first_hole,omitempty"`
+	FirstHole  int        `json:"first_hole,omitempty"` // 1 in a file that does not say
 	Holes      []holeFile `json:"holes"`
 }
 
 type holeFile struct {
 	Number    int        `json:"number"`
 	Par       int        `json:"par"`
-	LengthIn  float64    `json:"length_in"`
+	LengthIn  float64    `json:"length_in"` // 0 where it is not known, as are the stroke index and the card
 	Index     int        `json:"stroke_index"`
 	Line      string     `json:"line"`
-	Far       string     `json:"far_unit,omitempty"`
+	Far       string     `json:"far_unit,omitempty"` // of the line, not of the shots
 	Green     string     `json:"green_unit,omitempty"`
 	PickedUp  bool       `json:"picked_up"`
-	ScoreOnly int        `json:"score_only"`
+	ScoreOnly int        `json:"score_only"` // strokes, 0 when the shots are known
 	Shots     []shotFile `json:"shots"`
 }
 
 type shotFile struct {
 	Lie        string   `json:"lie"`
-	DistanceIn float64  `json:"distance_in"`
-	Unit       string   `json:"unit,omitempty"`
+	DistanceIn float64  `json:"distance_in"`    // to the hole
+	Unit       string   `json:"unit,omitempty"` // when it is not that of the lie
 	About      bool     `json:"about,omitempty"`
 	Penalty    int      `json:"penalty,omitempty"`
 	ShortSided bool     `json:"short_sided,omitempty"`
-	GreenIn    *float64 `json:"green_in,omitempty"`
+	GreenIn    *float64 `json:"green_in,omitempty"` // nil where it is not known; 0 is known
 	Club       string   `json:"club,omitempty"`
 	Miss       string   `json:"miss,omitempty"`
 	Word       string   `json:"word,omitempty"`
@@ -53,8 +56,8 @@ type shotFile struct {
 // names made distinct, so that whatever an account holds can be read again.
 type Writer struct {
 	out    io.Writer
-	err    error
-	rounds int
+	err    error // the first; nothing is written after it
+	rounds int   // so far
 	names  golf.Names
 }
 
@@ -63,7 +66,7 @@ func NewWriter(out io.Writer, c Settings) *Writer {
 	w := &Writer{out: out}
 	c.Name, c.Clubs = golf.Cleaned(c.Name, golf.MaxName), golf.Cleaned(c.Clubs, golf.MaxClubs)
 	if c.Name == "" {
-		c.Name = "?"
+		c.Name = "?" // a reader refuses settings without a name
 	}
 	w.text(fmt.Sprintf(`{"version":%d,"settings":`, version))
 	w.value(c)
@@ -97,12 +100,14 @@ func (w *Writer) Close(written Written) error {
 	return w.err
 }
 
+// text writes a text as it is.
 func (w *Writer) text(text string) {
 	if w.err == nil {
 		_, w.err = io.WriteString(w.out, text)
 	}
 }
 
+// value writes a value as JSON.
 func (w *Writer) value(v any) {
 	text, err := json.Marshal(v)
 	if w.err == nil {
@@ -111,13 +116,16 @@ func (w *Writer) value(v any) {
 	w.text(string(text))
 }
 
-// Same reports whether two rounds are the same in a file.
+// Same reports whether two rounds are the same in a file, so that a round that is
+// there already need not be taken in twice.
 func Same(a, b Round) bool {
 	one, err := json.Marshal(fileOf(a))
 	other, failed := json.Marshal(fileOf(b))
 	return err == nil && failed == nil && string(one) == string(other)
 }
 
+// fileOf is a round as it stands in a file, its texts cleaned. A hole without a
+// line has no units either.
 func fileOf(r Round) roundFile {
 	f := roundFile{Name: golf.RoundName(r.Name, r.Day), Day: r.Day.String(), Course: golf.Cleaned(r.Course, golf.MaxText), Tee: golf.Cleaned(r.Tee, golf.MaxText),
 		Target: r.Target, BoundaryYd: r.BoundaryYd, Par18: r.Par18, Note: golf.Cleaned(r.Note, golf.MaxText), CardOut: r.CardOut, CardIn: r.CardIn, FirstHole: r.FirstHole}
@@ -134,6 +142,7 @@ func fileOf(r Round) roundFile {
 	return f
 }
 
+// fileOfShot is a shot as it stands in a file.
 func fileOfShot(s golf.Shot) shotFile {
 	f := shotFile{s.Lie.String(), float64(s.Distance), s.Unit.String(), s.About, s.Penalty, s.ShortSided, nil,
 		golf.Cleaned(s.Club, golf.MaxText), s.Miss.String(), golf.Cleaned(s.Word, golf.MaxWord)}

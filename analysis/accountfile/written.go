@@ -2,47 +2,47 @@ package accountfile
 
 import "time"
 
-// Written is what is written about an account and what it has to practise. It is
-// there to be read, and not taken in again.
+// Written is what people wrote about an account's game and what practice was set.
+// It is for people to read; a Reader passes over it.
 type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
-	Private  []Note     `json:"private_notes_on_pupils,omitempty"`
+	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
 }
 
 // Note is a note with its conversation.
 type Note struct {
-	By      string    `json:"by,omitempty"`
-	On      string    `json:"on,omitempty"` // the pupil, of a private note
-	Kind    string    `json:"kind"`
-	Day     string    `json:"day"`
-	Hole    int       `json:"hole,omitempty"`
-	Shot    int       `json:"shot,omitempty"`
-	Body    string    `json:"body"`
-	Written time.Time `json:"written"`
+	By      string    `json:"by,omitempty"`   // name of the account that wrote it; empty in private notes
+	On      string    `json:"on,omitempty"`   // name of the pupil, in private notes
+	Kind    string    `json:"kind"`           // as the database names it
+	Day     string    `json:"day"`            // it is about, as YYYY-MM-DD
+	Hole    int       `json:"hole,omitempty"` // it is about; 0 for a whole round or day
+	Shot    int       `json:"shot,omitempty"` // of the hole, from 1; 0 for the whole hole
+	Body    string    `json:"body"`           // as it was typed
+	Written time.Time `json:"written"`        // when
 	Replies []Reply   `json:"replies,omitempty"`
 }
 
-// Reply is an answer to a note.
+// Reply is an answer to a note, the earliest first.
 type Reply struct {
 	By      string    `json:"by"`
 	Body    string    `json:"body"`
 	Written time.Time `json:"written"`
 }
 
-// Practice is something that was set to practise.
+// Practice is something that a coach or the player set to practise.
 type Practice struct {
-	What     string   `json:"what"`
-	Amount   string   `json:"amount,omitempty"`
-	PassMark string   `json:"pass_mark,omitempty"`
-	Due      string   `json:"due"`
-	Done     bool     `json:"done"`
+	What     string   `json:"what"`                // what to practise
+	Amount   string   `json:"amount,omitempty"`    // how much or how often, in words
+	PassMark string   `json:"pass_mark,omitempty"` // the result to reach, in words
+	Due      string   `json:"due"`                 // last day, as YYYY-MM-DD
+	Done     bool     `json:"done"`                // it was ticked off
 	Results  []Result `json:"results,omitempty"`
 }
 
-// Result is a practice that was recorded.
+// Result is one time that a practice was done.
 type Result struct {
-	Day    string `json:"day"`
-	Result string `json:"result"`
-	Passed bool   `json:"passed"`
+	Day    string `json:"day"`    // as YYYY-MM-DD
+	Result string `json:"result"` // in words, such as "14 of 20"
+	Passed bool   `json:"passed"` // it reached the pass mark
 }

@@ -13,6 +13,7 @@ const (
 	MaxText  = 1000 // a name or a note in a file
 	MaxLine  = 500  // a hole as it was typed
 	MaxWord  = 200  // what is said of a shot
+	MaxClub  = 40   // one club, as a form has it
 	MaxClubs = 200  // the clubs of a bag
 	MaxName  = 80   // a name in a form
 	MaxNote  = 4000 // a note, or an answer to one

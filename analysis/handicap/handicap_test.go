@@ -191,7 +191,7 @@ func TestWhatHoldsForAnyRecord(t *testing.T) {
 				used++
 			}
 		}
-		if n, _ := bestOf(min(len(scores), 20)); used != n {
+		if n := best[min(len(scores), recordLength)].n; used != n {
 			t.Fatalf("%d differentials are used, want %d", used, n)
 		}
 	})

@@ -26,42 +26,22 @@ const (
 // fewestScores is from how many scores there is an Index (Rule 5.2).
 const fewestScores = 3
 
-// bestOf tells how many of the lowest differentials are averaged for a record of
-// some length, and what is then added (Rule 5.2).
-func bestOf(differentials int) (n int, adjustment float64) {
-	switch {
-	case differentials < fewestScores:
-		return 0, 0
-	case differentials == 3:
-		return 1, -2
-	case differentials == 4:
-		return 1, -1
-	case differentials == 5:
-		return 1, 0
-	case differentials == 6:
-		return 2, -1
-	case differentials <= 8:
-		return 2, 0
-	case differentials <= 11:
-		return 3, 0
-	case differentials <= 14:
-		return 4, 0
-	case differentials <= 16:
-		return 5, 0
-	case differentials <= 18:
-		return 6, 0
-	case differentials == 19:
-		return 7, 0
-	default:
-		return 8, 0
-	}
+// best is how many of the lowest differentials are averaged, and what is then
+// added, by the number of differentials of the record (Rule 5.2).
+var best = [recordLength + 1]struct {
+	n          int
+	adjustment float64
+}{
+	3: {1, -2}, 4: {1, -1}, 5: {1, 0}, 6: {2, -1}, 7: {2, 0}, 8: {2, 0},
+	9: {3, 0}, 10: {3, 0}, 11: {3, 0}, 12: {4, 0}, 13: {4, 0}, 14: {4, 0},
+	15: {5, 0}, 16: {5, 0}, 17: {6, 0}, 18: {6, 0}, 19: {7, 0}, 20: {8, 0},
 }
 
 // Index returns the Index of a record of differentials, of which the last
 // twenty count, before any cap. ok is false for fewer than three.
 func Index(differentials []float64) (index float64, ok bool) {
 	latest := slices.Clone(differentials[max(0, len(differentials)-recordLength):])
-	n, adjustment := bestOf(len(latest))
+	n, adjustment := best[len(latest)].n, best[len(latest)].adjustment
 	if n == 0 {
 		return 0, false
 	}

@@ -28,41 +28,49 @@ func InOrder[T, R any](all iter.Seq[T], work func(T) R) iter.Seq[R] {
 	}
 }
 
+// result is what a piece of work came to.
 type result[R any] struct {
 	value R
-	fault *Panic
+	fault *Panic // nil when there is a value
 }
 
-// send begins the pieces in their order and queues where each will be.
+// send begins the pieces in their order and queues where the result of each will
+// be. The room of the queue is how far it runs ahead of the caller. A panic of the
+// sequence takes the place of a result.
 func send[T, R any](all iter.Seq[T], work func(T) R, queue chan<- chan result[R], enough <-chan struct{}) {
 	defer close(queue)
-	place := func() (chan result[R], bool) {
-		made := make(chan result[R], 1)
-		select {
-		case queue <- made:
-			return made, true
-		case <-enough:
-			return nil, false
-		}
-	}
 	fault := caught(func() {
 		for piece := range all {
-			made, ok := place()
+			made, ok := place(queue, enough)
 			if !ok {
 				return
 			}
-			go func() {
-				var r result[R]
-				r.fault = caught(func() { r.value = work(piece) })
-				made <- r
-			}()
+			go func() { made <- done(work, piece) }()
 		}
 	})
 	if fault == nil {
 		return
 	}
-	if made, ok := place(); ok {
+	if made, ok := place(queue, enough); ok {
 		made <- result[R]{fault: fault}
+	}
+}
+
+// done is the result of a piece.
+func done[T, R any](work func(T) R, piece T) (r result[R]) {
+	r.fault = caught(func() { r.value = work(piece) })
+	return r
+}
+
+// place queues the place of one more result, with room for it, so that sending it
+// never waits; ok is false once the caller has enough.
+func place[R any](queue chan<- chan result[R], enough <-chan struct{}) (made chan result[R], ok bool) {
+	made = make(chan result[R], 1)
+	select {
+	case queue <- made:
+		return made, true
+	case <-enough:
+		return nil, false
 	}
 }
 

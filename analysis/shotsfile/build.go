@@ -20,6 +20,7 @@ type build struct {
 	doubtful bool      // a row of it could not be read, so its rules are not checked
 }
 
+// begin begins the round of a row, with room for the usual number of shots.
 func begin(row row) build {
 	return build{
 		Round: golf.Round{ID: row.round, Date: row.date, Player: row.player, Course: row.course, Tee: row.tee,
@@ -32,6 +33,7 @@ func begin(row row) build {
 // want of it.
 func (b *build) unsure() { b.doubtful, b.next = true, 0 }
 
+// add adds a row of the round. A row whose hole is not known leaves it unsure.
 func (b *build) add(row row, faults *Faults) {
 	b.sameRound(row, faults)
 	if row.hole == 0 {
@@ -66,10 +68,12 @@ func (b *build) sameRound(row row, faults *Faults) {
 	}
 }
 
+// changed notes that a column differs from the rows before.
 func changed(line int, c column, was, read string, faults *Faults) {
 	faults.add(line, c.String(), "changes inside a round", read, "the same in every row of a round, here "+strconv.Quote(was))
 }
 
+// beginHole begins the hole of a row, which may not have been there before.
 func (b *build) beginHole(row row, faults *Faults) {
 	b.hole = golf.Hole{Number: row.hole, Par: row.par, ScoreOnly: row.scoreOnly}
 	b.from, b.next, b.pickedAt, b.doubtful = len(b.shots), 1, 0, false
@@ -122,7 +126,8 @@ func (b *build) endHole(faults *Faults) {
 	}
 }
 
-// end returns the finished round.
+// end returns the finished round. Its holes share one slice of shots, cut so that
+// appending to one does not write into the next.
 func (b *build) end(faults *Faults) golf.Round {
 	b.endHole(faults)
 	from := 0

@@ -12,9 +12,9 @@ const MaxFaults = 100
 type Fault struct {
 	Line    int    // in the file, from 1
 	Column  string // name of the column, empty when it is the whole row
-	What    string // what is wrong
-	Read    string // what was read, may be empty
-	Allowed string // what is allowed
+	What    string // what is wrong, without a full stop
+	Read    string // what was read, empty when there was nothing
+	Allowed string // what is allowed, such as "1 to 18"
 }
 
 // String writes the fault as one line.
@@ -35,8 +35,8 @@ func (f Fault) String() string {
 // Faults are what is wrong with a file: the first hundred, and how many more
 // there were.
 type Faults struct {
-	List []Fault
-	More int
+	List []Fault // in the order in which they were found, at most MaxFaults
+	More int     // that are not listed
 }
 
 // Error writes the faults one a line.
@@ -51,9 +51,10 @@ func (f *Faults) Error() string {
 	return strings.Join(lines, "\n")
 }
 
-// longestRead is how much of a cell a fault repeats.
+// longestRead is how much of a cell a fault repeats, in bytes.
 const longestRead = 60
 
+// add notes a fault, or counts it once the list is full.
 func (f *Faults) add(line int, column, what, read, allowed string) {
 	if len(f.List) == MaxFaults {
 		f.More++
@@ -65,16 +66,17 @@ func (f *Faults) add(line int, column, what, read, allowed string) {
 	f.List = append(f.List, Fault{line, column, what, strings.ToValidUTF8(read, "?"), allowed})
 }
 
+// any reports whether there is a fault.
 func (f *Faults) any() bool { return len(f.List) > 0 }
 
 // LimitError says that a file was refused because it is larger than the caller
 // takes.
 type LimitError struct {
-	Most int64
-	Unit string // "bytes" or "rows"
+	Most int64  // that the caller takes
+	Unit string // what is counted: "bytes", "bytes in a line", "rows" or "rounds"
 }
 
 // Error names the limit.
 func (e *LimitError) Error() string {
-	return fmt.Sprintf("the file has more than %d %s, the most that is taken", e.Most, e.Unit)
+	return fmt.Sprintf("the file has more than %d %s, the most that is allowed", e.Most, e.Unit)
 }

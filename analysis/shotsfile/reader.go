@@ -1,8 +1,6 @@
 package shotsfile
 
 import (
-	"bufio"
-	"bytes"
 	"encoding/csv"
 	"errors"
 	"io"
@@ -12,21 +10,22 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Limits are the most that a caller takes; 0 sets no limit.
+// Limits are the most that a caller takes; 0 sets no limit. A file beyond one of
+// them ends in a *LimitError.
 type Limits struct {
-	Bytes  int64
-	Rows   int
-	Rounds int
+	Bytes  int64 // of the file; a limit also bounds the length of a line
+	Rows   int   // after the header
+	Rounds int   // with distinct names
 }
 
-// Reader reads the rounds of one shots file.
+// Reader reads the rounds of one shots file, from front to back, once.
 type Reader struct {
 	limits  Limits
 	in      io.Reader
-	faults  Faults
-	unknown []string
-	seen    map[string]bool // rounds that have begun
-	round   build
+	faults  Faults          // so far
+	unknown []string        // columns
+	seen    map[string]bool // names of the rounds that have begun
+	round   build           // at hand; its ID is empty before the first
 }
 
 // NewReader returns a reader of r.
@@ -37,7 +36,8 @@ func NewReader(r io.Reader, limits Limits) *Reader {
 	return &Reader{limits: limits, in: r, seen: map[string]bool{}}
 }
 
-// Unknown lists the columns that were passed over, once the header was read.
+// Unknown lists the columns that were passed over, each once, as they are named in
+// the file. It is empty until the header was read.
 func (r *Reader) Unknown() []string { return r.unknown }
 
 // Rounds yields the rounds of the file in its order, as long as no fault has
@@ -57,6 +57,7 @@ func (r *Reader) Rounds() iter.Seq2[golf.Round, error] {
 	}
 }
 
+// read reads the header and then every row.
 func (r *Reader) read(send func(golf.Round) bool) error {
 	rows, comma, err := r.open()
 	if err != nil {
@@ -79,6 +80,8 @@ func (r *Reader) read(send func(golf.Round) bool) error {
 	return r.readRows(rows, &cells, len(head), send)
 }
 
+// readRows reads the rows after the header, which has width cells. A row that
+// cannot be read leaves its round unsure; reading goes on for the other faults.
 func (r *Reader) readRows(rows *csv.Reader, cells *rowReader, width int, send func(golf.Round) bool) error {
 	for n := 0; ; {
 		record, err := rows.Read()
@@ -88,26 +91,30 @@ func (r *Reader) readRows(rows *csv.Reader, cells *rowReader, width int, send fu
 		if n++; r.limits.Rows > 0 && n > r.limits.Rows {
 			return &LimitError{int64(r.limits.Rows), "rows"}
 		}
+		line := 0
+		if err == nil {
+			line, _ = rows.FieldPos(0)
+		}
 		switch {
-		case err != nil && r.rowFault(err):
-			r.round.unsure()
-		case err != nil:
+		case err != nil && !r.rowFault(err):
 			return err
-		default:
-			line, _ := rows.FieldPos(0)
-			if len(record) != width {
-				r.faults.add(line, "", "wrong number of cells", strconv.Itoa(len(record)), strconv.Itoa(width)+", as in the header")
-				r.round.unsure()
-				continue
-			}
-			if !r.take(cells.read(line, record), send) {
-				return nil
-			}
-			if r.limits.Rounds > 0 && len(r.seen) > r.limits.Rounds {
-				return &LimitError{int64(r.limits.Rounds), "rounds"}
-			}
+		case err != nil || !r.asWide(line, len(record), width):
+			r.round.unsure()
+		case !r.take(cells.read(line, record), send):
+			return nil
+		case r.limits.Rounds > 0 && len(r.seen) > r.limits.Rounds:
+			return &LimitError{int64(r.limits.Rounds), "rounds"}
 		}
 	}
+}
+
+// asWide reports whether a row has as many cells as the header, and notes a fault
+// when it has not.
+func (r *Reader) asWide(line, cells, width int) bool {
+	if cells != width {
+		r.faults.add(line, "", "wrong number of cells", strconv.Itoa(cells), strconv.Itoa(width)+", as in the header")
+	}
+	return cells == width
 }
 
 // rowFault notes an error that is a row's own fault, and reports whether it is
@@ -142,7 +149,8 @@ func (r *Reader) take(row row, send func(golf.Round) bool) bool {
 	return true
 }
 
-// finish ends the round at hand and sends it, unless there is a fault.
+// finish ends the round at hand and sends it, unless the file has a fault. It
+// returns false when the caller wants no more.
 func (r *Reader) finish(send func(golf.Round) bool) bool {
 	if r.round.ID == "" {
 		return true
@@ -151,6 +159,7 @@ func (r *Reader) finish(send func(golf.Round) bool) bool {
 	return r.faults.any() || send(round)
 }
 
+// end finishes a file of so many rows after the header; one without is a fault.
 func (r *Reader) end(rows int, send func(golf.Round) bool) error {
 	if rows == 0 {
 		r.faults.add(1, "", "no rounds", "", "a row a stroke after the header")
@@ -162,58 +171,4 @@ func (r *Reader) end(rows int, send func(golf.Round) bool) error {
 		return &r.faults
 	}
 	return nil
-}
-
-// open prepares a CSV reader: it takes off a byte-order mark and finds out by
-// the header whether cells are separated by commas or semicolons.
-func (r *Reader) open() (*csv.Reader, rune, error) {
-	in := bufio.NewReaderSize(r.in, 1<<16)
-	if mark, _ := in.Peek(3); bytes.Equal(mark, []byte("\ufeff")) {
-		in.Discard(3)
-	}
-	head, err := in.Peek(in.Size())
-	if err != nil && err != io.EOF {
-		return nil, 0, err
-	}
-	if i := bytes.IndexByte(head, '\n'); i >= 0 {
-		head = head[:i]
-	}
-	rows := csv.NewReader(in)
-	if bytes.Count(head, []byte{';'}) > bytes.Count(head, []byte{','}) {
-		rows.Comma = ';'
-	}
-	rows.ReuseRecord = true
-	rows.FieldsPerRecord = -1
-	return rows, rows.Comma, nil
-}
-
-// longestLine is how many bytes a line may have where bytes are limited, so that
-// a cell without an end does not fill the memory.
-const longestLine = 1 << 16
-
-// limitedReader fails once more than most bytes were read, or a line is too long.
-type limitedReader struct {
-	in         io.Reader
-	most, left int64
-	line       int // bytes of the line at hand
-}
-
-func (l *limitedReader) Read(p []byte) (int, error) {
-	n, err := l.in.Read(p)
-	if l.left -= int64(n); l.left < 0 {
-		return 0, &LimitError{l.most, "bytes"}
-	}
-	for rest := p[:n]; ; l.line = 0 {
-		end := bytes.IndexByte(rest, '\n')
-		if l.line += max(end, 0); end < 0 {
-			l.line += len(rest)
-		}
-		if l.line > longestLine {
-			return 0, &LimitError{longestLine, "bytes in a line"}
-		}
-		if end < 0 {
-			return n, err
-		}
-		rest = rest[end+1:]
-	}
 }

@@ -202,8 +202,8 @@ func TestLimits(t *testing.T) {
 		limits Limits
 		want   string
 	}{
-		{Limits{Rows: 1}, "the file has more than 1 rows, the most that is taken"},
-		{Limits{Bytes: int64(len(text)) - 1}, fmt.Sprintf("the file has more than %d bytes, the most that is taken", len(text)-1)},
+		{Limits{Rows: 1}, "the file has more than 1 rows, the most that is allowed"},
+		{Limits{Bytes: int64(len(text)) - 1}, fmt.Sprintf("the file has more than %d bytes, the most that is allowed", len(text)-1)},
 	} {
 		var limit *LimitError
 		if _, _, err := readAll(text, c.limits); !errors.As(err, &limit) || err.Error() != c.want {

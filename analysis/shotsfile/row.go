@@ -11,30 +11,35 @@ import (
 // row is one row of a file, read. A number that could not be read is 0 and
 // sound is false.
 type row struct {
-	line                       int
-	round, player, course, tee string
-	date                       golf.Date
-	hole, par, number          int
-	shot                       golf.Shot
-	pickedUp                   bool
-	scoreOnly                  int
-	sound                      bool
+	line      int       // in the file, from 1
+	round     string    // name, empty with a fault
+	player    string    // empty where the file does not say, as are course and tee
+	course    string    // name
+	tee       string    // name
+	date      golf.Date // the zero value with a fault
+	hole, par int       // 0 with a fault, as is number
+	number    int       // place of the shot on its hole, from 1
+	shot      golf.Shot
+	pickedUp  bool // the ball was lifted after this shot
+	scoreOnly int  // strokes of a hole whose shots are not known; 0 when they are
+	sound     bool // every cell could be read
 }
 
 // rowReader reads the cells of one row after the other.
 type rowReader struct {
 	at           places
-	decimalComma bool
-	faults       *Faults
+	decimalComma bool              // numbers may have one
+	faults       *Faults           // where new ones go
 	known        map[string]string // texts that come again and again
 	dayText      string            // the last day that was read
 	day          golf.Date
 
-	line  int
+	line  int // of the row at hand, as are the rest
 	cells []string
 	sound bool
 }
 
+// fault notes a fault of a cell of the row at hand.
 func (r *rowReader) fault(c column, what, allowed string) {
 	r.faults.add(r.line, c.String(), what, r.cell(c), allowed)
 	r.sound = false
@@ -48,6 +53,7 @@ func (r *rowReader) cell(c column) string {
 	return strings.TrimSpace(r.cells[r.at[c]])
 }
 
+// read reads a row that has as many cells as the header.
 func (r *rowReader) read(line int, cells []string) row {
 	r.line, r.cells, r.sound = line, cells, true
 	out := row{
@@ -68,6 +74,8 @@ func (r *rowReader) read(line int, cells []string) row {
 	return out
 }
 
+// shot reads what a row says of its shot. A distance without a unit is in that of
+// its lie: feet on the green, yards elsewhere.
 func (r *rowReader) shot() golf.Shot {
 	var s golf.Shot
 	var err error
@@ -112,6 +120,7 @@ func (r *rowReader) date() golf.Date {
 	return d
 }
 
+// yes reads yes or no in any case of letters; an empty cell is no.
 func (r *rowReader) yes(c column) bool {
 	switch text := r.cell(c); {
 	case strings.EqualFold(text, "yes"):
@@ -122,65 +131,8 @@ func (r *rowReader) yes(c column) bool {
 	return false
 }
 
-// natural reads a whole number of 1 or more.
-func (r *rowReader) natural(c column, allowed string) int {
-	before := r.sound
-	r.sound = true
-	n := r.integer(c, allowed)
-	if n == 0 && r.sound {
-		r.fault(c, "out of range", allowed)
-	}
-	r.sound = r.sound && before
-	return n
-}
-
-// most is the largest whole number worth telling apart from others.
-const most = 1_000_000
-
-func (r *rowReader) integer(c column, allowed string) int {
-	text := r.cell(c)
-	n := 0
-	for i := range len(text) {
-		if text[i] < '0' || text[i] > '9' || n > most {
-			r.fault(c, "not a whole number", allowed)
-			return 0
-		}
-		n = 10*n + int(text[i]-'0')
-	}
-	if text == "" {
-		r.fault(c, "no number", allowed)
-	}
-	return n
-}
-
-// number reads digits with at most one decimal point, or comma in a file that
-// separates by semicolons. Signs, exponents, nan and inf are faults.
-func (r *rowReader) number(c column, allowed string) float64 {
-	text := r.cell(c)
-	if r.decimalComma {
-		text = strings.Replace(text, ",", ".", 1)
-	}
-	points, digits := 0, 0
-	for i := range len(text) {
-		switch {
-		case text[i] == '.':
-			points++
-		case text[i] >= '0' && text[i] <= '9':
-			digits++
-		default:
-			points = 2
-		}
-	}
-	x, err := strconv.ParseFloat(text, 64)
-	if points > 1 || digits == 0 || err != nil {
-		r.fault(c, "not a plain number", allowed)
-		return 0
-	}
-	return x
-}
-
-// text reads a text, taking off the apostrophes that keep a spreadsheet from
-// running it.
+// text reads a text of one line, taking off the apostrophes that keep a
+// spreadsheet from running it. It is empty with a fault.
 func (r *rowReader) text(c column) string {
 	text := r.cell(c)
 	if known, ok := r.known[text]; ok {
@@ -201,9 +153,11 @@ func (r *rowReader) text(c column) string {
 	return r.remember(text, meant)
 }
 
-// manyTexts is how many texts are remembered at a time.
+// manyTexts is how many texts are remembered at a time; a player has far fewer.
 const manyTexts = 4096
 
+// remember keeps what a text means, in copies, since the CSV reader uses the memory
+// of a row again.
 func (r *rowReader) remember(text, meant string) string {
 	if len(r.known) >= manyTexts {
 		clear(r.known)

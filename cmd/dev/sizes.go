@@ -38,6 +38,15 @@ func sizes(args []string) error {
 	return nil
 }
 
+// testCell is how many lines of tests there are to a line of code, or why nobody
+// asks.
+func (m measured) testCell() string {
+	if m.name == testData {
+		return "data"
+	}
+	return fmt.Sprintf("%.2f", m.testRatio())
+}
+
 // printSizes writes the table and the goals that are missed, and returns how
 // many these are.
 func printSizes(w io.Writer, all []measured) int {
@@ -47,10 +56,10 @@ func printSizes(w io.Writer, all []measured) int {
 		goalFileP90, mostLines, goalFunctionP90, goalFunction, goalParameters, 100*goalComments, goalTests)
 	for _, m := range all {
 		files, functions := m.files(), m.functionLines()
-		fmt.Fprintf(table, "%d\t%d\t%d\t%d\t%d\t%d\t%d\t%d\t%d\t%.0f %%\t%d\t%.2f\t  %s\n",
+		fmt.Fprintf(table, "%d\t%d\t%d\t%d\t%d\t%d\t%d\t%d\t%d\t%.0f %%\t%d\t%s\t  %s\n",
 			len(files), percentile(files, 50), percentile(files, 90), percentile(files, 100),
 			len(functions), percentile(functions, 50), percentile(functions, 90), percentile(functions, 100),
-			m.mostParameters(), 100*m.commentShare(), m.bareFields, m.testRatio(), m.name)
+			m.mostParameters(), 100*m.commentShare(), m.bareFields, m.testCell(), m.name)
 	}
 	table.Flush()
 	missed := 0

@@ -83,6 +83,18 @@ func TestMissedGoalsAreNamed(t *testing.T) {
 	}
 }
 
+// Test data need no tests of their own; the table says why there is no ratio.
+func TestTestDataNeedNoTests(t *testing.T) {
+	data := measured{name: "web/sample", fileLines: []int{20}, code: 20}
+	if got := data.missed(); len(got) > 0 || data.testCell() != "data" {
+		t.Errorf("missed: %v; the table says %q", got, data.testCell())
+	}
+	page := measured{name: "web/samples", fileLines: []int{20}, code: 20, tests: 5}
+	if got := page.missed(); len(got) != 1 || page.testCell() != "0.25" {
+		t.Errorf("missed: %v; the table says %q", got, page.testCell())
+	}
+}
+
 func TestPercentiles(t *testing.T) {
 	values := []int{10, 9, 8, 7, 6, 5, 4, 3, 2, 1}
 	for p, want := range map[float64]int{0: 1, 50: 5, 90: 9, 91: 10, 100: 10} {

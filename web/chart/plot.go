@@ -7,10 +7,13 @@ import (
 )
 
 // Range is a scale that need not hold zero: up is more.
-type Range struct{ Low, High, Step float64 }
+type Range struct {
+	Low, High float64 // the values at its two ends
+	Step      float64 // between ticks: 1, 2 or 5 times a power of ten
+}
 
-// NewRange makes the scale of values, with at the most about so many ticks.
-// Values that are no numbers do not count.
+// NewRange makes the scale of values, with about that many ticks at most. What is
+// not a finite number does not count.
 func NewRange(ticks int, values ...float64) Range {
 	r := Range{math.Inf(1), math.Inf(-1), 1}
 	for _, v := range values {
@@ -44,7 +47,10 @@ func (r Range) Across(v float64) string { return Percent(r.Share(v)) }
 func (r Range) Ticks() []float64 { return Scale(r).Ticks() }
 
 // Place is a point of a picture: shares from the left and from the top.
-type Place struct{ X, Y float64 }
+type Place struct {
+	X float64 // 0 at the left, 1 at the right
+	Y float64 // 0 at the top, 1 at the bottom
+}
 
 // Line is the path through places, in a view box of 100 by 100.
 func Line(places []Place) string {
@@ -77,7 +83,7 @@ func hundredths(share float64) string {
 	return strconv.FormatFloat(math.Round(share*1e4)/1e2, 'f', -1, 64)
 }
 
-// Fewer returns the scale with at the most so many ticks, zero among them.
+// Fewer returns the scale with at most that many ticks, zero among them.
 func (s Scale) Fewer(most int) Scale {
 	for len(s.Ticks()) > most {
 		s.Step = step(s.Step * 1.5)
@@ -88,12 +94,12 @@ func (s Scale) Fewer(most int) Scale {
 // Whisker is an interval beside its bar: the whole of it, and the part that
 // lies inside a solid bar.
 type Whisker struct {
-	Known      bool
-	X1, X2     string
-	Low, High  bool // the end lies on the scale, and is drawn
-	Inside     bool
-	InX1, InX2 string
-	InLow      bool
+	Known      bool   // there is an interval to draw
+	X1, X2     string // where it begins and ends, percent from the left
+	Low, High  bool   // that end lies on the scale, and has its mark
+	Inside     bool   // part of it lies in the bar, and is drawn again in a light line
+	InX1, InX2 string // where that part begins and ends; empty unless Inside
+	InLow      bool   // that part begins with the mark of the low end
 }
 
 // Whisker returns the whisker of a bar with its interval, cut at the ends of

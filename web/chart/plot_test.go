@@ -20,6 +20,21 @@ func TestRangesHoldTheirValues(t *testing.T) {
 	}
 }
 
+// Up is more, and right is more; a picture counts from the top and from the left.
+func TestPlacesOfARange(t *testing.T) {
+	r := Range{Low: 70, High: 110, Step: 10}
+	for _, c := range []struct {
+		value        float64
+		down, across string
+	}{
+		{110, "0%", "100%"}, {100, "25%", "75%"}, {70, "100%", "0%"}, {85.5, "61.25%", "38.75%"}, {math.NaN(), "0%", "0%"}, {math.Inf(1), "0%", "0%"},
+	} {
+		if down, across := r.Down(c.value), r.Across(c.value); down != c.down || across != c.across {
+			t.Errorf("%g stands %s down and %s across", c.value, down, across)
+		}
+	}
+}
+
 func TestPathsHoldNumbersOnly(t *testing.T) {
 	area := Area([]Place{{0, .25}, {1, math.NaN()}}, []Place{{0, .5}, {1, math.Inf(1)}})
 	if want := "M0 25L100 0L100 0L0 50Z"; area != want {

@@ -9,11 +9,11 @@ import (
 
 // Scale lays an interval that holds zero over a width of 100 %.
 type Scale struct {
-	Low, High float64
+	Low, High float64 // the values at the left and at the right
 	Step      float64 // between ticks: 1, 2 or 5 times a power of ten
 }
 
-// mostTicks is how many ticks an axis has at the most, zero among them.
+// mostTicks is the largest number of ticks on an axis, zero among them.
 const mostTicks = 8
 
 // margin is how much of a step is left free beyond the outermost value.
@@ -50,7 +50,7 @@ func step(x float64) float64 {
 // Percent returns where a value stands, as an attribute.
 func (s Scale) Percent(v float64) string { return Percent((v - s.Low) / (s.High - s.Low)) }
 
-// Percent writes a share as a percentage with two decimals at the most.
+// Percent writes a share as a percentage with at most two decimals.
 func Percent(share float64) string {
 	if math.IsNaN(share) || math.IsInf(share, 0) {
 		share = 0
@@ -67,12 +67,11 @@ func (s Scale) Ticks() []float64 {
 	return all
 }
 
-// Bar is a bar from zero: where it begins, how wide it is, and whether it
-// stands for something won back.
+// Bar is a bar from zero, to the left or to the right.
 type Bar struct {
-	X, Width string
-	Won      bool
-	Empty    bool
+	X, Width string // where it begins and how wide it is, percent
+	Won      bool   // it stands for strokes won, to the left of zero
+	Empty    bool   // it is too short to be seen, and nothing is drawn
 }
 
 // Bar returns the bar of a value.

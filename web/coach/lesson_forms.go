@@ -27,7 +27,7 @@ func newTargetPart(in LessonsInput) TargetPart {
 		typed = *in.Returned.Target
 	}
 	t := TargetPart{Now: words.Plain(in.Target), AnswerAt: in.Whose.AnswerTarget(),
-		Field: components.Filled(components.Field{Name: "target", Label: "Propose a target", Mode: "decimal", Hint: "68 to 110, for 18 holes of par 72."}, typed)}
+		Field: components.Filled(components.Field{Name: "target", Label: "Propose a target", Mode: "decimal", Hint: form.TargetRange() + ", for 18 holes of par 72."}, typed)}
 	t.Wrong = components.Summed(t.Field).Saying("The target was not proposed.")
 	if !in.Whose.Own {
 		t.ProposeAt = in.Whose.Target()

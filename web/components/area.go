@@ -3,9 +3,11 @@ package components
 // Area is a labelled input of several lines, with what was typed and what was
 // wrong.
 type Area struct {
-	Name, ID, Label, Value string
-	Hint                   string // what is allowed, may be empty
-	Problem                string // what was wrong, empty when nothing
+	Name, ID string // of the input in its form, and on the page
+	Label    string // what is asked, over the input
+	Value    string // what was typed
+	Hint     string // what is allowed, may be empty
+	Problem  string // what was wrong, empty when nothing
 }
 
 // Field is the input as a line of a summary needs it.

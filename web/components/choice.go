@@ -4,22 +4,23 @@ import (
 	"fmt"
 )
 
-// Choice is one of a few.
+// Choice is one of several that the reader can choose from.
 type Choice struct {
-	Value, Name string
-	Chosen      bool
+	Value  string // what the form sends
+	Name   string // what the reader sees
+	Chosen bool   // it is the one chosen now
 }
 
-// Radios are a few, of which one is chosen.
+// Radios are radio buttons: a few choices, of which one is chosen.
 type Radios struct {
-	Name    string
-	ID      string // of the first on the page; its name when empty
-	Label   string
-	All     []Choice
-	Problem string
+	Name    string   // of the inputs in their form
+	ID      string   // of the first button on the page; Name when empty
+	Label   string   // what is asked, over the choices
+	All     []Choice // in the order shown
+	Problem string   // what was wrong, empty when nothing
 }
 
-// id tells the first of them from other inputs of the page.
+// id is the id of the first button on the page.
 func (c Radios) id() string {
 	if c.ID == "" {
 		return c.Name
@@ -27,7 +28,7 @@ func (c Radios) id() string {
 	return c.ID
 }
 
-// inputID is the id of one of them.
+// inputID is the id of button i, counted from 0.
 func (c Radios) inputID(i int) string {
 	if i == 0 {
 		return c.id()

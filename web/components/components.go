@@ -7,14 +7,14 @@ import "strokeledger/web/chart"
 type Field struct {
 	Name     string // of the input
 	ID       string // of the input on the page; its name when empty
-	Label    string
-	Value    string
+	Label    string // what is asked, over the input
+	Value    string // what was typed
 	Type     string // text when empty
 	Hint     string // what is allowed, may be empty
 	Problem  string // what was wrong, empty when nothing
-	Complete string // autocomplete
-	Mode     string // inputmode
-	List     string // id of a list of what may be meant
+	Complete string // what the browser may fill in, its autocomplete; empty for nothing
+	Mode     string // which keyboard a phone shows, its inputmode; empty for letters
+	List     string // id of the list of suggestions; empty for none
 }
 
 // kind is the input's type.
@@ -25,7 +25,7 @@ func (f Field) kind() string {
 	return f.Type
 }
 
-// Key tells the input from others on the page.
+// Key is the id of the input on the page.
 func (f Field) Key() string {
 	if f.ID == "" {
 		return f.Name
@@ -48,8 +48,8 @@ func (f Field) Described() string {
 // Mark is a score on a hole as a card marks it.
 type Mark struct {
 	Class string // of its shape: none for par, no-mark when not entered
-	Text  string
-	Said  string // what the mark means, for who cannot see it
+	Text  string // the score, or what stands for it
+	Said  string // what the mark means, for those who cannot see it
 }
 
 // MarkOf marks a score.
@@ -68,13 +68,17 @@ func MarkOf(score, par int, text string) Mark {
 
 // Axis is a scale made ready to be drawn.
 type Axis struct {
-	Zero  string
+	Zero  string   // place of zero, percent from the left
 	Grid  []string // places of the ticks but zero
-	Ticks []Tick
+	Ticks []Tick   // the figures over the bars, zero among them
 }
 
 // Tick is one figure on an axis.
-type Tick struct{ X, Text, Class string }
+type Tick struct {
+	X     string // its place, percent from the left
+	Text  string // the figure
+	Class string // sets zero apart; empty for other figures
+}
 
 // NewAxis makes an axis of a scale; write puts a tick's value into words.
 func NewAxis(s chart.Scale, write func(float64) string) Axis {

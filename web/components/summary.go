@@ -5,12 +5,15 @@ import "fmt"
 // Summary heads a form that was not saved: what is wrong, with a link to each
 // field. It takes the focus, so that the page is shown from there.
 type Summary struct {
-	Heading string // empty when nothing is wrong
-	Links   []SummaryLink
+	Heading string        // empty when nothing is wrong
+	Links   []SummaryLink // one for each thing that is wrong, in the order of the fields
 }
 
 // SummaryLink leads to a field and says what is wrong with it.
-type SummaryLink struct{ At, Text string }
+type SummaryLink struct {
+	At   string // place of the field on the page
+	Text string // label of the field and what is wrong with it
+}
 
 // Summed sums up what is wrong with fields, in their order.
 func Summed(fields ...Field) Summary {

@@ -47,7 +47,7 @@ func NewDetailsPage(page layout.Page, id golf.RoundID, in form.RoundDetails, cou
 	d.Day = components.Filled(components.Field{Name: "day", Label: "Date played", Type: "date"}, in.Day)
 	d.Course = components.Filled(components.Field{Name: "course", Label: "Course"}, in.Course)
 	d.Tee = components.Filled(components.Field{Name: "tee", Label: "Tees", Hint: "Optional."}, in.Tee)
-	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110."}, in.Target)
+	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, " + form.TargetRange() + "."}, in.Target)
 	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}, in.Par18)
 	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}, in.First)
 	d.Note = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Note)

@@ -18,7 +18,7 @@ type ShotsPage struct {
 	layout.Page
 	Heading string             // “Hole 5: clubs and notes”
 	Save    string             // address that saves
-	Version string             // of the saved hole, so that a save meets no other shots
+	Version string             // of the saved hole, so that nothing is saved to other shots
 	Back    string             // address of the hole on the statement
 	Rows    []NoteRow          // the shots, in order; empty for a hole entered as a score only
 	Wrong   components.Summary // problems of the last save, one a field
@@ -39,16 +39,16 @@ type NoteRow struct {
 
 // ShotsInput is what the page of a hole's shots is made of.
 type ShotsInput struct {
-	Round    golf.RoundID
-	Hole     golf.Hole         // with the clubs, misses and notes to show
-	Version  int               // of the saved hole
-	Units    form.Units        // the player's
-	Clubs    []string          // the player's, may be empty
-	Problems map[string]string // by ShotField; nil for none
+	Round   golf.RoundID
+	Hole    golf.Hole
+	Version int              // of the saved hole
+	Units   form.Units       // the player's
+	Clubs   []string         // the player's, may be empty
+	Details form.ShotDetails // stored, or as typed
 }
 
-// ShotField is the id of a field of a shot, counted from 1.
-func ShotField(field string, shot int) string { return fmt.Sprintf("%s-%d", field, shot) }
+// staleShots is said at the first shot of a form for other shots.
+const staleShots = "The shots of this hole have changed since you opened the page. Check them and enter this again."
 
 // misses are the choices of where a shot finished; the first is none.
 var misses = []golf.Miss{
@@ -63,7 +63,12 @@ func NewShotsPage(page layout.Page, in ShotsInput) ShotsPage {
 	p := ShotsPage{Page: page, Heading: fmt.Sprintf("Hole %d: clubs and notes", number), Save: paths.Shots(in.Round, number), Version: strconv.Itoa(in.Version),
 		Back: paths.Round(in.Round) + fmt.Sprintf("#h%d", number), Clubs: in.Clubs}
 	for i, s := range in.Hole.Played() {
-		row := noteRow(in, i+1, s)
+		d := in.Details.Shots[i]
+		if in.Details.Stale && i == 0 {
+			d.Club.Problem = staleShots
+		}
+		row := noteRow(i+1, d)
+		row.Lie, row.From = s.Lie.String(), words.Capital(s.Lie.String())+" "+words.Distance(s.Lie, s.Distance, in.Units)
 		for _, f := range []components.Field{row.Club, row.Miss, row.Word} {
 			p.Wrong.Add(f.ID, fmt.Sprintf("%s of shot %s", f.Label, row.Number), f.Problem)
 		}
@@ -76,20 +81,19 @@ func NewShotsPage(page layout.Page, in ShotsInput) ShotsPage {
 }
 
 // noteRow makes the fields of a shot, counted from 1.
-func noteRow(in ShotsInput, number int, s golf.Shot) NoteRow {
-	field := func(name, label, value string) components.Field {
-		id := ShotField(name, number)
-		return components.Field{Name: name, ID: id, Label: label, Value: value, Problem: in.Problems[id]}
+func noteRow(number int, d form.ShotDetail) NoteRow {
+	field := func(name, label string) components.Field {
+		return components.Field{Name: name, ID: fmt.Sprintf("%s-%d", name, number), Label: label}
 	}
-	row := NoteRow{Number: strconv.Itoa(number), Lie: s.Lie.String(), From: words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, in.Units),
-		Club: field("club", "Club", s.Club), Miss: field("miss", "Finished", ""), Word: field("word", "Note", s.Word)}
-	row.Club.List = "clubs"
+	row := NoteRow{Number: strconv.Itoa(number),
+		Club: components.Filled(field("club", "Club"), d.Club), Miss: field("miss", "Finished"), Word: components.Filled(field("word", "Note"), d.Word)}
+	row.Club.List, row.Miss.Problem = "clubs", d.Miss.Problem
 	for _, m := range misses {
 		name := m.String()
 		if name == "" {
 			name = "on target, or not recorded"
 		}
-		row.Misses = append(row.Misses, components.Choice{Value: m.String(), Name: name, Chosen: m == s.Miss})
+		row.Misses = append(row.Misses, components.Choice{Value: m.String(), Name: name, Chosen: m == d.Miss.Value})
 	}
 	return row
 }

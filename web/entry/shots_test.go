@@ -13,7 +13,8 @@ import (
 
 // shotsOf is the input of hole 4 of round 7, a par 3 that took three.
 func shotsOf(shots ...golf.Shot) ShotsInput {
-	return ShotsInput{Round: 7, Hole: golf.Hole{Number: 4, Par: 3, Shots: shots}, Version: 2, Units: form.StandardUnits, Clubs: []string{"d", "7i"}}
+	h := golf.Hole{Number: 4, Par: 3, Shots: shots}
+	return ShotsInput{Round: 7, Hole: h, Version: 2, Units: form.StandardUnits, Clubs: []string{"d", "7i"}, Details: form.ShotDetailsOf(h.Played())}
 }
 
 var (
@@ -74,7 +75,8 @@ func TestShotsPageMisses(t *testing.T) {
 // A problem stands in its field and leads there from the top.
 func TestShotsPageProblems(t *testing.T) {
 	in := shotsOf(teeShot, putt)
-	in.Problems = map[string]string{ShotField("word", 2): "Allowed: up to 200 characters.", ShotField("club", 1): "Allowed: no spaces."}
+	in.Details.Shots[1].Word = form.Text{Text: "long", Problem: "Allowed: up to 200 characters."}
+	in.Details.Shots[0].Club = form.Text{Text: "7 iron", Problem: "Allowed: no spaces."}
 	page := NewShotsPage(layout.Page{}, in)
 	want := components.Summary{Heading: "Not saved yet: 2 things to fix.", Links: []components.SummaryLink{
 		{At: "#club-1", Text: "Club of shot 1: Allowed: no spaces."},
@@ -82,8 +84,18 @@ func TestShotsPageProblems(t *testing.T) {
 	if diff := cmp.Diff(want, page.Wrong); diff != "" {
 		t.Error(diff)
 	}
-	if page.Rows[0].Club.Problem != "Allowed: no spaces." || page.Rows[1].Club.Problem != "" {
+	if page.Rows[0].Club.Problem != "Allowed: no spaces." || page.Rows[0].Club.Value != "7 iron" || page.Rows[1].Club.Problem != "" {
 		t.Errorf("%+v, %+v", page.Rows[0].Club, page.Rows[1].Club)
+	}
+}
+
+// A form for other shots says so at the first of those of now.
+func TestShotsPageOfOtherShots(t *testing.T) {
+	in := shotsOf(teeShot, putt)
+	in.Details.Stale = true
+	page := NewShotsPage(layout.Page{}, in)
+	if page.Rows[0].Club.Problem != staleShots || page.Rows[0].Club.Value != "7i" || page.Rows[1].Club.Problem != "" || len(page.Wrong.Links) != 1 || page.Wrong.Links[0].At != "#club-1" {
+		t.Errorf("%+v, %+v", page.Rows, page.Wrong)
 	}
 }
 
@@ -96,6 +108,7 @@ func TestShotsPageWithoutShots(t *testing.T) {
 	}
 	in = shotsOf(teeShot, putt)
 	in.Hole.PickedUp = true
+	in.Details = form.ShotDetailsOf(in.Hole.Played())
 	if page := NewShotsPage(layout.Page{}, in); len(page.Rows) != 1 {
 		t.Errorf("a ball that was picked up has a shot: %+v", page.Rows)
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -36,7 +37,7 @@ type StripRow struct {
 	Shots  string      // how many
 	Marks  []StripMark // where they were played from; none on the green
 	Spot   string      // place from where the target's golfer plays; empty for none
-	From   string      // the middle of the distances, and from where to where
+	From   string      // the middle of the distances, with the farthest and the nearest
 	Target string      // the distance of Spot; empty for none
 	Cost   string      // strokes lost a round, signed, two decimals
 }
@@ -52,7 +53,8 @@ func newHoleStrip(in CourseInput, units form.Units) HoleStrip {
 		return HoleStrip{}
 	}
 	cost := s.Holes[slices.IndexFunc(s.Holes, func(h analysis.HoleCost) bool { return h.Number == s.Hole.Number })]
-	h := HoleStrip{Heading: fmt.Sprintf("Hole %d over %s", s.Hole.Number, words.SpelledPlural(cost.Rounds, "round", "rounds")), Total: words.Signed(cost.Lost, 2),
+	total := math.Round(cost.Lost*100) / 100
+	h := HoleStrip{Heading: fmt.Sprintf("Hole %d over %s", s.Hole.Number, words.SpelledPlural(cost.Rounds, "round", "rounds")), Total: words.Signed(total, 2),
 		Target: fmt.Sprintf("%s from", words.Capital(words.A(in.Target)))}
 	for _, other := range s.Holes {
 		h.Holes = append(h.Holes, components.Link{Name: fmt.Sprintf("%d: %s", other.Number, words.Signed(other.Lost, 1)), At: paths.Strip(in.ID, other.Number), Here: other.Number == s.Hole.Number})
@@ -63,7 +65,7 @@ func newHoleStrip(in CourseInput, units form.Units) HoleStrip {
 	for _, step := range s.Steps {
 		lost = append(lost, step.Lost)
 	}
-	rounded := stat.RoundedTo(lost, .01, math.Round(cost.Lost*100)/100)
+	rounded := stat.RoundedTo(lost, .01, total)
 	for i, step := range s.Steps {
 		row := rule.row(step)
 		row.Cost = words.Signed(rounded[i], 2)
@@ -147,7 +149,8 @@ func (r rule) from(step analysis.StripStep) string {
 	all := slices.Sorted(slices.Values(step.From))
 	text := r.write(step, all[len(all)/2])
 	if far, near := r.write(step, all[len(all)-1]), r.write(step, all[0]); far != near {
-		text += fmt.Sprintf(", from %s to %s", far, near)
+		far, _, _ = strings.Cut(far, " ")
+		text += fmt.Sprintf(" (%s to %s)", far, near)
 	}
 	return text
 }

@@ -27,7 +27,7 @@ type ShotRow struct {
 
 // ShotInput is what the row of a shot is made of.
 type ShotInput struct {
-	Units  form.Units
+	Units  form.Units     // of the reader
 	Hole   int            // number of the hole
 	Number int            // of the shot on its hole, counted from 1
 	Shot   golf.Shot      // as it was entered
@@ -38,34 +38,47 @@ type ShotInput struct {
 // NewShotRow makes the row of a shot, with what it counts as and its place in the
 // double of its hole.
 func NewShotRow(in ShotInput) ShotRow {
-	shot, s, d := in.Shot, in.Worth, in.Double
-	r := ShotRow{ID: fmt.Sprintf("h%d-%d", in.Hole, in.Number), Number: fmt.Sprint(in.Number), Lie: shot.Lie.String(), Club: shot.Club,
-		From:    fmt.Sprintf("%s %s", words.Capital(shot.Lie.String()), words.Distance(shot.Lie, shot.Distance, in.Units)),
+	s := in.Worth
+	r := ShotRow{ID: fmt.Sprintf("h%d-%d", in.Hole, in.Number), Number: fmt.Sprint(in.Number), Lie: in.Shot.Lie.String(), Club: in.Shot.Club,
+		From: playedFrom(in.Shot, in.Units), Tag: tag(in), Root: in.Double.Root == in.Number,
 		CountAs: words.Capital(s.Band.Category.String()), Before: fmt.Sprintf("%.2f", s.Expected), After: fmt.Sprintf("%.2f", s.After), Lost: words.Signed(s.Lost, 2)}
 	if s.After == 0 {
 		r.After = "holed"
 	}
+	return r
+}
+
+// playedFrom says from where a shot was played, and what else is known of it.
+func playedFrom(shot golf.Shot, units form.Units) string {
+	text := fmt.Sprintf("%s %s", words.Capital(shot.Lie.String()), words.Distance(shot.Lie, shot.Distance, units))
 	if shot.About {
-		r.From = "About " + r.From
+		text = "About " + text
 	}
 	switch {
 	case shot.GreenKnown:
-		r.From += fmt.Sprintf(", %s of green", words.Distance(golf.Tee, shot.GreenToWork, in.Units))
+		text += fmt.Sprintf(", %s of green", words.Distance(golf.Tee, shot.GreenToWork, units))
 	case shot.ShortSided:
-		r.From += ", short-sided"
+		text += ", short-sided"
 	}
 	if shot.Penalty > 0 {
-		r.From += ", " + words.Plural(shot.Penalty, "penalty", "penalties")
+		text += ", " + words.Plural(shot.Penalty, "penalty", "penalties")
 	}
+	return text
+}
+
+// tag says what part a shot has in the double of its hole, or that it is an error;
+// empty for a plain shot.
+func tag(in ShotInput) string {
 	switch {
-	case d.Root == in.Number:
-		r.Tag, r.Root = "root", true
-	case slices.Contains(d.Chain, in.Number):
-		r.Tag = "linked"
-	case s.Error:
-		r.Tag = "error"
+	case in.Double.Root == in.Number:
+		return "root"
+	case slices.Contains(in.Double.Chain, in.Number):
+		return "linked"
+	case in.Worth.Error:
+		return "error"
+	default:
+		return ""
 	}
-	return r
 }
 
 // DoubleStory shows how one double came about.
@@ -79,10 +92,10 @@ type DoubleStory struct {
 
 // StoryInput is the round that a double belongs to.
 type StoryInput struct {
-	Round   golf.Round
+	Round   golf.Round      // as it was entered
 	Account account.Account // of the round
 	Target  float64         // strokes over 18 holes
-	Units   form.Units
+	Units   form.Units      // of the reader
 }
 
 // StoryStep is one shot of the story.
@@ -111,15 +124,7 @@ func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 	i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 	hole, played := in.Account.Holes[i], in.Round.Holes[i]
 	for k, s := range hole.Shots {
-		row := NewShotRow(ShotInput{in.Units, d.Hole, k + 1, played.Shots[k], s, d})
-		step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Tag: row.Tag, Error: s.Error, Root: row.Root, Did: words.Joined(row.Club, played.Shots[k].Miss.String(), played.Shots[k].Word)}
-		if row.Tag == "linked" {
-			step.Tag = "linked error"
-		}
-		if at := slices.Index(d.Chain, k+1); at >= 0 && at < len(d.Chain)-1 && d.Chain[at+1] == k+2 {
-			step.Linked = true
-		}
-		st.Steps = append(st.Steps, step)
+		st.Steps = append(st.Steps, newStoryStep(ShotInput{in.Units, d.Hole, k + 1, played.Shots[k], s, d}))
 	}
 	if d.Compounding > 0 {
 		st.Sums = append(st.Sums, StorySum{words.Signed(d.Compounding, 2), "compounding, judged by " + words.A(in.Target) + " golfer"})
@@ -128,4 +133,17 @@ func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 		st.Sums = append(st.Sums, StorySum{words.Signed(d.Lost, 2), "hole"})
 	}
 	return st
+}
+
+// newStoryStep makes the step of a shot. It is linked to the next shot when both
+// stand in the chain of errors.
+func newStoryStep(in ShotInput) StoryStep {
+	row, chain := NewShotRow(in), in.Double.Chain
+	step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Tag: row.Tag, Error: in.Worth.Error, Root: row.Root,
+		Did:    words.Joined(row.Club, in.Shot.Miss.String(), in.Shot.Word),
+		Linked: slices.Contains(chain, in.Number) && slices.Contains(chain, in.Number+1)}
+	if row.Tag == "linked" {
+		step.Tag = "linked error"
+	}
+	return step
 }

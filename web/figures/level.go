@@ -10,7 +10,7 @@ import (
 // PartLevelInput is what a part of the game plays to, now and before, beside a
 // target.
 type PartLevelInput struct {
-	Part   golf.Category
+	Part   golf.Category   // off the tee, approach, short game or putting
 	Now    compare.PlaysTo // the level over the later rounds; not known with too few
 	Before compare.Level   // the level over the earlier rounds; not known with too few
 	Moved  compare.Past    // Better or Worse where the change is likely more than luck

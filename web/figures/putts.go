@@ -3,9 +3,12 @@ package figures
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/words"
 )
@@ -24,13 +27,15 @@ type Putts struct {
 	Title       string     // of the picture and the table
 	Summary     string     // which lengths are clearly behind the target, in a sentence
 	Up          []AxisText // shares
-	Along       []AxisText // lengths in the player's unit
+	Along       []AxisText // lengths in the reader’s unit
+	Unit        string     // of the lengths, at the end of their axis
 	Target      string     // path of a golfer at the target
-	Tour        string     // path of a tour player
 	TargetText  string     // names the golfer at the target in a sentence
 	TargetShort string     // heads that golfer's column
-	Dots        []PuttDot
-	Table       []PuttRow
+	Dots        []PuttDot  // one for each range of lengths that has putts
+	Table       []PuttRow  // the same ranges of lengths
+	LostHead    string     // heads the strokes lost, with the golfer compared with
+	Lost        string     // strokes lost for 18 holes with all putts; empty when there are none
 }
 
 // PuttDot is the share holed from one range of lengths, with its 95% interval.
@@ -42,55 +47,126 @@ type PuttDot struct {
 
 // PuttRow is one range of lengths in the table.
 type PuttRow struct {
-	Length   string
+	Length   string // the range, in the reader’s unit
 	At       string // address of its putts
 	Holed    string // 4 of 9
 	Share    string // percent
 	Interval string // 95%
 	Target   string // percent that a golfer at the target holes of these putts
 	Tour     string // percent that a tour player holes of these putts
+	Lost     string // strokes lost for 18 holes; the rows add up to all putts
 }
 
 // The lengths at the two ends of the picture, in feet.
 const (
-	shortestFt = 1.5
+	shortestFt = .8
 	longestFt  = 60.0
 )
 
 // NewPutts makes the picture and table of the putts of all spans together.
 func NewPutts(in ComparisonInput) Putts {
-	p := Putts{Title: "Share of putts holed, by length", TargetText: words.A(in.Target) + " golfer", TargetShort: words.Capital(words.A(in.Target))}
-	across := func(ft float64) float64 {
-		return clipped(math.Log(ft/shortestFt) / math.Log(longestFt/shortestFt))
+	p := Putts{Title: "Share of putts holed, by length", TargetText: words.A(in.Target) + " golfer", TargetShort: words.Capital(words.A(in.Target)),
+		Unit: in.Units.Green.String(), LostHead: "Lost to " + Against(in)}
+	for _, v := range puttShares.Ticks() {
+		p.Up = append(p.Up, AxisText{Place: puttShares.Down(v), Text: words.Percent(v)})
 	}
-	up := chart.Range{Low: 0, High: 1, Step: .25}
-	for _, v := range up.Ticks() {
-		p.Up = append(p.Up, AxisText{Place: up.Down(v), Text: words.Percent(v)})
+	for i, length := range puttTicks(in.Units.Green) {
+		p.Along = append(p.Along, AxisText{Place: chart.Percent(alongPutts(in.Units.Green.Of(length).Feet())), Text: words.Plain(length), Narrow: i%2 == 0})
 	}
-	for i, ft := range []float64{2, 3, 4, 6, 10, 15, 20, 30, 50} {
-		p.Along = append(p.Along, AxisText{Place: chart.Percent(across(ft)), Text: words.Plain(in.Units.Green.In(golf.Feet.Of(ft))), Narrow: i%2 == 0})
+	p.Target = puttLine(in.Putter)
+	lost, total := puttsLost(in)
+	for i, h := range in.Curve {
+		p.Dots, p.Table = append(p.Dots, newPuttDot(h, in)), append(p.Table, newPuttRow(h, in))
+		p.Table[i].Lost = words.Signed(lost[i], 1)
 	}
-	var target, tour []chart.Place
-	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
-		target = append(target, chart.Place{X: across(ft), Y: 1 - in.Putter.MakeRate(ft)})
-		tour = append(tour, chart.Place{X: across(ft), Y: 1 - in.Tour.MakeRate(ft)})
+	if len(p.Table) > 0 {
+		p.Lost = words.Signed(total, 1)
 	}
-	p.Target, p.Tour = chart.Line(target), chart.Line(tour)
-	below := ""
-	for _, h := range in.Curve {
-		i, length := h.Interval(), PuttLength(h, in)
-		p.Dots = append(p.Dots, PuttDot{chart.Percent(across(h.Length.Feet())), up.Down(h.Share()), up.Down(i.High), up.Down(i.Low), length + ": " + words.Percent(h.Share())})
-		p.Table = append(p.Table, PuttRow{length, in.At.BehindPutts(h.String()), fmt.Sprintf("%d of %d", h.Made, h.Tried), words.Percent(h.Share()), words.Percent(i.Low) + " to " + words.Percent(i.High), words.Percent(h.By(in.Putter)), words.Percent(h.By(in.Tour))})
-		if i.High < h.By(in.Putter) {
-			below += ", " + length
+	p.Summary = puttSummary(in, p.TargetText)
+	return p
+}
+
+// puttTicks are the lengths named along the axis, in the reader’s unit.
+func puttTicks(unit golf.Unit) []float64 {
+	if unit == golf.Metres {
+		return []float64{.3, .5, 1, 1.5, 2, 3, 5, 10, 15}
+	}
+	return []float64{1, 2, 3, 4, 6, 10, 15, 20, 30, 50}
+}
+
+// puttsLost are the strokes lost for 18 holes with the putts of each length, in
+// tenths that add up to those of all putts.
+func puttsLost(in ComparisonInput) (each []float64, total float64) {
+	holes, seen := 0.0, map[golf.RoundID]bool{}
+	for _, c := range in.Sheet.Columns {
+		for _, r := range c.Rounds {
+			if !seen[r.ID] {
+				seen[r.ID] = true
+				holes += r.Holes
+			}
 		}
 	}
-	p.Summary = fmt.Sprintf("At no length are clearly fewer putts holed than by %s.", p.TargetText)
-	if below != "" {
-		p.Summary = fmt.Sprintf("Clearly fewer putts holed than by %s: %s.", p.TargetText, below[2:])
+	for _, h := range in.Curve {
+		lost := 0.0
+		for _, putt := range compare.PuttsBehind(in.Sheet.Columns, h) {
+			lost += putt.Lost
+		}
+		each = append(each, lost/holes*18)
+		total += lost / holes * 18
 	}
-	if len(p.Table) == 0 {
-		p.Summary = "No putts in these spans."
+	if len(each) == 0 {
+		return nil, 0
 	}
-	return p
+	total = math.Round(total*10) / 10
+	return stat.RoundedTo(each, .1, total), total
+}
+
+// puttShares is the scale of the shares holed.
+var puttShares = chart.Range{Low: 0, High: 1, Step: .25}
+
+// alongPutts is how far from the left a length in feet stands: the same ratio of
+// lengths takes the same room.
+func alongPutts(ft float64) float64 {
+	return clipped(math.Log(ft/shortestFt) / math.Log(longestFt/shortestFt))
+}
+
+// puttLine is the path of the share that a putter holes.
+func puttLine(p golfer.Putter) string {
+	var places []chart.Place
+	for ft := shortestFt; ft <= longestFt*1.001; ft *= 1.08 {
+		places = append(places, chart.Place{X: alongPutts(ft), Y: 1 - p.MakeRate(ft)})
+	}
+	return chart.Line(places)
+}
+
+func newPuttDot(h compare.Holed, in ComparisonInput) PuttDot {
+	i := h.Interval()
+	return PuttDot{X: chart.Percent(alongPutts(h.Length.Feet())), Y: puttShares.Down(h.Share()), High: puttShares.Down(i.High), Low: puttShares.Down(i.Low),
+		Text: PuttLength(h, in) + ": " + words.Percent(h.Share())}
+}
+
+func newPuttRow(h compare.Holed, in ComparisonInput) PuttRow {
+	i := h.Interval()
+	return PuttRow{Length: PuttLength(h, in), At: in.At.BehindPutts(h.String()), Holed: fmt.Sprintf("%d of %d", h.Made, h.Tried),
+		Share: words.Percent(h.Share()), Interval: words.Percent(i.Low) + " to " + words.Percent(i.High),
+		Target: words.Percent(h.By(in.Putter)), Tour: words.Percent(h.By(in.Tour))}
+}
+
+// puttSummary says at which lengths clearly fewer putts were holed than by the
+// golfer named: where the whole interval lies below that golfer's share.
+func puttSummary(in ComparisonInput, golfer string) string {
+	var below []string
+	for _, h := range in.Curve {
+		if h.Interval().High < h.By(in.Putter) {
+			below = append(below, PuttLength(h, in))
+		}
+	}
+	switch {
+	case len(in.Curve) == 0:
+		return "No putts in these spans."
+	case len(below) == 0:
+		return fmt.Sprintf("At no length are clearly fewer putts holed than by %s.", golfer)
+	default:
+		return fmt.Sprintf("Clearly fewer putts holed than by %s: %s.", golfer, strings.Join(below, ", "))
+	}
 }

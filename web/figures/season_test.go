@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 	"testing"
-	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
@@ -60,8 +59,7 @@ func TestSeason(t *testing.T) {
 
 // A long season names at most nine months, the first and each January with the year.
 func TestMonthsAlongTheSeason(t *testing.T) {
-	first, last := may.Time(), may.Time().AddDate(1, 2, 0)
-	all := monthMarks(first, last, func(t time.Time) float64 { return float64(t.Sub(first)) / float64(last.Sub(first)) })
+	all := monthMarks(timeAxis{may.Time(), may.Time().AddDate(1, 2, 0)})
 	var names []string
 	for _, m := range all {
 		names = append(names, m.Text)
@@ -93,6 +91,26 @@ func TestPutts(t *testing.T) {
 		row := p.Table[len(p.Table)-1]
 		if p.Summary != c.summary || row.Length != "2 to 3 ft" || row.At != "/players/1/months/behind?putts=2-3" || row.Holed != fmt.Sprintf("%d of 10", 10-c.missed) {
 			t.Errorf("%s: %q, %+v", c.name, p.Summary, row)
+		}
+	}
+}
+
+// Lengths are in the reader’s unit; the longest putts have no upper end.
+func TestPuttLengths(t *testing.T) {
+	feet, metres := season(84), season(84)
+	metres.Units = form.Units{Far: golf.Metres, Green: golf.Metres}
+	for _, c := range []struct {
+		in       ComparisonInput
+		from, to golf.Distance
+		want     string
+	}{
+		{feet, 2 * golf.Foot, 3 * golf.Foot, "2 to 3 ft"},
+		{feet, 40 * golf.Foot, 0, "over 40 ft"},
+		{metres, 2 * golf.Metre, 3 * golf.Metre, "2 to 3 m"},
+		{metres, 12 * golf.Metre, 0, "over 12 m"},
+	} {
+		if got := PuttLength(compare.Holed{From: c.from, To: c.to}, c.in); got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
 		}
 	}
 }

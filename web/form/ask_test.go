@@ -9,7 +9,7 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-func TestUnlikelyIsAsked(t *testing.T) {
+func TestUnlikelyHolesRaiseQuestions(t *testing.T) {
 	metres := Units{golf.Metres, golf.Metres}
 	for _, c := range []struct {
 		par   int
@@ -73,7 +73,7 @@ func TestUnlikelyIsAsked(t *testing.T) {
 	}
 }
 
-func TestWhatIsStillOpen(t *testing.T) {
+func TestShotStillToBePlayed(t *testing.T) {
 	for _, c := range []struct {
 		line              string
 		ended, unfinished bool

@@ -11,20 +11,24 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// MostHoles is how many holes a course has at the most.
+// MostHoles is the largest number of holes of a course.
 const MostHoles = 18
 
 // CardRow is a hole of a card as it was typed. A hole that is not known yet has
 // an empty row.
-type CardRow struct{ Par, Length, Index string }
+type CardRow struct {
+	Par    string // as typed
+	Length string // as typed, with or without a unit
+	Index  string // stroke index as typed
+}
 
 // Empty reports whether nothing was typed.
 func (r CardRow) Empty() bool { return r == CardRow{} }
 
 // Card is a card as it was typed, a row for each hole from the first.
 type Card struct {
-	Holes int // how many the course has
-	Rows  [MostHoles]CardRow
+	Holes int                // how many the course has
+	Rows  [MostHoles]CardRow // the first is that of hole 1; those past the last hole are empty
 }
 
 // Blank reports whether every row is empty.
@@ -46,15 +50,15 @@ func (c Card) Tally(unit golf.Unit) (holes, par int, length golf.Distance) {
 // about something unusual.
 type CardProblem struct {
 	Field  string // the field it is about: holes, or par-, length- or index- with the number of the hole
-	Text   string
+	Text   string // what is wrong or asked, a sentence for a page
 	Answer string // what to send along to save anyway; empty where that is not allowed
 }
 
 // KnownCard is the card as it was saved before. What it already has is not
 // asked about again.
 type KnownCard struct {
-	Size  int // how many holes the course has
-	Holes []golf.CardHole
+	Size  int             // how many holes the course has
+	Holes []golf.CardHole // those that were filled in
 }
 
 func (k KnownCard) hole(number int) (golf.CardHole, bool) {
@@ -206,7 +210,7 @@ func ReadLength(text string, unit golf.Unit) (d golf.Distance, ok bool) {
 }
 
 // WriteLength writes a length of the card as it was typed in this unit; one
-// from another unit has one decimal at the most.
+// from another unit has at most one decimal.
 func WriteLength(d golf.Distance, unit golf.Unit) string {
 	x := unit.In(d)
 	if typed := math.Round(x*100) / 100; math.Abs(x-typed) < 1e-6 {

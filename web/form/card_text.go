@@ -13,8 +13,8 @@ import (
 // PastedCard is a card pasted as text: what it fills in, and which lines could
 // not be read as they stand.
 type PastedCard struct {
-	Card     Card
-	Problems []string
+	Card     Card     // the rows as far as they were read
+	Problems []string // what is wrong, each a sentence that names its line
 }
 
 // PasteCard reads a card from text, a line for each hole: par, length and,

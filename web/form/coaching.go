@@ -8,7 +8,7 @@ import (
 )
 
 // ParseSharedFrom reads the first day whose rounds a coach may see. Empty shares
-// everything, so that a day that was mistyped must be refused.
+// everything, so a day that was mistyped must be refused.
 func ParseSharedFrom(text string) Day {
 	day := optional(text, ParseDay)
 	return day.saying(strings.TrimSuffix(day.Problem, ".") + ", or leave it empty to share everything.")
@@ -16,15 +16,17 @@ func ParseSharedFrom(text string) Day {
 
 // Note is what a coach or a player writes: on a round, or on a lesson of a day.
 type Note struct {
-	Body    Text
-	Private bool
+	Body    Text        // what is written, of several lines
+	Private bool        // only its writer can read it
 	Spot    Field[Spot] // on a round
 	Day     Day         // of a lesson
 }
 
-// Spot is what a note on a round is about: a hole, 0 for the round as a whole,
-// and a shot of it, 0 for the hole as a whole.
-type Spot struct{ Hole, Shot int }
+// Spot is what a note on a round is about.
+type Spot struct {
+	Hole int // 0 for the round as a whole
+	Shot int // of that hole, counted from 1; 0 for the hole as a whole
+}
 
 // ParseRoundNote reads a note on a round.
 func ParseRoundNote(v url.Values) Note {
@@ -40,7 +42,7 @@ func ParseLesson(v url.Values) Note {
 	return n
 }
 
-// ParseNote reads a note that stays where it is, or an answer to one.
+// ParseNote reads a note that stays where it is, or a reply to one.
 func ParseNote(v url.Values) Note {
 	return Note{Body: ParseBody(v.Get("body"), golf.MaxNote), Private: v.Get("private") != ""}
 }
@@ -63,8 +65,10 @@ func parseSpot(text string) Field[Spot] {
 
 // Assignment is something to practise.
 type Assignment struct {
-	What, Amount, PassMark Text
-	Due                    Day
+	What     Text // what to practise
+	Amount   Text // how much or how often; may be empty
+	PassMark Text // the result that passes; may be empty
+	Due      Day  // when it is to be done
 }
 
 // ParseAssignment reads something to practise.
@@ -85,9 +89,9 @@ func practice(text string) Text {
 
 // Result is the result of one practice.
 type Result struct {
-	Day    Day
-	Result Text
-	Passed bool
+	Day    Day  // of the practice
+	Result Text // in the player’s words, one line
+	Passed bool // the player says that it reached the pass mark
 }
 
 // ParseResult reads the result of one practice.
@@ -101,8 +105,8 @@ func (r Result) Sound() bool { return sound(r.Day, r.Result) }
 
 // Mark is a day to compare before and after.
 type Mark struct {
-	Day  Day
-	What Text
+	Day  Day  // the first day after the change
+	What Text // what changed, in the player’s words
 }
 
 // ParseMark reads a day to compare before and after.

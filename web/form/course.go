@@ -12,26 +12,28 @@ import (
 // CourseForm is a course as it was typed: one set of tees, its ratings, and its
 // card in rows or as text.
 type CourseForm struct {
-	Name, Tee          Text
-	Whole, Front, Back Ratings
-	Card               Card
-	CardSaid           []CardProblem
+	Name, Tee          Text            // of the course, and of the set of tees
+	Whole, Front, Back Ratings         // of all holes and of each nine
+	Card               Card            // in rows, as typed or filled from the text
+	CardSaid           []CardProblem   // what is wrong with the card, and what is asked about it
 	Holes              []golf.CardHole // of the card, as far as it was understood
 	Agreed             []string        // answers to questions
 	Paste              string          // the card as text, while it is not used
-	PasteProblems      []string
+	PasteProblems      []string        // what is wrong with the text
 	filled             bool
 }
 
-// Ratings are the course rating and the slope of all holes or of a nine; 0 where
-// they are not known.
-type Ratings struct{ Rating, Slope Number }
+// Ratings are the course rating and the slope of all holes or of a nine.
+type Ratings struct {
+	Rating Number // strokes that a scratch golfer takes; 0 where not known
+	Slope  Number // how much harder it is for a bogey golfer; 0 where not known
+}
 
 // Sound reports whether nothing is wrong with the ratings.
 func (r Ratings) Sound() bool { return sound(r.Rating, r.Slope) }
 
 // ParseCourseForm reads a course; unit is that of a length without one, and
-// before is what is kept of it.
+// before is the card as it was saved.
 func ParseCourseForm(v url.Values, unit golf.Unit, before KnownCard) CourseForm {
 	f := CourseForm{
 		Name:   personName(shortField(v, "name")),
@@ -58,7 +60,7 @@ func ParseCourseForm(v url.Values, unit golf.Unit, before KnownCard) CourseForm 
 	return f
 }
 
-// shortField is a field of which so much is kept as a page can show again.
+// shortField is a field, cut to a length that a page can show again.
 func shortField(v url.Values, name string) string {
 	const most = 120 // common practice: longer than any of these fields may be
 	letters := []rune(strings.ToValidUTF8(strings.ReplaceAll(v.Get(name), "\x00", ""), ""))

@@ -42,8 +42,8 @@
 // A line has at most 500 bytes and no control character. What the grammar does
 // not say:
 //
-//   - A shot is told by where it was played from. The tee shot is played from the
-//     card's length and needs an item only when there is something to say of it.
+//   - A shot is described by where it was played from. The tee shot is played from the
+//     card's length and needs an item only when there is something to say about it.
 //   - The letter may be left out to repeat the lie before; so a bare number on the
 //     green is the next putt. Nothing but a letter can follow the tee.
 //   - v is a recovery, a lie from which a stroke at the green is blocked; p are

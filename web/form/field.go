@@ -200,6 +200,9 @@ func greenUnit(text string) Unit {
 // ParseTarget reads the score of 18 holes that a player is after.
 func ParseTarget(text string) Number { return ParseNumber(text, golf.MinTarget, golf.MaxTarget) }
 
+// TargetRange says which targets are allowed: 68 to 110.
+func TargetRange() string { return fmt.Sprintf("%d to %d", golf.MinTarget, golf.MaxTarget) }
+
 // ParseCourse reads the number of a course.
 func ParseCourse(text string) Course {
 	text = strings.TrimSpace(text)

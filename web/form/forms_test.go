@@ -85,7 +85,7 @@ func eachField(v reflect.Value, path string, visit func(path string, field refle
 // A form is not sound as soon as anything is wrong with any of its fields.
 func TestEveryFieldCounts(t *testing.T) {
 	for _, f := range []typedForm{&Settings{}, &FirstSettings{}, &Join{}, &Note{}, &Assignment{}, &Result{}, &Mark{}, &RoundStart{},
-		&RoundDetails{Holes: make([]HoleCard, 1)}, &RoundCard{}, &HoleCard{}, &CourseForm{}} {
+		&ShotDetails{Shots: make([]ShotDetail, 1)}, &RoundDetails{Holes: make([]HoleCard, 1)}, &RoundCard{}, &HoleCard{}, &CourseForm{}} {
 		if !f.Sound() {
 			t.Errorf("%T: an empty one is not sound", f)
 		}

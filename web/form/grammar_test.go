@@ -97,7 +97,7 @@ func TestWhatTheGrammarMakesIsRead(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		line := g.make(t, "line")
 		if commaBetweenDigits(line) || commaInClub.MatchString(line) || len(line) > LongestLine {
-			return // the comment tells what those commas are
+			return // the comment says what those commas are
 		}
 		l := ParseLine(line, par(4, 392), StandardUnits)
 		for _, p := range l.Problems {

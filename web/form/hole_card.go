@@ -9,10 +9,10 @@ import (
 
 // HoleCard is what a card says of one hole.
 type HoleCard struct {
-	Number int
-	Par    Whole
-	Length Length
-	Index  Whole // stroke index, 0 where none is known
+	Number int    // of the hole
+	Par    Whole  // 3 to 6
+	Length Length // from the tee to the hole
+	Index  Whole  // stroke index, 0 where none is known
 }
 
 // The names of the fields of a hole's card, alone on a page.
@@ -57,8 +57,8 @@ func strokeIndex(text string) Whole { return ParseWhole(text, 1, golf.MaxIndex) 
 // Sound reports whether nothing is wrong with the card.
 func (c HoleCard) Sound() bool { return sound(c.Par, c.Length, c.Index) }
 
-// AsTyped is the card as it was typed, with nothing said about what is wrong with
-// it yet.
+// AsTyped is the card as it was typed, without what is wrong with it: nobody has
+// asked to save it yet.
 func (c HoleCard) AsTyped() HoleCard {
 	return HoleCard{Number: c.Number, Par: Whole{Text: c.Par.Text}, Length: Length{Text: c.Length.Text}, Index: Whole{Text: c.Index.Text}}
 }
@@ -81,3 +81,6 @@ func (c HoleCard) Wrong() string {
 func (c HoleCard) Hole() golf.CardHole {
 	return golf.CardHole{Number: c.Number, Par: c.Par.Value, Length: c.Length.Value, Index: c.Index.Value}
 }
+
+// parseHoleNumber reads the number of a hole.
+func parseHoleNumber(text string) Whole { return ParseWhole(text, 1, golf.MaxHole) }

@@ -7,7 +7,7 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Units are the units in which a player writes distances when he writes none.
+// Units are the units in which a player’s distances are read when none is typed.
 type Units struct {
 	Far   golf.Unit // off the green: yards or metres
 	Green golf.Unit // on it: feet or metres
@@ -26,14 +26,14 @@ func (u Units) of(lie golf.Lie) golf.Unit {
 // Line is a hole typed in one line of text: as typed, as understood, what was
 // wrong and what is worth a question. The grammar is in the package's comment.
 type Line struct {
-	Text      string
-	Hole      golf.Hole
-	Items     []Item
-	Problems  []Problem
+	Text      string     // as typed
+	Hole      golf.Hole  // as far as it was understood
+	Items     []Item     // in the order typed
+	Problems  []Problem  // what is not allowed; none in a sound line
 	Questions []Question // of a sound line only
 	Checked   int        // the score that was written to check by, 0 when none
 
-	// Ended says that the line tells how the hole ended: by h, by - or by a
+	// Ended says that the line says how the hole ended: by h, by - or by a
 	// score. A sound line that has not ended means that its last shot was holed.
 	Ended bool
 
@@ -60,9 +60,9 @@ type Item struct {
 
 // Problem is one thing in a line that is not allowed.
 type Problem struct {
-	Item    int // the item at fault, from 0; -1 for the line as a whole
-	What    string
-	Allowed string
+	Item    int    // the item at fault, from 0; -1 for the line as a whole
+	What    string // what is wrong
+	Allowed string // what can be typed instead
 }
 
 // Question asks whether something unlikely is right. It does not keep a line
@@ -76,8 +76,8 @@ type Question struct {
 // Empty reports whether nothing was typed.
 func (l *Line) Empty() bool { return strings.TrimSpace(l.Text) == "" }
 
-// Sound reports whether the line says a whole legal hole. Questions do not
-// count.
+// Sound reports whether the line is a whole hole that the rules allow. Questions
+// do not count.
 func (l *Line) Sound() bool { return !l.Empty() && len(l.Problems) == 0 }
 
 // Again reports whether a shot, from 0, is the one before it, played again from
@@ -100,7 +100,7 @@ func (l *Line) ToPlay() (shot golf.Shot, open bool) {
 	}
 }
 
-// onTee reports whether nothing is told but the tee shot.
+// onTee reports whether the line has no shot but the tee shot.
 func (l *Line) onTee() bool { return len(l.Hole.Shots) == 1 && l.Problems[0].Item < 0 }
 
 // itemOf is the item that stands for a shot, from 0; -1 when none does.

@@ -103,13 +103,13 @@ func (p *lineParser) readItems() {
 // checkEnd checks that the hole is played to its end.
 func (p *lineParser) checkEnd() {
 	p.item = -1
-	toldEnd := p.holed || p.line.Checked > 0 // then what is missing should stand before it
+	saidEnd := p.holed || p.line.Checked > 0 // then what is missing should stand before it
 	switch h := &p.line.Hole; {
 	case len(p.line.Problems) > 0:
 	case p.line.Dropped:
-		p.missing("the ball was dropped, but not played on", "the lie and distance of the drop, with - behind it when it was picked up there", !toldEnd)
+		p.missing("the ball was dropped, but not played on", "the lie and distance of the drop, with - behind it when it was picked up there", !saidEnd)
 	case len(h.Shots) == 1 && !p.over():
-		p.missing("the hole has no shot after the tee", "the next shot, or h when the tee shot was holed", !toldEnd)
+		p.missing("the hole has no shot after the tee", "the next shot, or h when the tee shot was holed", !saidEnd)
 	case p.holed && p.lastShot().Penalty > 0:
 		p.problem("a shot that cost a penalty was not holed", "the next shot")
 	}

@@ -27,19 +27,19 @@ func (p Part) has(number int) bool {
 	return p == AllHoles || (p == BackNine) == (number > golf.MaxHole/2)
 }
 
-// RoundStart is the form that begins a round, on a course that is there or on one
+// RoundStart is the form that begins a round, on a course with a card or on one
 // whose card is filled in while it is played.
 type RoundStart struct {
-	Course Course
-	Date   Day
-	Note   Text  // weather and greens
-	First  Whole // hole to begin with; 0 and 1 are the first of the part
-	Part   Field[Part]
+	Course Course      // the one chosen
+	Date   Day         // on which it is played
+	Note   Text        // weather and greens
+	First  Whole       // hole to begin with; 0 and 1 are the first of the part
+	Part   Field[Part] // all holes or one nine
 
-	Fresh    bool // on a course whose card is not there yet
-	NewName  Text
-	NewTee   Text
-	NewHoles Whole
+	Fresh    bool  // on a course that has no card yet
+	NewName  Text  // of that course
+	NewTee   Text  // its set of tees; may be empty
+	NewHoles Whole // how many it has
 }
 
 // ParseRoundStart reads the form that begins a round. ChooseHoles reads what
@@ -87,22 +87,23 @@ func (s *RoundStart) ChooseHoles(card []golf.CardHole) (holes []golf.CardHole, f
 	return holes, first
 }
 
-// RoundDetails are day, course, target and card of a round that is kept.
+// RoundDetails are the day, course, target and card of a saved round, to be
+// corrected.
 type RoundDetails struct {
-	Day         Day
-	Course, Tee Text
-	Take        Course // another course to take over, 0 for none
-	Target      Number
-	Par18       Whole // of the whole course
-	First       Whole // hole
-	Note        Text  // weather and greens
-	Holes       []HoleCard
+	Day         Day        // on which it was played
+	Course, Tee Text       // their names
+	Take        Course     // another course to take over, 0 for none
+	Target      Number     // strokes over 18 holes
+	Par18       Whole      // of the whole course
+	First       Whole      // hole
+	Note        Text       // weather and greens
+	Holes       []HoleCard // the card, in the order of the holes
 }
 
-// KnownRound is what is kept of a round whose details are typed anew.
+// KnownRound is a round as it was saved, whose details are typed anew.
 type KnownRound struct {
-	First int // hole
-	Holes []golf.CardHole
+	First int             // hole
+	Holes []golf.CardHole // its card
 }
 
 func (k KnownRound) has(number int) bool {
@@ -111,7 +112,7 @@ func (k KnownRound) has(number int) bool {
 
 // TakenCourse is a course that a round takes over, in the place of what is typed.
 type TakenCourse struct {
-	Name, Tee string
+	Name, Tee string          // of the course, and of its set of tees
 	Holes     []golf.CardHole // whose length is known
 }
 
@@ -168,7 +169,7 @@ func (d *RoundDetails) takeOver(c TakenCourse) {
 	}
 }
 
-// checkIndexes finds stroke indexes that stand twice.
+// checkIndexes finds stroke indexes that two holes have.
 func (d *RoundDetails) checkIndexes() {
 	first := map[int]int{}
 	for i, h := range d.Holes {
@@ -195,33 +196,3 @@ func (d RoundDetails) Card() []golf.CardHole {
 	}
 	return card
 }
-
-// RoundCard is the line about weather and greens, and what the card says of each
-// nine; 0 where that is not known.
-type RoundCard struct {
-	Note    Text
-	Out, In Whole
-}
-
-// ParseRoundCard reads that; what is not in the form stays as it was.
-func ParseRoundCard(v url.Values, kept RoundCard) RoundCard {
-	c := kept
-	if v.Has("note") {
-		c.Note = conditions(v.Get("note"))
-	}
-	for name, to := range map[string]*Whole{"out": &c.Out, "in": &c.In} {
-		if v.Has(name) {
-			*to = optional(v.Get(name), func(text string) Whole { return ParseWhole(text, 1, golf.MaxNine) })
-		}
-	}
-	return c
-}
-
-// Sound reports whether nothing is wrong with the form.
-func (c RoundCard) Sound() bool { return sound(c.Note, c.Out, c.In) }
-
-// conditions reads a line about weather and greens.
-func conditions(text string) Text { return ParseText(text, golf.MaxConditions) }
-
-// parseHoleNumber reads the number of a hole.
-func parseHoleNumber(text string) Whole { return ParseWhole(text, 1, golf.MaxHole) }

@@ -10,7 +10,7 @@ import (
 
 // Settings are the settings of an account.
 type Settings struct {
-	Name       Text
+	Name       Text   // that others see
 	Target     Number // score of 18 holes
 	Boundary   Number // yards from the hole at which the short game begins
 	Far, Green Unit   // of distances off the green and on it
@@ -36,8 +36,8 @@ func (s Settings) Sound() bool {
 
 // FirstSettings are what a new player is asked for.
 type FirstSettings struct {
-	Target     Number
-	Far, Green Unit
+	Target     Number // score of 18 holes
+	Far, Green Unit   // of distances off the green and on it
 }
 
 // ParseFirstSettings reads what a new player is asked for.
@@ -53,8 +53,8 @@ func (s FirstSettings) Sound() bool { return sound(s.Target, s.Far, s.Green) }
 type Join struct {
 	Token       string // of the invitation, or of the setup
 	TokenWrong  string // what is wrong with it
-	Name, Email Text
-	Password    Text
+	Name, Email Text   // of the new account; the name is what others see
+	Password    Text   // only what is wrong with it
 }
 
 // ParseJoin reads the form that makes an account, but for its password.

@@ -4,8 +4,8 @@ import (
 	"strokeledger/web/paths"
 )
 
-// Here is the entry of the navigation of a player's page; for a coach it is
-// always the coach's.
+// Here is the entry of the navigation that a player’s page belongs to: own for the
+// player, and always Coach for a coach.
 func Here(whose paths.Whose, own string) string {
 	if whose.Own {
 		return own

@@ -24,7 +24,10 @@ type Page struct {
 }
 
 // Destination is an entry of the navigation.
-type Destination struct{ At, Name string }
+type Destination struct {
+	At   string // address
+	Name string // what the reader clicks, one word
+}
 
 // Navigation is where a signed-in person can go from every page.
 var Navigation = []Destination{

@@ -6,31 +6,29 @@ import (
 	"time"
 
 	"strokeledger/analysis/golf"
-	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
 
-// Note is something that a coach or the player wrote, as a page is asked to show
-// it.
+// Note is something that a coach or the player wrote.
 type Note struct {
-	ID         int64
-	Mine       bool   // the reader wrote it
-	Author     string // name of the writer
-	Question   bool   // the player asks it
-	Lesson     bool   // it writes up a lesson
-	Private    bool   // only its writer can read it
-	Unread     bool   // the reader has not seen it, or a reply to it, before
-	Answered   bool   // somebody other than its writer has replied
-	Day        golf.Date
+	ID         int64        // under which it is kept
+	Mine       bool         // the reader wrote it
+	Author     string       // name of the writer
+	Question   bool         // the player asks it
+	Lesson     bool         // it writes up a lesson
+	Private    bool         // only its writer can read it
+	Unread     bool         // the reader has not seen it, or a reply to it, before
+	Answered   bool         // somebody other than its writer has replied
+	Day        golf.Date    // of the round or the lesson
 	Round      golf.RoundID // 0 for a lesson
 	Hole, Shot int          // what it is about, counted from 1; 0 for the whole round or hole
 	Body       string       // as it was typed
-	Written    time.Time
-	Edited     bool
-	Read       time.Time // when somebody other than its writer last read it; zero for never
-	Replies    []Reply   // the earliest first
+	Written    time.Time    // when it was first saved
+	Edited     bool         // its writer has changed it since
+	Read       time.Time    // when somebody other than its writer last read it; zero for never
+	Replies    []Reply      // the earliest first
 }
 
 // Open reports whether the note is a question that nobody has answered.
@@ -38,55 +36,36 @@ func (n Note) Open() bool { return n.Question && !n.Answered }
 
 // Reply is a reply to a note.
 type Reply struct {
-	ID      int64
-	Mine    bool   // the reader wrote it
-	Author  string // name of the writer
-	Body    string // as it was typed
-	Written time.Time
+	ID      int64     // under which it is kept
+	Mine    bool      // the reader wrote it
+	Author  string    // name of the writer
+	Body    string    // as it was typed
+	Written time.Time // when it was saved
 }
 
 // Card is a note with its replies, and the forms that add to it.
 type Card struct {
-	ID      string // place on the page
-	Who     string // the writer's name, or "You"
-	What    string // that it is a question or a lesson; empty for neither
-	Place   string // what it is about: the round, a hole or a shot; empty for a lesson
-	PlaceAt string // address of that; empty when the reader is looking at it
-	When    string // when it was written, and whether it was edited
-	New     bool   // the reader has not seen it, or a reply to it, before
-	Private bool   // only its writer can read it
-	Body    []Paragraph
-	Read    string // to its writer, whether somebody has read it; empty to others and when private
-	Replies []ReplyLine
-	Reply   ReplyForm
-	Edit    EditForm
+	ID      string      // place on the page
+	Who     string      // the writer's name, or "You"
+	What    string      // that it is a question or a lesson; empty for neither
+	Place   string      // what it is about: the round, a hole or a shot; empty for a lesson
+	PlaceAt string      // address of that; empty when the reader is looking at it
+	When    string      // when it was written, and whether it was edited
+	New     bool        // the reader has not seen it, or a reply to it, before
+	Private bool        // only its writer can read it
+	Body    []Paragraph // what was written
+	Read    string      // to its writer, whether somebody has read it; empty to others and when private
+	Replies []ReplyLine // the earliest first
+	Reply   ReplyForm   // below the replies
+	Edit    EditForm    // below that, to its writer only
 }
 
-// ReplyForm is the form that replies to a note.
-type ReplyForm struct {
-	At    string // where it is sent; empty for a private note, which has no such form
-	Title string // opens the form and is on its button
-	Body  components.Area
-	Open  bool // shown opened, since something in it was wrong
-	Wrong components.Summary
-}
-
-// EditForm are the forms by which its writer edits or removes a note.
-type EditForm struct {
-	At       string // where the edited note is sent; empty for others' notes, which have no such form
-	RemoveAt string // where the form that removes it is sent
-	Body     components.Area
-	CanHide  bool // it may be made private: the writer is a coach and nobody has replied
-	Open     bool // shown opened, since something in it was wrong
-	Wrong    components.Summary
-}
-
-// ReplyLine is a reply.
+// ReplyLine is a reply as the page shows it.
 type ReplyLine struct {
-	Who    string // the writer's name, or "You"
-	When   string
-	Body   []Paragraph
-	Remove string // where the form that removes it is sent; empty for others' replies
+	Who    string      // the writer's name, or "You"
+	When   string      // when it was saved
+	Body   []Paragraph // what was written
+	Remove string      // where the form that removes it is sent; empty for others' replies
 }
 
 // ID is the place of a note on its page.
@@ -177,25 +156,6 @@ func Place(n Note) string {
 	default:
 		return "the round"
 	}
-}
-
-func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
-	typed := back.ReplyTo(n.ID)
-	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
-	if n.Mine {
-		f.Title = "Add to it"
-	}
-	f.Body = components.FilledArea(components.Area{Name: "body", ID: "reply-" + ID(n.ID), Label: f.Title}, typed.Body)
-	f.Wrong = components.Summed(f.Body.Field())
-	return f
-}
-
-func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
-	typed := back.EditOf(n.ID, n.Body)
-	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound()}
-	f.Body = components.FilledArea(components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note"}, typed.Body)
-	f.Wrong = components.Summed(f.Body.Field())
-	return f
 }
 
 // QuestionsFirst puts questions that nobody has answered before the other notes.

@@ -1,6 +1,7 @@
 package notes
 
 import (
+	"errors"
 	"strings"
 	"testing"
 	"time"
@@ -91,6 +92,46 @@ func TestRefusedForms(t *testing.T) {
 	}
 	if c := NewCard(Note{ID: 4, Mine: true, Body: "Grip."}, pupil, false, edited); c.Edit.Open || c.Edit.Body.Value != "Grip." {
 		t.Errorf("%+v", c)
+	}
+}
+
+// What is on the page of a note depends on who reads it: a card without a reply
+// form or an edit form shows neither, nor the word private.
+func TestCardAsPage(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		note  Note
+		whose paths.Whose
+		has   []string
+		lacks []string
+	}{
+		{"another's note", Note{ID: 3, Author: "Ines <b>", Body: "Aim left.\n- feet\n- shoulders"}, own,
+			[]string{`id="note-3"`, "<bdi>Ines &lt;b&gt;</bdi>", "Aim left.</p>", "<li>feet</li>", `action="/players/7/notes/3/replies"`}, []string{"Edit or remove", "private", "new</em>"}},
+		{"the reader's private note", Note{ID: 3, Mine: true, Private: true, Body: "Aim left."}, pupil,
+			[]string{"private: only you can read it", `name="private" value="yes" checked`, "Remove this note"}, []string{"/replies"}},
+		{"a player's note cannot be private", Note{ID: 3, Mine: true, Body: "Aim left."}, own,
+			[]string{"Edit or remove", "not read yet"}, []string{`name="private"`}},
+		{"a reply is removed by its writer", Note{ID: 3, Replies: []Reply{{ID: 5, Mine: true, Body: "Yes."}, {ID: 6, Author: "Ines", Body: "Good."}}}, own,
+			[]string{`action="/players/7/notes/3/replies/5/remove"`, "Good.</p>"}, []string{"replies/6/remove"}},
+	} {
+		var page, printed strings.Builder
+		card := NewCard(c.note, c.whose, false, form.Returned{})
+		if err := errors.Join(card.View().Render(t.Context(), &page), card.Plain().Render(t.Context(), &printed)); err != nil {
+			t.Fatal(err)
+		}
+		for _, want := range c.has {
+			if !strings.Contains(page.String(), want) {
+				t.Errorf("%s: %q is not in %s", c.name, want, &page)
+			}
+		}
+		for _, other := range c.lacks {
+			if strings.Contains(page.String(), other) {
+				t.Errorf("%s: %q is in %s", c.name, other, &page)
+			}
+		}
+		if strings.Contains(printed.String(), "<form") {
+			t.Errorf("%s: paper has no forms: %s", c.name, &printed)
+		}
 	}
 }
 

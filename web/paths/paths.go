@@ -15,7 +15,7 @@ const (
 	SignIn  = "/sign-in"
 	SignOut = "/sign-out"
 
-	SignInAgain = "/?again" // the front page for somebody whose session ended
+	SignInAgain = "/?again" // the front page, for somebody whose session has ended
 	Join        = "/join"
 	Rounds      = "/rounds"
 	NewRound    = "/rounds/new"
@@ -55,7 +55,7 @@ func Round(id golf.RoundID) string { return Rounds + "/" + number(int64(id)) }
 // Hole is where a hole of a round is entered.
 func Hole(id golf.RoundID, hole int) string { return Round(id) + "/holes/" + strconv.Itoa(hole) }
 
-// HoleTyped is that page with a line in its field that is not saved.
+// HoleTyped is that page with an unsaved line in its field.
 func HoleTyped(id golf.RoundID, hole int, line string) string {
 	return Hole(id, hole) + "?" + url.Values{"line": {line}}.Encode()
 }
@@ -63,13 +63,13 @@ func HoleTyped(id golf.RoundID, hole int, line string) string {
 // Echo says how the line of a hole reads, without saving it.
 func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
 
-// Shots is where more is said of the shots of a hole.
+// Shots is where details of the shots of a hole are entered.
 func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" }
 
 // Note is where the note of a round is saved.
 func Note(id golf.RoundID) string { return Round(id) + "/note" }
 
-// Details is where day, course, target and card of a round are put right.
+// Details is where the day, course, target and card of a round are corrected.
 func Details(id golf.RoundID) string { return Round(id) + "/details" }
 
 // RemoveRound removes a round.
@@ -106,18 +106,18 @@ func Shot(hole, shot int) string {
 // ResetOf is where the steward makes a link for a player's new password.
 func ResetOf(id golf.PlayerID) string { return Accounts + "/" + number(int64(id)) + "/reset" }
 
-// EndResetOf is where the steward takes such a link back.
+// EndResetOf is where the steward withdraws such a link.
 func EndResetOf(id golf.PlayerID) string { return ResetOf(id) + "/remove" }
 
 // StewardOf is where the steward makes another account a steward.
 func StewardOf(id golf.PlayerID) string { return Accounts + "/" + number(int64(id)) + "/steward" }
 
-// ResetLink is where a player sets a new password by a token.
+// ResetLink is where a player with the token sets a new password.
 func ResetLink(id golf.PlayerID, token string) string {
 	return Reset + "?player=" + number(int64(id)) + "&token=" + token
 }
 
-// Invited is the page on which an invitation's token makes an account.
+// Invited is where somebody with an invitation’s token makes an account.
 func Invited(token string) string { return Join + "?token=" + token }
 
 func number(n int64) string { return strconv.FormatInt(n, 10) }

@@ -10,11 +10,11 @@ import (
 // Players is where the pages of a named player begin.
 const Players = "/players"
 
-// MyMonths leads to the months of who is signed in.
+// MyMonths leads to the months of the person signed in.
 const MyMonths = "/months"
 
-// Coaching is where a player lets coaches in, and a coach finds the pupils; with
-// what is done there.
+// Coaching is where a player gives coaches access and a coach finds pupils. The
+// others are where its forms are sent and its links lead.
 const (
 	Coaching     = "/coaching"
 	CoachInvite  = "/coaching/invite"
@@ -27,7 +27,7 @@ const (
 	Squad        = "/coaching/squad"
 )
 
-// Looks is a page of what coaches opened, counted from 1.
+// Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {
 	if page < 2 {
 		return CoachLooks
@@ -56,7 +56,7 @@ func (r Roster) Address() string {
 	return Coaching + "?" + q.Encode()
 }
 
-// By is the same list sorted by something else.
+// By is the same choice sorted by something else.
 func (r Roster) By(sort string) Roster {
 	r.Sort = sort
 	return r
@@ -67,17 +67,17 @@ func CoachLink(player golf.PlayerID, token string) string {
 	return CoachAccept + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
 }
 
-// Marks is where who is signed in marks a day.
+// Marks is where a player marks a day on which something changed.
 const Marks = "/marks"
 
 // RemoveMark removes a mark.
 func RemoveMark(id int64) string { return Marks + "/" + number(id) + "/remove" }
 
-// Whose is the player whose pages are shown, and whether who looks is that
+// Whose is the player whose pages are shown, and whether the reader is that
 // player.
 type Whose struct {
-	Player golf.PlayerID
-	Own    bool
+	Player golf.PlayerID // whose pages are shown
+	Own    bool          // the reader is that player
 }
 
 // at is a page of the player.
@@ -106,7 +106,7 @@ type Book struct{ Course, From, To, Before string }
 // Book lists some of the player's rounds.
 func (w Whose) Book(b Book) string {
 	q := url.Values{}
-	for name, value := range map[string]string{"course": b.Course, "from": b.From, "to": b.To, "before": b.Before} {
+	for name, value := range map[string]string{"course": b.Course, "since": b.From, "until": b.To, "before": b.Before} {
 		if value != "" {
 			q.Set(name, value)
 		}
@@ -123,16 +123,16 @@ func (w Whose) YearBook(year int) string { return w.Rounds() + "/" + strconv.Ito
 // Notes is where a note is written.
 func (w Whose) Notes() string { return w.at("/notes") }
 
-// Note is where a note is changed.
+// Note is where a note is edited.
 func (w Whose) Note(id int64) string { return w.Notes() + "/" + number(id) }
 
 // RemoveNote removes a note.
 func (w Whose) RemoveNote(id int64) string { return w.Note(id) + "/remove" }
 
-// Reply is where a note is answered.
+// Reply is where a note is replied to.
 func (w Whose) Reply(note int64) string { return w.Note(note) + "/replies" }
 
-// RemoveReply removes an answer.
+// RemoveReply removes a reply.
 func (w Whose) RemoveReply(note, reply int64) string {
 	return w.Reply(note) + "/" + number(reply) + "/remove"
 }
@@ -143,7 +143,7 @@ func (w Whose) Write(id golf.RoundID, on string) string {
 	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode() + "#write"
 }
 
-// Assignments is where something to practise is given.
+// Assignments is where a coach gives something to practise.
 func (w Whose) Assignments() string { return w.at("/assignments") }
 
 // Results is where a practice of an assignment is recorded.
@@ -156,7 +156,7 @@ func (w Whose) RemoveResult(assignment, result int64) string {
 	return w.Results(assignment) + "/" + number(result) + "/remove"
 }
 
-// TickOff says that an assignment is done, or is not after all.
+// TickOff marks an assignment as done, or as not done after all.
 func (w Whose) TickOff(assignment int64) string {
 	return w.Assignments() + "/" + number(assignment) + "/done"
 }
@@ -169,13 +169,13 @@ func (w Whose) RemoveAssignment(assignment int64) string {
 // Target is where a coach proposes a target, and the player answers.
 func (w Whose) Target() string { return w.at("/target") }
 
-// AnswerTarget is where the player takes a proposed target, or does not.
+// AnswerTarget is where the player accepts or declines a proposed target.
 func (w Whose) AnswerTarget() string { return w.Target() + "/answer" }
 
-// Report is a page to take away of the player's last rounds.
+// Report is a page about the player’s last rounds, to be printed.
 func (w Whose) Report() string { return w.at("/report") }
 
-// ReportOf is that page of another span.
+// ReportOf is that page about another span.
 func (w Whose) ReportOf(span golf.Span) string {
 	return w.Report() + "?" + url.Values{"span": {span.String()}}.Encode()
 }
@@ -185,60 +185,3 @@ func (w Whose) Lessons() string { return w.at("/lessons") }
 
 // Handicap is the estimate of the player's handicap.
 func (w Whose) Handicap() string { return w.at("/handicap") }
-
-// Comparison is a choice of what of a player's rounds to compare, as an address
-// holds it.
-type Comparison struct {
-	Whose
-	golf.Comparison
-}
-
-// Months is the page of the comparison.
-func (c Comparison) Months() string { return c.at("/months") + c.query(nil) }
-
-// MonthsCSV is its table as a file.
-func (c Comparison) MonthsCSV() string { return c.at("/months.csv") + c.query(nil) }
-
-// BehindRow lists the shots behind a row of one of the spans, counted from 1.
-func (c Comparison) BehindRow(span int, row string) string {
-	return c.at("/months/behind") + c.query(url.Values{"in": {strconv.Itoa(span)}, "row": {row}})
-}
-
-// BehindMeasure lists the holes behind a measure of one of the spans.
-func (c Comparison) BehindMeasure(span int, measure string) string {
-	return c.at("/months/behind") + c.query(url.Values{"in": {strconv.Itoa(span)}, "measure": {measure}})
-}
-
-// BehindPutts lists the putts of a length in all the spans.
-func (c Comparison) BehindPutts(length string) string {
-	return c.at("/months/behind") + c.query(url.Values{"putts": {length}})
-}
-
-// With returns the comparison of other spans.
-func (c Comparison) With(spans ...golf.Span) Comparison {
-	c.Spans = spans
-	return c
-}
-
-func (c Comparison) query(more url.Values) string {
-	q := url.Values{}
-	for k, v := range more {
-		q[k] = v
-	}
-	for _, span := range c.Spans {
-		q.Add("span", span.String())
-	}
-	if !c.Versus.IsTarget() {
-		q.Set("versus", c.Versus.String())
-	}
-	if c.Course != "" {
-		q.Set("course", c.Course)
-	}
-	for _, id := range c.Without {
-		q.Add("without", number(int64(id)))
-	}
-	if len(q) == 0 {
-		return ""
-	}
-	return "?" + q.Encode()
-}

@@ -55,7 +55,7 @@ func coachPages() []Page {
 		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(here, first).View()},
 		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
 		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.ParseDay("soon")}})).View()},
-		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Target: &form.Number{Text: "150", Problem: "Allowed: 68 to 110."}})).View()},
+		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Target: &form.Number{Text: "150", Problem: "Allowed: " + form.TargetRange() + "."}})).View()},
 		Page{"coach", "lessons", "refused-result", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 1, Result: &form.Result{Day: form.ParseDay("May"), Result: form.Text{Text: "33 of 40"}}})).View()},
 		Page{"coach", "lessons", "refused-reply", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 2, Reply: refusedNote()})).View()},
 		Page{"coach", "looks", "empty", coach.NewLooksPage(here, nil, 1, false).View()},
@@ -65,7 +65,7 @@ func coachPages() []Page {
 	)
 }
 
-// coaches are one who has access from a day on, and one who is waiting.
+// coaches are one with access from a certain day on, and one waiting for access.
 func coaches() []coach.CoachInput {
 	from := time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC)
 	return []coach.CoachInput{{Player: 1, Coach: 2, Name: "Ines Vale", Email: "ines@harrowfen.example", From: &from, Approved: true, Looked: &lastVisit},

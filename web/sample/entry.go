@@ -14,7 +14,7 @@ import (
 	"strokeledger/web/site"
 )
 
-// entryPages are the pages that get a round in.
+// entryPages are the pages on which a round is entered.
 func entryPages() []Page {
 	return slices.Concat(courseListPages(), coursePages(), addCoursePages(), beginPages(), detailsPages(), holePages(), shotsPages(), importPages())
 }
@@ -137,14 +137,15 @@ func backNine() entry.HoleInput {
 
 func shotsPages() []Page {
 	hole := form.ParseLine("f202/3w b25/sw g30 2h", harrowFen[5], form.StandardUnits).Hole
-	in := entry.ShotsInput{Round: 7, Hole: hole, Version: 1, Units: form.StandardUnits, Clubs: strings.Fields("d 3w 5i 6i 7i 8i 9i pw sw")}
+	in := entry.ShotsInput{Round: 7, Hole: hole, Version: 1, Units: form.StandardUnits, Clubs: strings.Fields("d 3w 5i 6i 7i 8i 9i pw sw"), Details: form.ShotDetailsOf(hole.Played())}
 	page := func(state string, in entry.ShotsInput) Page {
 		return Page{"entry", "shots", state, entry.NewShotsPage(signedIn(paths.Rounds), in).View()}
 	}
 	filled, refused, scored := in, in, in
-	filled.Hole.Shots = slices.Clone(hole.Shots)
-	filled.Hole.Shots[1].Miss, filled.Hole.Shots[1].Word = golf.Miss{Side: golf.Right, Depth: golf.Short}, "Tried to reach the green from a poor lie."
-	refused.Problems = map[string]string{entry.ShotField("club", 2): "Allowed: up to 40 characters, without spaces or slashes."}
+	filled.Details, refused.Details = form.ShotDetailsOf(hole.Played()), form.ShotDetailsOf(hole.Played())
+	filled.Details.Shots[1].Miss = form.ChoiceOf(golf.Miss{Side: golf.Right, Depth: golf.Short})
+	filled.Details.Shots[1].Word = form.TextOf("Tried to reach the green from a poor lie.")
+	refused.Details.Shots[1].Club = form.Text{Text: "sand wedge", Problem: "Allowed: at most 40 letters, without spaces or slashes."}
 	scored.Hole = golf.Hole{Number: 6, Par: 4, ScoreOnly: 7}
 	return []Page{page("open", in), page("full", filled), page("refused", refused), page("score-only", scored)}
 }

@@ -20,7 +20,7 @@ func sitePages() []Page {
 	})
 }
 
-// wayIn are the pages of a visitor who is not signed in, or has just joined.
+// wayIn are the pages of a visitor who is not signed in or has just joined.
 func wayIn() []Page {
 	return []Page{
 		{"site", "front", "open", site.NewFrontPage(layout.Page{}, "", "", site.DoorOpen).View()},

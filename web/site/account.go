@@ -53,7 +53,7 @@ func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
 	a := AccountPage{Page: page, Devices: in.Devices, Steward: in.Steward, Accounts: paths.Accounts, Invites: in.Invites, Invited: in.Invited,
 		Settings: []components.Field{
 			components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, in.Name),
-			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with."}, in.Target),
+			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, " + form.TargetRange() + ". A round keeps the target it was started with."}, in.Target),
 			components.Filled(components.Field{Name: "clubs", Label: "Clubs in your bag", Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club."}, in.Clubs),
 			components.Filled(components.Field{Name: "boundary", Label: "Where the short game ends, in yards", Mode: "decimal", Hint: "30 to 100, usually 50."}, in.Boundary),
 		},

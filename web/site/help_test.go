@@ -18,3 +18,18 @@ func TestExamplesOfHelp(t *testing.T) {
 		}
 	}
 }
+
+// A hole that was picked up counts the strokes played and what was left.
+func TestScoresOfExamples(t *testing.T) {
+	for _, c := range []struct {
+		line HelpLine
+		want string
+	}{
+		{HelpLine{Line: "f150 g20 g3", Score: 4}, "4"},
+		{HelpLine{Line: "f150 r30 -", Score: 3}, "3 and what was left"},
+	} {
+		if got := c.line.scored(); got != c.want {
+			t.Errorf("%s: %q, want %q", c.line.Line, got, c.want)
+		}
+	}
+}

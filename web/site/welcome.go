@@ -27,7 +27,7 @@ func NewWelcomePage(page layout.Page, in form.FirstSettings) WelcomePage {
 	w := WelcomePage{Page: page,
 		Lede: "Every round is compared with a golfer who averages your target. The statement explains the strokes between that score and yours.",
 		Target: components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal",
-			Hint: "For 18 holes, 68 to 110. About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."}, in.Target),
+			Hint: "For 18 holes, " + form.TargetRange() + ". About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."}, in.Target),
 		Far:   components.Picked(farUnits, in.Far),
 		Green: components.Picked(greenUnits, in.Green), Skip: "Skip: 79, yards and feet"}
 	w.Wrong = components.Summed(w.Target)

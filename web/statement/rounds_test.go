@@ -95,7 +95,7 @@ func TestLeaves(t *testing.T) {
 		{"into the year before", Narrow{Months: count(2, 2, 2, 2, 2, 5, 20)}, "2025-12-01", "2025-01-01", "2026-05-31", []int{2026, 2025}, "November: 20 rounds", "/rounds?before=2025-12"},
 		{"the year before comes next", Narrow{Months: count(4, 4, 4, 4, 4, 5)}, "2026-01-01", "2026-01-01", "2026-05-31", []int{2026}, "December 2025: 5 rounds", "/rounds?before=2026-01"},
 		{"before", Narrow{Months: count(8, 8, 8), Before: month(2026, time.April)}, "2026-03-01", "2026-01-01", "2026-03-31", []int{2026}, "", ""},
-		{"from", Narrow{Months: count(8, 8, 8, 8), From: month(2026, time.March)}, "2026-04-01", "2026-03-01", "2026-05-31", []int{2026}, "March: 8 rounds", "/rounds?before=2026-04&from=2026-03"},
+		{"from", Narrow{Months: count(8, 8, 8, 8), From: month(2026, time.March)}, "2026-04-01", "2026-03-01", "2026-05-31", []int{2026}, "March: 8 rounds", "/rounds?before=2026-04&since=2026-03"},
 		{"to", Narrow{Months: count(8, 8, 8, 8), To: month(2026, time.March)}, "2026-02-01", "2026-01-01", "2026-03-31", []int{2026}, "", ""},
 		{"a course", Narrow{Months: onePlace, Course: "Harrow Fen"}, "2026-03-01", "2026-01-01", "2026-05-31", []int{2026}, "", ""},
 		{"none on it", Narrow{Months: []MonthRounds{{may, 3, 0}}, Course: "Quarry Hill"}, "", "", "", nil, "", ""},

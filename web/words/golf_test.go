@@ -13,8 +13,28 @@ import (
 var inMetres = form.Units{Far: golf.Metres, Green: golf.Metres}
 
 func TestUnit(t *testing.T) {
-	if y, m := Unit(golf.Yards), Unit(golf.Metres); y != "Yards" || m != "Metres" {
-		t.Errorf("%q, %q", y, m)
+	for unit, want := range map[golf.Unit]string{golf.Yards: "Yards", golf.Metres: "Metres", golf.Feet: "Feet"} {
+		if got := Unit(unit); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}
+
+func TestSpansHaveNames(t *testing.T) {
+	for text, want := range map[string]string{
+		"2026-05": "May", "2026": "2026", "last10": "the last ten", "before10": "the ten before", "..": "all rounds",
+		"2026-05-03..2026-06-14": "3 May 2026 to 14 Jun 2026", "..2026-06-14": "up to 14 Jun 2026", "2026-05-03..": "from 3 May 2026",
+	} {
+		span, err := golf.ParseSpan(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := Span(span, false); got != want {
+			t.Errorf("%s: %q, want %q", text, got, want)
+		}
+	}
+	if got := Span(golf.Month(2025, 5), true); got != "May 2025" {
+		t.Errorf("%q", got)
 	}
 }
 

@@ -56,8 +56,11 @@ func Tick(x float64) string {
 	return Signed(x, 1)
 }
 
-// Plain writes a number with at most one decimal: 79, 79.5.
-func Plain(x float64) string { return strconv.FormatFloat(math.Round(x*10)/10, 'f', -1, 64) }
+// Plain writes a number with at most one decimal: 79, 79.5. What rounds to zero
+// has no sign.
+func Plain(x float64) string {
+	return strconv.FormatFloat(math.Round(x*10)/10+0, 'f', -1, 64) // + 0 takes the sign off a negative zero
+}
 
 // Grouped writes a whole number, 0 or more, with commas between thousands.
 func Grouped(n int) string {

@@ -54,7 +54,7 @@ func TestTick(t *testing.T) {
 }
 
 func TestPlain(t *testing.T) {
-	for x, want := range map[float64]string{79: "79", 79.5: "79.5", 79.04: "79", .25: "0.3", 0: "0", -.4: "-0.4"} {
+	for x, want := range map[float64]string{79: "79", 79.5: "79.5", 79.04: "79", .25: "0.3", 0: "0", -.04: "0", -.4: "-0.4"} {
 		if got := Plain(x); got != want {
 			t.Errorf("%g: %q, want %q", x, got, want)
 		}
@@ -62,7 +62,7 @@ func TestPlain(t *testing.T) {
 }
 
 func TestStrokeCount(t *testing.T) {
-	for x, want := range map[float64]string{0: "0 strokes", .1: "0.1 strokes", .96: "1 stroke", 1: "1 stroke", 1.1: "1.1 strokes", 12: "12 strokes"} {
+	for x, want := range map[float64]string{0: "0 strokes", -.04: "0 strokes", .1: "0.1 strokes", .96: "1 stroke", 1: "1 stroke", 1.1: "1.1 strokes", 12: "12 strokes"} {
 		if got := StrokeCount(x); got != want {
 			t.Errorf("%g: %q, want %q", x, got, want)
 		}

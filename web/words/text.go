@@ -13,7 +13,7 @@ func List(words []string) string {
 	return strings.Join(words[:len(words)-1], ", ") + " and " + words[len(words)-1]
 }
 
-// ExcerptMost is how many characters of a text are quoted.
+// ExcerptMost is how many characters of a text are quoted at most.
 const ExcerptMost = 60
 
 // Excerpt quotes the beginning of a text, with an ellipsis when it is cut.

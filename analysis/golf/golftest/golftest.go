@@ -1,4 +1,8 @@
-// Package golftest draws random legal rounds for property tests.
+// Package golftest answers "does this hold for every legal round?": it draws
+// random ones for property tests, the unlikely ones too.
+//
+// It refuses to draw likely golf; whether a golfer plays like people is tested
+// elsewhere.
 package golftest
 
 import (
@@ -33,11 +37,14 @@ func Rounds() *rapid.Generator[golf.Round] {
 // courses are the shortest and longest hole of a course in yards.
 var courses = [][2]int{{1, 700}, {100, 600}, {1, 60}, {600, 700}}
 
-// Text draws a short text, some of which a spreadsheet would run.
+// Text draws a text of at most eight letters, a name or a club. Some would be run by
+// a spreadsheet, hold its separators and quotes, or are empty.
 func Text() *rapid.Generator[string] {
 	return rapid.OneOf(rapid.Just(""), rapid.StringMatching(`[=+@'a-zé"-]([a-z",; é=]{0,6}[a-z"'])?`))
 }
 
+// hole draws a hole whose length in yards lies between two ends. One in ten is
+// known by its score alone, one in ten is picked up.
 func hole(t *rapid.T, number int, length [2]int) golf.Hole {
 	h := golf.Hole{Number: number, Par: rapid.IntRange(3, 6).Draw(t, "par")}
 	tee := golf.Shot{Lie: golf.Tee, Distance: golf.Distance(rapid.IntRange(length[0], length[1]).Draw(t, "length")) * golf.Yard}
@@ -51,24 +58,28 @@ func hole(t *rapid.T, number int, length [2]int) golf.Hole {
 	}
 	nearer := rapid.Bool().Draw(t, "nearer each time")
 	for range rapid.IntRange(0, 11).Draw(t, "more strokes") {
-		last := &h.Shots[len(h.Shots)-1]
-		last.Penalty = rapid.SampledFrom([]int{0, 0, 0, 0, 0, 0, 0, 1, 1, 2, 9}).Draw(t, "penalty")
-		if last.Penalty > 0 && rapid.Bool().Draw(t, "stroke and distance") {
-			again := *last
-			again.Penalty = 0
-			h.Shots = append(h.Shots, again)
-			continue
-		}
-		most := golf.MaxDistance
-		if nearer {
-			most = last.Distance
-		}
-		h.Shots = append(h.Shots, shot(t, most))
+		h.Shots = append(h.Shots, next(t, &h.Shots[len(h.Shots)-1], nearer))
 	}
 	return h
 }
 
-// shot draws a shot from most or nearer, or from a tenth of its unit.
+// next draws the shot after another, which it may charge with a penalty: the same
+// again, for stroke and distance, or from anywhere, or from no farther.
+func next(t *rapid.T, last *golf.Shot, nearer bool) golf.Shot {
+	last.Penalty = rapid.SampledFrom([]int{0, 0, 0, 0, 0, 0, 0, 1, 1, 2, 9}).Draw(t, "penalty")
+	if last.Penalty > 0 && rapid.Bool().Draw(t, "stroke and distance") {
+		again := *last
+		again.Penalty = 0
+		return again
+	}
+	if nearer {
+		return shot(t, last.Distance)
+	}
+	return shot(t, golf.MaxDistance)
+}
+
+// shot draws a shot from most or nearer, or from a tenth of its unit where that is
+// farther. A unit that is the usual one of the lie is left out, as readers do.
 func shot(t *rapid.T, most golf.Distance) golf.Shot {
 	s := golf.Shot{
 		Lie: rapid.SampledFrom(golf.Lies[1:]).Draw(t, "lie"), Club: Text().Draw(t, "club"),
@@ -78,25 +89,38 @@ func shot(t *rapid.T, most golf.Distance) golf.Shot {
 	if s.Unit == s.Lie.Unit() {
 		s.Unit = 0
 	}
-	limit := 2000
-	if rapid.Bool().Draw(t, "near") {
-		limit = 300
+	if s.Lie == golf.Green {
+		most = min(most, golf.MaxPutt)
 	}
-	limit = max(1, min(limit, int(10*s.WrittenUnit().In(most))))
-	s.Distance = s.WrittenUnit().Of(float64(rapid.IntRange(1, limit).Draw(t, "tenths")) / 10)
-	if s.Lie == golf.Green && s.Distance > golf.MaxPutt {
-		s.Distance = golf.MaxPutt
-	}
+	s.Distance = distance(t, s.WrittenUnit(), most)
 	if s.Lie != golf.Green && s.Distance <= golf.MaxShortSided {
-		s.ShortSided = rapid.Bool().Draw(t, "short-sided")
-		if green := golf.Distance(rapid.IntRange(0, 90).Draw(t, "green")) * golf.Yard / 10; green < s.Distance && rapid.Bool().Draw(t, "green known") {
-			s.GreenToWork, s.GreenKnown = green, true
-		}
+		shortSide(t, &s)
 	}
 	return s
 }
 
-// Legal fails the test when a round is not legal: the generator's own check.
+// shortSide draws whether a shot is short-sided and over how much green it plays,
+// which may be 0 and is less than the distance.
+func shortSide(t *rapid.T, s *golf.Shot) {
+	s.ShortSided = rapid.Bool().Draw(t, "short-sided")
+	if green := golf.Distance(rapid.IntRange(0, 90).Draw(t, "green")) * golf.Yard / 10; green < s.Distance && rapid.Bool().Draw(t, "green known") {
+		s.GreenToWork, s.GreenKnown = green, true
+	}
+}
+
+// distance draws a whole number of tenths of a unit: half of them at most 30, half
+// at most 200 of the unit, so that short ones are not rare.
+func distance(t *rapid.T, unit golf.Unit, most golf.Distance) golf.Distance {
+	limit := 2000
+	if rapid.Bool().Draw(t, "near") {
+		limit = 300
+	}
+	limit = max(1, min(limit, int(10*unit.In(most))))
+	return unit.Of(float64(rapid.IntRange(1, limit).Draw(t, "tenths")) / 10)
+}
+
+// Legal fails the test when a round is not legal: the generator's own check. It
+// takes a *testing.T as well as a *rapid.T.
 func Legal(t interface{ Fatalf(string, ...any) }, r golf.Round) {
 	if problems := r.Check(); problems != nil {
 		t.Fatalf("not a legal round: %v", fmt.Sprint(problems))

@@ -1,0 +1,94 @@
+package handlers
+
+import (
+	"net/http"
+	"net/url"
+	"regexp"
+	"strconv"
+	"strings"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
+	"strokeledger/web/paths"
+)
+
+// returnName is the cookie that remembers which page a visitor asked for before
+// signing in, such as a link that a pupil sent to a coach.
+const (
+	returnName = "ledger-return"
+	returnAge  = 15 * 60 // s
+	returnMost = 1000    // bytes
+)
+
+// rememberAddress remembers a page of this site until the visitor has signed in.
+func (s *server) rememberAddress(w http.ResponseWriter, at string) {
+	if ownPage(at) {
+		http.SetCookie(w, s.cookie(returnName, url.QueryEscape(at), returnAge))
+	}
+}
+
+// remembered returns the page that a visitor asked for before signing in, empty for
+// none, and forgets it.
+func (s *server) remembered(w http.ResponseWriter, r *http.Request) string {
+	c, err := r.Cookie(s.named(returnName))
+	if err != nil {
+		return ""
+	}
+	http.SetCookie(w, s.cookie(returnName, "", -1))
+	at, err := url.QueryUnescape(c.Value)
+	if err != nil || !ownPage(at) {
+		return ""
+	}
+	return at
+}
+
+// ownPage reports whether an address is a path of this site that no browser
+// would take for an address of another site.
+func ownPage(at string) bool {
+	u, err := url.Parse(at)
+	if err != nil || u.Scheme != "" || u.Host != "" || u.User != nil || u.Opaque != "" || u.Fragment != "" {
+		return false
+	}
+	visible := func(c rune) bool { return c > ' ' && c <= '~' && c != '\\' }
+	return len(at) <= returnMost && strings.HasPrefix(at, "/") && !strings.HasPrefix(at, "//") &&
+		!strings.ContainsFunc(at, func(c rune) bool { return !visible(c) })
+}
+
+// mustBeSignedIn redirects visitors to the front page and remembers the page they
+// asked for, so that signing in leads there. A line they sent is put back in the
+// field of its hole. A script gets 401 and keeps what it sent.
+func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		if _, ok := playerOf(r); ok {
+			next.ServeHTTP(w, r)
+			return
+		}
+		if wantsJSON(r) {
+			s.answerError(w, r, errSignedOut)
+			return
+		}
+		to := paths.Front
+		if at := typedAt(r); at != "" {
+			s.rememberAddress(w, at)
+			to = paths.SignInAgain
+		} else if r.Method == http.MethodGet {
+			s.rememberAddress(w, r.URL.RequestURI())
+		}
+		http.Redirect(w, r, to, http.StatusSeeOther)
+	})
+}
+
+var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
+
+// typedAt is the address of a hole's page with the line from a form in its field;
+// empty for any other form.
+func typedAt(r *http.Request) string {
+	found := holeAddress.FindStringSubmatch(r.URL.Path)
+	line := r.PostFormValue("line")
+	if r.Method != http.MethodPost || found == nil || line == "" || len(line) > form.LongestLine {
+		return ""
+	}
+	round, _ := strconv.ParseInt(found[1], 10, 64) // digits alone, few enough, by the pattern
+	hole, _ := strconv.Atoi(found[2])
+	return paths.HoleTyped(golf.RoundID(round), hole, line)
+}

@@ -1,0 +1,48 @@
+package notes
+
+import (
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/paths"
+)
+
+// ReplyForm is the form that replies to a note.
+type ReplyForm struct {
+	At    string             // where it is sent; empty for a private note, which has no such form
+	Title string             // opens the form and is on its button
+	Body  components.Area    // what is written
+	Open  bool               // shown opened, since something in it was wrong
+	Wrong components.Summary // what was wrong; empty when nothing
+}
+
+// EditForm holds the forms with which the writer of a note edits or removes it.
+type EditForm struct {
+	At       string             // where the edited note is sent; empty for others' notes, which have no such form
+	RemoveAt string             // where the form that removes it is sent
+	Body     components.Area    // the note as it is, or as it was changed
+	CanHide  bool               // it may be made private: the writer is a coach and nobody has replied
+	Open     bool               // shown opened, since something in it was wrong
+	Wrong    components.Summary // what was wrong; empty when nothing
+}
+
+// newReplyForm makes the form that replies to a note, as it came back or empty.
+func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
+	typed := back.ReplyTo(n.ID)
+	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
+	if n.Mine {
+		f.Title = "Add to it"
+	}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "reply-" + ID(n.ID), Label: f.Title}, typed.Body)
+	f.Wrong = components.Summed(f.Body.Field())
+	return f
+}
+
+// newEditForm makes the forms of a note for its writer, as they came back or with
+// the note as it is.
+func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
+	typed := back.EditOf(n.ID, n.Body)
+	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound()}
+	f.Body = components.FilledArea(components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note"}, typed.Body)
+	f.Wrong = components.Summed(f.Body.Field())
+	return f
+}
