@@ -49,8 +49,7 @@ type Column struct {
 type Cell struct {
 	Figure
 	Shots    int           // behind a loss; chances behind a share
-	Change   Change        // from the column before; not known in the first
-	Since    Change        // from the first column that has rounds, in the last column
+	Change   Change        // from the nearest column before that has rounds
 	Interval stat.Interval // of 95 %, see HasInterval
 }
 
@@ -67,28 +66,32 @@ func NewSheet(rounds []*Judged, spans []golf.Span, boundary golf.Distance, ladde
 	parallel.Do(len(spans), func(i int) {
 		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed)
 	})
-	first := -1
 	for i := range s.Columns {
-		if i > 0 {
-			s.Columns[i].changes(&s.Columns[i-1], func(c *Cell) *Change { return &c.Change })
+		if before := s.PlayedBefore(i); before >= 0 {
+			s.Columns[i].changes(&s.Columns[before])
 		}
-		if first < 0 && len(s.Columns[i].Rounds) > 0 {
-			first = i
-		}
-	}
-	if last := len(s.Columns) - 1; first >= 0 && first < last {
-		s.Columns[last].changes(&s.Columns[first], func(c *Cell) *Change { return &c.Since })
 	}
 	return s
 }
 
+// PlayedBefore is the last column before column i that has rounds; -1 when there
+// is none.
+func (s *Sheet) PlayedBefore(i int) int {
+	for i--; i >= 0; i-- {
+		if len(s.Columns[i].Rounds) > 0 {
+			return i
+		}
+	}
+	return -1
+}
+
 // changes fills in what changed from another column.
-func (c *Column) changes(from *Column, to func(*Cell) *Change) {
+func (c *Column) changes(from *Column) {
 	for k := range c.Cells {
-		*to(&c.Cells[k]) = changeOf(from.Cells[k].Figure, c.Cells[k].Figure)
+		c.Cells[k].Change = changeOf(from.Cells[k].Figure, c.Cells[k].Figure)
 	}
 	for k := range c.Measures {
-		*to(&c.Measures[k]) = changeOf(from.Measures[k].Figure, c.Measures[k].Figure)
+		c.Measures[k].Change = changeOf(from.Measures[k].Figure, c.Measures[k].Figure)
 	}
 }
 

@@ -21,7 +21,7 @@ func TestExamplesOfHelp(t *testing.T) {
 	}
 }
 
-// A hole that was picked up has no score of its own, but a least one.
+// A hole that was picked up counts the strokes played and what was left.
 func TestScoresOfExamples(t *testing.T) {
 	for _, c := range []struct {
 		line HelpLine
