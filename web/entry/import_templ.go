@@ -216,7 +216,7 @@ func (p ImportPage) View() templ.Component {
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 18, "\">Choose another file</a></p></form><table class=\"plain-table numbers\"><caption class=\"visually-hidden\">Rounds in the file</caption> <thead><tr><th scope=\"col\">Day</th><th scope=\"col\" class=\"text-cell\">Course</th><th scope=\"col\">Holes</th><th scope=\"col\">Score</th><th scope=\"col\" class=\"text-cell\">Name</th><th scope=\"col\" class=\"text-cell\">Already here?</th></tr></thead> <tbody>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 18, "\">Choose another file</a></p></form><div class=\"scroll-area\" tabindex=\"0\"><table class=\"plain-table numbers\"><caption class=\"visually-hidden\">Rounds in the file</caption> <thead><tr><th scope=\"col\">Day</th><th scope=\"col\" class=\"text-cell\">Course</th><th scope=\"col\">Holes</th><th scope=\"col\">Score</th><th scope=\"col\" class=\"text-cell\">Name</th><th scope=\"col\" class=\"text-cell\">Already here?</th></tr></thead> <tbody>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -228,7 +228,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var13 string
 						templ_7745c5c3_Var13, templ_7745c5c3_Err = templ.JoinStringErrs(r.Date)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 39, Col: 35}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 40, Col: 36}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var13))
 						if templ_7745c5c3_Err != nil {
@@ -241,7 +241,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var14 string
 						templ_7745c5c3_Var14, templ_7745c5c3_Err = templ.JoinStringErrs(r.Course)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 39, Col: 74}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 40, Col: 75}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var14))
 						if templ_7745c5c3_Err != nil {
@@ -254,7 +254,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var15 string
 						templ_7745c5c3_Var15, templ_7745c5c3_Err = templ.JoinStringErrs(r.Holes)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 39, Col: 94}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 40, Col: 95}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var15))
 						if templ_7745c5c3_Err != nil {
@@ -267,7 +267,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var16 string
 						templ_7745c5c3_Var16, templ_7745c5c3_Err = templ.JoinStringErrs(r.Score)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 39, Col: 114}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 40, Col: 115}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var16))
 						if templ_7745c5c3_Err != nil {
@@ -280,7 +280,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var17 string
 						templ_7745c5c3_Var17, templ_7745c5c3_Err = templ.JoinStringErrs(r.Name)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 39, Col: 151}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 40, Col: 152}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var17))
 						if templ_7745c5c3_Err != nil {
@@ -293,7 +293,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var18 string
 						templ_7745c5c3_Var18, templ_7745c5c3_Err = templ.JoinStringErrs(r.There)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 39, Col: 189}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 40, Col: 190}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var18))
 						if templ_7745c5c3_Err != nil {
@@ -304,7 +304,7 @@ func (p ImportPage) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 26, "</tbody></table>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 26, "</tbody></table></div>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -344,7 +344,7 @@ func (p ImportPage) View() templ.Component {
 							var templ_7745c5c3_Var20 string
 							templ_7745c5c3_Var20, templ_7745c5c3_Err = templ.JoinStringErrs(f)
 							if templ_7745c5c3_Err != nil {
-								return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 50, Col: 34}
+								return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 52, Col: 34}
 							}
 							_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var20))
 							if templ_7745c5c3_Err != nil {
@@ -362,7 +362,7 @@ func (p ImportPage) View() templ.Component {
 						var templ_7745c5c3_Var21 string
 						templ_7745c5c3_Var21, templ_7745c5c3_Err = templ.JoinStringErrs(p.More)
 						if templ_7745c5c3_Err != nil {
-							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 53, Col: 30}
+							return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 55, Col: 30}
 						}
 						_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var21))
 						if templ_7745c5c3_Err != nil {
@@ -380,7 +380,7 @@ func (p ImportPage) View() templ.Component {
 					var templ_7745c5c3_Var22 string
 					templ_7745c5c3_Var22, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Import)).ResolveURL(ctx)
 					if templ_7745c5c3_Err != nil {
-						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 55, Col: 76}
+						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 57, Col: 76}
 					}
 					_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var22)
 					if templ_7745c5c3_Err != nil {
@@ -403,7 +403,7 @@ func (p ImportPage) View() templ.Component {
 					var templ_7745c5c3_Var23 string
 					templ_7745c5c3_Var23, templ_7745c5c3_Err = templruntime.NewAttributeExpression(templ.URL(paths.Guide("files"))).ResolveURL(ctx)
 					if templ_7745c5c3_Err != nil {
-						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 67, Col: 128}
+						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/entry/import.templ`, Line: 69, Col: 128}
 					}
 					_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ_7745c5c3_Var23)
 					if templ_7745c5c3_Err != nil {
