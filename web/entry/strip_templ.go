@@ -36,7 +36,7 @@ func (s HoleStrip) view() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 2, "</nav><ul class=\"legend strip-legend\"><li><svg class=\"swatch\" aria-hidden=\"true\" focusable=\"false\"><line class=\"strip-mark\" x1=\"11\" x2=\"11\" y1=\"1\" y2=\"13\"></line></svg>you played from here</li><li><svg class=\"swatch\" aria-hidden=\"true\" focusable=\"false\"><line class=\"strip-spot\" x1=\"11\" x2=\"11\" y1=\"0\" y2=\"14\"></line></svg>your target’s golfer, when nothing was lost on the way</li></ul><table role=\"table\" class=\"strip-table\"><caption class=\"visually-hidden\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 2, "</nav><ul class=\"legend\"><li><svg class=\"swatch\" aria-hidden=\"true\" focusable=\"false\"><line class=\"strip-mark\" x1=\"11\" x2=\"11\" y1=\"1\" y2=\"13\"></line></svg>you played from here</li><li><svg class=\"swatch\" aria-hidden=\"true\" focusable=\"false\"><line class=\"strip-spot\" x1=\"11\" x2=\"11\" y1=\"0\" y2=\"14\"></line></svg>your target’s golfer, when nothing was lost on the way</li></ul><table role=\"table\" class=\"strip-table\"><caption class=\"visually-hidden\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

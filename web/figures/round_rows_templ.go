@@ -485,7 +485,7 @@ func (r RoundRow) row() templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if r.New {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 32, "<em class=\"red-label\">new</em>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 32, "<b class=\"new-word\">new</b>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

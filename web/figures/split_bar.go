@@ -27,7 +27,9 @@ type SplitBar struct {
 type SplitBlock struct{ Class, X, Width string }
 
 // blockClasses are the classes of the blocks, in the order of Split.Parts.
-var blockClasses = [splitParts]string{"tee-block", "approach-block", "short-game-block", "putting-block", "unknown-block"}
+func blockClasses() [splitParts]string {
+	return [splitParts]string{"tee-block", "approach-block", "short-game-block", "putting-block", "unknown-block"}
+}
 
 // NewSplitBar draws what a round lost, counted outward from the line and cut at
 // the ends of the axis.
@@ -35,7 +37,7 @@ func NewSplitBar(s Split) SplitBar {
 	b := SplitBar{Known: true}
 	right, left := 0.0, 0.0
 	for i, p := range s.Parts {
-		class, from, to := blockClasses[i], right, right+float64(p)/10
+		class, from, to := blockClasses()[i], right, right+float64(p)/10
 		if p < 0 {
 			class, from, to = "won-block "+class, left+float64(p)/10, left
 			left = from
@@ -62,10 +64,10 @@ type SplitKey struct{ Class, Name string }
 func SplitKeys(unknown bool) []SplitKey {
 	var all []SplitKey
 	for i, c := range golf.Categories {
-		all = append(all, SplitKey{blockClasses[i], words.Capital(c.String())})
+		all = append(all, SplitKey{blockClasses()[i], words.Capital(c.String())})
 	}
 	if unknown {
-		all = append(all, SplitKey{blockClasses[splitParts-1], "Not known by shots"})
+		all = append(all, SplitKey{blockClasses()[splitParts-1], "Not known by shots"})
 	}
 	return all
 }
