@@ -45,7 +45,7 @@ var access = map[string]may{
 	"POST /accounts/{player}/steward": absent, "POST /accounts/invitations/remove": absent, "POST /accounts/leave": absent,
 	"GET /reset": open, "POST /reset": {422, 422, 422, 422},
 	"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": typo, "POST /import/confirm": absent,
-	"GET /rounds/{round}": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {400, 404, 404, 303},
+	"GET /rounds/{round}": own, "GET /rounds/{round}/card": own, "GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {400, 404, 404, 303},
 	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
 	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303},
 	"GET /rounds/{round}/details": own, "POST /rounds/{round}/details": {422, 404, 404, 303},

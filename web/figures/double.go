@@ -27,6 +27,15 @@ type ShotRow struct {
 	lost    float64
 }
 
+// InRed reports whether the shot is one to look at first: a double began with it,
+// or it followed from there.
+func (r ShotRow) InRed() bool { return inRed(r.Tag) }
+
+// InRed reports the same of a step.
+func (s StoryStep) InRed() bool { return inRed(s.Tag) }
+
+func inRed(tag string) bool { return tag == beganHere || tag == followUp }
+
 // Tags of the shots that made a double.
 const (
 	beganHere = "began here"

@@ -1,7 +1,9 @@
 package statement
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
@@ -20,12 +22,23 @@ func newHoleAmounts(holes []account.Hole, total float64) holeAmounts {
 	for _, h := range holes {
 		exact = append(exact, h.Lost)
 	}
-	a, balance := holeAmounts{map[int]float64{}, map[int]float64{}}, 0.0
-	for i, tenths := range stat.RoundedTo(exact, .1, total) {
-		balance += tenths
-		a.lost[holes[i].Number], a.balance[holes[i].Number] = tenths, balance
+	a, balance, tenths := holeAmounts{map[int]float64{}, map[int]float64{}}, 0.0, stat.RoundedTo(exact, .1, total)
+	for _, i := range byNumber(holes) {
+		balance += tenths[i]
+		a.lost[holes[i].Number], a.balance[holes[i].Number] = tenths[i], balance
 	}
 	return a
+}
+
+// byNumber lists the places of holes in the order of the card, which is not that
+// of play where a round began on another hole.
+func byNumber(holes []account.Hole) []int {
+	all := make([]int, len(holes))
+	for i := range all {
+		all[i] = i
+	}
+	slices.SortFunc(all, func(i, j int) int { return cmp.Compare(holes[i].Number, holes[j].Number) })
+	return all
 }
 
 // holesTotal is what the printed lines come to without what the course costs,

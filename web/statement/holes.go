@@ -49,7 +49,9 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 		doubles[d.Hole] = d
 	}
 	var all []HoleLine
-	for i, h := range in.Account.Holes {
+	order := byNumber(in.Account.Holes)
+	for at, i := range order {
+		h := in.Account.Holes[i]
 		o := newHoleLine(in, i, amounts)
 		for k, s := range h.Shots {
 			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: in.Round.Holes[i].Shots[k], Worth: s, Double: doubles[h.Number]})}
@@ -58,7 +60,7 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 			}
 			o.Shots = append(o.Shots, row)
 		}
-		if next := i + 1; next < len(in.Account.Holes) && half(h.Number) == 0 && half(in.Account.Holes[next].Number) == 1 {
+		if at+1 < len(order) && half(h.Number) == 0 && half(in.Account.Holes[order[at+1]].Number) == 1 {
 			o.Carried = o.Balance
 		}
 		all = append(all, o)
@@ -118,6 +120,11 @@ func (s *RoundPage) doubles(in RoundInput) {
 		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. A plain shot back into play after the first often keeps the hole to a bogey.",
 			words.OneOrMany(followed, "second one", "later ones"), words.Signed(compounding, 2))
 		s.Without = words.Plain(math.Round(in.Account.Score - compounding))
+	}
+	if followed == 1 { // the verdict says it
+		for i := range s.Doubles {
+			s.Doubles[i].Note = ""
+		}
 	}
 	s.missed(in)
 }

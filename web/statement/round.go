@@ -63,6 +63,8 @@ type RoundPage struct {
 	Remove   string // address that removes the round; empty for a coach
 	Card     string // address of the round as a card to fold; empty for a coach
 	SaveCard string // address that saves nines and conditions
+
+	printed map[string]float64 // the amounts of the lines, by name
 }
 
 // RoundInput is what a statement is made of.
@@ -90,6 +92,7 @@ type RoundInput struct {
 // NewRoundPage makes the statement of a round, for its player or for a coach.
 func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Title = "Statement of " + words.LongDay(in.Round.Date)
+	page.BodyClass = "statement-page"
 	page.Here = layout.Here(in.Whose, paths.Rounds)
 	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(in.Round.Date), At: place(in), Enter: paths.Hole(in.ID, nextHole(in)), Remove: paths.RemoveRound(in.ID), Card: paths.Card(in.ID), Details: paths.Details(in.ID)}
 	if in.Of != "" {
@@ -103,10 +106,11 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		s.Lede = "No hole of this round has been entered yet."
 		return s
 	}
-	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is a %.1f golfer. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
+	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is a %.1f golfer. Tenths are shared out so that what is printed adds up. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
 		words.Plain(in.Account.Expected-in.Account.Lost.Course), in.Level, words.Plain(in.Target))
 	s.notes(in)
 	printed := s.lines(in)
+	s.printed = printed
 	s.Lede = lede(in, printed)
 	amounts := newHoleAmounts(in.Account.Holes, holesTotal(printed))
 	s.Nines = nines(in, amounts, printed)

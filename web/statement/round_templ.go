@@ -376,7 +376,7 @@ func (s RoundPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("holes", "Every hole", "A line opens to its shots, a shot’s loss to its working.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var17), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("holes", "Every hole", "Par, length, score, strokes lost and balance. A line opens to its shots, a shot’s loss to its working.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var17), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
