@@ -27,7 +27,7 @@ type Months struct {
 	Rounds  []Listed // of the spans and those left out of them, the latest first
 	Level   float64  // of the golfer compared with; 0 for the tour
 	Sheet   compare.Sheet
-	Line    []compare.Point // the season, on the course where the golfer compared with takes his level
+	Line    []compare.Point // the season, on the course where the golfer compared with takes the level
 	Thin    golf.Thin       // why the line has no mean; no note when it has one
 	Curve   []compare.Holed // putts of the spans by length
 	Putter  golfer.Putter   // of the player's target

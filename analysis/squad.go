@@ -11,15 +11,15 @@ import (
 
 // SquadPlayer is one of the players who are set side by side.
 type SquadPlayer struct {
-	Target float64
+	Target float64      // the player's, a score of 18 holes
 	Rounds []Summarized // the latest first
 }
 
 // Squad answers "where do these players lose most, each and together?".
 type Squad struct {
-	Rows     []SquadRow // of every player, in their order
-	Played   int        // how many of them have a round
-	Rounds   int
+	Rows     []SquadRow                // of every player, in their order
+	Played   int                       // how many of them have a round
+	Rounds   int                       // of all of them, with a hole whose strokes are known
 	Together [golf.Putting + 1]float64 // plain average of those who played, strokes for 18 holes; everything at 0
 	Most     golf.Category             // in which they lose most together; 0 when nobody played
 }
@@ -42,6 +42,12 @@ func (e *Engine) Squad(players []SquadPlayer) (Squad, error) {
 	parallel.Do(len(players), func(i int) {
 		s.Rows[i], faults[i] = e.squadRow(players[i])
 	})
+	s.together()
+	return s, errors.Join(faults...)
+}
+
+// together fills in what the rows come to.
+func (s *Squad) together() {
 	for _, r := range s.Rows {
 		if r.Lost.Rounds == 0 {
 			continue
@@ -52,21 +58,22 @@ func (e *Engine) Squad(players []SquadPlayer) (Squad, error) {
 			s.Together[c] += r.Lost.Cells[c].Mean
 		}
 	}
-	if s.Played > 0 {
-		for c := range s.Together {
-			s.Together[c] /= float64(s.Played)
-		}
-		s.Most = golf.Most(func(c golf.Category) float64 { return s.Together[c] })
+	if s.Played == 0 {
+		return
 	}
-	return s, errors.Join(faults...)
+	for c := range s.Together {
+		s.Together[c] /= float64(s.Played)
+	}
+	s.Most = golf.Most(func(c golf.Category) float64 { return s.Together[c] })
 }
 
+// squadRow works out one player.
 func (e *Engine) squadRow(p SquadPlayer) (r SquadRow, err error) {
 	rounds, _, err := e.decoded(p.Rounds)
 	if err != nil {
 		return r, err
 	}
-	slices.Reverse(rounds) // the same draws of the same rounds then tell the same on every page
+	slices.Reverse(rounds) // the same draws of the same rounds then say the same everywhere
 	r.Lost = e.ladder.PartsLost(rounds, p.Target, drawSeed)
 	if worst := golf.Most(func(c golf.Category) float64 { return r.Lost.Cells[c].Mean }); r.Lost.Cells[worst].Mean > worthSaying {
 		r.Worst = worst

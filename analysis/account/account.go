@@ -16,11 +16,11 @@ type Terms struct {
 // Account is what a round came to. Losses are in strokes; positive is lost,
 // negative won back.
 type Account struct {
-	Holes    []Hole
-	Score    float64 // not always whole: a picked-up hole has strokes still to come
-	Expected float64 // what the lens takes over the holes
-	Lost     Split
-	Doubles  []Double
+	Holes    []Hole   // in the order of the round
+	Score    float64  // not always whole: a picked-up hole has strokes still to come
+	Expected float64  // what the lens takes over the holes
+	Lost     Split    // Score less Expected, and the course, by part of the game
+	Doubles  []Double // in the order of the round; empty without one
 	Counts   Counts
 }
 
@@ -37,7 +37,7 @@ func (a *Account) PickedUp() []int {
 
 // Split is a loss by part of the game, with the two lines that belong to none.
 type Split struct {
-	Tee, Approach, ShortGame, Putting float64
+	Tee, Approach, ShortGame, Putting float64 // strokes
 	Undetailed                        float64 // holes known by their score alone
 	Course                            float64 // what no level reaches on this course
 	Total                             float64 // the sum of the others
@@ -49,6 +49,7 @@ func (s *Split) Worst() golf.Category { return golf.Most(s.Of) }
 // Of returns the loss of one part of the game.
 func (s *Split) Of(c golf.Category) float64 { return *s.line(c) }
 
+// line is where the loss of a part of the game stands.
 func (s *Split) line(c golf.Category) *float64 {
 	switch c {
 	case golf.TeeShots:
@@ -75,19 +76,19 @@ func (s *Split) Add(other Split) {
 
 // Hole is the account of one hole.
 type Hole struct {
-	Number, Par int
+	Number, Par int     // as in the round
 	Score       float64 // with the strokes still to come when it was picked up
 	Lost        float64 // Score less what the lens takes from its tee
 	Shots       []Shot  // of the shots played; none when only the score is known
-	PickedUp    bool
-	Detailed    bool
+	PickedUp    bool    // the ball was lifted before it was in
+	Detailed    bool    // the strokes are known, and not the score alone
 }
 
 // Shot is the account of one shot that was played.
 type Shot struct {
 	Expected float64 // strokes to hole out from where it was played
 	After    float64 // the same from where it left the ball, 0 when holed
-	Lost     float64
+	Lost     float64 // strokes it cost, penalties included, and After, less Expected
 	Band     Band
 	Error    bool // it, or the putts of its green together, lost half a stroke or more
 	Trouble  bool // it was played from trouble

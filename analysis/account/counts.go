@@ -61,6 +61,12 @@ func (c *Counts) Hole(h golf.Hole, boundary golf.Distance) {
 	c.Holes++
 	c.fairway(h)
 	c.green(h)
+	c.putts(played)
+	c.upAndDown(h, boundary)
+}
+
+// putts counts putts and penalties of the shots played on a hole.
+func (c *Counts) putts(played []golf.Shot) {
 	putts := 0
 	for _, s := range played {
 		c.Penalties += s.Penalty
@@ -72,7 +78,6 @@ func (c *Counts) Hole(h golf.Hole, boundary golf.Distance) {
 	if putts >= 3 {
 		c.ThreePutts++
 	}
-	c.upAndDown(h, boundary)
 }
 
 // fairway counts a fairway that was hit: the tee shot cost no penalty, and the

@@ -113,14 +113,13 @@ func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
 	for _, u := range all {
 		to.Shots[u.marked].Error = u.isError()
 	}
-	d := Double{Hole: h.Number, Par: h.Par, Score: h.Strokes(), Lost: to.Lost}
+	d := Double{Hole: h.Number, Par: h.Par, Score: h.Strokes(), Lost: to.Lost, Kind: Unknown}
 	if h.PickedUp {
 		d.Score += int(math.Round(t.Fixed.Shot(h.Shots[len(to.Shots)])))
 	}
 	if d.Score < h.Par+2 {
 		return
 	}
-	d.Kind = Unknown
 	if h.Detailed() {
 		d.trace(all, to.Shots)
 		d.Missed = missedShort(h, len(to.Shots))
@@ -131,15 +130,7 @@ func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
 
 // trace finds kind, root and chain.
 func (d *Double) trace(all []unit, shots []Shot) {
-	errors, root := 0, 0
-	for i, u := range all {
-		if u.isError() {
-			errors++
-		}
-		if u.lost > all[root].lost {
-			root = i
-		}
-	}
+	errors, root := errorsOf(all)
 	switch worst := costliest(all); {
 	case len(worst.at) > 0:
 		d.Kind, root = Compound, worst.at[0]
@@ -159,6 +150,20 @@ func (d *Double) trace(all []unit, shots []Shot) {
 		d.Root = all[root].marked + 1
 		d.RootCategory = shots[all[root].marked].Band.Category
 	}
+}
+
+// errorsOf counts the errors of a hole, and finds the place of the unit that lost
+// most, the first of equals; 0 without a unit.
+func errorsOf(all []unit) (errors, worst int) {
+	for i, u := range all {
+		if u.isError() {
+			errors++
+		}
+		if u.lost > all[worst].lost {
+			worst = i
+		}
+	}
+	return errors, worst
 }
 
 // missedShort lists the putts of 6 ft and less that were played and missed.

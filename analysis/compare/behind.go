@@ -11,10 +11,10 @@ import (
 
 // Behind is a shot, or a whole hole, that a figure is made of.
 type Behind struct {
-	Round *Judged
+	Round *Judged // in which it was played
 	Hole  int     // place in the round
 	Shot  int     // place in the hole, -1 for the hole
-	Lost  float64 // by the shot or on the hole
+	Lost  float64 // by the shot or on the hole, in strokes
 	Hit   bool    // it counts as a success in a share
 }
 
@@ -33,6 +33,7 @@ func (c *Column) ShotsOf(row Row) []Behind {
 	return costliestFirst(all)
 }
 
+// holds reports whether shots of a band belong to the row.
 func (r Row) holds(b account.Band) bool {
 	return r.Category == 0 || r.Band == b || r.Band == (account.Band{}) && r.Category == b.Category
 }
@@ -47,6 +48,7 @@ func PuttsBehind(columns []Column, h Holed) []Behind {
 	return puttsBehind(together(columns), h.From, h.To)
 }
 
+// puttsBehind lists the putts of (from, to].
 func puttsBehind(rounds []*Judged, from, to golf.Distance) []Behind {
 	var all []Behind
 	for _, r := range rounds {
@@ -91,12 +93,14 @@ func (j *Judged) only(i int, doubles map[int]account.Double, boundary golf.Dista
 	return one
 }
 
+// costliestFirst sorts by what was lost; equals stay in the order of play.
 func costliestFirst(all []Behind) []Behind {
 	slices.SortStableFunc(all, func(a, b Behind) int { return cmp.Compare(b.Lost, a.Lost) })
 	return all
 }
 
-// String names the row as an address writes it.
+// String names the row for addresses: "putting 3-6", distances in feet on the
+// green and in yards elsewhere. RowAt reads it.
 func (r Row) String() string {
 	b := r.Band
 	switch {

@@ -15,7 +15,7 @@ const wholeRound = 18
 // carries how sure it is: N rounds, and the deviation of one round.
 type Figure struct {
 	stat.Sample
-	Known bool // there is anything to average
+	Known bool // there is anything to average; the rest is 0 otherwise
 }
 
 // perRound averages values of rounds for 18 holes. Where every round is whole
@@ -44,6 +44,15 @@ func ratio(values, chances []float64, scale float64, d resampled) Figure {
 	if n < minForInterval {
 		return f
 	}
+	// the deviation of one round, of which the error of the average follows
+	f.SD = math.Sqrt(d.variance(values, chances, scale) * float64(n) / float64(n-1) * float64(n))
+	return f
+}
+
+// variance is how much the ratio of ratio varies from one draw of the rounds to the
+// next; draws without a chance are left out. It goes through the draws once
+// (Welford's method).
+func (d resampled) variance(values, chances []float64, scale float64) float64 {
 	mean, square, count := 0.0, 0.0, 0.0
 	d.Each(func(drawn []int32) {
 		value, chance := 0.0, 0.0
@@ -59,11 +68,10 @@ func ratio(values, chances []float64, scale float64, d resampled) Figure {
 		mean += away / count
 		square += away * (scale*value/chance - mean)
 	})
-	// the deviation of one round, of which the error of the average follows
-	f.SD = math.Sqrt(square / count * float64(n) / float64(n-1) * float64(n))
-	return f
+	return square / count
 }
 
+// sums adds up values and chances.
 func sums(values, chances []float64) (value, chance float64) {
 	for i := range values {
 		value += values[i]
@@ -72,7 +80,8 @@ func sums(values, chances []float64) (value, chance float64) {
 	return value, chance
 }
 
-// Word says how sure a change is. The zero value says nothing: too few rounds.
+// Word says how sure a change is. The zero value says nothing: there are too few
+// rounds, or no round differs from another.
 type Word uint8
 
 // The words, with the chance of so large a change where there is none.
@@ -82,6 +91,8 @@ const (
 	Chance                  // otherwise
 )
 
+// The chances below which a change is clear or leaning. The first is the common
+// one in statistics; the second is this program's choice.
 const (
 	clearAt   = .05
 	leaningAt = .20
@@ -94,13 +105,14 @@ const (
 
 // Change is how a figure differs from that of another span.
 type Change struct {
-	Known bool // both spans have the figure
-	Mean  float64
-	Word  Word
+	Known bool      // both spans have the figure
+	Mean  float64   // of this span less that of the other; of losses, negative is better
+	Word  Word      // how sure it is; 0 with a note
 	Thin  golf.Thin // why a known change has no word
 }
 
-// changeOf compares two figures by Welch's test.
+// changeOf compares two figures by Welch's test, which does not take both spans to
+// vary alike (B. L. Welch, Biometrika 34, 1947; from memory).
 func changeOf(from, to Figure) Change {
 	if !from.Known || !to.Known {
 		return Change{}
@@ -113,13 +125,18 @@ func changeOf(from, to Figure) Change {
 	if !ok {
 		return c // no round differs from another, on either side
 	}
-	switch {
-	case d.P < clearAt:
-		c.Word = Clear
-	case d.P < leaningAt:
-		c.Word = Leaning
-	default:
-		c.Word = Chance
-	}
+	c.Word = wordOf(d.P)
 	return c
+}
+
+// wordOf words the chance of so large a change where there is none.
+func wordOf(p float64) Word {
+	switch {
+	case p < clearAt:
+		return Clear
+	case p < leaningAt:
+		return Leaning
+	default:
+		return Chance
+	}
 }

@@ -10,10 +10,10 @@ const FormRounds = 10
 // before.
 type Form struct {
 	Rounds   int                       // of the last ten, with a hole whose strokes are known
-	Now      [golf.Putting + 1]PlaysTo // by category
-	Before   [golf.Putting + 1]Level   // by category
-	Doubles  float64                   // for 18 holes
-	Compound float64                   // the share of the doubles; 0 without any
+	Now      [golf.Putting + 1]PlaysTo // levels over the last ten, by category
+	Before   [golf.Putting + 1]Level   // levels over the ten before, by category; not known from too few
+	Doubles  float64                   // of a known kind, for 18 holes
+	Compound float64                   // the share of the doubles in which one mistake led to the next; 0 without any
 }
 
 // Form works out a player's form from summaries, the latest first. The levels
@@ -23,6 +23,16 @@ func (l Ladder) Form(latestFirst []Summary, seed uint64) Form {
 	now := detailed(latestFirst[:min(FormRounds, len(latestFirst))])
 	before := detailed(latestFirst[min(FormRounds, len(latestFirst)):min(2*FormRounds, len(latestFirst))])
 	f.Rounds = len(now)
+	f.count(now)
+	profiles, earlier := profilesIn(now), profilesIn(before)
+	for _, c := range golf.Categories {
+		f.Now[c], f.Before[c] = l.PlaysTo(profiles, c, seed), l.level(earlier, c)
+	}
+	return f
+}
+
+// count fills in the doubles.
+func (f *Form) count(now []Summary) {
 	holes, doubles, compound := 0.0, 0, 0
 	for _, s := range now {
 		holes += s.Holes
@@ -35,13 +45,9 @@ func (l Ladder) Form(latestFirst []Summary, seed uint64) Form {
 	if doubles > 0 {
 		f.Compound = float64(compound) / float64(doubles)
 	}
-	profiles, earlier := profilesIn(now), profilesIn(before)
-	for _, c := range golf.Categories {
-		f.Now[c], f.Before[c] = l.PlaysTo(profiles, c, seed), l.level(earlier, c)
-	}
-	return f
 }
 
+// detailed are the rounds that have a hole whose strokes are known.
 func detailed(all []Summary) []Summary {
 	var kept []Summary
 	for _, s := range all {
@@ -53,7 +59,7 @@ func detailed(all []Summary) []Summary {
 }
 
 // profilesIn are the profiles in the order of their days: the same draws of the
-// same rounds then tell the same on every page.
+// same rounds then say the same everywhere.
 func profilesIn(latestFirst []Summary) []Profile {
 	profiles := make([]Profile, len(latestFirst))
 	for i, s := range latestFirst {

@@ -12,25 +12,19 @@ import (
 // target, so that a double is the same double as on its statement.
 type Judged struct {
 	golf.Played
-	Account account.Account
-	Holes   float64 // with their strokes known
+	Account account.Account // against the lens
+	Holes   float64         // with their strokes known, 0 to 18
 
-	lost  []float64 // by row of a sheet
-	shots []int
+	lost  []float64 // strokes, by row of a sheet
+	shots []int     // how many, by row of a sheet
 }
 
 // Judge works out rounds against a lens, on all cores. Targets outside 68 to
 // 110 are an error.
 func Judge(rounds []golf.Played, lens *expect.Baseline, boundary golf.Distance) ([]*Judged, error) {
-	fixed := map[float64]*expect.Baseline{}
-	for _, r := range rounds {
-		if fixed[r.Target] == nil {
-			b, err := expect.Level(r.Target)
-			if err != nil {
-				return nil, err
-			}
-			fixed[r.Target] = b
-		}
+	fixed, err := golfersOf(rounds)
+	if err != nil {
+		return nil, err
 	}
 	rows := rowsOf(boundary)
 	place := map[account.Band]int{}
@@ -50,7 +44,24 @@ func Judge(rounds []golf.Played, lens *expect.Baseline, boundary golf.Distance) 
 	return all, nil
 }
 
-// sum adds up the shots by row.
+// golfersOf makes the golfer of every target that rounds were played for, each
+// once.
+func golfersOf(rounds []golf.Played) (map[float64]*expect.Baseline, error) {
+	all := map[float64]*expect.Baseline{}
+	for _, r := range rounds {
+		if all[r.Target] == nil {
+			b, err := expect.Level(r.Target)
+			if err != nil {
+				return nil, err
+			}
+			all[r.Target] = b
+		}
+	}
+	return all, nil
+}
+
+// sum adds up the shots by row: everything, the part of the game and the band.
+// place is the row of each band.
 func (j *Judged) sum(place map[account.Band]int) {
 	for _, h := range j.Account.Holes {
 		for _, s := range h.Shots {

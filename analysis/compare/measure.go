@@ -8,15 +8,16 @@ import (
 // Measure is a plain number of a round other than strokes lost: a count for 18
 // holes, or a share of chances.
 type Measure struct {
-	Name  string // as an address writes it
-	Share bool
-	of    func(*Judged) (value, chances float64)
+	Name  string                                 // for addresses; MeasureAt reads it
+	Share bool                                   // a share of chances, 0 to 1
+	of    func(*Judged) (value, chances float64) // of a round; the chances of a count are its holes
 }
 
 // Measures lists them in the order of a page: doubles and their kinds, where
 // their roots lie, what compounding lost, and the counts of a round.
 var Measures = measures()
 
+// measures makes the list.
 func measures() []Measure {
 	count := func(name string, of func(*account.Counts) int) Measure {
 		return Measure{name, false, func(j *Judged) (float64, float64) { return float64(of(&j.Account.Counts)), j.Holes }}
@@ -78,6 +79,7 @@ func (j *Judged) compounding() float64 {
 	return sum
 }
 
+// measure fills in the measures of the column.
 func (c *Column) measure(drawn resampled, holes []float64) {
 	values, chances := make([]float64, len(c.Rounds)), make([]float64, len(c.Rounds))
 	for _, m := range Measures {

@@ -7,7 +7,8 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// MinRounds is the fewest rounds from which a level is told.
+// MinRounds is the fewest rounds from which a level is given. It is this
+// program's choice; there is no published source.
 const MinRounds = 5
 
 // confidence is how sure an interval is.
@@ -16,7 +17,7 @@ const confidence = .95
 // Level is a level on the ladder, or past one of its ends; the value is then
 // that of the end. The zero value is not known.
 type Level struct {
-	Value float64
+	Value float64 // a score, 68 to 110
 	Past  Past
 }
 
@@ -33,6 +34,7 @@ const (
 	Worse  Past = 1 // above 110
 )
 
+// levelOf is a value as a level, at an end where it reaches it.
 func levelOf(value float64) Level {
 	switch {
 	case value <= expect.MinLevel:
@@ -47,8 +49,8 @@ func levelOf(value float64) Level {
 // PlaysTo is the level at which a player's losses in one part of the game are
 // zero on average, with its interval of 95 %.
 type PlaysTo struct {
-	Level, Low, High Level
-	Rounds           int // with a stroke in that part of the game
+	Level, Low, High Level // not known under MinRounds
+	Rounds           int   // with a stroke in that part of the game
 }
 
 // Thin is why there is no level; no note when there is one.
@@ -102,6 +104,7 @@ func (l Ladder) byRung(profiles []Profile, c golf.Category) (lost [][]float64, n
 	return lost, n
 }
 
+// inOrder is the draw that takes each of n rounds once.
 func inOrder(n int) []int32 {
 	all := make([]int32, n)
 	for i := range all {
@@ -145,6 +148,7 @@ func (l Ladder) zeroNear(lost [][]float64, drawn []int32, rung int) float64 {
 	return l.rungs[rung].Level() + (l.rungs[rung+1].Level()-l.rungs[rung].Level())*low/(low-high)
 }
 
+// sumOf adds up the values of the drawn rounds.
 func sumOf(values []float64, drawn []int32) float64 {
 	sum := 0.0
 	for _, i := range drawn {

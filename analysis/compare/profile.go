@@ -9,14 +9,14 @@ import (
 // of the ladder of levels, so that many rounds can be asked at once which level
 // they were played to.
 type Profile struct {
-	lost [golf.Putting + 1][]float64 // by category, at each rung
+	lost [golf.Putting + 1][]float64 // strokes, by category, at each rung
 }
 
 // Ladder is the levels that profiles are taken against, from 68 to 110, with the
 // draws by which they are read. A program needs one; it may be shared between
 // goroutines.
 type Ladder struct {
-	rungs []*expect.Baseline
+	rungs []*expect.Baseline // from the best to the worst
 	drawn *draws
 }
 
@@ -38,6 +38,7 @@ func (l Ladder) Profile(r golf.Round, boundary golf.Distance) Profile {
 	return p
 }
 
+// hole adds what was lost on a hole, against every rung.
 func (l Ladder) hole(p *Profile, h golf.Hole, boundary golf.Distance) {
 	played := h.Played()
 	for rung, b := range l.rungs {

@@ -13,10 +13,10 @@ import (
 // how many of them a golfer holes.
 type Holed struct {
 	From, To golf.Distance // (From, To]; To is 0 for no end
-	Tried    int
-	Made     int
-	Length   golf.Distance // mean; NaN when none was tried
-	feet     []float64
+	Tried    int           // putts
+	Made     int           // of these
+	Length   golf.Distance // mean of those tried; NaN when none was
+	feet     []float64     // length of each
 }
 
 // String names the lengths as an address writes them, in feet: 3-4.
@@ -38,12 +38,12 @@ func (h Holed) By(p golfer.Putter) float64 {
 	return sum / float64(h.Tried)
 }
 
-// puttEnds are the lengths between which putts are told together, in feet. They
-// are finer than the bands of an account, since the curve is steep there.
+// puttEnds are the lengths between which putts are counted together. They are
+// finer than the bands of an account, since the curve is steep there.
 var puttEnds = []golf.Distance{2 * golf.Foot, 3 * golf.Foot, 4 * golf.Foot, 5 * golf.Foot, 6 * golf.Foot, 8 * golf.Foot,
 	10 * golf.Foot, 15 * golf.Foot, 20 * golf.Foot, 30 * golf.Foot}
 
-// PuttingCurve tells how many putts went in by length, over the rounds of some
+// PuttingCurve says how many putts went in by length, over the rounds of some
 // columns. A round in two of them counts once. Lengths of which none was tried
 // are left out.
 func PuttingCurve(columns []Column) []Holed {
@@ -74,36 +74,40 @@ func together(columns []Column) []*Judged {
 	return all
 }
 
-func holedUpTo(rounds []*Judged, to golf.Distance) Holed { return holed(rounds, 0, to) }
-
 // isPutt reports whether a shot is a putt of (from, to]; 0 for no end.
 func isPutt(s golf.Shot, from, to golf.Distance) bool {
 	return s.Lie == golf.Green && s.Distance > from && (to == 0 || s.Distance <= to)
 }
 
+// holed counts the putts of (from, to] in rounds.
 func holed(rounds []*Judged, from, to golf.Distance) Holed {
-	h := Holed{From: from, To: to}
+	h := Holed{From: from, To: to, Length: golf.Distance(math.NaN())}
 	sum := golf.Distance(0)
 	for _, r := range rounds {
 		for _, hole := range r.Round.Holes {
-			played := hole.Played()
-			for i, s := range played {
-				if !isPutt(s, from, to) {
-					continue
-				}
-				h.Tried++
-				sum += s.Distance
-				h.feet = append(h.feet, s.Distance.Feet())
-				if i == len(played)-1 && !hole.PickedUp {
-					h.Made++
-				}
-			}
+			sum += h.count(hole)
 		}
 	}
 	if h.Tried > 0 {
 		h.Length = sum / golf.Distance(h.Tried)
-	} else {
-		h.Length = golf.Distance(math.NaN())
 	}
 	return h
+}
+
+// count counts the putts of a hole and returns their length together. One that was
+// picked up instead of holed does not count as made.
+func (h *Holed) count(hole golf.Hole) (sum golf.Distance) {
+	played := hole.Played()
+	for i, s := range played {
+		if !isPutt(s, h.From, h.To) {
+			continue
+		}
+		h.Tried++
+		sum += s.Distance
+		h.feet = append(h.feet, s.Distance.Feet())
+		if i == len(played)-1 && !hole.PickedUp {
+			h.Made++
+		}
+	}
+	return sum
 }

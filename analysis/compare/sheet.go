@@ -29,17 +29,17 @@ func rowsOf(boundary golf.Distance) []Row {
 
 // Sheet is some spans of a player's rounds beside each other.
 type Sheet struct {
-	Rows    []Row // everything first, then the parts of the game, then the bands
-	Columns []Column
+	Rows    []Row    // everything first, then the parts of the game, then the bands
+	Columns []Column // one a span, in the order in which the spans were given
 }
 
 // Column is one span.
 type Column struct {
 	Span   golf.Span
-	Rounds []*Judged
-	Detail float64 // holes with their strokes known
+	Rounds []*Judged // of the span, with a hole whose strokes are known, in the order of their days
+	Detail float64   // holes of the span with their strokes known
 
-	Cells    []Cell                    // by row of the sheet
+	Cells    []Cell                    // strokes lost for 18 holes, by row of the sheet
 	Measures []Cell                    // by the list of Measures
 	PlaysTo  [golf.Putting + 1]PlaysTo // by category
 	Short    Holed                     // putts of 6 ft and less
@@ -48,9 +48,8 @@ type Column struct {
 // Cell is a figure of a column with what it stands on.
 type Cell struct {
 	Figure
-	Shots    int // behind a loss; chances behind a share
-	Change   Change
-	Since    Change        // from the first column that has rounds, in the last column
+	Shots    int           // behind a loss; chances behind a share
+	Change   Change        // from the nearest column before that has rounds
 	Interval stat.Interval // of 95 %, see HasInterval
 }
 
@@ -61,54 +60,69 @@ func (c *Cell) Thin() golf.Thin { return golf.Enough(golf.ThinInterval, c.N, min
 func (c *Cell) HasInterval() bool { return c.N >= minForInterval }
 
 // NewSheet compares spans of rounds that stand in the order of their days. The
-// ladder tells what each part plays to. The same seed gives the same intervals.
+// ladder gives the level that each part plays to. The same seed gives the same intervals.
 func NewSheet(rounds []*Judged, spans []golf.Span, boundary golf.Distance, ladder Ladder, seed uint64) Sheet {
 	s := Sheet{Rows: rowsOf(boundary), Columns: make([]Column, len(spans))}
 	parallel.Do(len(spans), func(i int) {
 		s.Columns[i] = s.column(rounds, spans[i], boundary, ladder, seed)
 	})
-	first := -1
 	for i := range s.Columns {
-		if i > 0 {
-			s.Columns[i].changes(&s.Columns[i-1], func(c *Cell) *Change { return &c.Change })
+		if before := s.PlayedBefore(i); before >= 0 {
+			s.Columns[i].changes(&s.Columns[before])
 		}
-		if first < 0 && len(s.Columns[i].Rounds) > 0 {
-			first = i
-		}
-	}
-	if last := len(s.Columns) - 1; first >= 0 && first < last {
-		s.Columns[last].changes(&s.Columns[first], func(c *Cell) *Change { return &c.Since })
 	}
 	return s
 }
 
+// PlayedBefore is the last column before column i that has rounds; -1 when there
+// is none.
+func (s *Sheet) PlayedBefore(i int) int {
+	for i--; i >= 0; i-- {
+		if len(s.Columns[i].Rounds) > 0 {
+			return i
+		}
+	}
+	return -1
+}
+
 // changes fills in what changed from another column.
-func (c *Column) changes(from *Column, to func(*Cell) *Change) {
+func (c *Column) changes(from *Column) {
 	for k := range c.Cells {
-		*to(&c.Cells[k]) = changeOf(from.Cells[k].Figure, c.Cells[k].Figure)
+		c.Cells[k].Change = changeOf(from.Cells[k].Figure, c.Cells[k].Figure)
 	}
 	for k := range c.Measures {
-		*to(&c.Measures[k]) = changeOf(from.Measures[k].Figure, c.Measures[k].Figure)
+		c.Measures[k].Change = changeOf(from.Measures[k].Figure, c.Measures[k].Figure)
 	}
 }
 
+// column works out a span.
 func (s *Sheet) column(rounds []*Judged, span golf.Span, boundary golf.Distance, ladder Ladder, seed uint64) Column {
 	c := Column{Span: span}
+	holes := c.choose(rounds)
+	drawn := ladder.drawn.over(len(c.Rounds), seed)
+	c.lost(len(s.Rows), drawn, holes)
+	c.measure(drawn, holes)
+	c.playsTo(boundary, ladder, seed)
+	c.Short = holed(c.Rounds, 0, 6*golf.Foot)
+	return c
+}
+
+// choose fills in the rounds of the span, and returns the holes of each.
+func (c *Column) choose(rounds []*Judged) (holes []float64) {
 	for i, r := range rounds {
-		if span.Holds(i, len(rounds), r.Round.Date) {
+		if c.Span.Holds(i, len(rounds), r.Round.Date) && r.Holes > 0 {
 			c.Detail += r.Holes
-			if r.Holes > 0 {
-				c.Rounds = append(c.Rounds, r)
-			}
+			c.Rounds = append(c.Rounds, r)
+			holes = append(holes, r.Holes)
 		}
 	}
-	drawn := ladder.drawn.over(len(c.Rounds), seed)
-	holes := make([]float64, len(c.Rounds))
-	for i, r := range c.Rounds {
-		holes[i] = r.Holes
-	}
+	return holes
+}
+
+// lost fills in what was lost in each row.
+func (c *Column) lost(rows int, drawn resampled, holes []float64) {
 	values := make([]float64, len(c.Rounds))
-	for row := range s.Rows {
+	for row := range rows {
 		shots := 0
 		for i, r := range c.Rounds {
 			values[i] = r.lost[row]
@@ -116,12 +130,9 @@ func (s *Sheet) column(rounds []*Judged, span golf.Span, boundary golf.Distance,
 		}
 		c.Cells = append(c.Cells, drawn.cell(perRound(values, holes, drawn), shots))
 	}
-	c.measure(drawn, holes)
-	c.playsTo(boundary, ladder, seed)
-	c.Short = holedUpTo(c.Rounds, 6*golf.Foot)
-	return c
 }
 
+// cell puts the interval to a figure that stands on so many shots or chances.
 func (d resampled) cell(f Figure, shots int) Cell {
 	c := Cell{Figure: f, Shots: shots}
 	if c.HasInterval() {
@@ -130,6 +141,8 @@ func (d resampled) cell(f Figure, shots int) Cell {
 	return c
 }
 
+// playsTo fills in the levels. With too few rounds for any it only counts, since
+// profiles are slow to make.
 func (c *Column) playsTo(boundary golf.Distance, ladder Ladder, seed uint64) {
 	if len(c.Rounds) < MinRounds {
 		for _, part := range golf.Categories {

@@ -238,3 +238,25 @@ func TestRoundsWeighByTheirHoles(t *testing.T) {
 		t.Errorf("%g, want %g", f.Mean, want)
 	}
 }
+
+// A change is from the nearest span before that has rounds; a span without rounds
+// has none.
+func TestChangesSkipEmptySpans(t *testing.T) {
+	rounds := season(t, golfer.Even(79), 12, 3)
+	first, last := rounds[0].Date, rounds[len(rounds)-1].Date
+	empty := golf.Span{From: last.AddDays(400), To: last.AddDays(401)}
+	s := NewSheet(judged(t, rounds, 79), []golf.Span{empty, {From: first, To: rounds[5].Date}, empty, {From: rounds[6].Date, To: last}, empty}, golf.StandardBoundary, NewLadder(), 1)
+	for i, want := range []int{-1, -1, 1, 1, 3} {
+		if got := s.PlayedBefore(i); got != want {
+			t.Errorf("before column %d rounds were played in %d, want %d", i, got, want)
+		}
+	}
+	for i, want := range []bool{false, false, false, true, false} {
+		if got := s.Columns[i].Cells[golf.Putting].Change.Known; got != want {
+			t.Errorf("column %d: a change is known: %t", i, got)
+		}
+	}
+	if c := s.Columns[3].Cells[0]; c.Change.Mean != c.Mean-s.Columns[1].Cells[0].Mean {
+		t.Errorf("%+v", c.Change)
+	}
+}

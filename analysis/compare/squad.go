@@ -3,10 +3,10 @@ package compare
 import "strokeledger/analysis/golf"
 
 // PartsLost are what a player lost for 18 holes in each part of the game over
-// some rounds, and in all of them together at golf.Category 0.
+// some rounds, and in all of them together at category 0.
 type PartsLost struct {
-	Rounds int
-	Cells  [golf.Putting + 1]Cell
+	Rounds int                    // with a hole whose strokes are known
+	Cells  [golf.Putting + 1]Cell // by category
 }
 
 // PartsLost averages what summed-up rounds lost to the golfer of a level from 68 to

@@ -15,11 +15,11 @@ import (
 // Summary is what a round comes to when many players are looked over at once:
 // little enough to be kept with the round.
 type Summary struct {
-	Entered  int     // holes
-	Holes    float64 // of them with their strokes known
+	Entered  int     // holes of the round, 0 to 18
+	Holes    float64 // of these with their strokes known
 	Score    float64 // over the holes entered
 	Doubles  int     // of a known kind
-	Compound int     // of those
+	Compound int     // of these, in which one mistake led to the next
 	profile  Profile
 }
 
@@ -54,6 +54,8 @@ func (l Ladder) Lost(s Summary, part golf.Category, level float64) float64 {
 // written: raise it when either changes.
 const summaryFormat = 1
 
+// levelsVersion names the stored levels, since every loss in a summary comes from
+// them.
 var levelsVersion = sync.OnceValue(expect.Version)
 
 // SummaryVersion names what a summary was worked out with. One that was made
@@ -80,6 +82,7 @@ func (s Summary) Encode() []byte {
 	return out
 }
 
+// errSummary says that a summary was made with other levels, or is not one.
 var errSummary = errors.New("a summary of the wrong size")
 
 // Decode reads a summary that Encode wrote with the same version.

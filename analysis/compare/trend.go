@@ -13,19 +13,20 @@ const trendRounds = 8
 // Point is a round on the line of a season.
 type Point struct {
 	ID    golf.RoundID
-	Day   golf.Date
-	Holes float64 // with their strokes known
-	Score float64 // of 18 holes on the course that the lens takes its level on
+	Day   golf.Date // on which it was played
+	Holes float64   // with their strokes known, more than 0
+	Score float64   // of 18 holes on the course that the lens takes its level on
 
 	// Mean is that of this round and the seven before it, weighted by holes,
 	// from the fifth round on; with the interval of 95 %.
 	HasMean   bool
-	Mean      float64
-	Low, High float64
+	Mean      float64 // score of 18 holes, as Score
+	Low, High float64 // ends of the interval
 }
 
 // Trend is the line of a season: rounds in the order of their days as the score
-// they would be on one course of 18 holes, on which the lens takes level.
+// they would be on one course of 18 holes, on which the lens takes level. Rounds
+// without a hole whose strokes are known are left out.
 func Trend(rounds []*Judged, level float64) []Point {
 	var points []Point
 	var played []*Judged

@@ -111,6 +111,15 @@ func TestLevelsDiffer(t *testing.T) {
 	}
 }
 
+func TestOneRoundHasNoSpread(t *testing.T) {
+	for rounds, want := range map[int]golf.Thin{1: golf.Enough(golf.ThinSpread, 1, 2), 2: {}, 40: {}} {
+		o := simulate(t, plan(85, rounds))
+		if o.Thin != want || math.IsNaN(o.SD) || (rounds == 1 || rounds == 40) && (o.SD > 0) == o.Thin.Any() {
+			t.Errorf("%d rounds: SD %g, %+v", rounds, o.SD, o.Thin)
+		}
+	}
+}
+
 func TestPlansThatCannotBePlayed(t *testing.T) {
 	for name, change := range map[string]func(*Plan){
 		"no rounds": func(p *Plan) { p.Rounds = 0 }, "no holes": func(p *Plan) { p.Card = nil },

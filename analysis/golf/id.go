@@ -2,16 +2,16 @@ package golf
 
 import "errors"
 
-// PlayerID tells an account from all others on a server.
+// PlayerID identifies an account among all others on a server.
 type PlayerID int64
 
-// RoundID tells a round from all others of its player.
+// RoundID identifies a round among all others of its player.
 type RoundID int64
 
-// CourseID tells a course from all others on a server.
+// CourseID identifies a course among all others on a server.
 type CourseID int64
 
-// ErrNotFound says that there is no such thing, or that whoever asks may not
+// ErrNotFound says that there is no such thing, or that the person who asks may not
 // know of it: the two look alike.
 var ErrNotFound = errors.New("not found")
 

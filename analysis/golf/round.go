@@ -4,7 +4,7 @@ import "strconv"
 
 // Round is one player's round, with as many holes as were played.
 type Round struct {
-	ID     string // any text that tells it from the player's other rounds
+	ID     string // any text that no other round of the player has
 	Date   Date
 	Player string // may be empty
 	Course string // may be empty

@@ -1,6 +1,6 @@
 package golf
 
-// Shot is one stroke made at the ball, told by where the ball lay before it.
+// Shot is one stroke made at the ball, described by where the ball lay before it.
 type Shot struct {
 	Lie      Lie
 	Distance Distance // straight to the hole; from the tee the card's length
@@ -25,7 +25,7 @@ type Shot struct {
 	Word  string // a word of the player on it, may be empty
 }
 
-// WrittenUnit returns the unit in which the distance was told.
+// WrittenUnit returns the unit in which the distance was written.
 func (s Shot) WrittenUnit() Unit {
 	if s.Unit == 0 {
 		return s.Lie.Unit()

@@ -4,9 +4,9 @@ package golf
 // to stand on: what is too few, how many there are and how many it takes. The
 // zero value says that nothing is missing.
 type Thin struct {
-	Of   Measured
-	Have int
-	Need int
+	Of   Measured // what is too few
+	Have int      // how many there are
+	Need int      // how many it takes, more than there are
 }
 
 // Measured is what a number is about of which there may be too little. The zero
@@ -20,6 +20,7 @@ const (
 	ThinInterval                     // an interval: rounds
 	ThinTrend                        // the mean of a season: rounds
 	ThinIndex                        // a Handicap Index: scores on rated courses
+	ThinSpread                       // how far scores spread: simulated rounds
 )
 
 // Enough returns no note when have reaches need, and otherwise the note.

@@ -13,7 +13,7 @@ import (
 // free is one number that a calibration moves.
 type free struct {
 	key    key
-	number moves
+	number moves // one of base, slope and curve
 }
 
 // freeNumbers lists them: bases, slopes and curves that the specs leave free.
@@ -62,7 +62,7 @@ func (p *Parameters) away(f free) float64 {
 	}
 }
 
-// How far the prior lets a number wander before it counts as much as one
+// priorSpread is how far the prior lets a number wander before it counts as much as one
 // target missed by its spread.
 var priorSpread = map[moves]float64{base: .3, slope: .3, curve: .15}
 
@@ -83,6 +83,7 @@ func (p *Parameters) misfits(targets []Target) []float64 {
 // Objective is what a calibration makes small: the sum of the squared misfits.
 func (p Parameters) Objective() float64 { return sumOfSquares(p.misfits(Targets())) }
 
+// sumOfSquares adds up the squares of some numbers, 0 for none.
 func sumOfSquares(xs []float64) float64 {
 	sum := 0.0
 	for _, x := range xs {
@@ -97,24 +98,25 @@ const derivativeStep = 1e-5
 // problem is the calibration as an optimiser sees it: x is how far each free
 // number stands from the first parameters.
 type problem struct {
-	from    Parameters
-	free    []free
+	from    Parameters // where every x is 0
+	free    []free     // the numbers that move, one a place of x
 	targets []Target
 	notify  func(Progress)
 
-	steps    int
-	jacobian *mat.Dense // of the misfits, at x
-	misfit   []float64
-	x        []float64
+	steps    int        // derivatives taken so far
+	jacobian *mat.Dense // of the misfits, at x; a row a misfit, a column a free number
+	misfit   []float64  // at x
+	x        []float64  // where the last derivative was taken; nil before the first
 }
 
 // Progress is how far a calibration has come.
 type Progress struct {
 	Step      int     // full derivatives taken
 	Done, Of  int     // solutions of this derivative
-	Objective float64 // at its start
+	Objective float64 // at its start, see Parameters.Objective
 }
 
+// at returns the parameters that x stands for.
 func (q *problem) at(x []float64) Parameters {
 	p := q.from
 	for i, f := range q.free {
@@ -123,6 +125,7 @@ func (q *problem) at(x []float64) Parameters {
 	return p
 }
 
+// objective is what is made small, at x.
 func (q *problem) objective(x []float64) float64 {
 	p := q.at(x)
 	return sumOfSquares(p.misfits(q.targets))
@@ -149,6 +152,7 @@ func (q *problem) linearise(x []float64) {
 	})
 }
 
+// equal reports whether two points of the same length are one.
 func equal(a, b []float64) bool {
 	for i := range a {
 		if a[i] != b[i] {
@@ -158,6 +162,7 @@ func equal(a, b []float64) bool {
 	return true
 }
 
+// gradient writes the derivative of the objective at x into grad.
 func (q *problem) gradient(grad, x []float64) {
 	q.linearise(x)
 	g := mat.NewVecDense(len(x), grad)
@@ -202,6 +207,7 @@ func (p Parameters) rounded() Parameters {
 	return p
 }
 
+// significant rounds to six significant digits.
 func significant(x float64) float64 {
 	scale := math.Pow(10, 6-math.Ceil(math.Log10(math.Abs(x))))
 	return math.Round(x*scale) / scale

@@ -10,7 +10,7 @@ import (
 // flight is where one stroke off the green may go: a mixture of ways to strike
 // it, and the chance that it is holed.
 type flight struct {
-	holed float64
+	holed float64   // chance
 	parts [4]strike // struck well, badly (full shot), fat and thin
 }
 
@@ -22,23 +22,23 @@ type strike struct{ share, mean, sd, angle float64 }
 // spread of that, and how much wider its direction spreads. From the
 // prototype; there is no published source.
 const (
-	longMishitMean, longMishitSD = .74, .13
+	longMishitMean, longMishitSD = .74, .13 // shares of the target's length, as are the next four
 	fatMean, fatSD               = .45, .13
 	thinMean, thinSD             = 1.6, .25
-	mishitAngle                  = 1.6
-	thinShare                    = .4 // of the short mishits
-	recoveryMishits              = 1.3
-	bunkerMishits                = 1.6
-	reachWidth                   = 14 // yd over which the reach sets in
-	lengthFloor                  = .3 // yd of spread that no chip is without
+	mishitAngle                  = 1.6 // times the direction's spread of a well-struck ball
+	thinShare                    = .4  // of the short mishits
+	recoveryMishits              = 1.3 // times as many as from the fairway
+	bunkerMishits                = 1.6 // times as many as from the fairway
+	reachWidth                   = 14  // yd over which the reach sets in
+	lengthFloor                  = .3  // yd of spread that no chip is without
 )
 
 // A chip with too little green is a harder stroke, as well as one that runs
 // past: it is played higher, and spreads by up to a third more. Common practice;
 // there is no published source.
 const (
-	tightMost = .35
-	tightOver = 2 // yd of missing green
+	tightMost = .35 // share that is added to the spread in the end
+	tightOver = 2   // yd of missing green
 )
 
 // The distances between which short-game numbers blend into full-shot numbers.
@@ -101,6 +101,8 @@ func (s *skills) lieFactor(lie golf.Lie, logTarget float64) float64 {
 	}
 }
 
+// mishitFactor is how much more often a ball is struck badly from a lie than from
+// the fairway.
 func mishitFactor(lie golf.Lie) float64 {
 	switch lie {
 	case golf.Recovery:
@@ -116,8 +118,8 @@ func mishitFactor(lie golf.Lie) float64 {
 // when it would stop from .15 yd short to .5 yd past. From the prototype.
 const (
 	holeHalf  = 2.125 / 36 // yd; Rules of Golf, the hole is 4.25 in wide
-	holeShort = .15
-	holePast  = .5
+	holeShort = .15        // yd
+	holePast  = .5         // yd
 )
 
 // holes is the chance that this strike from yd yards goes in.

@@ -16,8 +16,8 @@ import (
 // Along the line a stroke is spread over equally spaced nodes with normal
 // weights: expected strokes have a cone at the hole and an edge at the green,
 // where Gauss-Hermite nodes do ten times worse. Sideways, where the only corner
-// is the line itself, each side has Gauss-Legendre nodes. The number of nodes never depends on skill: an
-// adaptive number would make expected strokes jump.
+// is the line itself, each side has Gauss-Legendre nodes. The number of nodes
+// never depends on skill: an adaptive number would make expected strokes jump.
 type grid struct {
 	density     int // parts into which each step of the stored grid is cut
 	yards, feet int // nodes of a lie off the green, and of the green
@@ -30,6 +30,7 @@ type grid struct {
 	greenOrder, courseOrder []int // states by ascending distance
 }
 
+// standard is the grid on which every number of this program is solved.
 var standard = newGrid(1)
 
 // newGrid makes a grid with n times as many nodes in every direction as the
@@ -59,6 +60,8 @@ func (g *grid) state(lie golf.Lie, node int) int {
 	return int(lie-golf.Tee)*g.yards + node
 }
 
+// states is how many states there are: the five lies off the green at every yard
+// node, and the green at every foot node.
 func (g *grid) states() int { return 5*g.yards + g.feet }
 
 // place returns what state i is: its lie and its distance.
@@ -71,6 +74,8 @@ func (g *grid) place(i int) From {
 	return From{lie, golf.Yards.Of(g.node(expect.YardNode, node))}
 }
 
+// node is the distance of node i, in the unit of the stored grid, whose nodes are
+// cut into as many parts as the density says.
 func (g *grid) node(stored func(int) float64, i int) float64 {
 	k, part := i/g.density, i%g.density
 	at := stored(k)
@@ -100,13 +105,18 @@ func (g *grid) locate(lie golf.Lie, far float64) (state int, share float64) {
 // From is a place to play from.
 type From struct {
 	Lie      golf.Lie
-	Distance golf.Distance
+	Distance golf.Distance // to the hole
 }
 
-const reachOfNodes = 3.9 // spreads to each side
+// reachOfNodes is how many spreads a stroke is followed to each side; one in ten
+// thousand goes beyond.
+const reachOfNodes = 3.9
 
 // rule is a set of nodes, in spreads, with weights that add up to 1.
-type rule struct{ z, w []float64 }
+type rule struct {
+	z []float64 // where a node is, in spreads from the middle
+	w []float64 // its share
+}
 
 // wholeNormal covers a normal with n equally spaced nodes.
 func wholeNormal(n int) rule {

@@ -13,28 +13,28 @@ type ground struct {
 	greenRadius, greenEdge           float64 // yd
 	apron, bunker, recovery, penalty float64 // shares of the misses near the green
 	fairwayHalf, fairwayEdge         float64 // yd
-	fairwayBunker                    float64
-	recoveryFrom, recoveryShare      float64
-	penaltyFrom, penaltyShare        float64
+	fairwayBunker                    float64 // share of the misses of the fairway
+	recoveryFrom, recoveryShare      float64 // yd off the line; share of the balls beyond it
+	penaltyFrom, penaltyShare        float64 // yd off the line; share of the balls beyond it
 }
 
 // Softness of edges and the reach of the rules near the green, in yards. From
 // the prototype; there is no published source.
 const (
-	recoveryEdge      = 6
-	penaltyEdge       = 8
-	nearEnds, nearFar = 55, 8
-	approachShort     = 14
-	approachSoft      = 4
-	approachMost      = .65
-	approachWide      = 144 // yd²
-	recoveryGrows     = 40
+	recoveryEdge      = 6     // softness of the line beyond which there is trouble
+	penaltyEdge       = 8     // softness of the line beyond which there are penalties
+	nearEnds, nearFar = 55, 8 // from the hole, where the rules of the fairway take over, and how softly
+	approachShort     = 14    // short of the hole, where the fairway in front of the green begins
+	approachSoft      = 4     // softness of that edge
+	approachMost      = .65   // share of the balls there that lie on fairway
+	approachWide      = 144   // yd²; how it thins out sideways
+	recoveryGrows     = 40    // from the hole, at which the parameter nearRecovery holds
 )
 
 // landing is the chance of each lie where a ball came to rest, and of a
 // penalty there.
 type landing struct {
-	lie     [golf.Green + 1]float64
+	lie     [golf.Green + 1]float64 // by lie; with the penalty they add up to 1
 	penalty float64
 }
 

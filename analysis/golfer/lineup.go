@@ -11,9 +11,9 @@ import (
 // lineup is the family at a few skill coordinates, solved, with what the
 // targets ask of it.
 type lineup struct {
-	golfers []*Golfer
-	sums    []float64 // expected strokes on the reference course
-	seen    []*Visits
+	golfers []*Golfer // one at each of lineupSkills
+	sums    []float64 // expected strokes of each on the reference course
+	seen    []*Visits // of each over that course
 }
 
 // The skill coordinates of a lineup, and where some levels stand in it.
@@ -21,10 +21,11 @@ var lineupSkills = []float64{0, .25, .5, 1, 1.25, 1.5}
 
 const (
 	half    = 2 // about 79
-	ninety  = 3
+	ninety  = 3 // 90 by the definition of the coordinate
 	hundred = 5 // about 103
 )
 
+// newLineup solves the golfers on all cores.
 func newLineup(p *Parameters) *lineup {
 	n := len(lineupSkills)
 	l := &lineup{make([]*Golfer, n), make([]float64, n), make([]*Visits, n)}
@@ -37,6 +38,7 @@ func newLineup(p *Parameters) *lineup {
 	return l
 }
 
+// course is the expected strokes over the holes of a card.
 func (g *Golfer) course(card []golf.CardHole) float64 {
 	sum := 0.0
 	for _, h := range card {
@@ -45,8 +47,10 @@ func (g *Golfer) course(card []golf.CardHole) float64 {
 	return sum
 }
 
+// tour is the golfer at coordinate 0.
 func (l *lineup) tour() *Golfer { return l.golfers[0] }
 
+// visits are those of one of the golfers.
 func (l *lineup) visits(g *Golfer) *Visits {
 	for i, other := range l.golfers {
 		if other == g {
@@ -69,6 +73,7 @@ func (l *lineup) at(level float64, figure func(*Golfer) float64) float64 {
 		figure(l.golfers[i+1])*(level-x0)*(level-x1)/((x2-x0)*(x2-x1))
 }
 
+// strokes are the expected strokes of a level from a lie.
 func (l *lineup) strokes(level float64, lie golf.Lie, d golf.Distance) float64 {
 	return l.at(level, func(g *Golfer) float64 { return g.Strokes(lie, d) })
 }
@@ -103,4 +108,6 @@ func (g *Golfer) driveDirection() float64 {
 	return math.Sqrt(sum) * 180 / math.Pi
 }
 
-const longHole = 450 // yd
+// longHole is a hole, in yards, that no golfer of the family reaches: the tee shot
+// has its full length.
+const longHole = 450

@@ -9,7 +9,7 @@ import (
 // number.
 type Visits struct {
 	golfer *Golfer
-	count  []float64
+	count  []float64 // strokes played from each state over the card
 }
 
 // Visits follows the golfer forward from every tee of a card.
@@ -92,6 +92,8 @@ func (g *Golfer) UpAndDown(lie golf.Lie, yd float64) float64 {
 	return (1-w)*g.inTwo(at) + w*g.inTwo(at+1)
 }
 
+// inTwo is the chance of holing out in two strokes or fewer from state i. Strokes
+// that cost a penalty are counted as one here; near the green they are rare.
 func (g *Golfer) inTwo(i int) float64 {
 	left, chance := 1.0, 0.0
 	for _, m := range g.steps[i].to {
@@ -101,6 +103,7 @@ func (g *Golfer) inTwo(i int) float64 {
 	return max(left, 0) + chance
 }
 
+// inOne is the chance that one stroke from state i is holed.
 func (g *Golfer) inOne(i int) float64 {
 	left := 1.0
 	for _, m := range g.steps[i].to {

@@ -76,11 +76,12 @@ func (p *Player) Play(seed, number uint64) []golf.Hole {
 	return holes
 }
 
+// roundInPlay is one round as it is played.
 type roundInPlay struct {
 	player *Player
 	rng    *rand.Rand
-	skills [golf.Putting + 1]*skills
-	shots  []golf.Shot
+	skills [golf.Putting + 1]*skills // of the day, by category
+	shots  []golf.Shot               // so far, of all holes
 }
 
 // day returns the skills of a category, shared with an earlier one that has
@@ -100,6 +101,7 @@ type ball struct {
 	far float64
 }
 
+// hole plays a hole from its tee until the ball is in.
 func (r *roundInPlay) hole(h golf.CardHole) {
 	b := ball{golf.Tee, h.Length.Yards()}
 	for holed := false; !holed; {
@@ -114,6 +116,7 @@ func (r *roundInPlay) hole(h golf.CardHole) {
 	}
 }
 
+// putt plays a putt and moves the ball when it misses.
 func (r *roundInPlay) putt(s *skills, b *ball) (holed bool) {
 	p := s.putt(b.far)
 	angle, over := r.rng.NormFloat64()*p.angle, puttPast+r.rng.NormFloat64()*p.sd

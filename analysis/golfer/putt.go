@@ -37,6 +37,7 @@ type putt struct {
 	window float64 // rad
 }
 
+// putt works out the putt of ft feet, more than 0.
 func (s *skills) putt(ft float64) putt {
 	return putt{
 		ft:     ft,
@@ -60,7 +61,7 @@ func (p putt) left(angle, over float64) float64 {
 	return math.Hypot(along, (p.ft+over)*math.Sin(angle))
 }
 
-// Putter is the putting of a golfer, without solving the rest of him.
+// Putter is the putting of a golfer, without solving the other strokes.
 type Putter struct{ skills *skills }
 
 // Putter returns the putting at a skill coordinate; 0 is about a tour player.

@@ -10,15 +10,15 @@ import (
 // Season is a run of rounds by a golfer of known strengths and weaknesses: a
 // planted truth, for tests to find and for a demonstration to show.
 type Season struct {
-	Player string
+	Player string // name, as are course and tee
 	Course string
 	Tee    string
-	Card   []golf.CardHole
-	Levels Levels
-	First  golf.Date // day of the first round
-	Days   int       // from one round to the next
-	Rounds int
-	Seed   uint64
+	Card   []golf.CardHole // holes of every round
+	Levels Levels          // what is planted
+	First  golf.Date       // day of the first round
+	Days   int             // from one round to the next
+	Rounds int             // how many
+	Seed   uint64          // the same seed plays the same season
 }
 
 // Play plays the season and writes the rounds down as a golfer would: whole
@@ -37,6 +37,7 @@ func (s Season) Play(p *Parameters) ([]golf.Round, error) {
 	return rounds, nil
 }
 
+// writtenDown rounds the distances of holes as a golfer does.
 func writtenDown(holes []golf.Hole) []golf.Hole {
 	for _, h := range holes {
 		for i := range h.Shots[1:] {

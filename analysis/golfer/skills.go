@@ -13,15 +13,15 @@ type skills struct {
 	angle  ladder              // rad, from the fairway
 	length ladder              // share of the length, from the fairway
 
-	longMishit, shortMishit float64 // before saturation
-	recoveryFails           float64
-	recoveryAim             float64
-	roughShort, roughLong   float64
+	longMishit, shortMishit float64    // before saturation
+	recoveryFails           float64    // chance that a ball in trouble stays there
+	recoveryAim             float64    // share of the distance that is tried for
+	roughShort, roughLong   float64    // factors of the spread from the fairway, as are the next three
 	bunker                  [3]float64 // short, middle, long
 	recoverySpread          float64
 	teeShort                float64
 	puttAngle               float64 // rad
-	puttLength              float64
+	puttLength              float64 // share of the length
 	ground                  ground
 }
 
@@ -68,10 +68,12 @@ type ladder struct {
 	height, rise [rungs]float64 // log of the value at a knot; its rise to the next
 }
 
+// rungs is how many knots a ladder has, and rungLogs the log of their yards.
 const rungs = 5
 
 var rungLogs = [rungs]float64{math.Log(10), math.Log(40), math.Log(110), math.Log(180), math.Log(260)}
 
+// newLadder makes a ladder of the values at the knots, all above 0.
 func newLadder(values ...float64) ladder {
 	var l ladder
 	for i, v := range values {
@@ -95,6 +97,7 @@ func (l *ladder) at(logYards float64) float64 {
 	return math.Exp(l.height[i] + l.rise[i]*(logYards-rungLogs[i]))
 }
 
+// radians turns degrees into radians.
 func radians(deg float64) float64 { return deg * math.Pi / 180 }
 
 // saturate lets a chance grow without ever passing most; a hard cap would put
@@ -112,4 +115,5 @@ func smooth(logYards, from, to float64) float64 {
 	return u * u * (3 - 2*u)
 }
 
+// logistic rises from 0 to 1, through a half at 0.
 func logistic(x float64) float64 { return 1 / (1 + math.Exp(-x)) }

@@ -13,8 +13,8 @@ type Golfer struct {
 	T      float64 // the skill coordinate: 0 about a tour player, 1 about a 90 golfer
 	skills *skills
 	grid   *grid
-	steps  []step
-	e      []float64
+	steps  []step    // the outcome of a stroke from each state
+	e      []float64 // expected strokes from each state
 }
 
 // settled is the largest change of a sweep at which the solution stands.
@@ -26,6 +26,8 @@ const settled = 1e-12
 // few passes.
 func (p *Parameters) Solve(t float64) *Golfer { return p.solveOn(standard, t) }
 
+// solveOn solves on a grid that may be finer than the standard one. The green comes
+// first, since nothing leads back from it.
 func (p *Parameters) solveOn(grid *grid, t float64) *Golfer {
 	n := grid.states()
 	g := &Golfer{T: t, skills: p.at(t), grid: grid, steps: make([]step, n), e: make([]float64, n)}
@@ -42,6 +44,8 @@ func (p *Parameters) solveOn(grid *grid, t float64) *Golfer {
 	return g
 }
 
+// settle sweeps over some states until none of them moves, starting from three
+// strokes everywhere.
 func (g *Golfer) settle(order []int) {
 	for _, i := range order {
 		g.e[i] = 3

@@ -9,8 +9,8 @@ import (
 
 // Target is one published figure that the calibration draws the family to.
 type Target struct {
-	Name   string
-	Want   float64
+	Name   string  // what is measured, and of whom
+	Want   float64 // the published figure, in the unit that the name says
 	Spread float64 // how far off is one unit of misfit
 	Source string  // with how it is known
 	Group  string  // rows of one group are summed up as one in a report
@@ -30,6 +30,8 @@ func Targets() []Target {
 	return append(all, midwayTargets()...)
 }
 
+// Where figures come from. "Read" means that the text itself was read; "cited copy"
+// that it was read as others cite it.
 const (
 	broadie2012 = "Broadie 2012, cited copy"
 	broadie2008 = "Broadie 2008, cited copy"
@@ -56,6 +58,8 @@ func tableTargets() []Target {
 	return all
 }
 
+// puttTargets are expected putts of the tour and shares of putts made by two
+// levels.
 func puttTargets() []Target {
 	var all []Target
 	for _, ft := range []float64{2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80} {
@@ -76,6 +80,7 @@ func puttTargets() []Target {
 	})
 }
 
+// makeTarget is the share of putts of ft feet that a level makes.
 func makeTarget(level, ft, want, spread float64, group string) Target {
 	return Target{
 		Name: fmt.Sprintf("%g, made from %g ft", level, ft), Want: want, Spread: spread, Source: book2014, Group: group,
@@ -83,6 +88,8 @@ func makeTarget(level, ft, want, spread float64, group string) Target {
 	}
 }
 
+// shortGameTargets are how often a tour player gets up and down, and how often a 90
+// golfer has to.
 func shortGameTargets() []Target {
 	var all []Target
 	for _, a := range []struct {
@@ -114,6 +121,8 @@ const (
 	bogeyLevel   = 6500.0/160 + 50.7 + 0.8*4.2
 )
 
+// driveTargets are length and direction of tee shots, and what a longer course
+// costs.
 func driveTargets() []Target {
 	var all []Target
 	for _, a := range []struct {
@@ -150,6 +159,7 @@ func driveTargets() []Target {
 // about 75 (common practice).
 const survey = "R&A/USGA driving distance survey 2018, cited copy"
 
+// gapTargets are where better golfers gain their strokes.
 func gapTargets() []Target {
 	outside100 := func(f From) bool { return f.Lie != golf.Green && f.Distance > 100*golf.Yard }
 	onGreen := func(f From) bool { return f.Lie == golf.Green }

@@ -11,22 +11,24 @@ import (
 // average, penalties included, and where it leads with what chance. What is
 // missing from 1 was holed.
 type step struct {
-	cost float64
-	to   []move
+	cost float64 // 1 and the penalties
+	to   []move  // each state once
 }
 
+// move is a state that a stroke may lead to.
 type move struct {
-	state  int32
-	chance float64
+	state  int32   // numbered as in a grid
+	chance float64 // more than 0
 }
 
 // tally gathers the outcome of a stroke state by state.
 type tally struct {
 	*grid
-	chance  []float64
-	penalty float64
+	chance  []float64 // by state
+	penalty float64   // strokes, on average
 }
 
+// newTally makes an empty tally, to be used for one stroke after the other.
 func newTally(g *grid) *tally { return &tally{grid: g, chance: make([]float64, g.states())} }
 
 // add puts a chance on a place: yards off the green, feet on it.
@@ -127,6 +129,7 @@ func (s *skills) puttStep(t *tally, ft float64) step {
 	return t.step()
 }
 
+// miss spreads the misses of some lengths and angles, in spreads, over the states.
 func (p putt) miss(t *tally, lengths, angles rule, share float64) {
 	for i, za := range angles.z {
 		for j, zl := range lengths.z {

@@ -45,11 +45,7 @@ func send[T, R any](all iter.Seq[T], work func(T) R, queue chan<- chan result[R]
 			if !ok {
 				return
 			}
-			go func() {
-				var r result[R]
-				r.fault = caught(func() { r.value = work(piece) })
-				made <- r
-			}()
+			go func() { made <- done(work, piece) }()
 		}
 	})
 	if fault == nil {
@@ -58,6 +54,12 @@ func send[T, R any](all iter.Seq[T], work func(T) R, queue chan<- chan result[R]
 	if made, ok := place(queue, enough); ok {
 		made <- result[R]{fault: fault}
 	}
+}
+
+// done is the result of a piece.
+func done[T, R any](work func(T) R, piece T) (r result[R]) {
+	r.fault = caught(func() { r.value = work(piece) })
+	return r
 }
 
 // place queues the place of one more result, with room for it, so that sending it

@@ -17,8 +17,8 @@ import (
 // analyse prints the account of every round of a shots file.
 func analyse(args []string, s streams) error {
 	flags := flag.NewFlagSet("analyse", flag.ContinueOnError)
-	target := flags.Float64("target", analysis.StandardTarget, "compare with the golfer who shoots this score on the course played, 68 to 110")
-	level := flags.Float64("level", 0, "compare with the golfer of this level on every course, 68 to 110")
+	target := flags.Float64("target", analysis.StandardTarget, "compare with the golfer who shoots this score on the course played, "+levelRange())
+	level := flags.Float64("level", 0, "compare with the golfer of this level on every course, "+levelRange())
 	baseline := flags.String("baseline", "", "tour: compare with the published tour table; errors and doubles are still judged by a 79 golfer")
 	asJSON := flags.Bool("json", false, "print JSON")
 	rest, err := parse(flags, args, s, "[--target S | --level S | --baseline tour] [--json] FILE   (- for standard input)")
@@ -48,8 +48,8 @@ func analyse(args []string, s streams) error {
 	return analyseFile(analyst, in, form, s)
 }
 
-// chosenComparison reads the flags that say whom to compare with, of which at
-// most one may be given.
+// chosenComparison reads the flags that say which golfer to compare with; at most
+// one may be given.
 func chosenComparison(flags *flag.FlagSet, target, level float64, baseline string) (analysis.Choice, error) {
 	n := 0
 	for _, name := range []string{"target", "level", "baseline"} {
@@ -82,7 +82,7 @@ func open(name string, stdin io.Reader) (io.Reader, func() error, error) {
 	return file, file.Close, nil
 }
 
-// layout is how reports are written: a beginning, one piece a round, made on
+// layout is how reports are written: a beginning, a piece for each round, made on
 // any core, and an end.
 type layout interface {
 	begin(w *bufio.Writer)
@@ -92,8 +92,8 @@ type layout interface {
 }
 
 // analyseFile works through a file round by round. What it writes waits in a
-// temporary file until the last line was read without a fault, for a file with
-// a fault is refused whole.
+// temporary file until the last line has been read, since a file with a fault is
+// refused as a whole.
 func analyseFile(analyst *analysis.Analyst, in io.Reader, form layout, s streams) error {
 	waiting, err := os.CreateTemp("", "strokeledger-*")
 	if err != nil {
@@ -112,7 +112,7 @@ func analyseFile(analyst *analysis.Analyst, in io.Reader, form layout, s streams
 		return err
 	}
 	for _, column := range reader.Unknown() {
-		fmt.Fprintf(s.err, "column %q is not known and was left out\n", column)
+		fmt.Fprintf(s.err, "column %q is unknown and was ignored\n", column)
 	}
 	if _, err := waiting.Seek(0, io.SeekStart); err != nil {
 		return err
@@ -124,14 +124,14 @@ func analyseFile(analyst *analysis.Analyst, in io.Reader, form layout, s streams
 // batch is how many rounds a core takes at a time.
 const batch = 16
 
-// piece is what became of a batch: its reports, and their text.
+// piece is the result of a batch: its reports, and their text.
 type piece struct {
 	reports []analysis.Statement
 	text    [][]byte
 }
 
-// eachReport reads rounds, reports on them on all cores and writes the pieces
-// in the order of the file.
+// eachReport reads rounds, makes their reports on all cores, and writes them in the
+// order of the file.
 func eachReport(analyst *analysis.Analyst, reader *shotsfile.Reader, form layout, w *bufio.Writer, line *progress) error {
 	defer line.end()
 	var failed error
@@ -139,16 +139,16 @@ func eachReport(analyst *analysis.Analyst, reader *shotsfile.Reader, form layout
 	for p := range parallel.InOrder(batches(reader, &failed), func(rounds []golf.Round) piece { return reportOn(analyst, rounds, form) }) {
 		for i, r := range p.reports {
 			form.add(w, r)
-			w.Write(p.text[i]) // a failure shows at Flush
+			w.Write(p.text[i]) // Flush returns any failure
 		}
 		done += len(p.reports)
-		line.say("%d rounds", done)
+		line.update("%d rounds", done)
 	}
 	return failed
 }
 
-// batches yields the rounds of a file, some at a time. What ends it early is in
-// failed once it was ranged over.
+// batches yields the rounds of a file, a batch at a time. An error ends it early and
+// is then in failed.
 func batches(reader *shotsfile.Reader, failed *error) iter.Seq[[]golf.Round] {
 	return func(yield func([]golf.Round) bool) {
 		var rounds []golf.Round

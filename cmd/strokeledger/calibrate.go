@@ -13,7 +13,7 @@ import (
 	"strokeledger/analysis/golfer"
 )
 
-// Where the results of a calibration stand in the source tree.
+// Where the results of a calibration are in the source tree.
 const (
 	parameterFile = "analysis/golfer/parameters.json"
 	resultFile    = "analysis/golfer/calibration.md"
@@ -24,8 +24,8 @@ const (
 // the files that the next build embeds.
 func calibrate(args []string, s streams) error {
 	flags := flag.NewFlagSet("calibrate", flag.ContinueOnError)
-	check := flags.Bool("check", false, "start 20 % off and see that the committed parameters come back; writes nothing")
-	show := flags.Bool("show", false, "show the figures that the committed parameters reach; writes nothing")
+	check := flags.Bool("check", false, "start 20 % off and check that the result is the committed parameters; writes nothing")
+	show := flags.Bool("show", false, "show how close the committed parameters come to the published figures; writes nothing")
 	into := flags.String("into", ".", "root of the source tree to write to")
 	rest, err := parse(flags, args, s, "[--check | --show] [--into DIR]")
 	switch {
@@ -55,7 +55,7 @@ func writeCalibration(root string, s streams) error {
 	if err != nil {
 		return err
 	}
-	levels, err := p.SolveLevels(func(done, of int) { line.say("solving levels: %d of %d", done, of) })
+	levels, err := p.SolveLevels(func(done, of int) { line.update("solving levels: %d of %d", done, of) })
 	if err != nil {
 		return err
 	}
@@ -70,9 +70,9 @@ func writeCalibration(root string, s streams) error {
 	return err
 }
 
-// comeBack is how far a number may be from the committed one, as a share, after
+// checkTolerance is how far a number may be from the committed one, as a share, after
 // a calibration that began 20 % off.
-const comeBack = .005
+const checkTolerance = .005
 
 func checkCalibration(s streams) error {
 	committed := golfer.Committed()
@@ -88,16 +88,16 @@ func checkCalibration(s streams) error {
 		fmt.Fprintf(s.out, "%-32s %+.3f %%\n", d.Name, 100*d.Share)
 		worst = math.Max(worst, math.Abs(d.Share))
 	}
-	if worst > comeBack {
-		return fmt.Errorf("a number came back %.2f %% off; allowed: %.2f %%", 100*worst, 100*comeBack)
+	if worst > checkTolerance {
+		return fmt.Errorf("a number ended %.2f %% off; allowed: %.2f %%", 100*worst, 100*checkTolerance)
 	}
 	return nil
 }
 
-// resultTable shows each target beside what was reached.
+// resultTable shows each published figure beside the one that was reached.
 func resultTable(p golfer.Parameters) string { return golfer.Report(p.Results()) }
 
-// progress is a line that says how long work is going, on a terminal only.
+// progress is a line on a terminal that says how far the work is.
 type progress struct {
 	to    io.Writer
 	on    bool
@@ -110,8 +110,8 @@ func newProgress(to io.Writer) *progress {
 	return &progress{to: to, on: onTerminal(to), began: time.Now()}
 }
 
-// say writes the line anew, a few times a second at most.
-func (p *progress) say(format string, args ...any) {
+// update rewrites the line, at most a few times a second.
+func (p *progress) update(format string, args ...any) {
 	if now := time.Now(); p.on && now.Sub(p.last) > time.Second/5 {
 		p.last, p.wrote = now, true
 		fmt.Fprintf(p.to, "\r\x1b[K%s (%s)", fmt.Sprintf(format, args...), now.Sub(p.began).Round(time.Second))
@@ -119,10 +119,10 @@ func (p *progress) say(format string, args ...any) {
 }
 
 func (p *progress) calibration(c golfer.Progress) {
-	p.say("step %d, objective %.3f: derivative %d of %d", c.Step, c.Objective, c.Done, c.Of)
+	p.update("step %d, objective %.3f: derivative %d of %d", c.Step, c.Objective, c.Done, c.Of)
 }
 
-// end takes the line away.
+// end clears the line.
 func (p *progress) end() {
 	if p.wrote {
 		fmt.Fprint(p.to, "\r\x1b[K")

@@ -8,7 +8,7 @@ import (
 	"syscall"
 )
 
-// ownData is the data folder of whoever runs this.
+// ownData is the data folder of the user who runs the program.
 func ownData() (string, error) {
 	if os.Geteuid() == 0 {
 		return "/var/lib/strokeledger", nil
@@ -18,16 +18,16 @@ func ownData() (string, error) {
 	}
 	home, err := os.UserHomeDir()
 	if err != nil {
-		return "", errors.New("no home folder; give one with --data")
+		return "", errors.New("there is no home folder; name a data folder with --data")
 	}
 	return filepath.Join(home, ".local", "share", "strokeledger"), nil
 }
 
-// addressFile holds the address of the app that runs on a data folder.
+// addressFile is the file with the address of the app that runs on a data folder.
 func addressFile(data string) string { return filepath.Join(data, "address") }
 
-// lockData takes a data folder for this process. When another has it, running
-// is the address that it serves.
+// lockData locks a data folder for this process. If another process has locked it,
+// running is the address of that one.
 func lockData(data string) (locked *os.File, running string, err error) {
 	if err := os.MkdirAll(data, 0o711); err != nil {
 		return nil, "", err

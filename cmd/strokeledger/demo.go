@@ -16,7 +16,7 @@ import (
 	"strokeledger/web/form"
 )
 
-// The made-up club: its steward, a player, and two courses.
+// The e-mail addresses with which to sign in to the made-up club.
 const (
 	demoSteward = "steward@harrowfen.example"
 	demoPlayer  = "robin@harrowfen.example"
@@ -38,7 +38,7 @@ func demoCard(pars [18]int, yards [18]float64) []golf.CardHole {
 	return card
 }
 
-// fillDemo puts the club into an empty database, once, and prints the sign-ins.
+// fillDemo puts the club into an empty database, once, and prints how to sign in.
 // The passwords are random and stay in the data folder.
 func fillDemo(ctx context.Context, store *db.Store, data string, s streams) error {
 	name := filepath.Join(data, "demo-password")
@@ -50,7 +50,7 @@ func fillDemo(ctx context.Context, store *db.Store, data string, s streams) erro
 			return err
 		}
 		if any {
-			return nil // somebody's own accounts: no demo among them
+			return nil // do not mix the demo with real accounts
 		}
 		password = []byte(rand.Text()[:12])
 		if err := makeDemo(ctx, store, string(password)); err != nil {
@@ -100,8 +100,8 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 
 func of(x float64) *float64 { return &x }
 
-// demoSeasons plays two years of rounds up to a day: an approach that cost most
-// in the first and got better in the second.
+// demoSeasons plays two years of rounds that end on a day. In the first year the
+// approach cost the most; in the second it got better.
 func demoSeasons(ctx context.Context, store *db.Store, who golf.PlayerID, until time.Time) error {
 	parameters := golfer.Committed()
 	first := golf.DateOf(until.AddDate(-2, 0, 0))

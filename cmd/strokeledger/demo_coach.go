@@ -21,8 +21,8 @@ type demoPupil struct {
 	restDays  int // since the latest round
 }
 
-// demoPupils are the coach's pupils besides the player: how each played at
-// first and of late.
+// demoPupils are the coach's pupils besides the player, with how each played at
+// first and how they play now.
 var demoPupils = []demoPupil{
 	{"Bea Lindqvist", 79, golfer.Levels{Tee: 84, Approach: 85, ShortGame: 84, Putting: 82}, golfer.Levels{Tee: 82, Approach: 85, ShortGame: 80, Putting: 81}, 24, 2},
 	{"Tam Okafor", 85, golfer.Levels{Tee: 94, Approach: 92, ShortGame: 99, Putting: 90}, golfer.Levels{Tee: 93, Approach: 90, ShortGame: 86, Putting: 89}, 23, 4},
@@ -32,8 +32,8 @@ var demoPupils = []demoPupil{
 	{"Ruth Keane", 92, golfer.Even(96), golfer.Even(94), 3, 30},
 }
 
-// demoCoaching makes a coach, lets the coach in everywhere, and gives the
-// player something to read and to practise.
+// demoCoaching creates a coach and pupils, gives the coach access to all of them, and
+// gives the player something to read and to practise.
 func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, hash string, today time.Time) error {
 	coach, err := store.NewPlayer(ctx, demoCoach, "Ines Halloran", hash)
 	if err != nil {
@@ -65,8 +65,8 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 	return demoLessons(ctx, store, player, coach.ID, day)
 }
 
-// seasons are the rounds of a pupil up to a day: one half as it was, the other
-// as it became. The number keeps the luck of pupils apart.
+// seasons are the rounds of a pupil until a day: half of them as the pupil used to
+// play, and half as now. The number gives each pupil different luck.
 func (p demoPupil) seasons(until golf.Date, number uint64) [2]golfer.Season {
 	const every = 6 // days
 	first := until.AddDays(-p.restDays - every*(p.rounds-1))
@@ -77,7 +77,7 @@ func (p demoPupil) seasons(until golf.Date, number uint64) [2]golfer.Season {
 	}
 }
 
-// play saves the rounds of seasons as a pupil's.
+// play plays seasons and saves their rounds as a pupil's.
 func (p demoPupil) play(ctx context.Context, store *db.Store, pupil golf.PlayerID, seasons [2]golfer.Season) error {
 	parameters := golfer.Committed()
 	for _, season := range seasons {
@@ -96,7 +96,7 @@ func (p demoPupil) play(ctx context.Context, store *db.Store, pupil golf.PlayerI
 	return nil
 }
 
-// letIn lets a coach see everything of a pupil's.
+// letIn gives a coach access to everything of a pupil's.
 func letIn(ctx context.Context, store *db.Store, pupil, coach golf.PlayerID) error {
 	token := sha256.Sum256([]byte(fmt.Sprint(pupil, coach)))
 	if err := store.NewCoachInvitation(ctx, pupil, token[:], golf.Date{}, 1); err != nil {

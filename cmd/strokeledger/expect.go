@@ -12,15 +12,15 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// expectStrokes prints the expected strokes of a golfer from one lie at one or
-// several distances.
+// expectStrokes prints how many strokes a golfer is expected to take from a lie, at
+// one or several distances.
 func expectStrokes(args []string, s streams) error {
 	flags := flag.NewFlagSet("expect", flag.ContinueOnError)
-	level := flags.Float64("level", 0, "level of the golfer, 68 to 110")
+	level := flags.Float64("level", 0, "level of the golfer, "+levelRange())
 	baseline := flags.String("baseline", "", "tour: the published tour table")
-	lieName := flags.String("lie", "", "tee, fairway, rough, bunker, recovery or green")
-	distances := flags.String("distance", "", "distance to the hole, several with commas; yards off the green, feet on it")
-	green := flags.Float64("green-to-work-with", 0, "yards of green before the hole, for shots off the green of 30 yd or less")
+	lieName := flags.String("lie", "", "where the ball lies: tee, fairway, rough, bunker, recovery or green")
+	distances := flags.String("distance", "", "distance to the hole, or several with commas between them; in yards off the green, in feet on it")
+	green := flags.Float64("green-to-work-with", 0, "yards of green between the ball and the hole, for shots of 30 yd or less from off the green")
 	asJSON := flags.Bool("json", false, "print JSON")
 	rest, err := parse(flags, args, s, "(--level S | --baseline tour) --lie L --distance D[,D...] [--green-to-work-with G] [--json]")
 	if err != nil {
@@ -76,7 +76,7 @@ func askedShots(lieName, distances string, green float64, greenKnown bool) ([]go
 	for text := range strings.SplitSeq(distances, ",") {
 		x, err := strconv.ParseFloat(strings.TrimSpace(text), 64)
 		if err != nil || math.IsNaN(x) {
-			return nil, usagef("--distance: not a number %q; allowed: distances with commas between them", text)
+			return nil, usagef("--distance: %q is not a number; allowed: distances with commas between them", text)
 		}
 		shot := golf.Shot{Lie: lie, Distance: lie.Unit().Of(x), GreenToWork: golf.Yards.Of(green), GreenKnown: greenKnown}
 		if problems := shot.Check(); problems != nil {
@@ -111,6 +111,9 @@ func expectedJSON(b *expect.Baseline, shots []golf.Shot) expectedResult {
 	}
 	return result
 }
+
+// levelRange says which levels are allowed: 68 to 110.
+func levelRange() string { return fmt.Sprintf("%g to %g", expect.MinLevel, expect.MaxLevel) }
 
 // plain writes a number with as many decimals as it has.
 func plain(x float64) string { return strconv.FormatFloat(x, 'g', -1, 64) }

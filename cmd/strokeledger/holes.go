@@ -47,7 +47,7 @@ func readHoles(name string) ([]golf.CardHole, error) {
 	}
 }
 
-// findColumns says at which place of a header each column stands.
+// findColumns finds the place of each column in a header.
 func findColumns(head []string, columns ...string) ([]int, error) {
 	at := make([]int, len(columns))
 	for i, column := range columns {
@@ -78,7 +78,7 @@ func readHole(number, par, length string) (h golf.CardHole, err error) {
 	return h, tee.Check().Err()
 }
 
-// checkCard refuses too many holes, none, and one that comes again.
+// checkCard refuses a card with no holes, with too many, or with one twice.
 func checkCard(name string, card []golf.CardHole) error {
 	if len(card) == 0 || len(card) > 18 {
 		return fmt.Errorf("%s: %d holes; allowed: 1 to 18", name, len(card))
@@ -86,7 +86,7 @@ func checkCard(name string, card []golf.CardHole) error {
 	seen := map[int]bool{}
 	for _, h := range card {
 		if seen[h.Number] {
-			return fmt.Errorf("%s: hole %d comes again; allowed: each hole once", name, h.Number)
+			return fmt.Errorf("%s: hole %d is there twice; allowed: each hole once", name, h.Number)
 		}
 		seen[h.Number] = true
 	}

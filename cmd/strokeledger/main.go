@@ -1,6 +1,6 @@
-// Command strokeledger says what every golf shot cost against the score the
-// player is chasing. Its subcommands work on files; run it without one to see
-// them.
+// Command strokeledger runs the web app, and works on files of golf rounds: it says
+// what every shot cost against the score the player is chasing. Run it without a
+// subcommand to list them.
 package main
 
 import "os"

@@ -12,11 +12,11 @@ import (
 // readyTime is how long a running app may take to say that it is ready.
 const readyTime = 4 * time.Second
 
-// ready asks a running app whether it and its database answer; it is what a
-// container is watched with.
+// ready asks a running app whether it and its database answer. It serves as the
+// health check of a container.
 func ready(args []string, s streams) error {
 	flags := flag.NewFlagSet("ready", flag.ContinueOnError)
-	address := flags.String("address", "127.0.0.1:8177", "where the app listens")
+	address := flags.String("address", "127.0.0.1:8177", "address and port on which the app listens")
 	rest, err := parse(flags, args, s, "[--address ADDRESS]")
 	if err != nil {
 		return err

@@ -31,15 +31,15 @@ type command struct {
 }
 
 var commands = []command{
-	{"serve", "the web app, with a private Postgres unless one is named", serve},
-	{"ready", "whether a running app and its database answer", ready},
-	{"analyse", "what every shot of the rounds in a file cost", analyse},
-	{"expect", "the strokes a golfer takes to hole out from a place", expectStrokes},
-	{"simulate", "the scores of many rounds by a golfer of given levels", simulate},
-	{"calibrate", "fit the golfer to the published figures anew", calibrate},
+	{"serve", "run the web app, with a private Postgres unless you name a server", serve},
+	{"ready", "check that a running app and its database answer", ready},
+	{"analyse", "show what every shot of the rounds in a file cost", analyse},
+	{"expect", "show how many strokes a golfer takes to hole out from a place", expectStrokes},
+	{"simulate", "play many rounds as a golfer of given levels, and show the scores", simulate},
+	{"calibrate", "fit the model golfer to the published figures again", calibrate},
 }
 
-// usageError is a wrong use of a command: what was said and what is allowed.
+// usageError says how a command was used wrongly, and what is allowed.
 type usageError struct{ text string }
 
 func (e usageError) Error() string { return e.text }
@@ -83,7 +83,7 @@ func printCommands(to io.Writer) {
 	for _, c := range commands {
 		fmt.Fprintf(to, "  %-10s %s\n", c.name, c.summary)
 	}
-	fmt.Fprintln(to, "\nstrokeledger COMMAND --help lists the flags of a command.")
+	fmt.Fprintln(to, "\nRun strokeledger COMMAND --help for the flags of a command.")
 }
 
 func commandNames() string {
@@ -94,8 +94,8 @@ func commandNames() string {
 	return strings.Join(names, ", ")
 }
 
-// parse reads flags that may stand before, between and after the other
-// arguments, which it returns.
+// parse reads flags before, between and after the other arguments, and returns those
+// arguments.
 func parse(flags *flag.FlagSet, args []string, s streams, use string) ([]string, error) {
 	var rest []string
 	flags.SetOutput(io.Discard)
@@ -125,7 +125,7 @@ func given(flags *flag.FlagSet, name string) bool {
 	return found
 }
 
-// onTerminal reports whether a stream is a terminal that a person watches.
+// onTerminal reports whether a stream is a terminal.
 func onTerminal(w io.Writer) bool {
 	file, ok := w.(*os.File)
 	return ok && term.IsTerminal(int(file.Fd()))

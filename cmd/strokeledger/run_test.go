@@ -72,7 +72,7 @@ func TestRefusedFiles(t *testing.T) {
 
 func TestUnknownColumnsAreTold(t *testing.T) {
 	r := runLine("round,date,hole,par,shot,lie,distance,wind\nr1,2026-05-02,1,3,1,tee,150,left\n", "analyse", "-")
-	if r.status != exitDone || r.err != "column \"wind\" is not known and was left out\n" {
+	if r.status != exitDone || r.err != "column \"wind\" is unknown and was ignored\n" {
 		t.Errorf("%+v", r)
 	}
 }

@@ -18,7 +18,7 @@ import (
 	"strokeledger/handlers"
 )
 
-// serve runs the web app until it is told to stop.
+// serve runs the web app until a signal stops it.
 func serve(args []string, s streams) error {
 	config, err := readServeConfig(args, s)
 	if err != nil {
@@ -33,8 +33,8 @@ func serve(args []string, s streams) error {
 	return runServer(ctx, config, s, log)
 }
 
-// servePrivately runs the app with a Postgres of its own. A second start on the
-// same data folder says where the first one is.
+// servePrivately runs the app with its own Postgres. A second start on the same data
+// folder says where the first one is.
 func servePrivately(ctx context.Context, config serveConfig, s streams, log *slog.Logger) error {
 	locked, running, err := lockData(config.data)
 	if err != nil {
@@ -45,7 +45,7 @@ func servePrivately(ctx context.Context, config serveConfig, s streams, log *slo
 		return nil
 	}
 	defer locked.Close()
-	if err := os.WriteFile(addressFile(config.data), nil, 0o600); err != nil { // a killed run's is of no use
+	if err := os.WriteFile(addressFile(config.data), nil, 0o600); err != nil { // it may hold the address of a run that was killed
 		return err
 	}
 	postgres, err := local.Start(filepath.Join(config.data, "postgres"))
@@ -59,8 +59,8 @@ func servePrivately(ctx context.Context, config serveConfig, s streams, log *slo
 	return runServer(ctx, config, s, log)
 }
 
-// runServer answers requests with what a database holds, and sweeps it daily,
-// until the context ends.
+// runServer answers requests from a database, and sweeps the database daily, until
+// the context ends.
 func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Logger) error {
 	store, err := db.Open(ctx, config.database)
 	if err != nil {
@@ -83,7 +83,7 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	options := config.options(log)
 	announce(config, listener.Addr(), s, log)
 	if !any {
-		fmt.Fprintf(s.out, "Make the first account with the setup token %s\n", options.SetupToken)
+		fmt.Fprintf(s.out, "Create the first account with the setup token %s\n", options.SetupToken)
 	}
 	sweeping, stopSweeping := context.WithCancel(ctx)
 	var sweeper sync.WaitGroup
@@ -92,12 +92,12 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	return serveUntil(ctx, listener, handlers.New(store, options))
 }
 
-// listen opens the address, and writes it into the data folder, if there is one,
-// for a second start to find.
+// listen opens the address, and writes it into the data folder, if there is one, so
+// that a second start finds it.
 func listen(config serveConfig) (net.Listener, error) {
 	listener, err := net.Listen("tcp", config.listen)
 	if err != nil {
-		return nil, fmt.Errorf("%s cannot be listened on: %w", config.listen, err)
+		return nil, fmt.Errorf("cannot listen on %s: %w", config.listen, err)
 	}
 	if config.data == "" {
 		return listener, nil
@@ -105,10 +105,10 @@ func listen(config serveConfig) (net.Listener, error) {
 	return listener, os.WriteFile(addressFile(config.data), []byte(listener.Addr().String()), 0o600)
 }
 
-// announce says where the app is, and warns when others may listen in.
+// announce says where the app is, and warns if others could eavesdrop.
 func announce(config serveConfig, at net.Addr, s streams, log *slog.Logger) {
 	if config.unguarded() {
-		log.Warn("other machines may reach this address without TLS, so passwords may cross the network unencrypted; see --behind-tls", "listen", config.listen)
+		log.Warn("other machines can reach this address without TLS, so passwords may cross the network unencrypted; see --behind-tls", "listen", config.listen)
 	}
 	if config.address != "" {
 		fmt.Fprintf(s.out, "Strokeledger is at %s, and listens on %s\n", config.address, at)
@@ -117,16 +117,16 @@ func announce(config serveConfig, at net.Addr, s streams, log *slog.Logger) {
 	}
 }
 
-// How long a request may take to arrive and to be answered, and how long a
-// stop waits for those in flight.
+// How long a request may take to arrive and to be answered, and how long shutting
+// down waits for requests in progress.
 const (
 	headerTime   = 10 * time.Second
 	requestTime  = time.Minute
 	shutdownTime = 20 * time.Second
 )
 
-// serveUntil answers requests until the context ends, and then finishes those
-// in flight.
+// serveUntil answers requests until the context ends, and then finishes those in
+// progress.
 func serveUntil(ctx context.Context, listener net.Listener, handler http.Handler) error {
 	server := &http.Server{Handler: handler, ReadHeaderTimeout: headerTime, ReadTimeout: requestTime, WriteTimeout: requestTime}
 	failed := make(chan error, 1)

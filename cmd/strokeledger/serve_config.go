@@ -12,7 +12,7 @@ import (
 	"strokeledger/handlers"
 )
 
-// serveConfig is how the web app is run.
+// serveConfig says how the web app runs.
 type serveConfig struct {
 	listen   string
 	database string // URL of a server; empty for a private one in data
@@ -24,18 +24,18 @@ type serveConfig struct {
 	demo     bool
 }
 
-// readServeConfig reads flags and the environment; a flag wins.
+// readServeConfig reads flags and the environment; flags win.
 func readServeConfig(args []string, s streams) (serveConfig, error) {
 	var c serveConfig
 	flags := flag.NewFlagSet("serve", flag.ContinueOnError)
 	flags.StringVar(&c.listen, "listen", env("STROKELEDGER_LISTEN", "127.0.0.1:8177"), "address and port to listen on (STROKELEDGER_LISTEN)")
-	flags.StringVar(&c.database, "database", os.Getenv("DATABASE_URL"), "URL of a Postgres server; none starts a private one (DATABASE_URL)")
-	flags.StringVar(&c.data, "data", os.Getenv("STROKELEDGER_DATA"), "data folder of the private Postgres (STROKELEDGER_DATA); without it the user's own")
-	flags.StringVar(&c.signUp, "sign-up", env("STROKELEDGER_SIGN_UP", "invitation"), "who may make an account: open, invitation or closed (STROKELEDGER_SIGN_UP)")
+	flags.StringVar(&c.database, "database", os.Getenv("DATABASE_URL"), "URL of a Postgres server; without it, a private one is started (DATABASE_URL)")
+	flags.StringVar(&c.data, "data", os.Getenv("STROKELEDGER_DATA"), "data folder of the private Postgres; without it, one in your home folder (STROKELEDGER_DATA)")
+	flags.StringVar(&c.signUp, "sign-up", env("STROKELEDGER_SIGN_UP", "invitation"), "who may create an account: open, invitation or closed (STROKELEDGER_SIGN_UP)")
 	flags.BoolVar(&c.tls, "behind-tls", os.Getenv("STROKELEDGER_BEHIND_TLS") == "yes", "a proxy in front speaks TLS, so cookies are sent over TLS only; --proxies names it (STROKELEDGER_BEHIND_TLS=yes)")
-	proxies := flags.String("proxies", os.Getenv("STROKELEDGER_PROXIES"), "address ranges of proxies in front, with commas, as 10.0.0.0/8 (STROKELEDGER_PROXIES)")
-	flags.StringVar(&c.address, "address", os.Getenv("STROKELEDGER_ADDRESS"), "address of the site, as https://golf.example.org: links are made from it, and requests for other hosts are refused (STROKELEDGER_ADDRESS)")
-	flags.BoolVar(&c.demo, "demo", false, "put a made-up club with a player and a season into the private Postgres")
+	proxies := flags.String("proxies", os.Getenv("STROKELEDGER_PROXIES"), "address ranges of the proxies in front, with commas between them, such as 10.0.0.0/8 (STROKELEDGER_PROXIES)")
+	flags.StringVar(&c.address, "address", os.Getenv("STROKELEDGER_ADDRESS"), "address of the site, such as https://golf.example.org; links start with it, and requests for other hosts are refused (STROKELEDGER_ADDRESS)")
+	flags.BoolVar(&c.demo, "demo", false, "put a made-up club with players, a coach and rounds into the private Postgres")
 	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--proxies RANGES] [--address URL] [--demo]")
 	if err != nil {
 		return c, err
@@ -60,7 +60,7 @@ func parseProxies(text string) ([]string, error) {
 			continue
 		}
 		if _, err := netip.ParsePrefix(prefix); err != nil {
-			return nil, usagef("--proxies %q; allowed: address ranges with commas, as 10.0.0.0/8", text)
+			return nil, usagef("--proxies %q; allowed: address ranges with commas between them, such as 10.0.0.0/8", text)
 		}
 		all = append(all, prefix)
 	}
@@ -74,12 +74,12 @@ func env(name, otherwise string) string {
 	return otherwise
 }
 
-// check refuses what cannot be meant, with the name, the value and what is
-// allowed.
+// check refuses wrong settings with their name, their value and what is allowed, and
+// fills in the data folder.
 func (c *serveConfig) check() error {
 	host, _, err := net.SplitHostPort(c.listen)
 	if err != nil {
-		return usagef("--listen %q; allowed: ADDRESS:PORT, as 127.0.0.1:8177", c.listen)
+		return usagef("--listen %q; allowed: ADDRESS:PORT, such as 127.0.0.1:8177", c.listen)
 	}
 	switch handlers.SignUp(c.signUp) {
 	case handlers.SignUpOpen, handlers.SignUpInvitation, handlers.SignUpClosed:
@@ -106,10 +106,10 @@ func (c *serveConfig) check() error {
 // checkDemo refuses the made-up club where others might sign in to it.
 func (c *serveConfig) checkDemo(host string) error {
 	if c.demo && c.database != "" {
-		return usagef("--demo with a named database; allowed: the private one only, since its passwords are printed")
+		return usagef("--demo with --database; allowed: the private Postgres only, since the password of the demo is printed")
 	}
 	if c.demo && !loopback(host) {
-		return usagef("--demo with --listen %q; allowed: a loopback address, as 127.0.0.1:8177", c.listen)
+		return usagef("--demo with --listen %q; allowed: a loopback address, such as 127.0.0.1:8177", c.listen)
 	}
 	return nil
 }
@@ -117,7 +117,7 @@ func (c *serveConfig) checkDemo(host string) error {
 // checkFront refuses settings of the proxy in front that do not fit together.
 func (c *serveConfig) checkFront() (err error) {
 	if c.tls && len(c.proxies) == 0 {
-		return usagef("--behind-tls without --proxies, so all visitors would count as one; name the address ranges of the proxy, as --proxies 127.0.0.1/32")
+		return usagef("--behind-tls without --proxies, so all visitors would count as one; name the address ranges of the proxy, such as --proxies 127.0.0.1/32")
 	}
 	if c.address == "" {
 		return nil
@@ -131,13 +131,13 @@ func (c *serveConfig) checkFront() (err error) {
 	return nil
 }
 
-// options are what the handlers need to know of it. The setup token is new each
+// options are the settings that the handlers need. The setup token is new each
 // time.
 func (c *serveConfig) options(log *slog.Logger) handlers.Options {
 	return handlers.Options{SignUp: handlers.SignUp(c.signUp), Secure: c.tls, Proxies: c.proxies, Address: c.address, SetupToken: rand.Text(), Log: log}
 }
 
-// unguarded is an address that other machines may reach, without TLS.
+// unguarded reports whether other machines can reach the address without TLS.
 func (c *serveConfig) unguarded() bool {
 	host, _, _ := net.SplitHostPort(c.listen)
 	return !c.tls && !loopback(host)

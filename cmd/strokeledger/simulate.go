@@ -9,8 +9,8 @@ import (
 	"strokeledger/analysis/golfer"
 )
 
-// simulate plays many rounds by a golfer of one level, or of a level for each
-// part of the game, and prints what they came to.
+// simulate plays many rounds as a golfer of one level, or of one level for each part
+// of the game, and prints the results.
 func simulate(args []string, s streams) error {
 	plan, asJSON, err := readPlan(args, s)
 	if err != nil {
@@ -29,15 +29,15 @@ func simulate(args []string, s streams) error {
 // readPlan reads what to play from flags.
 func readPlan(args []string, s streams) (plan forecast.Plan, asJSON bool, err error) {
 	flags := flag.NewFlagSet("simulate", flag.ContinueOnError)
-	flags.Float64Var(&plan.Level, "level", 0, "level of the golfer and the score that is chased, 68 to 110")
+	flags.Float64Var(&plan.Level, "level", 0, "level of the golfer, and the score they are chasing, "+levelRange())
 	flags.IntVar(&plan.Rounds, "rounds", 20000, "how many rounds to play, 1 to 10000000")
-	flags.Uint64Var(&plan.Seed, "seed", 1, "the same seed plays the same rounds")
-	holes := flags.String("holes", "", "CSV file of holes (hole,par,length_yd); without it the reference course, par 72 of 6,500 yd")
+	flags.Uint64Var(&plan.Seed, "seed", 1, "seed of the random numbers; the same seed plays the same rounds")
+	holes := flags.String("holes", "", "CSV file of holes (hole,par,length_yd); without it, the reference course: par 72, 6,500 yd")
 	var parts golfer.Levels
-	flags.Float64Var(&parts.Tee, "tee", 0, "level of the tee shots, where it is another")
-	flags.Float64Var(&parts.Approach, "approach", 0, "level of the approach")
-	flags.Float64Var(&parts.ShortGame, "short-game", 0, "level of the short game")
-	flags.Float64Var(&parts.Putting, "putting", 0, "level of the putting")
+	flags.Float64Var(&parts.Tee, "tee", 0, "level of the tee shots, if it differs from --level")
+	flags.Float64Var(&parts.Approach, "approach", 0, "level of the approach, likewise")
+	flags.Float64Var(&parts.ShortGame, "short-game", 0, "level of the short game, likewise")
+	flags.Float64Var(&parts.Putting, "putting", 0, "level of the putting, likewise")
 	flags.BoolVar(&asJSON, "json", false, "print JSON")
 	rest, err := parse(flags, args, s, "--level S [--rounds N] [--seed K] [--holes FILE] [--tee S1 --approach S2 --short-game S3 --putting S4] [--json]")
 	switch {
@@ -46,7 +46,7 @@ func readPlan(args []string, s streams) (plan forecast.Plan, asJSON bool, err er
 	case len(rest) > 0:
 		return plan, asJSON, usagef("unexpected argument %q", rest[0])
 	case !given(flags, "level"):
-		return plan, asJSON, usagef("give --level S, 68 to 110")
+		return plan, asJSON, usagef("give --level S, %s", levelRange())
 	}
 	plan.Levels = partLevels(flags, plan.Level, parts)
 	if err := checkPlan(plan); err != nil {
@@ -66,13 +66,13 @@ func checkPlan(plan forecast.Plan) error {
 	}
 	for _, l := range []float64{plan.Level, plan.Levels.Tee, plan.Levels.Approach, plan.Levels.ShortGame, plan.Levels.Putting} {
 		if !(l >= expect.MinLevel && l <= expect.MaxLevel) {
-			return usagef("level %g; allowed: %g to %g", l, expect.MinLevel, expect.MaxLevel)
+			return usagef("level %g; allowed: %s", l, levelRange())
 		}
 	}
 	return nil
 }
 
-// partLevels gives every part of the game the level unless it has its own.
+// partLevels gives every part of the game the level, unless it has its own.
 func partLevels(flags *flag.FlagSet, level float64, parts golfer.Levels) golfer.Levels {
 	all := golfer.Even(level)
 	for name, to := range map[string]struct{ to, from *float64 }{

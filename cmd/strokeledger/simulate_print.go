@@ -10,6 +10,7 @@ import (
 	"text/tabwriter"
 
 	"strokeledger/analysis/forecast"
+	"strokeledger/web/words"
 )
 
 type simulated struct {
@@ -39,8 +40,12 @@ func outcomeJSON(o forecast.Outcome) simulated {
 
 // printOutcome writes what the rounds came to for a golfer at a terminal.
 func printOutcome(to io.Writer, plan forecast.Plan, o forecast.Outcome) error {
-	fmt.Fprintf(to, "%d rounds: %.1f on average, two in three within %.1f of it; %g or better in %.0f of 100.\n\n",
-		o.Rounds, o.Mean, o.SD, plan.Level, 100*o.AtLevelOrBetter)
+	spread := fmt.Sprintf("two in three within %.1f of it", o.SD)
+	if o.Thin.Any() {
+		spread = words.Thin(o.Thin)
+	}
+	fmt.Fprintf(to, "%s: %.1f on average, %s; %g or better in %.0f of 100.\n\n",
+		words.Plural(o.Rounds, "round", "rounds"), o.Mean, spread, plan.Level, 100*o.AtLevelOrBetter)
 	most := slices.Max(slices.Collect(maps.Values(o.Scores)))
 	for _, score := range slices.Sorted(maps.Keys(o.Scores)) {
 		if share := o.Scores[score]; share >= .0005 {

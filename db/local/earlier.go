@@ -12,33 +12,32 @@ import (
 	"time"
 )
 
-// errGone is what the kernel says of a process that is no more.
+// errGone is what the kernel says about a process that no longer exists.
 var errGone error = syscall.ESRCH
 
 // process is a living Postgres process.
 type process struct {
 	pid, parent int
-	began       string // tells it from a later process of the same number
-	command     string // its words with spaces between
+	began       string // tells it from a later process with the same number
+	command     string // with its arguments
 	folder      string // where it works; empty where that cannot be seen
 }
 
-// isPostgres reports whether a command is that of a server, or of one of its
+// isPostgres reports whether a command belongs to a server, or to one of its
 // children, which rename themselves.
 func isPostgres(command string) bool {
 	program, _, _ := strings.Cut(command, " -D ")
 	return strings.HasPrefix(command, "postgres: ") || filepath.Base(program) == "postgres"
 }
 
-// ourFlags are the flags that this package starts a server with, and nobody
-// else does.
+// ourFlags are flags with which only this package starts a server.
 const ourFlags = " -c listen_addresses= -c unix_socket_directories="
 
 // servers are the processes that work on a data folder.
 type servers struct {
-	ours    []process // servers this package started, and children of theirs or of dead ones
-	foreign []process // started by somebody else
-	unclear []process // children without a server, of a folder that cannot be seen
+	ours    []process // servers that this package started, and children of those or of dead ones
+	foreign []process // servers that somebody else started
+	unclear []process // children without a server, whose folder cannot be seen
 }
 
 // sortOut finds the processes that work on a data folder. A server counts as
@@ -76,23 +75,23 @@ func sortOut(all []process, data string) servers {
 	return found
 }
 
-// step is a signal of the way to end a server, and how long it has to work.
+// step is one signal on the way to stop a server, and how long it has to work.
 type step struct {
 	signal syscall.Signal
 	wait   time.Duration
 }
 
-// earlierSteps end a server that an earlier run left: fast, then at once, which
-// Postgres itself takes up to five seconds for, then by force. Together they
-// take less than twenty seconds.
+// earlierSteps stop a server that an earlier run left behind: quickly, then
+// immediately, which still takes Postgres up to five seconds, then by force.
+// Together they take less than twenty seconds.
 var earlierSteps = []step{{syscall.SIGINT, 7 * time.Second}, {syscall.SIGQUIT, 7 * time.Second}, {syscall.SIGKILL, 4 * time.Second}}
 
-// endEarlier ends what an earlier run of this program left working on a data
-// folder, and removes a postmaster.pid that names nobody any more. It touches
-// no process but a verified one, and refuses when somebody else's server has
+// endEarlier stops what an earlier run of this program left running on a data
+// folder, and removes a postmaster.pid whose process no longer exists. It touches
+// only processes that it has verified, and refuses if somebody else's server uses
 // the folder.
 func endEarlier(data string, steps []step) error {
-	known := map[int]process{} // verified while their server still lived
+	known := map[int]process{} // verified while their server was still alive
 	for _, s := range steps {
 		sent := map[int]bool{}
 		for deadline := time.Now().Add(s.wait); ; time.Sleep(20 * time.Millisecond) {
@@ -102,7 +101,7 @@ func endEarlier(data string, steps []step) error {
 			}
 			found := sortOut(all, data)
 			if len(found.foreign) > 0 {
-				return fmt.Errorf("another Postgres, process %d, has the data folder %s; this program did not start it and leaves it alone", found.foreign[0].pid, data)
+				return fmt.Errorf("another Postgres, process %d, is using the data folder %s; this program did not start it and leaves it alone", found.foreign[0].pid, data)
 			}
 			living := stillThere(all, found.ours, known)
 			if len(living) == 0 {
@@ -114,10 +113,10 @@ func endEarlier(data string, steps []step) error {
 			signal(living, s.signal, sent)
 		}
 	}
-	return fmt.Errorf("an earlier Postgres still has the data folder %s and cannot be ended; see its processes with: ps -ef", data)
+	return fmt.Errorf("an earlier Postgres is still using the data folder %s and cannot be stopped; to see its processes, run: ps -ef", data)
 }
 
-// stillThere are the processes found now and those known from before that live.
+// stillThere are the processes known from now or before that are still alive.
 func stillThere(all, ours []process, known map[int]process) []process {
 	for _, p := range ours {
 		known[p.pid] = p
@@ -131,9 +130,9 @@ func stillThere(all, ours []process, known map[int]process) []process {
 	return living
 }
 
-// signal sends each process a signal once. Children, each a process group of its
-// own, are ended by their server; those without one, and all of them when it
-// comes to force, get it themselves.
+// signal sends each process a signal once. Children, each in a process group of its
+// own, are stopped by their server; only those without a server, or all of them
+// when it comes to force, get the signal themselves.
 func signal(living []process, s syscall.Signal, sent map[int]bool) {
 	for _, p := range living {
 		child := strings.HasPrefix(p.command, "postgres: ")
@@ -142,10 +141,10 @@ func signal(living []process, s syscall.Signal, sent map[int]bool) {
 		case sent[p.pid], child && hasServer && s != syscall.SIGKILL:
 			continue
 		case s == syscall.SIGKILL:
-			syscall.Kill(-p.pid, s) // the group that it leads
+			syscall.Kill(-p.pid, s) // its process group
 			syscall.Kill(p.pid, s)
 		case child:
-			syscall.Kill(p.pid, syscall.SIGQUIT) // nobody is left to wait for it
+			syscall.Kill(p.pid, syscall.SIGQUIT) // no server is left to wait for it
 		default:
 			syscall.Kill(p.pid, s)
 		}
@@ -153,10 +152,10 @@ func signal(living []process, s syscall.Signal, sent map[int]bool) {
 	}
 }
 
-// removeStale removes the file by which Postgres knows a running server when no
-// process of the folder lives: its number may belong to another program by now,
-// which Postgres would take for a server. Where it is not certain that nobody
-// lives the file stays, and Postgres decides.
+// removeStale removes the file by which Postgres recognises a running server, if no
+// process of the folder is alive: its number may belong to another program by now,
+// which Postgres would take for a server. If that is not certain the file stays, and
+// Postgres decides.
 func removeStale(data string, unclear []process) error {
 	if len(unclear) > 0 {
 		return nil

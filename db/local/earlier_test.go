@@ -123,7 +123,7 @@ func TestALivingProgramKeepsItsServer(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer s.Stop()
-	if _, err := StartThrowaway(where); err == nil || !strings.Contains(err.Error(), "in use by another program") {
+	if _, err := StartThrowaway(where); err == nil || !strings.Contains(err.Error(), "in use by another running program") {
 		t.Errorf("%v", err)
 	}
 	if !answers(s.place.socket) {

@@ -46,16 +46,16 @@ func (o owner) own(path string) error {
 	return os.Chown(path, o.uid, o.gid)
 }
 
-// has reports whether a file belongs to us or to the user of the server.
+// has reports whether a file belongs to us or to the user that the server runs as.
 func (o owner) has(info os.FileInfo) bool {
 	stat, ok := info.Sys().(*syscall.Stat_t)
 	return ok && (int(stat.Uid) == os.Geteuid() || (o.credential != nil && int(stat.Uid) == o.uid))
 }
 
-// makeData makes the data folder by initdb, in a folder beside it that is
-// renamed when whole, so that a start that was cut off leaves nothing half made.
-// Without other flags initdb writes its files through to the disk: a power cut
-// after the first start must not find them empty.
+// makeData creates the data folder with initdb, in a folder beside it that is renamed
+// when complete, so that an interrupted start leaves nothing half made. Unless the
+// flags say otherwise initdb syncs its files to the disk: a power cut after the
+// first start must not find them empty.
 func (p place) makeData(flags []string) error {
 	if _, err := os.Stat(p.data); err == nil {
 		return sameMajor(p.bin, p.data)
@@ -65,7 +65,7 @@ func (p place) makeData(flags []string) error {
 		return err
 	}
 	for _, folder := range left {
-		os.RemoveAll(folder) // an initdb that is just ending may still write there; a later start finds the rest
+		os.RemoveAll(folder) // an initdb that is still ending may write there; a later start removes the rest
 	}
 	fresh, err := os.MkdirTemp(filepath.Dir(p.data), filepath.Base(p.data)+".new-")
 	if err != nil {
@@ -89,11 +89,11 @@ func (p place) makeData(flags []string) error {
 	if err := os.Rename(fresh, p.data); err != nil {
 		return err
 	}
-	return writeThrough(filepath.Dir(p.data))
+	return syncFolder(filepath.Dir(p.data))
 }
 
-// writeThrough makes the names in a folder last through a power cut.
-func writeThrough(folder string) error {
+// syncFolder makes the names in a folder survive a power cut.
+func syncFolder(folder string) error {
 	f, err := os.Open(folder)
 	if err != nil {
 		return err
@@ -107,7 +107,7 @@ func lastLine(s string) string {
 	return lines[len(lines)-1]
 }
 
-// sameMajor refuses a data folder that another major version made.
+// sameMajor refuses a data folder that another major version of Postgres created.
 func sameMajor(bin, data string) error {
 	made, err := os.ReadFile(filepath.Join(data, "PG_VERSION"))
 	if err != nil {
@@ -119,19 +119,19 @@ func sameMajor(bin, data string) error {
 	}
 	want, got := strings.TrimSpace(string(made)), strings.Fields(string(out))
 	if len(got) < 3 || strings.Split(got[2], ".")[0] != want {
-		return fmt.Errorf("the data folder %s was made by Postgres %s, and this is %s", data, want, strings.TrimSpace(string(out)))
+		return fmt.Errorf("the data folder %s was created by Postgres %s, and this is %s", data, want, strings.TrimSpace(string(out)))
 	}
 	return nil
 }
 
-// binaries finds the folder of initdb and postgres: PG_BIN, the folders of
-// Debian and Homebrew, newest first, then the path.
+// binaries finds the folder of initdb and postgres. It looks in PG_BIN, in the
+// folders of Debian and Homebrew, the newest version first, and in PATH.
 func binaries() (string, error) {
 	if named := os.Getenv("PG_BIN"); named != "" {
 		if both(named) {
 			return named, nil
 		}
-		return "", fmt.Errorf("PG_BIN is %q, where there is no initdb and postgres", named)
+		return "", fmt.Errorf("PG_BIN is %q, which has no initdb or no postgres", named)
 	}
 	var found []string
 	for _, pattern := range []string{"/usr/lib/postgresql/*/bin", "/opt/homebrew/opt/postgresql*/bin", "/usr/local/opt/postgresql*/bin"} {
@@ -156,7 +156,7 @@ func both(folder string) bool {
 	return err1 == nil && err2 == nil
 }
 
-// major is the number in a folder's path, 0 when there is none.
+// major is the number in the path of a folder, 0 if there is none.
 func major(folder string) int {
 	n, _ := strconv.Atoi(strings.Map(func(r rune) rune {
 		if r >= '0' && r <= '9' {

@@ -1,11 +1,10 @@
-// Package local runs a private Postgres for a person who has named no server:
-// in a data folder of its own, reached by a socket in a folder that only its
-// owner may enter, with no network. It ends what an earlier run left on that
-// folder, and starts a server again that dies.
+// Package local runs a private Postgres for a person who has named no server: with
+// its own data folder, without a network, and with a socket in a folder that only
+// its owner may enter. It stops what an earlier run left behind on that folder, and
+// restarts a server that dies.
 //
-// It answers "where is a database for this folder?" and refuses to touch a data
-// folder of another major version or of a living program, and to be the server
-// of several machines.
+// It refuses a data folder of another major version or of a running program, and
+// does not serve other machines.
 package local
 
 import (
@@ -20,36 +19,35 @@ import (
 	"time"
 )
 
-// ErrMissing is the error when no Postgres is installed; it says what to type.
-var ErrMissing = errors.New("no Postgres found; on Debian or Ubuntu type: sudo apt-get install postgresql, on macOS: brew install postgresql@17, or name a server in DATABASE_URL")
+// ErrMissing means that no Postgres is installed; it says how to install one.
+var ErrMissing = errors.New("no Postgres found; on Debian or Ubuntu run: sudo apt-get install postgresql, on macOS: brew install postgresql@17, or name a server in DATABASE_URL")
 
-// Server is a private Postgres that runs.
+// Server is a private Postgres that is running.
 type Server struct {
 	URL string // for a client on this machine; the same at every start
 
 	place    place
 	lock     *os.File
-	running  *child // the server of the moment; the watch's own while there is one
+	running  *child // the current process; only the watch changes it
 	stopping chan struct{}
 	watching sync.WaitGroup
 }
 
-// startLimit is how long a server may take to answer when it is first started,
-// and restartLimit when it is started again and may have much to recover.
+// startLimit is how long a server may take to answer at its first start, and
+// restartLimit at a restart, when it may have much to recover.
 const (
 	startLimit   = 60 * time.Second
 	restartLimit = 5 * time.Minute
 )
 
-// Start makes the data folder when there is none, and starts Postgres on it.
-// Run as root, it starts it as user postgres, or nobody, since Postgres refuses
-// to be root. A server that an earlier run left is ended first; a folder that a
-// living program has is refused. The caller stops it.
+// Start starts Postgres on a data folder, which it creates if there is none. When
+// run as root it starts Postgres as user postgres or nobody, since Postgres refuses
+// to run as root. It first stops a server that an earlier run left behind, and
+// refuses a folder that a running program uses. The caller stops the server.
 func Start(folder string) (*Server, error) { return start(folder, nil) }
 
-// StartThrowaway is Start for tests, whose folder is thrown away: a new data
-// folder is not written through to the disk when it is made, which takes
-// seconds. The server itself is the same.
+// StartThrowaway is Start for tests, which throw the folder away: it saves seconds
+// by not syncing a new data folder to the disk. The server itself is the same.
 func StartThrowaway(folder string) (*Server, error) { return start(folder, []string{"--no-sync"}) }
 
 func start(folder string, initFlags []string) (*Server, error) {
@@ -82,8 +80,8 @@ func start(folder string, initFlags []string) (*Server, error) {
 	return s, nil
 }
 
-// prepareFolder makes the folder of data, log and lock, and returns its path
-// without links, which tells it from every other.
+// prepareFolder creates the folder for data, log and lock, and returns its path
+// without links, so that one folder has one path.
 func prepareFolder(folder string, o owner) (string, error) {
 	if err := os.MkdirAll(folder, 0o700); err != nil {
 		return "", err
@@ -98,8 +96,8 @@ func prepareFolder(folder string, o owner) (string, error) {
 	return filepath.EvalSymlinks(whole)
 }
 
-// lockFolder takes a folder for this process, so that a living program's server
-// is never taken for one that was left.
+// lockFolder locks a folder for this process, so that the server of a running
+// program is never taken for one that was left behind.
 func lockFolder(folder string) (*os.File, error) {
 	lock, err := os.OpenFile(filepath.Join(folder, "lock"), os.O_CREATE|os.O_RDWR, 0o600)
 	if err != nil {
@@ -107,20 +105,20 @@ func lockFolder(folder string) (*os.File, error) {
 	}
 	if err := syscall.Flock(int(lock.Fd()), syscall.LOCK_EX|syscall.LOCK_NB); err != nil {
 		lock.Close()
-		return nil, fmt.Errorf("the folder %s is in use by another program that runs", folder)
+		return nil, fmt.Errorf("the folder %s is in use by another running program", folder)
 	}
 	return lock, nil
 }
 
-// How long the watch waits before it starts a dead server again: the first time,
-// doubled after each start that fails, and at most.
+// How long the watch waits before it restarts a dead server: at first, and at most.
+// The wait doubles after each failure.
 const (
 	firstWait = 500 * time.Millisecond
 	mostWait  = 30 * time.Second
 )
 
-// Watch starts the server again whenever it dies, until Stop, and says so in the
-// log. It returns at once, and is called once.
+// Watch restarts the server whenever it dies, until Stop, and logs it. It returns
+// immediately, and is called once.
 func (s *Server) Watch(log *slog.Logger) {
 	s.watching.Go(func() {
 		for {
@@ -130,18 +128,18 @@ func (s *Server) Watch(log *slog.Logger) {
 			case <-s.running.exited:
 			}
 			died := time.Now()
-			log.Error("the private Postgres ended; it is started again", "why", fmt.Sprint(s.running.err))
-			if !s.startAgain(log) {
+			log.Error("the private Postgres died and is being restarted", "why", fmt.Sprint(s.running.err))
+			if !s.restart(log) {
 				return
 			}
-			log.Info("the private Postgres runs again", "after", time.Since(died).Round(time.Millisecond).String())
+			log.Info("the private Postgres is running again", "after", time.Since(died).Round(time.Millisecond).String())
 		}
 	})
 }
 
-// startAgain tries until the server runs, waiting longer each time; it returns
-// false when the program stops first.
-func (s *Server) startAgain(log *slog.Logger) bool {
+// restart tries until the server runs, waiting longer each time. It returns false if
+// the program stops first.
+func (s *Server) restart(log *slog.Logger) bool {
 	for wait := firstWait; ; wait = min(2*wait, mostWait) {
 		select {
 		case <-s.stopping:
@@ -153,17 +151,17 @@ func (s *Server) startAgain(log *slog.Logger) bool {
 			s.running = next
 			return true
 		}
-		log.Error("the private Postgres does not start", "error", err.Error(), "tried again after", min(2*wait, mostWait).String())
+		log.Error("the private Postgres did not start", "error", err.Error(), "next try after", min(2*wait, mostWait).String())
 	}
 }
 
-// Stop ends the server and the watch, letting transactions in flight fail, and
-// waits for it.
+// Stop stops the watch and the server, and waits until both have ended. Transactions
+// in progress fail.
 func (s *Server) Stop() {
 	close(s.stopping)
 	s.watching.Wait()
 	end(s.running)
-	endEarlier(s.place.data, earlierSteps) // what a server that died left
+	endEarlier(s.place.data, earlierSteps) // what a server that died left behind
 	removeSocket(s.place.socket)
 	s.lock.Close()
 }

@@ -10,8 +10,8 @@ import (
 	"strings"
 )
 
-// processes lists the living Postgres processes of this machine. One that ends
-// while it is read is left out.
+// processes lists the living Postgres processes of this machine. A process that
+// ends while it is being read is left out.
 func processes() ([]process, error) {
 	entries, err := os.ReadDir("/proc")
 	if err != nil {
@@ -34,12 +34,12 @@ func processes() ([]process, error) {
 	return all, nil
 }
 
-// ending stands for the command of a process that is ending: it has lost its
-// words and still holds the shared memory that the next server needs.
+// ending stands for the command of a process that is ending: its command line is
+// gone, but it still holds the shared memory that the next server needs.
 const ending = "postgres: ending"
 
-// readProcess reads one process; ok is false when it is no Postgres, or gone,
-// or dead and only waiting to be counted.
+// readProcess reads one process. ok is false if it is not Postgres, or has ended, or
+// is a zombie.
 func readProcess(pid int) (p process, ok bool, err error) {
 	at := filepath.Join("/proc", strconv.Itoa(pid))
 	words, err := os.ReadFile(filepath.Join(at, "cmdline"))
@@ -60,8 +60,8 @@ func readProcess(pid int) (p process, ok bool, err error) {
 		}
 		p.command = ending
 	}
-	// The name, in brackets, may hold anything; state, parent and, as the
-	// twentieth from there, the time of the start follow it.
+	// The name, in brackets, may contain anything. After it come state, parent and,
+	// in the twentieth field, the time of the start.
 	fields := strings.Fields(string(stat[bytes.LastIndexByte(stat, ')')+1:]))
 	if len(fields) < 20 || fields[0] == "Z" || fields[0] == "X" {
 		return p, false, nil
@@ -70,15 +70,15 @@ func readProcess(pid int) (p process, ok bool, err error) {
 		return p, false, err
 	}
 	p.began = fields[19]
-	// Root in a container may not look where another user's process works.
+	// Root in a container may not see the folder of another user's process.
 	if p.folder, err = os.Readlink(filepath.Join(at, "cwd")); err != nil && !errors.Is(err, fs.ErrPermission) {
 		return p, false, ignoreGone(err)
 	}
 	return p, true, nil
 }
 
-// ignoreGone forgives that a process ended while it was looked at. Reading of
-// one says "no such process" rather than "no such file" at times.
+// ignoreGone ignores the errors of reading a process that has just ended. Sometimes
+// that is "no such process" rather than "no such file".
 func ignoreGone(err error) error {
 	if errors.Is(err, fs.ErrNotExist) || errors.Is(err, errGone) || errors.Is(err, fs.ErrPermission) {
 		return nil

@@ -9,8 +9,8 @@ import (
 	"strings"
 )
 
-// processes lists the living Postgres processes of this machine as ps tells
-// them, which does not know where they work.
+// processes lists the living Postgres processes of this machine with ps, which does
+// not know in which folder they work.
 func processes() ([]process, error) {
 	out, err := exec.Command("ps", "-axww", "-o", "pid=,ppid=,stat=,lstart=,command=").Output()
 	if err != nil {

@@ -13,19 +13,19 @@ import (
 	"time"
 )
 
-// place is where a private Postgres lives.
+// place is where a private Postgres runs.
 type place struct {
-	bin    string // of the programs
+	bin    string // folder of the programs
 	data   string // the data folder, without links
 	socket string
 	owner  owner
 }
 
-// child is a process of ours that runs.
+// child is a process that we started.
 type child struct {
 	pid    int
 	exited chan struct{} // closed when it has ended
-	err    error         // why, once it has
+	err    error         // why, once it has ended
 }
 
 // begin starts a process from a thread that lives as long as the process, since
@@ -48,12 +48,12 @@ func begin(command *exec.Cmd) (*child, error) {
 	return c, <-began
 }
 
-// launchTries is how often a server is started that ends at once: where this
+// launchTries is how often to start a server that ends immediately: where this
 // program cannot see all processes, one of an earlier run may still be ending.
 const launchTries = 3
 
-// launch starts the server and waits until it takes connections, or until stop
-// is closed.
+// launch starts the server and waits until it accepts connections, or until stop is
+// closed.
 func (p place) launch(limit time.Duration, stop <-chan struct{}) (c *child, err error) {
 	for range launchTries {
 		if c, err = p.launchOnce(limit, stop); !errors.Is(err, errEnded) {
@@ -96,9 +96,9 @@ func (p place) launchOnce(limit time.Duration, stop <-chan struct{}) (*child, er
 	return c, nil
 }
 
-// flags start a server without a network. The last three are never off, whatever
-// a file of settings says: what was acknowledged outlives a power cut. endEarlier
-// knows our servers by the first of them.
+// flags are the flags of a server without a network. The last three are always on,
+// whatever a settings file says, so that what was acknowledged survives a power cut.
+// endEarlier recognises our servers by the first ones.
 func (p place) flags() []string {
 	return []string{"-D", p.data, "-c", "listen_addresses=", "-c", "unix_socket_directories=" + p.socket, "-c", "unix_socket_permissions=0700",
 		"-c", "max_connections=50", "-c", "log_min_messages=fatal",
@@ -107,7 +107,7 @@ func (p place) flags() []string {
 
 var errEnded = errors.New("postgres did not start")
 
-// ready waits until the server says that it is.
+// ready waits until the server says that it is ready.
 func (p place) ready(c *child, limit time.Duration, stop <-chan struct{}) error {
 	deadline := time.After(limit)
 	for {
@@ -115,20 +115,20 @@ func (p place) ready(c *child, limit time.Duration, stop <-chan struct{}) error 
 		case <-c.exited:
 			return errEnded
 		case <-stop:
-			return errors.New("postgres is not needed any more")
+			return errors.New("postgres is no longer needed")
 		case <-deadline:
 			return fmt.Errorf("postgres did not answer within %s", limit)
 		case <-time.After(20 * time.Millisecond):
-			said, err := os.ReadFile(filepath.Join(p.data, "postmaster.pid"))
-			own := strconv.Itoa(c.pid) + "\n" // not a file that a crash left behind
-			if err == nil && strings.HasPrefix(string(said), own) && strings.Contains(string(said), "ready") {
+			status, err := os.ReadFile(filepath.Join(p.data, "postmaster.pid"))
+			own := strconv.Itoa(c.pid) + "\n" // not a file from before a crash
+			if err == nil && strings.HasPrefix(string(status), own) && strings.Contains(string(status), "ready") {
 				return nil
 			}
 		}
 	}
 }
 
-// end ends a server, letting transactions in flight fail, and waits for it.
+// end stops a server and waits until it has ended. Transactions in progress fail.
 func end(c *child) {
 	for _, s := range earlierSteps {
 		select {

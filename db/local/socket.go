@@ -14,15 +14,15 @@ import (
 	"time"
 )
 
-// mostSocketPath is the longest path of a socket that every system takes.
+// mostSocketPath is the longest path of a socket that every system accepts.
 const mostSocketPath = 100
 
-// socketFile is what Postgres calls its socket; it may not be told otherwise.
+// socketFile is what Postgres calls its socket; the name cannot be changed.
 const socketFile = ".s.PGSQL.5432"
 
-// socketFolderOf is where the server of a data folder listens, the same at each
-// start, so that a client finds a server that was started again. It is not in
-// the data folder, whose path may be too long for a socket.
+// socketFolderOf is where the server of a data folder listens. It is the same at each
+// start, so that a client finds a restarted server, and not in the data folder,
+// whose path may be too long for a socket.
 func socketFolderOf(data string) string {
 	sum := sha256.Sum256([]byte(data))
 	name := "strokeledger-" + hex.EncodeToString(sum[:6])
@@ -33,9 +33,9 @@ func socketFolderOf(data string) string {
 	return folder
 }
 
-// prepareSocket makes the socket's folder, or cleans the one that a killed
-// server left. A folder of somebody else, or a link, is refused: its owner could
-// listen in the server's place.
+// prepareSocket creates the socket's folder, or cleans the one that a killed server
+// left behind. It refuses a link or somebody else's folder, whose owner could listen
+// in place of the server.
 func (p place) prepareSocket() error {
 	if err := os.Mkdir(p.socket, 0o700); err != nil && !errors.Is(err, fs.ErrExist) {
 		return err
@@ -56,7 +56,7 @@ func (p place) prepareSocket() error {
 	return emptySocket(p.socket)
 }
 
-// emptySocket removes what a server leaves in its socket's folder.
+// emptySocket removes what a server leaves behind in its socket's folder.
 func emptySocket(folder string) error {
 	entries, err := os.ReadDir(folder)
 	if err != nil {
@@ -76,16 +76,16 @@ func removeSocket(folder string) error {
 	return errors.Join(emptySocket(folder), os.Remove(folder))
 }
 
-// leftFolder is the name of a socket's folder: one number for each start, as
-// versions before this one made, or one for each data folder.
+// leftFolder matches the name of a socket's folder: one for each data folder or, in
+// earlier versions of this program, one for each start.
 var leftFolder = regexp.MustCompile(`^(ledger-[0-9]+|strokeledger-[0-9a-f]{12})$`)
 
-// leftAge is how old a folder without a server is before it counts as left.
+// leftAge is how old a folder without a server must be to count as left behind.
 const leftAge = 24 * time.Hour
 
-// cleanLeft removes socket folders that killed starts left in a folder: ours by
-// name and owner, a day old, with nothing in them but a socket on which nobody
-// answers. What cannot be removed stays; it does no harm.
+// cleanLeft removes socket folders that killed programs left behind in a folder: ours
+// by name and owner, a day old, and with nothing in them but a socket on which
+// nothing answers. What cannot be removed stays, and does no harm.
 func (o owner) cleanLeft(where string, now time.Time) {
 	entries, err := os.ReadDir(where)
 	if err != nil {
@@ -97,7 +97,7 @@ func (o owner) cleanLeft(where string, now time.Time) {
 		if err != nil || !leftFolder.MatchString(e.Name()) || !info.IsDir() || !o.has(info) || now.Sub(info.ModTime()) < leftAge || answers(folder) {
 			continue
 		}
-		removeSocket(folder) // which a folder with anything else in it outlives
+		removeSocket(folder) // which fails if there is anything else in it
 	}
 }
 

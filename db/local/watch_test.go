@@ -91,8 +91,8 @@ func TestADeadServerIsStartedAgain(t *testing.T) {
 		}
 	}
 	s.Stop()
-	if said := log.String(); strings.Count(said, "is started again") != 2 || !strings.Contains(said, "runs again") {
-		t.Error(said)
+	if text := log.String(); strings.Count(text, "is being restarted") != 2 || !strings.Contains(text, "is running again") {
+		t.Error(text)
 	}
 	if _, err := ask("select 1"); err == nil {
 		t.Error("it runs after its stop")
@@ -112,7 +112,7 @@ func TestStopWhileTheServerIsDown(t *testing.T) {
 		t.Fatal(err)
 	}
 	syscall.Kill(s.running.pid, syscall.SIGKILL)
-	for deadline := time.Now().Add(time.Minute); !strings.Contains(log.String(), "does not start"); time.Sleep(20 * time.Millisecond) {
+	for deadline := time.Now().Add(time.Minute); !strings.Contains(log.String(), "the private Postgres did not start"); time.Sleep(20 * time.Millisecond) {
 		if time.Now().After(deadline) {
 			t.Fatal(log)
 		}

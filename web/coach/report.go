@@ -28,6 +28,7 @@ type ReportPage struct {
 	Putts    figures.Putts       // unless Empty
 	Caption  string              // what the strokes are compared with
 	Axis     components.Axis     // of the bars
+	Ruler    components.Axis     // of the levels
 	Lost     []ReportLine        // the parts of the game, then all of them
 	Levels   []figures.PartLevel // what each part of the game plays to
 	Written  []notes.Card        // shared notes of the span, the latest first, that fit on the page
@@ -120,22 +121,32 @@ func reportPresets(whose paths.Whose, in ReportInput) []components.Link {
 // lost fills in what each part of the game lost in the span.
 func (r *ReportPage) lost(in ReportInput) {
 	now := in.Months.Now()
-	r.Caption = "Strokes lost for 18 holes against " + figures.Against(in.Months) + ", with a 95% interval, and the change from the span before"
+	r.Caption = "Strokes lost for 18 holes against " + figures.Against(in.Months) + ", with a 95% interval"
 	scale := figures.SpanScale(in.Months.Sheet)
-	r.Axis = components.NewAxis(scale, words.Tick)
+	r.Axis, r.Ruler = components.NewAxis(scale, words.Tick), figures.LevelAxis()
+	printed := figures.PrintedLosses(in.Months.Sheet, len(in.Months.Sheet.Columns)-1)
+	pair := figures.NewPair(in.Months)
+	if pair.Known {
+		r.Caption += fmt.Sprintf(", and the change from %s; without a word it could be chance", pair.BeforeName)
+	}
 	for _, c := range append(slices.Clone(golf.Categories), 0) {
-		r.Lost = append(r.Lost, newReportLine(c, now.Cells[c], scale))
+		line := newReportLine(c, now.Cells[c], printed[c], scale)
+		if line.Change.Figure != "" && pair.Known {
+			line.Change.Figure = words.Signed(pair.Moved[c], 1)
+		}
+		r.Lost = append(r.Lost, line)
 	}
 }
 
-// newReportLine makes a line of a part of the game, or of all of them at 0.
-func newReportLine(c golf.Category, lost compare.Cell, scale chart.Scale) ReportLine {
+// newReportLine makes a line of a part of the game, or of all of them at 0, with
+// the loss as it is printed.
+func newReportLine(c golf.Category, lost compare.Cell, printed float64, scale chart.Scale) ReportLine {
 	line := ReportLine{Name: "All", Bar: figures.EmptyBar, Figure: "no round", All: c == 0}
 	if !line.All {
 		line.Name = words.Capital(c.String())
 	}
 	if lost.Known {
-		line.Figure, line.Change = words.Signed(lost.Mean, 1), figures.NewChangeWords(lost.Change, words.OneDecimal)
+		line.Figure, line.Change = words.Signed(printed, 1), figures.NewChangeWords(lost.Change, words.OneDecimal)
 		if !line.All {
 			line.Bar = scale.Bar(lost.Mean)
 		}
@@ -157,10 +168,9 @@ func reportLevels(in ReportInput) []figures.PartLevel {
 	for _, c := range golf.Categories {
 		all = append(all, partLevel(&played, c, in.Months.Target))
 	}
-	scale := figures.LevelScale(all)
 	var levels []figures.PartLevel
 	for _, level := range all {
-		levels = append(levels, figures.NewPartLevel(level, scale))
+		levels = append(levels, figures.NewPartLevel(level, figures.Levels))
 	}
 	return levels
 }

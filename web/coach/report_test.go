@@ -70,10 +70,10 @@ func TestReportLine(t *testing.T) {
 	}{
 		"no round":     {golf.Putting, compare.Cell{}, ReportLine{Name: "Putting", Figure: "no round", Bar: figures.EmptyBar}},
 		"one round":    {golf.ShortGame, alone, ReportLine{Name: "Short game", Figure: "0.0", Bar: scale.Bar(0)}},
-		"many":         {golf.Approach, lost, ReportLine{Name: "Approach", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: scale.Bar(2), Whisker: scale.Whisker(2, -1, 5), Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning", Class: "leaning"}}},
-		"all the game": {0, lost, ReportLine{Name: "All", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: figures.EmptyBar, All: true, Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning", Class: "leaning"}}},
+		"many":         {golf.Approach, lost, ReportLine{Name: "Approach", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: scale.Bar(2), Whisker: scale.Whisker(2, -1, 5), Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning"}}},
+		"all the game": {0, lost, ReportLine{Name: "All", Figure: "+2.0", Interval: "−1.0 to +5.0", Bar: figures.EmptyBar, All: true, Change: figures.ChangeWords{Figure: "−0.5", Word: "leaning"}}},
 	} {
-		if diff := cmp.Diff(c.want, newReportLine(c.part, c.cell, scale)); diff != "" {
+		if diff := cmp.Diff(c.want, newReportLine(c.part, c.cell, c.cell.Mean, scale)); diff != "" {
 			t.Errorf("%s: %s", name, diff)
 		}
 	}
@@ -82,10 +82,19 @@ func TestReportLine(t *testing.T) {
 func TestReportOfASpan(t *testing.T) {
 	var r ReportPage
 	r.lost(reported(bea))
-	if len(r.Lost) != 5 || r.Lost[1].Figure != "+3.0" || !r.Lost[4].All || r.Caption != "Strokes lost for 18 holes against a 79 golfer, with a 95% interval, and the change from the span before" {
+	if len(r.Lost) != 5 || r.Lost[1].Figure != "+3.0" || !r.Lost[4].All || r.Caption != "Strokes lost for 18 holes against a 79 golfer, with a 95% interval" || len(r.Ruler.Ticks) != 4 {
 		t.Errorf("%q %+v", r.Caption, r.Lost)
 	}
 	in := reported(bea)
+	in.Months.Sheet.Columns[0].Rounds = in.Months.Sheet.Columns[1].Rounds
+	for i := range in.Months.Sheet.Columns[1].Cells {
+		in.Months.Sheet.Columns[0].Cells[i].Known = true
+		in.Months.Sheet.Columns[1].Cells[i].Change.Known = true
+	}
+	r = ReportPage{}
+	if r.lost(in); r.Lost[1].Change.Figure != "+3.0" || r.Caption != "Strokes lost for 18 holes against a 79 golfer, with a 95% interval, and the change from Jul 2026; without a word it could be chance" {
+		t.Errorf("%q %+v", r.Caption, r.Lost[1])
+	}
 	in.Months.Sheet.Columns[0].PlaysTo[golf.Approach] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 99}}
 	levels := reportLevels(in)
 	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "better" {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"strokeledger/analysis"
-	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
@@ -36,26 +35,37 @@ func Against(in ComparisonInput) string {
 	return words.A(in.Level) + " golfer"
 }
 
-// FirstPlayed is the first column that has rounds, counted from 0; 0 when none has.
-func FirstPlayed(s compare.Sheet) int {
-	for i, c := range s.Columns {
-		if len(c.Rounds) > 0 {
-			return i
-		}
-	}
-	return 0
-}
-
 // SpanName names the span of column i; months have their year when the columns
 // are not all of one year.
 func SpanName(in ComparisonInput, i int) string {
+	return words.Span(in.Sheet.Columns[i].Span, severalYears(in))
+}
+
+// ShortSpanName names the span of column i beside a bar: Aug, Aug 25, last 10.
+func ShortSpanName(in ComparisonInput, i int) string {
+	switch s := in.Sheet.Columns[i].Span; {
+	case s.Last > 0 && s.Before:
+		return fmt.Sprintf("%d before", s.Last)
+	case s.Last > 0:
+		return fmt.Sprintf("last %d", s.Last)
+	case s.IsMonth() && severalYears(in):
+		return s.From.Time().Format("Jan 06")
+	case s.IsMonth():
+		return s.From.Time().Format("Jan")
+	default:
+		return SpanName(in, i)
+	}
+}
+
+// severalYears reports whether the columns are not all of one year.
+func severalYears(in ComparisonInput) bool {
 	years := map[int]bool{in.Last.Year: true}
 	for _, c := range in.Sheet.Columns {
 		if c.Span.Last == 0 {
 			years[c.Span.From.Year] = true
 		}
 	}
-	return words.Span(in.Sheet.Columns[i].Span, len(years) > 1)
+	return len(years) > 1
 }
 
 // MarkedDay is a day on which something changed for the player.

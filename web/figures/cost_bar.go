@@ -38,10 +38,3 @@ func costBar(lost, stroke, zero, size float64) CostBar {
 	}
 	return b
 }
-
-func barClass(won bool) string {
-	if won {
-		return "won-mark"
-	}
-	return "lost-mark"
-}

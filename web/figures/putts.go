@@ -8,6 +8,7 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
+	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/words"
 )
@@ -27,12 +28,14 @@ type Putts struct {
 	Summary     string     // which lengths are clearly behind the target, in a sentence
 	Up          []AxisText // shares
 	Along       []AxisText // lengths in the reader’s unit
+	Unit        string     // of the lengths, at the end of their axis
 	Target      string     // path of a golfer at the target
-	Tour        string     // path of a tour player
 	TargetText  string     // names the golfer at the target in a sentence
 	TargetShort string     // heads that golfer's column
 	Dots        []PuttDot  // one for each range of lengths that has putts
 	Table       []PuttRow  // the same ranges of lengths
+	LostHead    string     // heads the strokes lost, with the golfer compared with
+	Lost        string     // strokes lost for 18 holes with all putts; empty when there are none
 }
 
 // PuttDot is the share holed from one range of lengths, with its 95% interval.
@@ -51,29 +54,71 @@ type PuttRow struct {
 	Interval string // 95%
 	Target   string // percent that a golfer at the target holes of these putts
 	Tour     string // percent that a tour player holes of these putts
+	Lost     string // strokes lost for 18 holes; the rows add up to all putts
 }
 
 // The lengths at the two ends of the picture, in feet.
 const (
-	shortestFt = 1.5
+	shortestFt = .8
 	longestFt  = 60.0
 )
 
 // NewPutts makes the picture and table of the putts of all spans together.
 func NewPutts(in ComparisonInput) Putts {
-	p := Putts{Title: "Share of putts holed, by length", TargetText: words.A(in.Target) + " golfer", TargetShort: words.Capital(words.A(in.Target))}
+	p := Putts{Title: "Share of putts holed, by length", TargetText: words.A(in.Target) + " golfer", TargetShort: words.Capital(words.A(in.Target)),
+		Unit: in.Units.Green.String(), LostHead: "Lost to " + Against(in)}
 	for _, v := range puttShares.Ticks() {
 		p.Up = append(p.Up, AxisText{Place: puttShares.Down(v), Text: words.Percent(v)})
 	}
-	for i, ft := range []float64{2, 3, 4, 6, 10, 15, 20, 30, 50} {
-		p.Along = append(p.Along, AxisText{Place: chart.Percent(alongPutts(ft)), Text: words.Plain(in.Units.Green.In(golf.Feet.Of(ft))), Narrow: i%2 == 0})
+	for i, length := range puttTicks(in.Units.Green) {
+		p.Along = append(p.Along, AxisText{Place: chart.Percent(alongPutts(in.Units.Green.Of(length).Feet())), Text: words.Plain(length), Narrow: i%2 == 0})
 	}
-	p.Target, p.Tour = puttLine(in.Putter), puttLine(in.Tour)
-	for _, h := range in.Curve {
+	p.Target = puttLine(in.Putter)
+	lost, total := puttsLost(in)
+	for i, h := range in.Curve {
 		p.Dots, p.Table = append(p.Dots, newPuttDot(h, in)), append(p.Table, newPuttRow(h, in))
+		p.Table[i].Lost = words.Signed(lost[i], 1)
+	}
+	if len(p.Table) > 0 {
+		p.Lost = words.Signed(total, 1)
 	}
 	p.Summary = puttSummary(in, p.TargetText)
 	return p
+}
+
+// puttTicks are the lengths named along the axis, in the reader’s unit.
+func puttTicks(unit golf.Unit) []float64 {
+	if unit == golf.Metres {
+		return []float64{.3, .5, 1, 1.5, 2, 3, 5, 10, 15}
+	}
+	return []float64{1, 2, 3, 4, 6, 10, 15, 20, 30, 50}
+}
+
+// puttsLost are the strokes lost for 18 holes with the putts of each length, in
+// tenths that add up to those of all putts.
+func puttsLost(in ComparisonInput) (each []float64, total float64) {
+	holes, seen := 0.0, map[golf.RoundID]bool{}
+	for _, c := range in.Sheet.Columns {
+		for _, r := range c.Rounds {
+			if !seen[r.ID] {
+				seen[r.ID] = true
+				holes += r.Holes
+			}
+		}
+	}
+	for _, h := range in.Curve {
+		lost := 0.0
+		for _, putt := range compare.PuttsBehind(in.Sheet.Columns, h) {
+			lost += putt.Lost
+		}
+		each = append(each, lost/holes*18)
+		total += lost / holes * 18
+	}
+	if len(each) == 0 {
+		return nil, 0
+	}
+	total = math.Round(total*10) / 10
+	return stat.RoundedTo(each, .1, total), total
 }
 
 // puttShares is the scale of the shares holed.

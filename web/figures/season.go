@@ -21,20 +21,21 @@ type AxisText struct {
 
 // Season is the scores of rounds over time, as a picture and a table.
 type Season struct {
-	Title      string      // of the picture and the table
-	Summary    string      // how the mean moved, in a sentence
-	Up         []AxisText  // scores
-	Along      []AxisText  // months
-	Rounds     []SeasonDot // one a round
-	Line       string      // path of the mean of the last eight rounds; empty when there is none
-	Spread     string      // area of its 95% interval
-	Target     string      // place of the target's line, from the top
-	TargetText string      // names the target beside its line
-	Last       string      // the latest mean; empty when there is none
-	LastAt     string      // where it is written, from the top
-	Marks      []AxisText  // the marked days of the season
-	Table      []SeasonRow // one a round
-	NoLine     string      // why there is no line; empty when there is one
+	Title   string      // of the picture and the table
+	Summary string      // how the mean moved, in a sentence
+	Up      []AxisText  // scores
+	Along   []AxisText  // months
+	Rounds  []SeasonDot // one a round
+	Line    string      // path of the mean of the last eight rounds; empty when there is none
+	Spread  string      // area of its 95% interval
+	Target  string      // place of the target's line, from the top
+	Last    string      // the latest mean; empty when there is none
+	LastAt  string      // its own height, from the top
+	Years   []AxisText  // where each year but the first begins
+	Marks   []string    // places of the marked days along the foot
+	Legend  string      // what dots, line, dashes and rings are
+	Table   []SeasonRow // one a round
+	NoLine  string      // why there is no line; empty when there is one
 }
 
 // SeasonDot is a round in the picture.
@@ -63,15 +64,17 @@ func NewSeason(in ComparisonInput) Season {
 		s.add(p, in.At.Round(p.ID), days, up)
 	}
 	s.drawMean(in.Line, days, up)
-	s.Along = monthMarks(days)
-	s.Target, s.TargetText = up.Down(in.Target), "target "+words.Plain(in.Target)
+	s.Along, s.Years = monthMarks(days), yearMarks(days)
+	s.Target = up.Down(in.Target)
+	var marked []string
 	for _, m := range in.Marks {
 		if days.holds(m.Day.Time()) {
-			across := days.across(m.Day.Time())
-			s.Marks = append(s.Marks, AxisText{Place: chart.Percent(across), Text: m.What, End: across > .45})
+			s.Marks = append(s.Marks, chart.Percent(days.across(m.Day.Time())))
+			marked = append(marked, m.What+" on "+words.ShortDay(m.Day))
 		}
 	}
 	s.summarize(in)
+	s.Legend = s.legend(in, marked)
 	return s
 }
 
@@ -110,7 +113,7 @@ func (s *Season) add(p compare.Point, at string, days timeAxis, up chart.Range) 
 	row := SeasonRow{Day: day, At: at, Score: fmt.Sprintf("%.1f", p.Score)}
 	if p.HasMean {
 		row.Mean = fmt.Sprintf("%.1f (%.1f to %.1f)", p.Mean, p.Low, p.High)
-		s.Last, s.LastAt = fmt.Sprintf("%.1f", p.Mean), up.Down(p.High)
+		s.Last, s.LastAt = fmt.Sprintf("%.1f", p.Mean), up.Down(p.Mean)
 	}
 	s.Rounds, s.Table = append(s.Rounds, dot), append(s.Table, row)
 }
@@ -142,6 +145,22 @@ func (s *Season) summarize(in ComparisonInput) {
 		begin.Mean, words.ShortDay(begin.Day), s.Last, words.ShortDay(in.Line[n-1].Day), words.Plain(in.Target))
 }
 
+// legend says what the marks of the picture are, in as many words as it has marks.
+func (s *Season) legend(in ComparisonInput, marked []string) string {
+	text := "Dots: rounds. "
+	if s.NoLine == "" {
+		text += "Line: mean of the last eight with its 95% interval, now " + s.Last + ". "
+	}
+	text += "Dashes: the target, " + words.Plain(in.Target) + "."
+	if len(marked) > 0 {
+		text += fmt.Sprintf(" %s at the foot: %s.", words.OneOrMany(len(marked), "Ring", "Rings"), words.List(marked))
+	}
+	if s.NoLine != "" {
+		text += " " + s.NoLine
+	}
+	return text
+}
+
 // clipped keeps a share inside the picture.
 func clipped(share float64) float64 { return math.Max(0, math.Min(1, share)) }
 
@@ -168,6 +187,16 @@ func monthMarks(days timeAxis) []AxisText {
 		if x := days.across(t); x <= .95 {
 			all = append(all, AxisText{Place: chart.Percent(x), Text: name, Narrow: i/every%4 == 0})
 		}
+	}
+	return all
+}
+
+// yearMarks are the first days of the years after the first.
+func yearMarks(days timeAxis) []AxisText {
+	var all []AxisText
+	for year := days.first.Year() + 1; year <= days.last.Year(); year++ {
+		x := days.across(time.Date(year, time.January, 1, 0, 0, 0, 0, time.UTC))
+		all = append(all, AxisText{Place: chart.Percent(x), Text: fmt.Sprint(year), End: x > .9})
 	}
 	return all
 }

@@ -2,6 +2,8 @@ package figures
 
 import (
 	"fmt"
+	"math"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -12,6 +14,7 @@ import (
 	"strokeledger/analysis/golfer"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
+	"strokeledger/web/words"
 )
 
 // season is a comparison with a line of rounds, five days apart.
@@ -42,7 +45,7 @@ func TestSeason(t *testing.T) {
 		in := season(c.scores...)
 		in.Marks = []MarkedDay{{Day: may.AddDays(1), What: "lesson"}, {Day: may.AddDays(-9), What: "before the season"}}
 		s := NewSeason(in)
-		if s.Summary != c.summary || s.NoLine != c.noLine || s.Last != c.last || s.Table[len(s.Table)-1].Mean != c.row || s.Along[0].Text != c.along || len(s.Rounds) != len(c.scores) || s.TargetText != "target 79" {
+		if s.Summary != c.summary || s.NoLine != c.noLine || s.Last != c.last || s.Table[len(s.Table)-1].Mean != c.row || s.Along[0].Text != c.along || len(s.Rounds) != len(c.scores) {
 			t.Errorf("%s: %+v", c.name, s)
 		}
 		if (s.Line != "") != (c.noLine == "") {
@@ -51,8 +54,8 @@ func TestSeason(t *testing.T) {
 		if d := s.Rounds[0]; d.Text != "2 May 2026: 84.0" || d.At != "/rounds/1" {
 			t.Errorf("%s: %+v", c.name, d)
 		}
-		if len(c.scores) > 1 && (len(s.Marks) != 1 || s.Marks[0].Text != "lesson") {
-			t.Errorf("%s: %+v", c.name, s.Marks)
+		if want := strings.TrimSpace("Dashes: the target, 79. Ring at the foot: lesson on 3 May 2026. " + c.noLine); len(s.Marks) != 1 || !strings.HasSuffix(s.Legend, want) {
+			t.Errorf("%s: %v, %q", c.name, s.Marks, s.Legend)
 		}
 	}
 }
@@ -72,11 +75,24 @@ func TestMonthsAlongTheSeason(t *testing.T) {
 	}
 }
 
+// Each year after the first is marked where it begins.
+func TestYearsAlongTheSeason(t *testing.T) {
+	for years, want := range map[int]string{0: "", 1: "2027", 2: "2027, 2028"} {
+		var names []string
+		for _, y := range yearMarks(timeAxis{may.Time(), may.Time().AddDate(years, 0, 9)}) {
+			names = append(names, y.Text)
+		}
+		if got := strings.Join(names, ", "); got != want {
+			t.Errorf("%d years: %q, want %q", years, got, want)
+		}
+	}
+}
+
 func TestPutts(t *testing.T) {
 	none := puttsFrom(t, 3, 0)
 	none.Curve, none.Target = nil, 84
 	p := NewPutts(none)
-	if p.Summary != "No putts in these spans." || p.Table != nil || p.TargetText != "an 84 golfer" || p.TargetShort != "An 84" || len(p.Up) != 5 || p.Up[4].Text != "100%" || p.Along[0].Text != "2" {
+	if p.Summary != "No putts in these spans." || p.Table != nil || p.TargetText != "an 84 golfer" || p.TargetShort != "An 84" || len(p.Up) != 5 || p.Up[4].Text != "100%" || p.Along[0].Text != "1" || p.Unit != "ft" || p.Lost != "" {
 		t.Errorf("%+v", p)
 	}
 	for _, c := range []struct {
@@ -92,6 +108,35 @@ func TestPutts(t *testing.T) {
 		if p.Summary != c.summary || row.Length != "2 to 3 ft" || row.At != "/players/1/months/behind?putts=2-3" || row.Holed != fmt.Sprintf("%d of 10", 10-c.missed) {
 			t.Errorf("%s: %q, %+v", c.name, p.Summary, row)
 		}
+		sum := 0
+		for _, row := range p.Table {
+			sum += readTenths(t, row.Lost)
+		}
+		if sum != readTenths(t, p.Lost) || p.LostHead != "Lost to a 79 golfer" {
+			t.Errorf("%s: the lengths lose %d tenths, all putts %s", c.name, sum, p.Lost)
+		}
+	}
+}
+
+// readTenths reads a printed loss.
+func readTenths(t *testing.T, printed string) int {
+	t.Helper()
+	x, err := strconv.ParseFloat(strings.Replace(printed, words.Minus, "-", 1), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return int(math.Round(x * 10))
+}
+
+// The first dot stands inside the picture, and an axis in metres has round figures.
+func TestPuttsStandInThePicture(t *testing.T) {
+	in := puttsFrom(t, 1, 0)
+	if d := NewPutts(in).Dots[0]; d.X == "0%" {
+		t.Errorf("%+v", d)
+	}
+	in.Units = form.Units{Far: golf.Metres, Green: golf.Metres}
+	if p := NewPutts(in); p.Along[0].Text != "0.3" || p.Unit != "m" {
+		t.Errorf("%+v", p.Along)
 	}
 }
 

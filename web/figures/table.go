@@ -6,7 +6,6 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
-	"strokeledger/web/words"
 )
 
 // SpanTable is a table with a column for each span.
@@ -14,7 +13,6 @@ type SpanTable struct {
 	Caption string          // what the figures are, over the table
 	Kind    string          // heads the column of names: Part, Count, Pupil
 	Heads   []SpanHead      // one a span
-	Since   string          // heads the change from the first span; empty for no such column
 	Axis    components.Axis // over the bars of every column; zero for a table without bars
 	Rows    []SpanRow       // in the order printed
 	Foot    []SpanRow       // sums; none when there is nothing to sum
@@ -28,11 +26,9 @@ type SpanHead struct {
 
 // SpanRow is one row of a table of spans.
 type SpanRow struct {
-	Name  string      // heads the row: a part of the game, a count or a pupil
-	At    string      // address of the pupil that the row is about; empty for other rows
-	Cells []SpanCell  // one a span
-	Since ChangeWords // from the first span to the last; empty when not known
-	Bands []SpanRow   // rows that open under it
+	Name  string     // heads the row: a part of the game, a count or a pupil
+	At    string     // address of the pupil that the row is about; empty for other rows
+	Cells []SpanCell // one a span
 }
 
 // SpanCell is the figure of one row in one span.
@@ -43,18 +39,15 @@ type SpanCell struct {
 	At       string        // address of the shots or holes behind it; empty for none
 	Interval string        // 95%; empty when not known
 	Behind   string        // how many shots or chances it is made of; empty when not counted
-	Change   ChangeWords   // from the span before; empty when not known
 	Bar      chart.Bar     // strokes lost, on the axis of the table; empty for none
 	Whisker  chart.Whisker // the 95% interval of the bar
-	Reach    Reach         // zero where no level is drawn
 }
 
 // ChangeWords is a change from an earlier span and how sure it is; empty when the
 // change is not known.
 type ChangeWords struct {
 	Figure string // signed
-	Word   string // clear, leaning, could be chance; empty from too few rounds
-	Class  string // of the word
+	Word   string // clear or leaning; empty when it could be chance
 }
 
 // NewChangeWords puts a change into words; write turns its amount into text.
@@ -62,7 +55,7 @@ func NewChangeWords(c compare.Change, write func(float64) string) ChangeWords {
 	if !c.Known {
 		return ChangeWords{}
 	}
-	return ChangeWords{write(c.Mean), words.Certainty(c.Word), [...]string{"", "clear", "leaning", "chance"}[c.Word]}
+	return ChangeWords{write(c.Mean), Sure(c.Word)}
 }
 
 // ColumnTicks is how many figures the axis of a column has at most.

@@ -81,3 +81,6 @@ func (c HoleCard) Wrong() string {
 func (c HoleCard) Hole() golf.CardHole {
 	return golf.CardHole{Number: c.Number, Par: c.Par.Value, Length: c.Length.Value, Index: c.Index.Value}
 }
+
+// parseHoleNumber reads the number of a hole.
+func parseHoleNumber(text string) Whole { return ParseWhole(text, 1, golf.MaxHole) }

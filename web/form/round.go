@@ -196,6 +196,3 @@ func (d RoundDetails) Card() []golf.CardHole {
 	}
 	return card
 }
-
-// parseHoleNumber reads the number of a hole.
-func parseHoleNumber(text string) Whole { return ParseWhole(text, 1, golf.MaxHole) }

@@ -2,6 +2,7 @@ package months
 
 import (
 	"fmt"
+	"math"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
@@ -46,6 +47,8 @@ func NewBehindPage(page layout.Page, in figures.ComparisonInput, b analysis.Behi
 	p := newBehind(page, in, heading, b.All)
 	p.Holes, p.Share = b.Holes(), b.Share()
 	switch {
+	case p.Share && b.Measure == nil: // putts
+		p.Lede = fmt.Sprintf("%d of %s holed. %s", b.Hits(), words.Plural(len(b.All), "putt", "putts"), puttsLost(b))
 	case p.Share:
 		p.Lede = fmt.Sprintf("%d of %s.", b.Hits(), words.Plural(len(b.All), "chance", "chances"))
 	case p.Holes:
@@ -72,10 +75,10 @@ func figureName(in figures.ComparisonInput, b analysis.Behind) string {
 
 // measureName names a measure as its row does.
 func measureName(measure string) string {
-	for _, table := range countTables {
-		for _, row := range table.rows {
-			if row[0] == measure {
-				return row[1]
+	for _, group := range figures.CountGroups {
+		for _, count := range group.Counts {
+			if count.Measure == measure {
+				return count.Name
 			}
 		}
 	}
@@ -89,6 +92,14 @@ func lossLede(b analysis.Behind) string {
 		return fmt.Sprintf("%s in %s won back %s.", shots, rounds, words.StrokeCount(-lost))
 	}
 	return fmt.Sprintf("%s in %s lost %s.", shots, rounds, words.StrokeCount(lost))
+}
+
+// puttsLost adds up what putts of a length lost or won back.
+func puttsLost(b analysis.Behind) string {
+	if lost := b.Lost(); lost >= -.05 {
+		return fmt.Sprintf("Strokes lost: %.1f.", math.Abs(lost))
+	}
+	return fmt.Sprintf("Strokes won back: %.1f.", -b.Lost())
 }
 
 func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {

@@ -20,23 +20,25 @@ type ComparisonPage struct {
 	Empty   bool              // there is no round to compare
 	Presets []components.Link // choices one click away; none without rounds
 	Choose  ChooseSpans
-	Against string            // the golfer compared with
-	Since   string            // heads the change from the first span to the last; empty for two spans
-	Parts   figures.SpanTable // strokes lost in each part of the game
-	Plays   figures.SpanTable // level that each part plays to
-	Counts  []figures.SpanTable
+	Changes figures.Changes // the two spans compared; not Known with one
 	Season  figures.Season
+	Parts   []figures.PartMonths // strokes lost in each part of the game, span by span
+	Against string               // what those strokes are, and what the marks mean
+	Levels  []figures.PartMonths // level that each part plays to, span by span
+	Plays   string               // those levels in a line
+	Counts  []CountFold
 	Putts   figures.Putts
-	Enter   string // address that begins a round; empty where the page is not empty, and for a coach
-	CSV     string // address of the table as a file
-	Record  string // address of the handicap estimate
-	Lessons string // address of lessons and practice
+	Bands   figures.FigureTable // strokes lost by distance
+	Enter   string              // address that begins a round; empty where the page is not empty, and for a coach
+	CSV     string              // address of the table as a file
+	Record  string              // address of the handicap estimate
+	Lessons string              // address of lessons and practice
 }
 
 // NewComparisonPage makes the page.
 func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonPage {
-	page.Title, page.Here = "Months side by side", layout.Here(in.At.Whose, paths.MyMonths)
-	m := ComparisonPage{Page: page, Presets: presets(in), Choose: chooseSpans(in), CSV: in.At.MonthsCSV(), Record: in.At.Handicap(), Lessons: in.At.Lessons(), Against: figures.Against(in)}
+	page.Title, page.Here, page.Explained = "Months side by side", layout.Here(in.At.Whose, paths.MyMonths), "sure"
+	m := ComparisonPage{Page: page, Presets: presets(in), Choose: chooseSpans(in), CSV: in.At.MonthsCSV(), Record: in.At.Handicap(), Lessons: in.At.Lessons()}
 	m.At = fmt.Sprintf("%s, %s.", monthsAt(in), in.Name)
 	if len(in.Line) == 0 {
 		m.Empty, m.At = true, in.Name+"."
@@ -50,9 +52,6 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 		return m
 	}
 	m.Lede = figures.ComparisonLede(in)
-	if n := len(in.Sheet.Columns); n > golf.MinSpans {
-		m.Since = fmt.Sprintf("%s against %s", words.Capital(figures.SpanName(in, n-1)), figures.SpanName(in, figures.FirstPlayed(in.Sheet)))
-	}
 	m.show(in)
 	return m
 }
@@ -60,11 +59,14 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 // show fills in the tables and pictures of a comparison that has rounds.
 func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Foot = figures.ComparisonFoot(in)
-	m.Parts = m.parts(in)
-	m.Plays = m.plays(in)
-	m.Counts = m.counts(in)
+	m.Changes = figures.NewChanges(in)
 	m.Season = figures.NewSeason(in)
+	m.Parts = figures.NewPartMonths(in)
+	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s, on one axis. Whiskers: how far luck alone could move a bar; an arrow goes on beyond the picture.", figures.Against(in))
+	m.Levels, m.Plays = figures.NewLevelMonths(in), figures.LevelsSaid(in)
+	m.Counts = counts(in)
 	m.Putts = figures.NewPutts(in)
+	m.Bands = figures.NewBandTable(in)
 }
 
 // monthsAt counts the rounds of the spans, and their courses.
@@ -100,13 +102,13 @@ func presets(in figures.ComparisonInput) []components.Link {
 	}
 	all := []components.Link{
 		{Name: "two months", At: in.At.With(months(2)...).Months()},
-		{Name: "four months", At: in.At.With(months(4)...).Months()},
-		{Name: "six months", At: in.At.With(months(6)...).Months()},
+		{Name: "four", At: in.At.With(months(4)...).Months()},
+		{Name: "six", At: in.At.With(months(6)...).Months()},
 	}
 	if y := in.Last.Year; in.First.Year < y {
 		all = append(all, components.Link{Name: fmt.Sprintf("%d and %d", y-1, y), At: in.At.With(golf.Year(y-1), golf.Year(y)).Months()})
 	}
-	all = append(all, components.Link{Name: "the last ten rounds and the ten before", At: in.At.With(golf.Span{Last: 10, Before: true}, golf.Span{Last: 10}).Months()})
+	all = append(all, components.Link{Name: "the last ten and the ten before", At: in.At.With(golf.Span{Last: 10, Before: true}, golf.Span{Last: 10}).Months()})
 	for _, m := range in.Marks {
 		all = append(all, components.Link{Name: "before and after " + m.What, At: in.At.With(golf.Span{To: m.Day.AddDays(-1)}, golf.Span{From: m.Day}).Months()})
 	}

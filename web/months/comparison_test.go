@@ -7,28 +7,25 @@ import (
 	"strokeledger/analysis"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/web/figures"
 	"strokeledger/web/layout"
 )
 
-// A page with rounds has every table and picture; only three spans or more have a
-// change from the first to the last.
+// A page with rounds has every table and picture; with a single span nothing
+// changed.
 func TestComparisonPageWithRounds(t *testing.T) {
 	in := twoHoles(t)
 	in.Name = "Robin"
 	m := NewComparisonPage(layout.Page{}, in)
-	if m.Empty || m.Enter != "" || m.At != "1 round on one course, Robin." || m.Since != "" || !strings.HasPrefix(m.Lede, "June: ") {
+	if m.Empty || m.Enter != "" || m.At != "1 round on one course, Robin." || m.Changes.Known || !strings.HasPrefix(m.Lede, "June: ") {
 		t.Errorf("%+v", m)
 	}
-	if len(m.Parts.Rows) != len(golf.Categories) || len(m.Plays.Rows) != len(golf.Categories) || len(m.Counts) != len(countTables) || len(m.Season.Table) != 1 || len(m.Putts.Table) == 0 || m.Foot == "" {
+	if len(m.Parts) != len(golf.Categories)+1 || len(m.Levels) != len(golf.Categories) || len(m.Counts) != len(figures.CountGroups) || len(m.Season.Table) != 1 || len(m.Putts.Table) == 0 || len(m.Bands.Rows) == 0 || m.Foot == "" {
 		t.Errorf("%+v", m)
 	}
-	counts := m.Counts[len(m.Counts)-1].Rows
+	counts := m.Counts[len(m.Counts)-1].Table.Rows
 	if short := counts[len(counts)-1]; short.Name != shortPuttsName || short.Cells[0].Figure != "no putts" || short.Cells[1].Figure != "67%" {
 		t.Errorf("%+v", short)
-	}
-	in.Sheet.Columns = append(in.Sheet.Columns[:1:1], in.Sheet.Columns...)
-	if m := NewComparisonPage(layout.Page{}, in); m.Since != "June against June" {
-		t.Errorf("three spans, since %q", m.Since)
 	}
 }
 

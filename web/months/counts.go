@@ -2,124 +2,105 @@ package months
 
 import (
 	"fmt"
+	"strings"
 
 	"strokeledger/analysis"
-	"strokeledger/analysis/compare"
 	"strokeledger/web/figures"
 	"strokeledger/web/words"
 )
 
-// countTables are the tables of counts: a caption, and for each row the name of
-// its measure and its text.
-var countTables = []struct {
-	caption string
-	rows    [][2]string
-	folded  int // rows after the first that open with it
-}{
-	{"Doubles per 18 holes, by kind and by where they began", [][2]string{
-		{"doubles", "Doubles"}, {"compound", "Compound"}, {"single", "Single error"}, {"separate", "Separate errors"}, {"leak", "Leak, no error"},
-		{"root tee", "Began off the tee"}, {"root approach", "Began on the approach"}, {"root short game", "Began in the short game"}, {"root putting", "Began on the green"},
-		{"compounding", "Compounding, strokes"}}, 8},
-	{"Counts per 18 holes, and shares of chances", [][2]string{
-		{"fairways", "Fairways hit"}, {"greens", "Greens hit"}, {"up and down", "Up and down"}, {"putts", "Putts"},
-		{"three-putts", "Three-putts"}, {"penalties", "Penalty strokes"}}, 0},
+// CountFold is a table of counts that opens under its heading.
+type CountFold struct {
+	Name  string // of the table
+	Said  string // the figures of its first count
+	Table figures.FigureTable
 }
 
 const shortPuttsName = "Holed from six feet or less"
 
-func (m *ComparisonPage) counts(in figures.ComparisonInput) []figures.SpanTable {
-	var all []figures.SpanTable
-	for _, table := range countTables {
-		t := figures.SpanTable{Caption: table.caption, Kind: "Count", Heads: m.heads(in), Since: m.Since}
-		for i, row := range table.rows {
-			if made := countRow(in, row[0], row[1]); i > 0 && i <= table.folded {
-				t.Rows[0].Bands = append(t.Rows[0].Bands, made)
-			} else {
-				t.Rows = append(t.Rows, made)
-			}
+// counts are the tables of counts.
+func counts(in figures.ComparisonInput) []CountFold {
+	var all []CountFold
+	for _, group := range figures.CountGroups {
+		f := CountFold{Name: group.Name, Table: figures.NewFigureTable(in, "Counts for 18 holes, and shares of chances, with a 95% interval", "Count")}
+		for _, count := range group.Counts {
+			f.Table.Rows = append(f.Table.Rows, countRow(in, count))
 		}
-		all = append(all, t)
+		f.Said = saidOf(f.Table.Rows[0])
+		all = append(all, f)
 	}
-	last := &all[len(all)-1]
+	last := &all[len(all)-1].Table
 	last.Rows = append(last.Rows, shortPuttRow(in))
 	return all
 }
 
+// saidOf reads out the figures of a row: doubles 2.0, 3.6, 2.6.
+func saidOf(r figures.FigureRow) string {
+	var each []string
+	for _, c := range r.Cells {
+		each = append(each, c.Figure)
+	}
+	return strings.ToLower(r.Name) + " " + strings.Join(each, ", ")
+}
+
 // countRow is the row of one measure.
-func countRow(in figures.ComparisonInput, measure, name string) figures.SpanRow {
-	k := compare.MeasureAt(measure)
-	w := countWriter{measure: measure, share: compare.Measures[k].Share, write: plainCount, change: words.OneDecimal}
-	if w.share {
-		w.write, w.change = words.Percent, words.Points
-	}
-	if measure == "compounding" {
-		w.write = words.OneDecimal
-	}
-	r := figures.SpanRow{Name: name}
+func countRow(in figures.ComparisonInput, count figures.Count) figures.FigureRow {
+	w, r, p := figures.WriterOf(count.Measure), figures.FigureRow{Name: count.Name, Detail: count.Detail}, figures.NewPair(in)
 	for i := range in.Sheet.Columns {
-		r.Cells = append(r.Cells, w.cell(in, i, k))
-		r.Since = figures.NewChangeWords(in.Sheet.Columns[i].Measures[k].Since, w.change)
+		r.Cells = append(r.Cells, countCell(in, i, count.Measure))
+	}
+	if p.Known {
+		before, now := in.Sheet.Columns[p.Before].Measures[w.K], in.Sheet.Columns[p.Now].Measures[w.K]
+		if now.Change.Known {
+			r.Moved, r.Word = w.Change(before.Mean, now.Mean), figures.Sure(now.Change.Word)
+		}
 	}
 	return r
 }
 
-// countWriter writes the figures of one measure.
-type countWriter struct {
-	measure string
-	share   bool                 // a share of chances, not a count
-	write   func(float64) string // writes its figure
-	change  func(float64) string // writes its change
-}
-
-// cell is measure k in column i.
-func (w countWriter) cell(in figures.ComparisonInput, i, k int) figures.SpanCell {
-	c := in.Sheet.Columns[i]
-	cell := c.Measures[k]
-	made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: "no rounds", None: true}
-	if cell.Known {
-		made.Figure, made.At, made.None = w.write(cell.Mean), in.At.BehindMeasure(i+1, w.measure), false
-		made.Change = figures.NewChangeWords(cell.Change, w.change)
-		if w.share {
-			made.Behind = words.Plural(cell.Shots, "chance", "chances")
-		}
-		if cell.Mean == 0 {
-			made.At = ""
-		}
-	} else if len(c.Rounds) > 0 {
-		made.Figure = "no chances"
+// countCell is a measure in column i.
+func countCell(in figures.ComparisonInput, i int, measure string) figures.FigureCell {
+	w, c := figures.WriterOf(measure), in.Sheet.Columns[i]
+	cell := c.Measures[w.K]
+	switch {
+	case len(c.Rounds) == 0:
+		return figures.FigureCell{Figure: "no rounds", None: true}
+	case !cell.Known:
+		return figures.FigureCell{Figure: "no chances", None: true}
+	}
+	made := figures.FigureCell{Figure: w.Write(cell.Mean), At: figures.BehindCount(in, i, measure)}
+	interval, chances := "", ""
+	if w.Share {
+		chances = words.Plural(cell.Shots, "chance", "chances")
 	}
 	if cell.HasInterval() && cell.Interval.Low < cell.Interval.High {
 		low, high := cell.Interval.Low, cell.Interval.High
-		if w.measure != "compounding" {
+		if measure != "compounding" {
 			low = max(low, 0)
 		}
-		if w.share {
+		if w.Share {
 			high = min(high, 1)
 		}
-		made.Interval = w.write(low) + " to " + w.write(high)
+		interval = w.Write(low) + " to " + w.Write(high)
 	}
+	made.Note = words.Joined(interval, chances)
 	return made
 }
 
 // shortPuttRow is the share of putts of 6 ft or less that were holed, beside the
 // share that a golfer at the target holes of the same putts.
-func shortPuttRow(in figures.ComparisonInput) figures.SpanRow {
-	r := figures.SpanRow{Name: shortPuttsName}
+func shortPuttRow(in figures.ComparisonInput) figures.FigureRow {
+	r := figures.FigureRow{Name: shortPuttsName}
 	for i, c := range in.Sheet.Columns {
-		made := figures.SpanCell{Head: words.Capital(figures.SpanName(in, i)), Figure: "no putts", None: true}
+		made := figures.FigureCell{Figure: "no putts", None: true}
 		if s := c.Short; s.Tried > 0 {
-			interval := s.Interval()
-			made.None = false
-			made.Figure, made.Interval = words.Percent(s.Share()), words.Percent(interval.Low)+" to "+words.Percent(interval.High)
-			made.Behind = fmt.Sprintf("%d of %d; %s golfer %s", s.Made, s.Tried, words.A(in.Target), words.Percent(s.By(in.Putter)))
-			made.At = in.At.BehindMeasure(i+1, analysis.ShortPutts)
+			made = figures.FigureCell{Figure: words.Percent(s.Share()), At: in.At.BehindMeasure(i+1, analysis.ShortPutts),
+				Note: fmt.Sprintf("%d of %d; %s golfer %s", s.Made, s.Tried, words.A(in.Target), words.Percent(s.By(in.Putter)))}
 		}
 		r.Cells = append(r.Cells, made)
 	}
 	return r
 }
-
-func plainCount(x float64) string { return fmt.Sprintf("%.1f", x) }
 
 // roundChoices lists the rounds of the spans, and those left out, the latest
 // first.

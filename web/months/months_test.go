@@ -30,7 +30,11 @@ func moved(rounds int, changes [5]float64, words [5]compare.Word) figures.Compar
 		}
 		for k := range rows {
 			cell := compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: rounds, Mean: 1}, Known: rounds > 0}, Shots: 10}
+			if k == 0 {
+				cell.Mean = float64(len(golf.Categories)) // the parts add up to it
+			}
 			if changed {
+				cell.Mean += changes[k]
 				cell.Change = compare.Change{Known: true, Mean: changes[k], Word: words[k]}
 			}
 			c.Cells = append(c.Cells, cell)

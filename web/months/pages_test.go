@@ -35,7 +35,7 @@ func TestComparisonPageWithoutRounds(t *testing.T) {
 		in := noRounds()
 		c.change(&in)
 		m := NewComparisonPage(layout.Page{}, in)
-		if !m.Empty || m.At != "Robin." || m.Lede != c.lede || m.Enter != c.enter || m.Foot != "" || m.Presets != nil || m.Against != "an 84 golfer" {
+		if !m.Empty || m.At != "Robin." || m.Lede != c.lede || m.Enter != c.enter || m.Foot != "" || m.Presets != nil {
 			t.Errorf("%s: %+v", c.name, m)
 		}
 		if m.CSV != in.At.MonthsCSV() || m.Lessons != "/players/1/lessons" || m.Record != "/players/1/handicap" {
@@ -51,10 +51,10 @@ func TestPresets(t *testing.T) {
 	in.Sheet.Columns = []compare.Column{{Span: golf.Month(2026, 5)}, {Span: golf.Month(2026, 6)}}
 	want := []components.Link{
 		{Name: "two months", At: "/players/1/months?span=2026-05&span=2026-06", Here: true},
-		{Name: "four months", At: "/players/1/months?span=2026-03&span=2026-04&span=2026-05&span=2026-06"},
-		{Name: "six months", At: "/players/1/months?span=2026-01&span=2026-02&span=2026-03&span=2026-04&span=2026-05&span=2026-06"},
+		{Name: "four", At: "/players/1/months?span=2026-03&span=2026-04&span=2026-05&span=2026-06"},
+		{Name: "six", At: "/players/1/months?span=2026-01&span=2026-02&span=2026-03&span=2026-04&span=2026-05&span=2026-06"},
 		{Name: "2025 and 2026", At: "/players/1/months?span=2025&span=2026"},
-		{Name: "the last ten rounds and the ten before", At: "/players/1/months?span=before10&span=last10"},
+		{Name: "the last ten and the ten before", At: "/players/1/months?span=before10&span=last10"},
 		{Name: "before and after new driver", At: "/players/1/months?span=..2026-05-19&span=2026-05-20.."},
 	}
 	if got := presets(in); !slices.Equal(got, want) {
@@ -128,61 +128,44 @@ func TestCountRow(t *testing.T) {
 		return compare.Cell{Figure: compare.Figure{Sample: stat.Sample{N: 8, Mean: mean}, Known: true}, Shots: shots, Interval: stat.Interval{Low: low, High: high}}
 	}
 	for _, c := range []struct {
-		name, measure            string
-		cell                     compare.Cell
-		rounds                   int
-		figure, interval, behind string
-		none, opens              bool
+		name, measure string
+		cell          compare.Cell
+		rounds        int
+		figure, note  string
+		none, opens   bool
 	}{
-		{"no rounds", "doubles", compare.Cell{}, 0, "no rounds", "", "", true, false},
-		{"no chances", "fairways", compare.Cell{}, 3, "no chances", "", "", true, false},
-		{"a count", "doubles", known(2.25, -.5, 4, 0), 8, "2.2", "0.0 to 4.0", "", false, true},
-		{"none", "doubles", known(0, 0, 0, 0), 8, "0.0", "", "", false, false},
-		{"a share", "fairways", known(.5, .3, 1.2, 13), 8, "50%", "30% to 100%", "13 chances", false, true},
-		{"one chance", "fairways", known(1, 1, 1, 1), 8, "100%", "", "1 chance", false, true},
-		{"strokes of compounding", "compounding", known(1.2, -.2, 2, 0), 8, "+1.2", "−0.2 to +2.0", "", false, true},
+		{"no rounds", "doubles", compare.Cell{}, 0, "no rounds", "", true, false},
+		{"no chances", "fairways", compare.Cell{}, 3, "no chances", "", true, false},
+		{"a count", "doubles", known(2.25, -.5, 4, 0), 8, "2.2", "0.0 to 4.0", false, true},
+		{"none", "doubles", known(0, 0, 0, 0), 8, "0.0", "", false, false},
+		{"a share", "fairways", known(.5, .3, 1.2, 13), 8, "50%", "30% to 100%, 13 chances", false, true},
+		{"one chance", "fairways", known(1, 1, 1, 1), 8, "100%", "1 chance", false, true},
+		{"strokes of compounding", "compounding", known(1.2, -.2, 2, 0), 8, "+1.2", "−0.2 to +2.0", false, true},
 	} {
-		got := countRow(oneCell(c.measure, c.cell, c.rounds), c.measure, "Name").Cells[1]
-		if got.Figure != c.figure || got.Interval != c.interval || got.Behind != c.behind || got.None != c.none || (got.At != "") != c.opens || got.Head != "June" {
+		got := countRow(oneCell(c.measure, c.cell, c.rounds), figures.Count{Measure: c.measure, Name: "Name"}).Cells[1]
+		if got.Figure != c.figure || got.Note != c.note || got.None != c.none || (got.At != "") != c.opens {
 			t.Errorf("%s: %+v", c.name, got)
 		}
+	}
+}
+
+// The change of a count is what is printed now, less what was printed before.
+func TestCountsChange(t *testing.T) {
+	in := oneCell("fairways", compare.Cell{Figure: compare.Figure{Known: true, Sample: stat.Sample{N: 8, Mean: .504}}, Shots: 20}, 8)
+	k := compare.MeasureAt("fairways")
+	in.Sheet.Columns[1].Measures[k].Mean = .616
+	in.Sheet.Columns[1].Measures[k].Change = compare.Change{Known: true, Mean: .112, Word: compare.Leaning}
+	if r := countRow(in, figures.Count{Measure: "fairways"}); r.Moved != "+12 points" || r.Word != "leaning" {
+		t.Errorf("%+v", r)
+	}
+	if got := counts(in)[1].Said; got != "fairways hit 50%, 62%" {
+		t.Errorf("%q", got)
 	}
 }
 
 func TestShortPuttRow(t *testing.T) {
 	if got := shortPuttRow(moved(0, [5]float64{}, [5]compare.Word{})).Cells[0]; got.Figure != "no putts" || !got.None || got.At != "" {
 		t.Errorf("%+v", got)
-	}
-}
-
-func TestParts(t *testing.T) {
-	var m ComparisonPage
-	m.Against, m.Since = "an 84 golfer", "June against May"
-	in := moved(8, [5]float64{-2, -1, 0, 0, -1}, [5]compare.Word{compare.Clear, compare.Leaning, compare.Chance, compare.Chance, compare.Chance})
-	in.Sheet.Columns[1].Cells[1].Interval = stat.Interval{Low: -.5, High: 2}
-	table := m.parts(in)
-	if table.Caption != "Strokes lost per 18 holes against an 84 golfer, with a 95% interval; all columns share one scale" || len(table.Rows) != 4 || len(table.Foot) != 1 || table.Foot[0].Name != "All" || table.Heads[1] != (figures.SpanHead{Name: "June", Rounds: "8 rounds"}) {
-		t.Errorf("%+v", table)
-	}
-	cell := table.Rows[0].Cells[1]
-	if table.Rows[0].Name != "Tee" || cell.Figure != "+1.0" || cell.Interval != "−0.5 to +2.0" || cell.Behind != "10 shots" || cell.Change != (figures.ChangeWords{Figure: "−1.0", Word: "leaning", Class: "leaning"}) || cell.At != "/players/1/months/behind?in=2&row=tee" {
-		t.Errorf("%s: %+v", table.Rows[0].Name, cell)
-	}
-	if cell := m.parts(moved(0, [5]float64{}, [5]compare.Word{})).Rows[0].Cells[0]; cell.Figure != "no rounds" || !cell.None {
-		t.Errorf("%+v", cell)
-	}
-}
-
-func TestPlays(t *testing.T) {
-	in := moved(8, [5]float64{}, [5]compare.Word{})
-	in.Sheet.Columns[1].PlaysTo[golf.Putting] = compare.PlaysTo{Rounds: 8, Level: compare.Level{Value: 86}, Low: compare.Level{Value: 80}, High: compare.Level{Value: 110, Past: compare.Worse}}
-	var m ComparisonPage
-	rows := m.plays(in).Rows
-	if c := rows[3].Cells[1]; c.Figure != "86" || c.Interval != "80 to above 110" || !c.Reach.Known || c.None {
-		t.Errorf("%+v", c)
-	}
-	if c := rows[0].Cells[1]; c.Figure != "five more rounds until a level is shown" || !c.None || c.Reach.Known {
-		t.Errorf("%+v", c)
 	}
 }
 

@@ -71,9 +71,6 @@ func accountPages() []Page {
 	account := func(state string, in site.AccountInput) Page {
 		return Page{"site", "account", state, site.NewAccountPage(signedIn(paths.Account), in).View()}
 	}
-	welcome := func(state string, typed form.FirstSettings) Page {
-		return Page{"site", "welcome", state, site.NewWelcomePage(signedIn(""), typed).View()}
-	}
 	const wrong = "This is not the password of your account."
 	return []Page{
 		account("one-device", site.AccountInput{Settings: kept, Devices: devices[:1]}),
@@ -82,7 +79,12 @@ func accountPages() []Page {
 		account("refused", site.AccountInput{Settings: form.ParseSettings(url.Values{"target": {"60"}, "clubs": {"7i/8i"}}), Devices: devices}),
 		account("wrong-password", site.AccountInput{Settings: kept, Devices: devices, OldWrong: wrong, NewWrong: "Too short. Allowed: 10 characters or more."}),
 		account("not-deleted", site.AccountInput{Settings: kept, Devices: devices, DeleteWrong: wrong}),
-		welcome("open", form.FirstSettings{Target: kept.Target, Far: kept.Far, Green: kept.Green}),
-		welcome("refused", form.ParseFirstSettings(url.Values{"target": {"60"}})),
+		welcomePage("open", form.FirstSettings{Target: kept.Target, Far: kept.Far, Green: kept.Green}),
+		welcomePage("refused", form.ParseFirstSettings(url.Values{"target": {"60"}})),
 	}
+}
+
+// welcomePage asks a new player, with what was typed.
+func welcomePage(state string, typed form.FirstSettings) Page {
+	return Page{"site", "welcome", state, site.NewWelcomePage(signedIn(""), typed).View()}
 }

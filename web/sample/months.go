@@ -19,6 +19,10 @@ func monthsPages() []Page {
 	two := comparison(played, golf.Month(2026, 5), golf.Month(2026, 6))
 	three := comparison(played, golf.Month(2026, 4), golf.Month(2026, 5), golf.Month(2026, 6))
 	three.Marks = []figures.MarkedDay{{ID: 1, Day: golf.Date{Year: 2026, Month: 5, Day: 20}, What: "new driver"}}
+	four := comparison(playedYears(), golf.Month(2026, 8), golf.Month(2026, 9), golf.Month(2026, 10), golf.Month(2026, 11))
+	four.Marks = []figures.MarkedDay{{ID: 1, Day: golf.Date{Year: 2026, Month: 10, Day: 20}, What: "lesson"}}
+	gap := comparison(playedYears(), golf.Month(2026, 8), golf.Month(2027, 2), golf.Span{Last: 10, Before: true}, golf.Month(2027, 3))
+	changed := comparison(playedYears(), golf.Year(2025), golf.Year(2026))
 	thin := comparison(played[:2], golf.Month(2026, 4), golf.Month(2026, 5))
 	refused := two
 	refused.Problems = map[string]string{months.FieldSpans: "The span ends before it begins.", months.FieldLevel: "Allowed: " + form.TargetRange() + ".", months.FieldDay: "Not a day.", months.FieldWhat: "Say what happened."}
@@ -32,7 +36,7 @@ func monthsPages() []Page {
 		return Page{"months", "comparison", state, months.NewComparisonPage(signedIn(paths.MyMonths), in).View()}
 	}
 	return append([]Page{
-		side("two-months", two), side("three-months", three), side("thin", thin), side("refused", refused),
+		side("two-months", two), side("three-months", three), side("four-months", four), side("gap", gap), side("clear", changed), side("thin", thin), side("refused", refused),
 		side("coach", coach), side("tour", tour), side("empty", none), side("none-left", noneLeft),
 	}, append(behindPages(two), handicapPages()...)...)
 }
@@ -66,6 +70,26 @@ func playedSeason() []golf.Played {
 	var all []golf.Played
 	for i, r := range rounds {
 		all = append(all, golf.Played{ID: golf.RoundID(i + 1), Round: r, Target: 79})
+	}
+	return all
+}
+
+// playedYears are two seasons by a golfer who putts much better in the second.
+func playedYears() []golf.Played {
+	p := golfer.Committed()
+	var all []golf.Played
+	for i, year := range []golfer.Season{
+		{Levels: golfer.Levels{Tee: 84, Approach: 88, ShortGame: 84, Putting: 100}, First: golf.Date{Year: 2025, Month: 7, Day: 25}, Days: 6, Rounds: 16, Seed: 3},
+		{Levels: golfer.Levels{Tee: 84, Approach: 88, ShortGame: 84, Putting: 84}, First: golf.Date{Year: 2026, Month: 7, Day: 25}, Days: 6, Rounds: 18, Seed: 5},
+	} {
+		year.Player, year.Course, year.Tee, year.Card = Player, "Harrow Fen", "white", expect.ReferenceCourse()
+		rounds, err := year.Play(&p)
+		if err != nil {
+			panic("sample: " + err.Error())
+		}
+		for _, r := range rounds {
+			all = append(all, golf.Played{ID: golf.RoundID(100*i + len(all) + 1), Round: r, Target: 79})
+		}
 	}
 	return all
 }

@@ -36,7 +36,8 @@ func reportMonths() analysis.Months {
 	for i, month := range []time.Month{time.July, time.August} {
 		level := 92 - 6*float64(i)
 		c := compare.Column{Span: golf.Month(2026, month), Rounds: []*compare.Judged{{}}}
-		for k := range golf.Putting + 1 {
+		c.Cells = append(c.Cells, cell(4-.8*float64(i))) // the parts add up to it
+		for k := golf.TeeShots; k <= golf.Putting; k++ {
 			c.Cells = append(c.Cells, cell(float64(k)*.4-.2*float64(i)))
 			c.PlaysTo[k] = formOf(level, level).Now[golf.Putting]
 		}

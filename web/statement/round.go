@@ -93,7 +93,7 @@ type RoundInput struct {
 func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Title = "Statement of " + words.LongDay(in.Round.Date)
 	page.BodyClass = "statement-page"
-	page.Here = layout.Here(in.Whose, paths.Rounds)
+	page.Here, page.Explained = layout.Here(in.Whose, paths.Rounds), "strokes"
 	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(in.Round.Date), At: place(in), Enter: paths.Hole(in.ID, nextHole(in)), Remove: paths.RemoveRound(in.ID), Card: paths.Card(in.ID), Details: paths.Details(in.ID)}
 	if in.Of != "" {
 		s.At, s.Remove, s.Details, s.Card, s.Conditions = in.Of+". "+s.At, "", "", "", in.Conditions

@@ -16,13 +16,15 @@ func Thin(t golf.Thin) string {
 	case golf.ThinLevel:
 		return rounds + " until a level is shown"
 	case golf.ThinChange:
-		return fmt.Sprintf("%s until it can be said how sure that is", rounds)
+		return fmt.Sprintf("it takes %s rounds in each to say how sure that is", Spelled(t.Need)) // a month that is over gets no more
 	case golf.ThinInterval:
 		return rounds + " until an interval is shown"
 	case golf.ThinTrend:
 		return rounds + " until the mean of the last eight is drawn"
 	case golf.ThinIndex:
 		return fmt.Sprintf("%s on a rated course %s an estimate", more+OneOrMany(t.Missing(), "score", "scores"), OneOrMany(t.Missing(), "makes", "make"))
+	case golf.ThinSpread:
+		return rounds + " until it can be said how far scores spread"
 	default:
 		return ""
 	}

@@ -89,17 +89,23 @@ func shot(t *rapid.T, most golf.Distance) golf.Shot {
 	if s.Unit == s.Lie.Unit() {
 		s.Unit = 0
 	}
-	s.Distance = distance(t, s.WrittenUnit(), most)
-	if s.Lie == golf.Green && s.Distance > golf.MaxPutt {
-		s.Distance = golf.MaxPutt
+	if s.Lie == golf.Green {
+		most = min(most, golf.MaxPutt)
 	}
+	s.Distance = distance(t, s.WrittenUnit(), most)
 	if s.Lie != golf.Green && s.Distance <= golf.MaxShortSided {
-		s.ShortSided = rapid.Bool().Draw(t, "short-sided")
-		if green := golf.Distance(rapid.IntRange(0, 90).Draw(t, "green")) * golf.Yard / 10; green < s.Distance && rapid.Bool().Draw(t, "green known") {
-			s.GreenToWork, s.GreenKnown = green, true
-		}
+		shortSide(t, &s)
 	}
 	return s
+}
+
+// shortSide draws whether a shot is short-sided and over how much green it plays,
+// which may be 0 and is less than the distance.
+func shortSide(t *rapid.T, s *golf.Shot) {
+	s.ShortSided = rapid.Bool().Draw(t, "short-sided")
+	if green := golf.Distance(rapid.IntRange(0, 90).Draw(t, "green")) * golf.Yard / 10; green < s.Distance && rapid.Bool().Draw(t, "green known") {
+		s.GreenToWork, s.GreenKnown = green, true
+	}
 }
 
 // distance draws a whole number of tenths of a unit: half of them at most 30, half
