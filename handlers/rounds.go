@@ -45,6 +45,29 @@ func (s *server) seenRound(w http.ResponseWriter, r *http.Request) error {
 	return s.showStatement(w, r, kept, about, form.Returned{})
 }
 
+// roundCard is a round on a sheet that folds to a card, for its player.
+func (s *server) roundCard(w http.ResponseWriter, r *http.Request) error {
+	kept, err := s.ofRound(r)
+	if err != nil {
+		return err
+	}
+	q, err := accounted(statementInput(r, kept, myself(r), form.Returned{}), kept)
+	if err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, statement.NewFoldPage(shell(r), q).View())
+}
+
+// accounted adds the account of the round to what a statement shows.
+func accounted(q statement.RoundInput, kept db.Round) (statement.RoundInput, error) {
+	of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
+	if err != nil {
+		return q, err
+	}
+	q.Account, q.Level = of.Account, of.Level
+	return q, nil
+}
+
 // showStatement shows a player's round to the player or to a coach; back is a form
 // that has problems, empty for none.
 func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.Round, about subject, back form.Returned) (err error) {
@@ -58,11 +81,9 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Round: kept.ID}); err != nil {
 		return err
 	}
-	of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
-	if err != nil {
+	if q, err = accounted(q, kept); err != nil {
 		return err
 	}
-	q.Account, q.Level = of.Account, of.Level
 	page := shell(r)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err

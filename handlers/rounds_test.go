@@ -88,7 +88,7 @@ func TestACardThatIsNoScore(t *testing.T) {
 	if a := v.post(round+"/note", "out", "12", "note", strings.Repeat("x", 301)); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="note-wrong"`) {
 		t.Errorf("a long note: %d", a.status)
 	}
-	if a := v.follows(round+"/note", "out", "12"); !strings.Contains(a.body, "The card agrees: 12.") || !strings.Contains(a.body, `value="wind"`) || strings.Contains(a.body, "Does the card agree?") {
+	if a := v.follows(round+"/note", "out", "12"); !strings.Contains(a.body, "Card agrees: 12.") || !strings.Contains(a.body, `value="wind"`) || strings.Contains(a.body, "Does the card agree?") {
 		t.Error("a card that agrees is not said, or the note is lost")
 	}
 	if a := v.get(round); !strings.Contains(a.body, "Fairways 0 of 2, greens 3 of 3, 6 putts.") {

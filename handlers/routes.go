@@ -102,6 +102,7 @@ func (s *server) roundPages(r chi.Router) {
 	r.Get(paths.NewRound, s.page(s.newRound))
 	r.Post(paths.NewRound, s.page(s.beginRound))
 	r.Get(paths.Rounds+"/{round}", s.page(s.round))
+	r.Get(paths.Rounds+"/{round}/card", s.page(s.roundCard))
 	r.Post(paths.Rounds+"/{round}/remove", s.page(s.removeRound))
 	r.Get(paths.Rounds+"/{year}/book", s.page(s.yearBook))
 	r.Get(paths.Rounds+"/{round}/details", s.page(s.details))

@@ -1,4 +1,4 @@
-// Walks a round's trouble: "d" goes to the next double, "r" to the next root,
+// Walks a round's trouble: "d" goes to the next double, "r" to where the next began,
 // with shift to the one before. The keys work while the focus is in the list of
 // trouble, or on what they led to, so that they take no key from anybody else.
 
@@ -20,7 +20,7 @@ function go(key, step) {
   reached = to;
 }
 
-for (const [key, name] of [["d", "Next double"], ["r", "Next root"]]) {
+for (const [key, name] of [["d", "Next double"], ["r", "Next start"]]) {
   if (lists[key].length === 0) continue;
   const button = document.createElement("button");
   button.className = "small-button";

@@ -36,6 +36,12 @@ func NewScale(values ...float64) Scale {
 	return s
 }
 
+// Fixed makes a scale that is the same on every page, whatever its values: from
+// low to high, with half a step free beyond them. A bar that leaves it is cut.
+func Fixed(low, high, every float64) Scale {
+	return Scale{Low: low - every/2, High: high + every/2, Step: every}
+}
+
 // step is the smallest of 1, 2, 5 times a power of ten that is at least x.
 func step(x float64) float64 {
 	power := math.Pow(10, math.Floor(math.Log10(x)))
@@ -67,17 +73,23 @@ func (s Scale) Ticks() []float64 {
 	return all
 }
 
-// Bar is a bar from zero, to the left or to the right.
+// Bar is a bar from zero: where it begins, how wide it is, and whether it
+// stands for something won back.
 type Bar struct {
-	X, Width string // where it begins and how wide it is, percent
-	Won      bool   // it stands for strokes won, to the left of zero
-	Empty    bool   // it is too short to be seen, and nothing is drawn
+	X, Width string
+	Won      bool
+	Empty    bool
+	Cut      string // where it leaves the scale, percent; empty for a bar that ends on it
 }
 
-// Bar returns the bar of a value.
+// Bar returns the bar of a value, cut where it leaves the scale.
 func (s Scale) Bar(v float64) Bar {
-	width := math.Abs(v) / (s.High - s.Low)
-	b := Bar{X: s.Percent(min(v, 0)), Width: Percent(width), Won: v < 0}
+	drawn := min(max(v, s.Low), s.High)
+	width := math.Abs(drawn) / (s.High - s.Low)
+	b := Bar{X: s.Percent(min(drawn, 0)), Width: Percent(width), Won: v < 0}
 	b.Empty = b.Width == "0%"
+	if v < s.Low || v > s.High {
+		b.Cut = s.Percent(drawn)
+	}
 	return b
 }

@@ -36,3 +36,20 @@ func TestEveryScaleHoldsItsValues(t *testing.T) {
 		}
 	})
 }
+
+// A fixed scale keeps its ends; what leaves it is drawn to the edge and cut there.
+func TestBarsThatLeaveAFixedScale(t *testing.T) {
+	s := Fixed(-3, 5, 1)
+	if first, last := s.Ticks()[0], s.Ticks()[len(s.Ticks())-1]; first != -3 || last != 5 {
+		t.Errorf("ticks from %g to %g", first, last)
+	}
+	for v, want := range map[float64]Bar{
+		6.9: {X: "38.89%", Width: "61.11%", Cut: "100%"},
+		-4:  {X: "0%", Width: "38.89%", Won: true, Cut: "0%"},
+		1:   {X: "38.89%", Width: "11.11%"},
+	} {
+		if got := s.Bar(v); got != want {
+			t.Errorf("%g: %+v, want %+v", v, got, want)
+		}
+	}
+}

@@ -21,9 +21,26 @@ type ShotRow struct {
 	Before  string // strokes expected before it, two decimals
 	After   string // strokes expected after it, or holed
 	Lost    string // strokes lost, signed, two decimals
-	Tag     string // root, linked or error; empty for a plain shot
+	Working string // how the loss comes about
+	Tag     string // began here, follow-up or error; empty for a plain shot
 	Root    bool   // a double began here
+	lost    float64
 }
+
+// InRed reports whether the shot is one to look at first: a double began with it,
+// or it followed from there.
+func (r ShotRow) InRed() bool { return inRed(r.Tag) }
+
+// InRed reports the same of a step.
+func (s StoryStep) InRed() bool { return inRed(s.Tag) }
+
+func inRed(tag string) bool { return tag == beganHere || tag == followUp }
+
+// Tags of the shots that made a double.
+const (
+	beganHere = "began here"
+	followUp  = "follow-up"
+)
 
 // ShotInput is what the row of a shot is made of.
 type ShotInput struct {
@@ -38,10 +55,10 @@ type ShotInput struct {
 // NewShotRow makes the row of a shot, with what it counts as and its place in the
 // double of its hole.
 func NewShotRow(in ShotInput) ShotRow {
-	s := in.Worth
+	s, working := in.Worth, WorkingOf(in.Worth)
 	r := ShotRow{ID: fmt.Sprintf("h%d-%d", in.Hole, in.Number), Number: fmt.Sprint(in.Number), Lie: in.Shot.Lie.String(), Club: in.Shot.Club,
 		From: playedFrom(in.Shot, in.Units), Tag: tag(in), Root: in.Double.Root == in.Number,
-		CountAs: words.Capital(s.Band.Category.String()), Before: fmt.Sprintf("%.2f", s.Expected), After: fmt.Sprintf("%.2f", s.After), Lost: words.Signed(s.Lost, 2)}
+		CountAs: words.Capital(s.Band.Category.String()), Before: fmt.Sprintf("%.2f", s.Expected), After: fmt.Sprintf("%.2f", s.After), Lost: words.Signed(working.Lost(), 2), Working: working.String(), lost: working.Lost()}
 	if s.After == 0 {
 		r.After = "holed"
 	}
@@ -71,9 +88,9 @@ func playedFrom(shot golf.Shot, units form.Units) string {
 func tag(in ShotInput) string {
 	switch {
 	case in.Double.Root == in.Number:
-		return "root"
+		return beganHere
 	case slices.Contains(in.Double.Chain, in.Number):
-		return "linked"
+		return followUp
 	case in.Worth.Error:
 		return "error"
 	default:
@@ -84,10 +101,11 @@ func tag(in ShotInput) string {
 // DoubleStory shows how one double came about.
 type DoubleStory struct {
 	Heading string      // the hole, its par and the score
-	Kind    string      // compound, single error …
+	Kind    string      // what kind of double it is, with what that means
 	At      string      // place of the hole on its statement
 	Steps   []StoryStep // its shots; none when only the score is known
-	Sums    []StorySum  // what compounding and the hole cost; what is not known is left out
+	Sum     string      // what the shots lost together, signed, two decimals; empty without shots
+	Note    string      // what compounding cost; empty for nothing
 }
 
 // StoryInput is the round that a double belongs to.
@@ -104,46 +122,42 @@ type StoryStep struct {
 	Lie    string // names the picture of the lie
 	From   string // lie and distance
 	Cost   string // strokes lost, signed, two decimals
-	Tag    string // root, linked error or error; empty for a plain shot
+	Bar    CostBar
+	Work   string // how the cost comes about
+	Tag    string // began here, follow-up or error; empty for a plain shot
 	Did    string // club, miss and the player's own word; empty when none was entered
 	Error  bool   // it lost half a stroke or more
 	Root   bool   // the double began here
 	Linked bool   // the next shot belongs to the same chain of errors
 }
 
-// StorySum is one amount under a story.
-type StorySum struct {
-	Amount string // strokes, signed, two decimals
-	Name   string // what the amount is
+// meanings say what the kinds of doubles mean.
+var meanings = map[account.Kind]string{
+	account.Compound: "compound: one error led to the next",
+	account.Single:   "single: one error",
+	account.Separate: "separate: errors that did not follow each other",
+	account.Leak:     "leak: no error, many small losses",
 }
 
 // NewDoubleStory makes the story of a double: its shots, the chain of errors, and
 // what compounding and the hole cost.
 func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
-	st := DoubleStory{Heading: fmt.Sprintf("Hole %d, par %d: %s", d.Hole, d.Par, words.Spelled(d.Score)), Kind: d.Kind.String(), At: fmt.Sprintf("#h%d", d.Hole)}
+	st := DoubleStory{Heading: fmt.Sprintf("Hole %d, par %d: %s", d.Hole, d.Par, words.Spelled(d.Score)), Kind: meanings[d.Kind], At: fmt.Sprintf("#h%d", d.Hole)}
 	i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 	hole, played := in.Account.Holes[i], in.Round.Holes[i]
 	for k, s := range hole.Shots {
-		st.Steps = append(st.Steps, newStoryStep(ShotInput{in.Units, d.Hole, k + 1, played.Shots[k], s, d}))
+		row := NewShotRow(ShotInput{in.Units, d.Hole, k + 1, played.Shots[k], s, d})
+		step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Bar: ShotCost(row.lost), Work: row.Working, Tag: row.Tag, Error: s.Error, Root: row.Root, Did: words.Joined(row.Club, played.Shots[k].Miss.String(), played.Shots[k].Word)}
+		if at := slices.Index(d.Chain, k+1); at >= 0 && at < len(d.Chain)-1 && d.Chain[at+1] == k+2 {
+			step.Linked = true
+		}
+		st.Steps = append(st.Steps, step)
+	}
+	if len(hole.Shots) > 0 {
+		st.Sum = words.Signed(WorkingOf(hole.Shots...).Lost(), 2)
 	}
 	if d.Compounding > 0 {
-		st.Sums = append(st.Sums, StorySum{words.Signed(d.Compounding, 2), "compounding, judged by " + words.A(in.Target) + " golfer"})
-	}
-	if d.Kind != account.Unknown {
-		st.Sums = append(st.Sums, StorySum{words.Signed(d.Lost, 2), "hole"})
+		st.Note = fmt.Sprintf("The follow-up cost %s, judged by %s golfer.", words.Signed(d.Compounding, 2), words.A(in.Target))
 	}
 	return st
-}
-
-// newStoryStep makes the step of a shot. It is linked to the next shot when both
-// stand in the chain of errors.
-func newStoryStep(in ShotInput) StoryStep {
-	row, chain := NewShotRow(in), in.Double.Chain
-	step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Tag: row.Tag, Error: in.Worth.Error, Root: row.Root,
-		Did:    words.Joined(row.Club, in.Shot.Miss.String(), in.Shot.Word),
-		Linked: slices.Contains(chain, in.Number) && slices.Contains(chain, in.Number+1)}
-	if row.Tag == "linked" {
-		step.Tag = "linked error"
-	}
-	return step
 }

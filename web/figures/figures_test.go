@@ -29,17 +29,19 @@ func TestShotRow(t *testing.T) {
 		want   ShotRow
 	}{
 		{"plain", func(*ShotInput) {}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10"}},
-		{"holed", func(in *ShotInput) { in.Worth.After, in.Worth.Lost = 0, 0 }, ShotRow{From: "Rough 150 yd", After: "holed", Lost: "0.00"}},
+		{"holed", func(in *ShotInput) { in.Worth.After, in.Worth.Lost = 0, -2.1 }, ShotRow{From: "Rough 150 yd", After: "holed", Lost: "−2.10"}},
 		{"not remembered well, in metres", func(in *ShotInput) { in.Shot.About, in.Units = true, form.Units{Far: golf.Metres, Green: golf.Metres} }, ShotRow{From: "About Rough 137 m", After: "2.00", Lost: "−0.10"}},
-		{"short-sided, penalty", func(in *ShotInput) { in.Shot.ShortSided, in.Shot.Penalty = true, 1 }, ShotRow{From: "Rough 150 yd, short-sided, 1 penalty", After: "2.00", Lost: "−0.10"}},
+		{"short-sided, penalty", func(in *ShotInput) { in.Shot.ShortSided, in.Shot.Penalty, in.Worth.Lost = true, 1, .9 }, ShotRow{From: "Rough 150 yd, short-sided, 1 penalty", After: "2.00", Lost: "+0.90"}},
 		{"green known", func(in *ShotInput) { in.Shot.GreenKnown, in.Shot.GreenToWork = true, golf.Yards.Of(4) }, ShotRow{From: "Rough 150 yd, 4 yd of green", After: "2.00", Lost: "−0.10"}},
-		{"error", func(in *ShotInput) { in.Worth.Error, in.Worth.Lost = true, .8 }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "+0.80", Tag: "error"}},
-		{"root", func(in *ShotInput) { in.Double = account.Double{Root: 2, Chain: []int{2, 3}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "root", Root: true}},
-		{"linked", func(in *ShotInput) { in.Double = account.Double{Root: 1, Chain: []int{1, 2}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "linked"}},
+		{"error", func(in *ShotInput) { in.Worth.Error, in.Worth.Lost, in.Worth.After = true, .8, 2.9 }, ShotRow{From: "Rough 150 yd", After: "2.90", Lost: "+0.80", Tag: "error"}},
+		{"root", func(in *ShotInput) { in.Double = account.Double{Root: 2, Chain: []int{2, 3}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "began here", Root: true}},
+		{"linked", func(in *ShotInput) { in.Double = account.Double{Root: 1, Chain: []int{1, 2}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "follow-up"}},
 	} {
 		in := plain
 		c.change(&in)
 		c.want.ID, c.want.Number, c.want.Lie, c.want.Club, c.want.CountAs, c.want.Before = "h6-2", "2", "rough", "8i", "Approach", "3.10"
+		w := WorkingOf(in.Worth)
+		c.want.Working, c.want.lost = w.String(), w.Lost()
 		if got := NewShotRow(in); got != c.want {
 			t.Errorf("%s: %+v\nwant %+v", c.name, got, c.want)
 		}
@@ -61,20 +63,20 @@ func story(t *testing.T, target float64) DoubleStory {
 
 func TestDoubleStory(t *testing.T) {
 	st := story(t, 84)
-	if st.Heading != "Hole 6, par 4: six" || st.Kind != "compound" || st.At != "#h6" || len(st.Steps) != 6 {
+	if st.Heading != "Hole 6, par 4: six" || st.Kind != "compound: one error led to the next" || st.At != "#h6" || len(st.Steps) != 6 {
 		t.Fatalf("%+v", st)
 	}
-	if s := st.Steps[0]; !s.Root || s.Tag != "root" || !s.Linked || s.Did != "driver, right, pushed" || s.From != "Tee 417 yd" {
+	if s := st.Steps[0]; !s.Root || s.Tag != "began here" || !s.Linked || s.Did != "driver, right, pushed" || s.From != "Tee 417 yd" {
 		t.Errorf("%+v", s)
 	}
-	if s := st.Steps[1]; s.Tag != "linked error" || s.Root || s.Did != "" {
+	if s := st.Steps[1]; s.Tag != "follow-up" || s.Root || s.Did != "" {
 		t.Errorf("%+v", s)
 	}
 	if s := st.Steps[5]; s.Tag != "" || s.Error {
 		t.Errorf("%+v", s)
 	}
-	if len(st.Sums) != 2 || st.Sums[0].Name != "compounding, judged by an 84 golfer" || st.Sums[1].Name != "hole" || !strings.HasPrefix(st.Sums[1].Amount, "+") {
-		t.Errorf("%+v", st.Sums)
+	if !strings.HasPrefix(st.Sum, "+") || st.Note != "The follow-up cost "+st.Steps[1].Cost+", judged by an 84 golfer." {
+		t.Errorf("%q, %q, %+v", st.Sum, st.Note, st.Steps)
 	}
 }
 

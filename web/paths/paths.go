@@ -66,6 +66,9 @@ func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
 // Shots is where details of the shots of a hole are entered.
 func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" }
 
+// Card is a round on a sheet of paper that folds to a card.
+func Card(id golf.RoundID) string { return Round(id) + "/card" }
+
 // Note is where the note of a round is saved.
 func Note(id golf.RoundID) string { return Round(id) + "/note" }
 

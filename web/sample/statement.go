@@ -32,7 +32,7 @@ func statementPages() []Page {
 	none := statementInput(golf.Round{Date: playedOn, Course: "Harrow Fen", Tee: "white"})
 	coach := statementInput(enteredRound(18))
 	coach.Whose, coach.Of, coach.Coached, coach.Notes = paths.Whose{Player: 1}, Player, true, someNotes()
-	rough := statementInput(roughRound())
+	rough, wild := statementInput(roughRound()), statementInput(wildRound())
 	view := func(in statement.RoundInput) Page {
 		return Page{Subject: "statement", Name: "round", View: statement.NewRoundPage(signedIn(paths.Rounds), in).View()}
 	}
@@ -41,11 +41,15 @@ func statementPages() []Page {
 		state string
 		in    statement.RoundInput
 	}{{"full", whole}, {"unread-note", unread}, {"just-entered", just}, {"card-agrees", agrees}, {"refused-card", refused}, {"refused-note", refusedNote},
-		{"begun", begun}, {"empty", none}, {"coach", coach}, {"picked-up", rough}} {
+		{"begun", begun}, {"empty", none}, {"coach", coach}, {"picked-up", rough}, {"wild", wild}} {
 		page := view(p.in)
 		page.State = p.state
 		all = append(all, page)
 	}
+	fold := func(state string, in statement.RoundInput) Page {
+		return Page{"statement", "card", state, statement.NewFoldPage(signedIn(paths.Rounds), in).View()}
+	}
+	all = append(all, fold("full", whole), fold("picked-up", rough), fold("empty", none))
 	return append(all, roundsPages()...)
 }
 
@@ -74,6 +78,16 @@ func roughRound() golf.Round {
 	r, card := enteredRound(9), expect.ReferenceCourse()
 	r.Holes[3] = typedHole("r160 r30 g20 -", card[3])
 	r.Holes[4] = typedHole("=7", card[4])
+	return r
+}
+
+// wildRound is a round whose bars leave every axis, with five doubles, two of them
+// of eight strokes.
+func wildRound() golf.Round {
+	r, card := enteredRound(18), expect.ReferenceCourse()
+	for i, line := range map[int]string{1: "tw v260 r150 b40 g30 6 2", 6: "b20 b18 b15 g40 9 3", 13: "tw v200 r150 r90 b20 g50 5 2"} {
+		r.Holes[i] = typedHole(line, card[i])
+	}
 	return r
 }
 

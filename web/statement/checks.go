@@ -83,16 +83,18 @@ func (s *RoundPage) checks(in RoundInput) {
 			s.NinesWrong.Add(c.Field.Name, c.Field.Label, c.Field.Problem)
 		}
 		s.ConditionsWrong = components.Summed(s.ConditionsField)
+		s.CardOpen, s.ConditionsOpen = s.NinesWrong.Heading != "", s.ConditionsWrong.Heading != ""
 	}
 	whole, agree := len(in.Round.Holes) == len(in.Card), []string{}
 	for _, c := range s.Checks {
 		s.CardFirst = s.CardFirst || c.Asked && whole && in.JustEntered
+		s.CardOpen = s.CardOpen || c.Field.Problem != ""
 		if c.Right != "" {
 			agree = append(agree, c.Score)
 		}
 	}
 	if len(agree) > 0 && len(agree) == len(s.Checks) {
-		s.Agrees = "The card agrees: " + strings.Join(agree, " and ") + "."
+		s.Agrees = "Card agrees: " + strings.Join(agree, " and ") + "."
 	}
 }
 

@@ -13,50 +13,85 @@ import (
 	"strokeledger/web/words"
 )
 
-// OpenHole is a hole with every shot.
-type OpenHole struct {
+// HoleLine is a hole in the list of all, with what it opens to.
+type HoleLine struct {
 	ID      string // of the hole on the page
-	Heading string // number, par and length
-	Change  string // address that edits the hole; empty for a coach
-	Clubs   string // address that adds clubs and notes to its shots
-	Shots   []figures.ShotRow
-	Before  string            // strokes expected from the tee, two decimals
-	Lost    string            // on the hole, signed, two decimals
+	Number  string
+	Par     string
+	Length  string // with its unit
+	Mark    components.Mark
+	Bar     figures.CostBar
+	Lost    string            // strokes, signed, one decimal
+	Balance string            // strokes lost so far, signed, one decimal
+	Carried string            // that balance at the turn; empty elsewhere
+	Heading string            // number, par and length
+	Change  string            // address that edits the hole; empty for a coach
+	Clubs   string            // address that adds clubs and notes to its shots
+	Shots   []HoleShot        // none when only the score is known
+	Working string            // how its loss comes about
 	Total   string            // the strokes taken, in words
 	Alone   bool              // only its score is known
 	Open    bool              // shown open: it cost a stroke or more
-	Write   []components.Link // to write about the hole or a shot; none when nobody would read it
+	Write   string            // address that writes about the hole; empty when nobody would read it
 	Notes   []components.Link // to the notes on the hole
 }
 
-// openHoles are the holes entered, shot by shot.
-func openHoles(in RoundInput) []OpenHole {
+// HoleShot is a shot of a hole.
+type HoleShot struct {
+	figures.ShotRow
+	Write string // address that writes about the shot; empty when nobody would read it
+}
+
+// holeLines are the holes entered, shot by shot.
+func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 	doubles := map[int]account.Double{}
 	for _, d := range in.Account.Doubles {
 		doubles[d.Hole] = d
 	}
-	var all []OpenHole
-	for i, h := range in.Account.Holes {
-		played := in.Round.Holes[i]
-		o := OpenHole{ID: fmt.Sprintf("h%d", h.Number), Change: paths.Hole(in.ID, h.Number), Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed,
-			Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, words.Distance(golf.Tee, played.Length(), in.Units)), Lost: words.Signed(h.Lost, 2), Open: h.Lost >= 1,
-			Before: fmt.Sprintf("%.2f", h.Score-h.Lost), Total: holeTotal(played, h)}
-		if in.Of != "" {
-			o.Change = ""
-		}
-		o.Notes = notesOn(in, h.Number)
-		if in.Coached {
-			o.Write = []components.Link{{Name: "this hole", At: in.Whose.Write(in.ID, fmt.Sprint(h.Number))}}
-			for k := range h.Shots {
-				o.Write = append(o.Write, components.Link{Name: fmt.Sprintf("shot %d", k+1), At: in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))})
-			}
-		}
+	var all []HoleLine
+	order := byNumber(in.Account.Holes)
+	for at, i := range order {
+		h := in.Account.Holes[i]
+		o := newHoleLine(in, i, amounts)
 		for k, s := range h.Shots {
-			o.Shots = append(o.Shots, figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: played.Shots[k], Worth: s, Double: doubles[h.Number]}))
+			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: in.Round.Holes[i].Shots[k], Worth: s, Double: doubles[h.Number]})}
+			if in.Coached {
+				row.Write = in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))
+			}
+			o.Shots = append(o.Shots, row)
+		}
+		if at+1 < len(order) && half(h.Number) == 0 && half(in.Account.Holes[order[at+1]].Number) == 1 {
+			o.Carried = o.Balance
 		}
 		all = append(all, o)
 	}
 	return all
+}
+
+// newHoleLine is the i-th hole entered, without its shots.
+func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
+	h, played := in.Account.Holes[i], in.Round.Holes[i]
+	length, lost := words.Distance(golf.Tee, played.Length(), in.Units), amounts.lost[h.Number]
+	o := HoleLine{ID: fmt.Sprintf("h%d", h.Number), Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: length, Mark: scoreOf(h), Bar: figures.HoleCost(lost),
+		Lost: words.Signed(lost, 1), Balance: words.Signed(amounts.balance[h.Number], 1), Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, length),
+		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1, Total: holeTotal(played, h), Working: holeWorking(h, lost), Notes: notesOn(in, h.Number)}
+	if in.Of == "" {
+		o.Change = paths.Hole(in.ID, h.Number)
+	}
+	if in.Coached {
+		o.Write = in.Whose.Write(in.ID, o.Number)
+	}
+	return o
+}
+
+// holeWorking shows how the loss of a hole comes about.
+func holeWorking(h account.Hole, tenths float64) string {
+	if len(h.Shots) > 0 {
+		w := figures.WorkingOf(h.Shots...)
+		return figures.OfHole(h.Shots) + shared(w.Lost(), tenths)
+	}
+	lost := math.Round(h.Score) - math.Round((h.Score-h.Lost)*100)/100
+	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, figures.LostWords(lost)) + shared(lost, tenths)
 }
 
 // holeTotal says how many strokes the hole took, and how it ended.
@@ -73,15 +108,25 @@ func holeTotal(played golf.Hole, h account.Hole) string {
 
 // doubles fills in the stories of the doubles, and what compounding cost.
 func (s *RoundPage) doubles(in RoundInput) {
-	compounding := 0.0
+	compounding, followed := 0.0, 0
 	for _, d := range in.Account.Doubles {
 		compounding += d.Compounding
+		if d.Compounding > 0 {
+			followed += len(d.Chain) - 1
+		}
 		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units}, d))
 	}
 	if compounding > 0 {
-		s.Verdict = fmt.Sprintf("Errors that followed another error cost %s. After the first one, a safe shot back into play would often have saved a bogey.", words.Signed(compounding, 2))
+		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. A plain shot back into play after the first often keeps the hole to a bogey.",
+			words.OneOrMany(followed, "second one", "later ones"), words.Signed(compounding, 2))
 		s.Without = words.Plain(math.Round(in.Account.Score - compounding))
 	}
+	if followed == 1 { // the verdict says it
+		for i := range s.Doubles {
+			s.Doubles[i].Note = ""
+		}
+	}
+	s.missed(in)
 }
 
 // MissedPutt is a putt of 6 ft or less that was missed on the way to a double.
@@ -92,16 +137,21 @@ type MissedPutt struct {
 	Lost   string // strokes, signed, two decimals
 }
 
-func missedPutts(in RoundInput) []MissedPutt {
-	var all []MissedPutt
+// fewMissed is how many missed putts are said in a sentence; more are a table.
+const fewMissed = 2
+
+// missed fills in the short putts missed on the way to a double.
+func (s *RoundPage) missed(in RoundInput) {
 	for _, d := range in.Account.Doubles {
 		i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 		for _, shot := range d.Missed {
-			all = append(all, MissedPutt{fmt.Sprintf("Hole %d", d.Hole), paths.Shot(d.Hole, shot),
-				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(in.Account.Holes[i].Shots[shot-1].Lost, 2)})
+			s.Missed = append(s.Missed, MissedPutt{fmt.Sprintf("Hole %d", d.Hole), paths.Shot(d.Hole, shot),
+				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(figures.WorkingOf(in.Account.Holes[i].Shots[shot-1]).Lost(), 2)})
 		}
 	}
-	return all
+	if len(s.Missed) <= fewMissed {
+		s.MissedFew, s.Missed = s.Missed, nil
+	}
 }
 
 // Trouble links to a round's doubles, and to the shots where they began.
@@ -110,8 +160,15 @@ type Trouble struct {
 	Roots   []components.Link // by hole and shot; a double without a root has none
 }
 
+// manyDoubles is how many doubles a player needs links to walk through; a coach
+// has them for any.
+const manyDoubles = 4
+
 func trouble(in RoundInput) Trouble {
 	var t Trouble
+	if in.Of == "" && len(in.Account.Doubles) < manyDoubles {
+		return t
+	}
 	for _, d := range in.Account.Doubles {
 		t.Doubles = append(t.Doubles, components.Link{Name: fmt.Sprint(d.Hole), At: fmt.Sprintf("#h%d", d.Hole)})
 		if d.Root > 0 {

@@ -1,45 +1,88 @@
 package statement
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
+	"strings"
 
+	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/words"
 )
 
 // lede says the round in a sentence, with the losses of the parts as the lines of
 // the statement print them.
-func lede(in RoundInput, printed map[golf.Category]float64) string {
-	a := in.Account
+func lede(in RoundInput, printed map[string]float64) string {
+	a, total := in.Account, 0.0
+	for _, tenths := range printed {
+		total += tenths
+	}
 	target := "your " + words.Plain(in.Target)
 	if in.Of != "" {
 		target = "the target of " + words.Plain(in.Target)
 	}
-	over := fmt.Sprintf("%s over %s", words.Capital(words.SpelledAmount(a.Lost.Total)), target)
+	text := fmt.Sprintf("%s over %s", words.Capital(words.SpelledAmount(total)), target)
 	switch {
-	case a.Lost.Total < -.05:
-		over = fmt.Sprintf("%s under %s", words.Capital(words.SpelledAmount(-a.Lost.Total)), target)
-	case a.Lost.Total < .05:
-		over = "Level with " + target
+	case total < -.05:
+		text = fmt.Sprintf("%s under %s", words.Capital(words.SpelledAmount(-total)), target)
+	case total < .05:
+		text = "Level with " + target
 	}
 	if n := len(a.Holes); n < 18 {
-		over += fmt.Sprintf(" on %s", words.SpelledPlural(n, "hole", "holes"))
+		text += fmt.Sprintf(" on %s", words.SpelledPlural(n, "hole", "holes"))
 	}
-	worst := a.Lost.Worst()
-	text := over
-	if printed[worst] >= .3 {
-		text += fmt.Sprintf(": %s lost %s", words.SpelledAmount(printed[worst]), words.Where(worst))
-	} else {
-		text += ": no part of the game lost much"
+	return text + ": " + whereTo(printed) + doublesWords(a) + "."
+}
+
+// worthNaming is how much a line has to lose or win back to be named in the
+// sentence; less is even.
+const worthNaming = .3
+
+// whereTo names the lines that lost most, then those that won back, then the rest.
+func whereTo(printed map[string]float64) string {
+	var names []string
+	for _, name := range append(slices.Clone(lineNames), courseLine) {
+		if _, known := printed[name]; known {
+			names = append(names, name)
+		}
 	}
+	slices.SortStableFunc(names, func(a, b string) int { return cmp.Compare(printed[b], printed[a]) })
+	var said []string
+	even := false
+	for _, name := range names {
+		switch tenths := printed[name]; {
+		case tenths >= worthNaming-.01:
+			said = append(said, fmt.Sprintf("%.1f %s", tenths, inSentence[name]))
+		case tenths <= -worthNaming+.01:
+			said = append(said, fmt.Sprintf("%.1f won back %s", -tenths, inSentence[name]))
+		default:
+			even = true
+		}
+	}
+	switch {
+	case len(said) == 0:
+		return "no part of the game lost or won much"
+	case even:
+		said = append(said, "the rest even")
+	}
+	return strings.Join(said, ", ")
+}
+
+// inSentence are the lines as the places where strokes were lost.
+var inSentence = map[string]string{"Tee": words.Where(golf.TeeShots), "Approach": words.Where(golf.Approach), "Short game": words.Where(golf.ShortGame), "Putting": words.Where(golf.Putting),
+	scoreOnly: "on holes without shots", courseLine: "to the course"}
+
+// doublesWords counts the doubles at the end of the sentence.
+func doublesWords(a account.Account) string {
 	switch n, compound := len(a.Doubles), a.Counts.Compound; {
 	case n == 0:
+		return ""
 	case n == compound:
-		text += fmt.Sprintf(", and %s", words.SpelledPlural(n, "compound double", "compound doubles"))
+		return fmt.Sprintf("; and %s", words.SpelledPlural(n, "compound double", "compound doubles"))
 	case compound == 0:
-		text += fmt.Sprintf(", and %s", words.SpelledPlural(n, "double", "doubles"))
+		return fmt.Sprintf("; and %s", words.SpelledPlural(n, "double", "doubles"))
 	default:
-		text += fmt.Sprintf(", and %s doubles, %s of them compound", words.Spelled(n), words.Spelled(compound))
+		return fmt.Sprintf("; and %s doubles, %s of them compound", words.Spelled(n), words.Spelled(compound))
 	}
-	return text + "."
 }

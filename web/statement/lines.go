@@ -11,6 +11,7 @@ import (
 	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
@@ -24,9 +25,11 @@ type Line struct {
 	Cost    string // strokes that it lost, two decimals
 	Bar     chart.Bar
 	Amount  string     // strokes lost, signed, one decimal
+	Working string     // how the amount comes about; empty for lines without shots
 	Balance string     // strokes so far, from the target down; empty for a band
 	Bands   []Line     // of a part of the game; none when it has no shots
 	All     []ShotLink // every shot of a band, the costliest first; none for a part
+	working figures.Working
 }
 
 // ShotLink leads to a shot further down the page.
@@ -37,17 +40,28 @@ type ShotLink struct {
 	lost float64
 }
 
+// Names of the lines that are no part of the game.
+const (
+	scoreOnly  = "Score only"
+	courseLine = "Course"
+)
+
+// lineNames are those of all lines that holes can be charged to.
+var lineNames = []string{"Tee", "Approach", "Short game", "Putting", scoreOnly}
+
+// partName is the line of a part of the game.
+func partName(c golf.Category) string { return lineNames[slices.Index(golf.Categories, c)] }
+
 // lineAmounts are the lines from the target to the score: the parts of the game,
 // and what is not known shot by shot where there is any.
 func lineAmounts(a account.Account) (names []string, amounts []float64) {
-	names = []string{"Tee", "Approach", "Short game", "Putting"}
 	for _, c := range golf.Categories {
-		amounts = append(amounts, a.Lost.Of(c))
+		names, amounts = append(names, partName(c)), append(amounts, a.Lost.Of(c))
 	}
 	for _, extra := range []struct {
 		name   string
 		amount float64
-	}{{"Score only", a.Lost.Undetailed}, {"Course", a.Lost.Course}} {
+	}{{scoreOnly, a.Lost.Undetailed}, {courseLine, a.Lost.Course}} {
 		if math.Abs(extra.amount) > 1e-9 {
 			names, amounts = append(names, extra.name), append(amounts, extra.amount)
 		}
@@ -55,26 +69,29 @@ func lineAmounts(a account.Account) (names []string, amounts []float64) {
 	return names, amounts
 }
 
+// accountScale is the same on every statement, so that a bar of one round can be
+// held against that of another.
+var accountScale = chart.Fixed(-3, 5, 1)
+
 // lines fills in the lines from target to score, and returns what is printed for
-// each part of the game. What is printed adds up, by lines and by bands.
-func (s *RoundPage) lines(in RoundInput) map[golf.Category]float64 {
-	printed := map[golf.Category]float64{}
+// each. What is printed adds up, by lines and by bands.
+func (s *RoundPage) lines(in RoundInput) map[string]float64 {
+	printed := map[string]float64{}
 	names, amounts := lineAmounts(in.Account)
 	target := math.Round((in.Account.Expected-in.Account.Lost.Course)*10) / 10
 	rounded := stat.RoundedTo(amounts, .1, math.Round(in.Account.Score*10)/10-target)
-	scale := s.scale(in, rounded)
-	s.Axis = components.NewAxis(scale, words.Tick)
+	s.Axis = components.NewAxis(accountScale, words.Tick)
 	balance := target
 	s.Opening, s.Target = "Target", fmt.Sprintf("%.1f", balance)
 	for i, name := range names {
-		l := Line{Name: name, Amount: words.Signed(rounded[i], 1), Bar: scale.Bar(rounded[i])}
 		balance += rounded[i]
-		l.Balance = fmt.Sprintf("%.1f", balance)
+		l := Line{Name: name, Balance: fmt.Sprintf("%.1f", balance)}
+		printed[name] = rounded[i]
 		if i < len(golf.Categories) {
 			fillLine(&l, in, func(sh account.Shot) bool { return sh.Band.Category == golf.Categories[i] })
-			printed[golf.Categories[i]] = rounded[i]
-			l.Bands = bandLines(in, golf.Categories[i], rounded[i], scale)
+			l.Bands = bandLines(in, golf.Categories[i], rounded[i])
 		}
+		l.charge(rounded[i])
 		s.Lines = append(s.Lines, l)
 	}
 	s.Shots = words.Plural(shotCount(in.Account), "shot", "shots")
@@ -85,17 +102,21 @@ func (s *RoundPage) lines(in RoundInput) map[golf.Category]float64 {
 	return printed
 }
 
-// scale holds the bars of all lines and bands.
-func (s *RoundPage) scale(in RoundInput, lines []float64) chart.Scale {
-	values := lines
-	for _, c := range golf.Categories {
-		for _, b := range account.Bands(in.Bounds) {
-			if b.Category == c {
-				values = append(values, bandLoss(in, b))
-			}
-		}
+// charge prints the amount of a line, with its bar and its working.
+func (l *Line) charge(tenths float64) {
+	l.Amount, l.Bar = words.Signed(tenths, 1), accountScale.Bar(tenths)
+	if n := l.working.Shots(); n > 0 {
+		l.Working = l.working.String() + shared(l.working.Lost(), tenths)
 	}
-	return chart.NewScale(values...)
+}
+
+// shared says why an amount is not its working rounded to a tenth: tenths are
+// shared out so that what is printed adds up.
+func shared(lost, tenths float64) string {
+	if math.Abs(lost-tenths) <= .0501 {
+		return ""
+	}
+	return fmt.Sprintf("; %s here, so that the tenths add up", words.Signed(tenths, 1))
 }
 
 // bandLoss is what the shots of a band lost, in strokes.
@@ -111,7 +132,7 @@ func bandLoss(in RoundInput, b account.Band) float64 {
 
 // bandLines are the bands of a part of the game that have shots; their amounts add
 // up to total as printed.
-func bandLines(in RoundInput, c golf.Category, total float64, scale chart.Scale) []Line {
+func bandLines(in RoundInput, c golf.Category, total float64) []Line {
 	var lines []Line
 	var amounts []float64
 	for _, b := range account.Bands(in.Bounds) {
@@ -125,7 +146,7 @@ func bandLines(in RoundInput, c golf.Category, total float64, scale chart.Scale)
 	}
 	rounded := stat.RoundedTo(amounts, .1, total)
 	for i := range lines {
-		lines[i].Amount, lines[i].Bar = words.Signed(rounded[i], 1), scale.Bar(rounded[i])
+		lines[i].charge(rounded[i])
 	}
 	return lines
 }
@@ -135,7 +156,7 @@ func shotsOf(in RoundInput, b account.Band) []ShotLink {
 	var all []ShotLink
 	eachShot(in, func(hole, shot int, s account.Shot) {
 		if s.Band == b {
-			all = append(all, ShotLink{paths.Shot(hole, shot), fmt.Sprintf("hole %d, shot %d", hole, shot), words.Signed(s.Lost, 2), s.Lost})
+			all = append(all, ShotLink{paths.Shot(hole, shot), fmt.Sprintf("hole %d, shot %d", hole, shot), words.Signed(figures.WorkingOf(s).Lost(), 2), figures.WorkingOf(s).Lost()})
 		}
 	})
 	slices.SortStableFunc(all, func(a, b ShotLink) int { return cmp.Compare(b.lost, a.lost) })
@@ -145,18 +166,19 @@ func shotsOf(in RoundInput, b account.Band) []ShotLink {
 // fillLine counts the shots of a line and names the worst; it reports whether
 // there is any.
 func fillLine(l *Line, in RoundInput, belongs func(account.Shot) bool) bool {
-	n, worst := 0, math.Inf(-1)
+	worst, all := math.Inf(-1), []account.Shot{}
 	eachShot(in, func(hole, shot int, s account.Shot) {
 		if !belongs(s) {
 			return
 		}
-		if n++; s.Lost > worst {
-			worst = s.Lost
-			l.Worst, l.WorstAt, l.Cost = fmt.Sprintf("hole %d, shot %d", hole, shot), paths.Shot(hole, shot), words.Signed(s.Lost, 2)
+		all = append(all, s)
+		if lost := figures.WorkingOf(s).Lost(); lost > worst {
+			worst = lost
+			l.Worst, l.WorstAt, l.Cost = fmt.Sprintf("hole %d, shot %d", hole, shot), paths.Shot(hole, shot), words.Signed(lost, 2)
 		}
 	})
-	l.Shots = fmt.Sprint(n)
-	return n > 0
+	l.Shots, l.working = fmt.Sprint(len(all)), figures.WorkingOf(all...)
+	return len(all) > 0
 }
 
 // eachShot visits the shots in order of play, counted from 1 on each hole.

@@ -33,6 +33,9 @@ func (s *RoundPage) notes(in RoundInput) {
 	s.CanWrite, s.Write = in.Coached, noteForm(in)
 }
 
+// WriteLast reports whether the form for a note stands at the end of the page.
+func (s *RoundPage) WriteLast() bool { return s.CanWrite && !s.NotesFirst }
+
 func noteForm(in RoundInput) NoteForm {
 	typed, on := form.Note{}, in.On
 	if in.Returned.Note != nil {

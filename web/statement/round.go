@@ -33,14 +33,16 @@ type RoundPage struct {
 	Lost    string          // sum of the lines
 	Score   string          // a whole number, or one decimal after a hole was picked up
 
-	Nines   []Nine                // the card, nine by nine
-	Counts  string                // fairways, greens, putts, up and downs; empty when no shot is known
-	Doubles []figures.DoubleStory // one a double
-	Trouble Trouble               // links to the doubles
-	Verdict string                // what errors that followed errors cost; empty for nothing
-	Without string                // the score without that cost; empty for nothing
-	Missed  []MissedPutt
-	Holes   []OpenHole
+	Nines     []Nine                // the card, nine by nine
+	Counts    string                // fairways, greens, putts, up and downs; empty when no shot is known
+	Doubles   []figures.DoubleStory // one a double
+	Trouble   Trouble               // links to the doubles
+	Verdict   string                // what errors that followed errors cost; empty for nothing
+	Without   string                // the score without that cost; empty for nothing
+	Missed    []MissedPutt          // in a table; none when there are few
+	MissedFew []MissedPutt          // in a sentence; none when there are more
+	Holes     []HoleLine
+	Workings  []Voucher // on paper, of the lines and of the shots that made doubles
 
 	Checks          []NineCheck        // the nines whose score the card can check; none for a coach
 	Agrees          string             // says that the card agrees with the holes; empty when it does not, or is not known
@@ -48,6 +50,8 @@ type RoundPage struct {
 	ConditionsField components.Field   // weather and greens, to edit
 	NinesWrong      components.Summary // what is wrong with the nines of a form that came back
 	ConditionsWrong components.Summary // what is wrong with its conditions
+	CardOpen        bool               // the nines are shown open: one does not agree, or the form came back
+	ConditionsOpen  bool               // the conditions are shown open: the form came back
 
 	Notes      []notes.Card // notes on the round, open questions first
 	NotesFirst bool         // they stand at the top: one is new or waits for an answer, or one is being written
@@ -57,7 +61,10 @@ type RoundPage struct {
 	Enter    string // address of the next hole to enter
 	Details  string // address that edits day, course and target; empty for a coach
 	Remove   string // address that removes the round; empty for a coach
+	Card     string // address of the round as a card to fold; empty for a coach
 	SaveCard string // address that saves nines and conditions
+
+	printed map[string]float64 // the amounts of the lines, by name
 }
 
 // RoundInput is what a statement is made of.
@@ -85,28 +92,31 @@ type RoundInput struct {
 // NewRoundPage makes the statement of a round, for its player or for a coach.
 func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Title = "Statement of " + words.LongDay(in.Round.Date)
+	page.BodyClass = "statement-page"
 	page.Here, page.Explained = layout.Here(in.Whose, paths.Rounds), "strokes"
-	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(in.Round.Date), At: place(in), Enter: paths.Hole(in.ID, nextHole(in)), Remove: paths.RemoveRound(in.ID), Details: paths.Details(in.ID)}
+	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(in.Round.Date), At: place(in), Enter: paths.Hole(in.ID, nextHole(in)), Remove: paths.RemoveRound(in.ID), Card: paths.Card(in.ID), Details: paths.Details(in.ID)}
 	if in.Of != "" {
-		s.At, s.Remove, s.Details, s.Conditions = in.Of+". "+s.At, "", "", in.Conditions
+		s.At, s.Remove, s.Details, s.Card, s.Conditions = in.Of+". "+s.At, "", "", "", in.Conditions
 	}
 	if left := len(in.Card) - len(in.Round.Holes); left > 0 && in.Of == "" {
 		s.Left = words.Plural(left, "hole", "holes") + " still to enter."
 	}
 	if len(in.Round.Holes) == 0 {
-		s.Empty = true
+		s.Empty, s.Card = true, ""
 		s.Lede = "No hole of this round has been entered yet."
 		return s
 	}
-	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is a %.1f golfer. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
+	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is a %.1f golfer. Tenths are shared out so that what is printed adds up. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
 		words.Plain(in.Account.Expected-in.Account.Lost.Course), in.Level, words.Plain(in.Target))
 	s.notes(in)
 	printed := s.lines(in)
+	s.printed = printed
 	s.Lede = lede(in, printed)
-	s.Nines = nines(in)
+	amounts := newHoleAmounts(in.Account.Holes, holesTotal(printed))
+	s.Nines = nines(in, amounts, printed)
 	s.doubles(in)
-	s.Missed = missedPutts(in)
-	s.Holes = openHoles(in)
+	s.Holes = holeLines(in, amounts)
+	s.Workings = s.workings()
 	s.checks(in)
 	s.Counts = countsLine(in.Account.Counts, len(in.Round.Holes))
 	s.Trouble = trouble(in)
@@ -114,6 +124,30 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		s.Script = "walk.js"
 	}
 	return s
+}
+
+// Voucher is the working of one figure, as a note on paper.
+type Voucher struct {
+	Name    string // what the figure is of
+	Working string
+}
+
+// workings are those of the lines and of the shots that made a double.
+func (s *RoundPage) workings() []Voucher {
+	var all []Voucher
+	for _, l := range s.Lines {
+		if l.Working != "" {
+			all = append(all, Voucher{l.Name, l.Working})
+		}
+	}
+	for _, h := range s.Holes {
+		for _, shot := range h.Shots {
+			if shot.Tag != "" {
+				all = append(all, Voucher{fmt.Sprintf("Hole %s, shot %s", h.Number, shot.Number), shot.Working})
+			}
+		}
+	}
+	return all
 }
 
 // place says where the round was played.

@@ -3,6 +3,7 @@ package statement
 import (
 	"net/url"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -94,20 +95,26 @@ func TestScoresAloneHaveALine(t *testing.T) {
 
 func TestDoublesOfTheStatement(t *testing.T) {
 	s := NewRoundPage(layout.Page{}, doubled(t))
-	if len(s.Doubles) != 1 || s.Doubles[0].Heading != "Hole 2, par 4: six" || s.Doubles[0].Kind != "compound" {
+	if len(s.Doubles) != 1 || s.Doubles[0].Heading != "Hole 2, par 4: six" || s.Doubles[0].Kind != "compound: one error led to the next" || s.Doubles[0].Note != "" {
 		t.Fatalf("%+v", s.Doubles)
 	}
-	if s.Verdict == "" || s.Without == "" || s.Script != "walk.js" {
-		t.Errorf("%q, %q, %q", s.Verdict, s.Without, s.Script)
+	if !strings.HasPrefix(s.Verdict, "One mistake led to the next, and the second one cost +") || s.Without == "" {
+		t.Errorf("%q, %q", s.Verdict, s.Without)
 	}
-	if want := (Trouble{Doubles: []components.Link{{Name: "2", At: "#h2"}}, Roots: []components.Link{{Name: "hole 2, shot 1", At: "#h2-1"}}}); !slices.Equal(s.Trouble.Doubles, want.Doubles) || !slices.Equal(s.Trouble.Roots, want.Roots) {
-		t.Errorf("%+v", s.Trouble)
+	if len(s.Trouble.Doubles) > 0 || s.Script != "" {
+		t.Errorf("one double to walk through: %+v, %q", s.Trouble, s.Script)
 	}
-	if len(s.Missed) != 1 || s.Missed[0].Hole != "Hole 2" || s.Missed[0].At != "#h2-5" || s.Missed[0].Length != "5 ft" {
-		t.Errorf("%+v", s.Missed)
+	if len(s.Missed) != 0 || len(s.MissedFew) != 1 || s.MissedFew[0].Hole != "Hole 2" || s.MissedFew[0].At != "#h2-5" || s.MissedFew[0].Length != "5 ft" {
+		t.Errorf("%+v, %+v", s.Missed, s.MissedFew)
+	}
+	coach := doubled(t)
+	coach.Of = "Robin"
+	s = NewRoundPage(layout.Page{}, coach)
+	if want := (Trouble{Doubles: []components.Link{{Name: "2", At: "#h2"}}, Roots: []components.Link{{Name: "hole 2, shot 1", At: "#h2-1"}}}); s.Script != "walk.js" || !slices.Equal(s.Trouble.Doubles, want.Doubles) || !slices.Equal(s.Trouble.Roots, want.Roots) {
+		t.Errorf("a coach's: %+v, %q", s.Trouble, s.Script)
 	}
 	plain := NewRoundPage(layout.Page{}, asked(t, par3s(3), 79, form.StandardUnits))
-	if len(plain.Doubles)+len(plain.Missed)+len(plain.Trouble.Doubles) > 0 || plain.Verdict != "" || plain.Script != "" {
+	if len(plain.Doubles)+len(plain.Missed)+len(plain.MissedFew)+len(plain.Trouble.Doubles) > 0 || plain.Verdict != "" || plain.Script != "" {
 		t.Errorf("without a double: %+v", plain)
 	}
 }
@@ -116,7 +123,7 @@ func TestHolesOfTheStatement(t *testing.T) {
 	in := doubled(t)
 	in.Notes = []notes.Note{{ID: 4, Author: "Ines", Hole: 2, Shot: 2}, {ID: 5, Author: "Robin", Mine: true, Hole: 2}, {ID: 6, Author: "Ines"}}
 	h := NewRoundPage(layout.Page{}, in).Holes[1]
-	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || !h.Open || h.Write != nil {
+	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || !h.Open || h.Write != "" || h.Shots[0].Write != "" {
 		t.Errorf("%+v", h)
 	}
 	if len(h.Notes) != 2 || h.Notes[0].At != "#note-4" || h.Notes[1].Name[:3] != "you" {
@@ -124,7 +131,7 @@ func TestHolesOfTheStatement(t *testing.T) {
 	}
 	in.Whose.Own, in.Of, in.Coached = false, "Robin", true
 	h = NewRoundPage(layout.Page{}, in).Holes[1]
-	if h.Change != "" || len(h.Write) != 7 || h.Write[0] != (components.Link{Name: "this hole", At: "/players/7/rounds/1?on=2#write"}) || h.Write[6].Name != "shot 6" {
+	if h.Change != "" || len(h.Shots) != 6 || h.Write != "/players/7/rounds/1?on=2#write" || h.Shots[5].Write != "/players/7/rounds/1?on=2.6#write" {
 		t.Errorf("a coach's: %+v", h)
 	}
 	in.Round.Holes[1].PickedUp = true
@@ -137,7 +144,7 @@ func TestHolesOfTheStatement(t *testing.T) {
 func TestNines(t *testing.T) {
 	in := asked(t, golf.Round{Holes: par3s(18).Holes[:10]}, 79, form.StandardUnits)
 	in.Card = par3s(18).Card()
-	all := nines(in)
+	all := NewRoundPage(layout.Page{}, in).Nines
 	if len(all) != 2 || all[0].Sum != "Out" || all[1].Sum != "In" || all[0].Title != "The front nine" || all[0].Unit != "Yards" || all[0].Length != "1350" || all[0].Par != "27" || all[0].Score != "27" || all[1].Score != "3" {
 		t.Fatalf("%+v", all)
 	}
@@ -147,12 +154,12 @@ func TestNines(t *testing.T) {
 	if c := all[1].Holes[1]; c.At != "" || c.Mark.Said != "not entered" || c.Lost != "" || c.Stack != nil {
 		t.Errorf("%+v", c)
 	}
-	if front := nines(asked(t, par3s(9), 79, form.StandardUnits)); len(front) != 1 {
+	if front := NewRoundPage(layout.Page{}, asked(t, par3s(9), 79, form.StandardUnits)).Nines; len(front) != 1 {
 		t.Errorf("nine holes have %d nines", len(front))
 	}
 	picked := par3s(1)
 	picked.Holes[0].PickedUp = true
-	if c := nines(asked(t, picked, 79, form.StandardUnits))[0].Holes[0]; c.Mark.Text[0] != '(' {
+	if c := NewRoundPage(layout.Page{}, asked(t, picked, 79, form.StandardUnits)).Nines[0].Holes[0]; c.Mark.Text[0] != '(' {
 		t.Errorf("picked up: %+v", c.Mark)
 	}
 }
@@ -232,5 +239,33 @@ func TestNineChecks(t *testing.T) {
 	}
 	if whole := expect.ReferenceCourse(); len(nineChecks(RoundInput{Card: whole})) != 0 {
 		t.Error("nines without holes are checked")
+	}
+}
+
+// The back of the folded card has room for the parts that lost most, the worst
+// first.
+func TestPracticeOfTheFoldedCard(t *testing.T) {
+	for _, c := range []struct {
+		name  string
+		lines map[string]float64
+		want  []string
+	}{
+		{"two parts", map[string]float64{"Tee": .3, "Approach": -1, "Short game": .2, "Putting": 2.7, scoreOnly: 4}, []string{"Putting, 2.7 lost", "Tee, 0.3 lost", "Something else"}},
+		{"four parts", map[string]float64{"Tee": 1, "Approach": 2, "Short game": 3, "Putting": 4}, []string{"Putting, 4.0 lost", "Short game, 3.0 lost", "Approach, 2.0 lost"}},
+	} {
+		var got []string
+		for _, space := range practiceOf(c.lines) {
+			got = append(got, space.Name)
+		}
+		if !slices.Equal(got, c.want) {
+			t.Errorf("%s: %q, want %q", c.name, got, c.want)
+		}
+	}
+	f := NewFoldPage(layout.Page{}, doubled(t))
+	if f.Course != "Harrow Fen" || f.Back != "/rounds/1" || f.BodyClass != "fold-page" || f.Script != "" || len(f.Practice) != practiceSpaces {
+		t.Errorf("%+v", f)
+	}
+	if empty := NewFoldPage(layout.Page{}, RoundInput{Units: form.StandardUnits}); !empty.Empty || empty.Practice != nil {
+		t.Errorf("without a hole: %+v", empty)
 	}
 }

@@ -30,7 +30,7 @@ func TestTheCardIsAskedForFirst(t *testing.T) {
 	}{
 		{"nothing told", 18, [2]int{}, true, true, ""},
 		{"one nine told", 18, [2]int{27, 0}, true, true, ""},
-		{"both agree", 18, [2]int{27, 27}, true, false, "The card agrees: 27 and 27."},
+		{"both agree", 18, [2]int{27, 27}, true, false, "Card agrees: 27 and 27."},
 		{"one does not", 18, [2]int{27, 28}, true, false, ""},
 		{"a hole is open", 17, [2]int{}, true, false, ""},
 		{"read later, or by a coach", 18, [2]int{}, false, false, ""},

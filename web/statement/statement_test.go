@@ -1,8 +1,10 @@
 package statement
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -69,6 +71,70 @@ func TestPrintedLinesAddUp(t *testing.T) {
 	})
 }
 
+// The card adds up as printed: holes to their nine, the balance from hole to hole
+// and over the turn, and the parts of both nines to the lines of the account.
+func TestPrintedCardAddsUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := asked(t, golftest.Rounds().Draw(t, "round"), rapid.Float64Range(68, 110).Draw(t, "target"), form.StandardUnits)
+		slices.SortFunc(in.Card, func(a, b golf.CardHole) int { return cmp.Compare(a.Number, b.Number) })
+		s := NewRoundPage(layout.Page{}, in)
+		balance, parts, lines := 0.0, map[string]float64{}, 0.0
+		for i, n := range s.Nines {
+			nine, sum := 0.0, 0.0
+			for _, h := range n.Holes {
+				if h.Lost == "" {
+					continue
+				}
+				nine += printed(t, h.Lost)
+				if balance += printed(t, h.Lost); math.Abs(printed(t, h.Balance)-balance) > 1e-6 {
+					t.Fatalf("hole %s: balance %s, holes come to %.1f", h.Number, h.Balance, balance)
+				}
+			}
+			for _, p := range n.Parts {
+				sum += printed(t, p.Amount)
+				parts[p.Name] += printed(t, p.Amount)
+			}
+			if math.Abs(printed(t, n.Lost)-nine) > 1e-6 || math.Abs(sum-nine) > 1e-6 {
+				t.Fatalf("%s: lost %s, holes come to %.1f, parts to %.1f", n.Title, n.Lost, nine, sum)
+			}
+			if forward := i == 0 && len(s.Nines) == 2 && s.Nines[1].Balance != ""; forward != (n.Carried != "") || forward && n.Carried != n.Balance {
+				t.Fatalf("%s: %q carried forward, balance %s", n.Title, n.Carried, n.Balance)
+			}
+		}
+		for _, l := range s.Lines {
+			if l.Name == courseLine {
+				continue
+			}
+			lines += printed(t, l.Amount)
+			if math.Abs(parts[l.Name]-printed(t, l.Amount)) > 1e-6 {
+				t.Fatalf("%s: line %s, nines come to %.1f", l.Name, l.Amount, parts[l.Name])
+			}
+		}
+		if last := s.Holes[len(s.Holes)-1]; math.Abs(lines-balance) > 1e-6 || math.Abs(printed(t, last.Balance)-balance) > 1e-6 {
+			t.Fatalf("lines come to %.1f, the card to %.1f, the last hole says %s", lines, balance, last.Balance)
+		}
+	})
+}
+
+// The costs of a hole's shots, as printed, add up to what its working ends with.
+func TestWorkingsAddUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := NewRoundPage(layout.Page{}, asked(t, golftest.Rounds().Draw(t, "round"), 79, form.StandardUnits))
+		for _, h := range s.Holes {
+			if len(h.Shots) == 0 {
+				continue
+			}
+			sum := 0.0
+			for _, shot := range h.Shots {
+				sum += printed(t, shot.Lost)
+			}
+			if end := figures.LostWords(sum); !strings.Contains(h.Working, ": "+end) {
+				t.Fatalf("%s: %q, shots come to %s", h.Heading, h.Working, end)
+			}
+		}
+	})
+}
+
 // Every page of a random round renders without a panic and without a NaN.
 func TestEveryStatementRenders(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -76,6 +142,9 @@ func TestEveryStatementRenders(t *testing.T) {
 		in := asked(t, golftest.Rounds().Draw(t, "round"), 79, units)
 		var b strings.Builder
 		if err := NewRoundPage(layout.Page{}, in).View().Render(t.Context(), &b); err != nil {
+			t.Fatal(err)
+		}
+		if err := NewFoldPage(layout.Page{}, in).View().Render(t.Context(), &b); err != nil {
 			t.Fatal(err)
 		}
 		if out := b.String(); strings.Contains(out, "NaN") || strings.Contains(out, "Inf") || strings.Contains(out, "style=") || strings.Contains(out, "+0.0<") {
@@ -102,8 +171,8 @@ func TestSentence(t *testing.T) {
 		holes []golf.Hole
 		want  string
 	}{
-		{"one hole at par", []golf.Hole{par(1)}, "0.4 under your 79 on one hole: no part of the game lost much."},
-		{"a compound double", []golf.Hole{par(1), six}, "1.2 over your 79 on two holes: 0.6 lost off the tee, and one compound double."},
+		{"one hole at par", []golf.Hole{par(1)}, "0.4 under your 79 on one hole: 0.3 won back on the approach, the rest even."},
+		{"a compound double", []golf.Hole{par(1), six}, "1.2 over your 79 on two holes: 0.6 off the tee, 0.4 on the approach, the rest even; and one compound double."},
 	} {
 		got := NewRoundPage(layout.Page{}, asked(t, golf.Round{Holes: c.holes}, 79, form.StandardUnits)).Lede
 		if got != c.want {

@@ -104,14 +104,22 @@ func Spelled(n int) string {
 	return strconv.Itoa(n)
 }
 
+// teens are 13 to 20 as words.
+var teens = []string{"thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen", "twenty"}
+
 // SpelledAmount writes an amount of 0 or more as a golfer says it: whole numbers
-// up to 12 as words, others with one decimal.
+// up to 20 as words and above without decimals, others with one decimal.
 func SpelledAmount(x float64) string {
 	tenths := math.Round(x * 10)
-	if whole := tenths / 10; whole == math.Trunc(whole) && whole <= 12 {
+	whole := tenths / 10
+	switch n := int(whole) - 13; {
+	case whole != math.Trunc(whole):
+		return fmt.Sprintf("%.1f", whole)
+	case n >= 0 && n < len(teens):
+		return teens[n]
+	default:
 		return Spelled(int(whole))
 	}
-	return fmt.Sprintf("%.1f", tenths/10)
 }
 
 // A writes a number with its indefinite article, as it is read aloud: a 79, an

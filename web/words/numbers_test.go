@@ -115,7 +115,7 @@ func TestSpelled(t *testing.T) {
 }
 
 func TestSpelledAmount(t *testing.T) {
-	for x, want := range map[float64]string{0: "no", .04: "no", .4: "0.4", 1: "one", 2.96: "three", 12: "twelve", 13: "13.0", 7.25: "7.3"} {
+	for x, want := range map[float64]string{0: "no", .04: "no", .4: "0.4", 1: "one", 2.96: "three", 12: "twelve", 13: "thirteen", 20: "twenty", 23: "23", 7.25: "7.3"} {
 		if got := SpelledAmount(x); got != want {
 			t.Errorf("%g: %q, want %q", x, got, want)
 		}

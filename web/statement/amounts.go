@@ -1,0 +1,99 @@
+package statement
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+)
+
+// holeAmounts are the losses of the holes as they are printed, tenths that add up
+// to what the lines come to without the line of the course.
+type holeAmounts struct {
+	lost    map[int]float64 // by number
+	balance map[int]float64 // with the holes before it
+}
+
+func newHoleAmounts(holes []account.Hole, total float64) holeAmounts {
+	var exact []float64
+	for _, h := range holes {
+		exact = append(exact, h.Lost)
+	}
+	a, balance, tenths := holeAmounts{map[int]float64{}, map[int]float64{}}, 0.0, stat.RoundedTo(exact, .1, total)
+	for _, i := range byNumber(holes) {
+		balance += tenths[i]
+		a.lost[holes[i].Number], a.balance[holes[i].Number] = tenths[i], balance
+	}
+	return a
+}
+
+// byNumber lists the places of holes in the order of the card, which is not that
+// of play where a round began on another hole.
+func byNumber(holes []account.Hole) []int {
+	all := make([]int, len(holes))
+	for i := range all {
+		all[i] = i
+	}
+	slices.SortFunc(all, func(i, j int) int { return cmp.Compare(holes[i].Number, holes[j].Number) })
+	return all
+}
+
+// holesTotal is what the printed lines come to without what the course costs,
+// which no hole is charged with.
+func holesTotal(lines map[string]float64) float64 {
+	total := 0.0
+	for name, tenths := range lines {
+		if name != courseLine {
+			total += tenths
+		}
+	}
+	return math.Round(total*10) / 10
+}
+
+// half is 0 for a hole of the front nine and 1 for one of the back nine.
+func half(number int) int {
+	if number > 9 {
+		return 1
+	}
+	return 0
+}
+
+// partAmounts share the printed lines out among the nines, as tenths: the parts of
+// a nine add up to its holes, and a part of both nines to its line.
+func partAmounts(in RoundInput, lines map[string]float64, amounts holeAmounts) [2]map[string]float64 {
+	exact, total, back := map[string]float64{}, 0.0, false
+	for _, h := range in.Account.Holes {
+		if half(h.Number) == 1 {
+			back = true
+			continue
+		}
+		total += amounts.lost[h.Number]
+		if !h.Detailed {
+			exact[scoreOnly] += h.Lost
+		}
+		for c, lost := range byPart(h) {
+			if lost != 0 {
+				exact[partName(golf.Category(c))] += lost
+			}
+		}
+	}
+	if !back {
+		return [2]map[string]float64{lines, {}}
+	}
+	var names []string
+	var values []float64
+	for _, name := range lineNames {
+		if _, known := lines[name]; known {
+			names, values = append(names, name), append(values, exact[name])
+		}
+	}
+	front, rest := map[string]float64{}, map[string]float64{}
+	for i, tenths := range stat.RoundedTo(values, .1, total) {
+		front[names[i]] = tenths
+		rest[names[i]] = math.Round((lines[names[i]]-tenths)*10) / 10
+	}
+	return [2]map[string]float64{front, rest}
+}
