@@ -71,7 +71,7 @@ func TestMonthsThatAreEmpty(t *testing.T) {
 	if got := evaluates(t, ctx, `location.search + document.querySelector(".lede").textContent`); got != "?span=2001-01&span=2001-02No rounds in Feb 2001." {
 		t.Errorf("%q", got)
 	}
-	if got := evaluates(t, ctx, `document.querySelector("table.months-table td .figure-line").textContent.trim()`); got != "no rounds" {
+	if got := evaluates(t, ctx, `document.querySelector("table.part-months td.no-figure").textContent.trim()`); got != "no rounds" {
 		t.Errorf("%q", got)
 	}
 }
