@@ -110,6 +110,12 @@ func (s *Store) OnlyCoaches(ctx context.Context, who golf.PlayerID) (bool, error
 			and not exists (select 1 from rounds where player_id = @who and removed_at is null)`, pgx.StrictNamedArgs{"who": who})
 }
 
+// HasPupils reports whether a player is somebody's coach.
+func (s *Store) HasPupils(ctx context.Context, who golf.PlayerID) (bool, error) {
+	return one(ctx, s.q, pgx.RowTo[bool], `select exists (select 1 from coachings where coach_id = @who and confirmed_at is not null)`,
+		pgx.StrictNamedArgs{"who": who})
+}
+
 // Seen returns a player whose pages asker may see, golf.ErrNotFound otherwise.
 func (s *Store) Seen(ctx context.Context, asker, player golf.PlayerID) (Player, error) {
 	return one(ctx, s.q, pgx.RowToStructByName[Player], `select `+playerColumns+` from players where id = @player and `+accessFrom("@asker", "@player")+` is not null`,

@@ -103,6 +103,7 @@ func (s *Store) SeenRound(ctx context.Context, asker, who golf.PlayerID, id golf
 type Chosen struct {
 	IDs      []golf.RoundID // nil for any
 	Course   string         // its name, "" for any
+	CourseID golf.CourseID  // of the shared course, with its tees; 0 for any
 	From, To golf.Date      // first and last day; the zero value sets no limit
 	Most     int            // at most so many, the latest first; 0 for all
 }
@@ -114,10 +115,10 @@ func (s *Store) Rounds(ctx context.Context, asker, who golf.PlayerID, c Chosen) 
 		select `+roundColumns+` from rounds
 		where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
 		  and (@ids::bigint[] is null or id = any(@ids))
-		  and (@course = '' or course = @course)
+		  and (@course = '' or course = @course) and (@course_id::bigint = 0 or course_id = @course_id)
 		  and played_on >= coalesce(@from, '-infinity'::date) and played_on <= coalesce(@to, 'infinity'::date)
 		order by played_on desc, id desc limit @most`,
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": c.IDs, "course": c.Course, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": c.IDs, "course": c.Course, "course_id": c.CourseID, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
 	if err != nil || len(rounds) == 0 {
 		return nil, err
 	}
@@ -147,6 +148,22 @@ func (s *Store) RoundCourses(ctx context.Context, asker, who golf.PlayerID) ([]s
 	return many(ctx, s.q, pgx.RowTo[string], `
 		select course from rounds where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
 		group by course order by lower(course)`, pgx.StrictNamedArgs{"asker": asker, "who": who})
+}
+
+// MonthRounds is how many rounds of a player a month has.
+type MonthRounds struct {
+	Month  time.Time // its first day
+	Rounds int       // in all
+	Chosen int       // on the course that was asked for
+}
+
+// RoundMonths lists the months of a player's rounds that asker may see, the
+// latest first, and how many are on a course; "" is any.
+func (s *Store) RoundMonths(ctx context.Context, asker, who golf.PlayerID, course string) ([]MonthRounds, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[MonthRounds], `
+		select date_trunc('month', played_on::timestamp)::date as month, count(*) as rounds, count(*) filter (where @course = '' or course = @course) as chosen
+		from rounds where player_id = @who and removed_at is null and played_on >= `+accessFrom("@asker", "@who")+`
+		group by 1 order by 1 desc`, pgx.StrictNamedArgs{"asker": asker, "who": who, "course": course})
 }
 
 // fill reads the holes and shots of rounds, in one trip.

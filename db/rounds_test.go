@@ -2,6 +2,7 @@ package db_test
 
 import (
 	"errors"
+	"fmt"
 	"testing"
 	"time"
 
@@ -185,6 +186,14 @@ func TestRoundsAreChosen(t *testing.T) {
 		if diff := cmp.Diff(c.want, got); diff != "" || err != nil {
 			t.Errorf("%+v: %v %s", c.chosen, err, diff)
 		}
+	}
+	months, err := s.RoundMonths(ctx, a, a, "Fen")
+	var got []string
+	for _, m := range months {
+		got = append(got, fmt.Sprintf("%s %d %d", m.Month.Format("2006-01"), m.Rounds, m.Chosen))
+	}
+	if diff := cmp.Diff([]string{"2026-06 1 1", "2026-05 2 1"}, got); diff != "" || err != nil {
+		t.Errorf("%v %s", err, diff)
 	}
 	if names, err := s.RoundCourses(ctx, a, a); err != nil || len(names) != 2 || names[0] != "Fen" {
 		t.Errorf("%v, %v", names, err)

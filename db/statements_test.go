@@ -10,6 +10,7 @@ import (
 // sharded server asks every shard, and why that is all right.
 var ofSeveralPlayers = map[string]string{
 	"Accounts":     "every account with its open link for a new password, for a steward",
+	"HasPupils":    "the pupils of a coach, of which the navigation of a page speaks",
 	"OnlyCoaches":  "the pupils of a coach, once at sign-in",
 	"roster":       "the pupils of a coach",
 	"rosterLooks":  "the pupils of a coach",

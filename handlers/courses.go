@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/components"
@@ -60,7 +61,28 @@ func (s *server) course(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showCourse(w, r, response{http.StatusOK, shell(r)}, c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r)))})
+	strip, err := s.strip(r, c)
+	if err != nil {
+		return err
+	}
+	return s.showCourse(w, r, response{http.StatusOK, shell(r)}, c, entry.CourseInput{Form: courseFormOf(c, unitsOf(me(r))), Strip: strip, Target: me(r).Target})
+}
+
+// stripMost is how many rounds the strip of a hole looks back, the latest ones.
+const stripMost = 100
+
+// strip is how who is signed in played a hole of the course.
+func (s *server) strip(r *http.Request, c db.Course) (analysis.Strip, error) {
+	rounds, err := s.store.Rounds(r.Context(), me(r).ID, me(r).ID, db.Chosen{CourseID: c.ID, Most: stripMost})
+	if err != nil {
+		return analysis.Strip{}, err
+	}
+	hole, _ := strconv.Atoi(r.FormValue("hole")) // what is no number chooses none
+	in := analysis.StripInput{Card: c.Holes, Par18: parOf(c.Holes), Target: me(r).Target, Boundary: golf.Yards.Of(me(r).BoundaryYd), Hole: hole}
+	for _, kept := range rounds {
+		in.History = append(in.History, playedOf(kept))
+	}
+	return analysis.NewStrip(in), nil
 }
 
 // showCourse shows a course with its form, as stored or as typed.

@@ -41,7 +41,7 @@ func TestAConversation(t *testing.T) {
 	if a := pupil.get("/rounds"); !strings.Contains(a.body, "1 note has something new from a coach.") {
 		t.Error("the pupil's first page does not tell of the note")
 	}
-	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "the safe side") || !strings.Contains(a.body, `<em class="red-label">new</em>`) {
+	if a := pupil.get("/rounds/1"); !strings.Contains(a.body, "the safe side") || !strings.Contains(a.body, `<em class="ink-label">new</em>`) {
 		t.Error("the pupil does not find the note")
 	}
 	if a := pupil.get("/rounds"); strings.Contains(a.body, "something new") {

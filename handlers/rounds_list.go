@@ -4,6 +4,8 @@ import (
 	"net/http"
 	"time"
 
+	"github.com/go-chi/chi/v5"
+
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -75,20 +77,76 @@ func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
 	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
 }
 
-func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) error {
-	chosen := db.Chosen{Course: r.FormValue("course"), Most: roundsMost}
-	chosen.From, _ = golf.ParseDate(r.FormValue("from")) // what is not a day sets no limit
-	chosen.To, _ = golf.ParseDate(r.FormValue("to"))
-	listed, err := s.listed(r, of.Whose, chosen, time.Now())
-	if err != nil {
+func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) (err error) {
+	if of.Narrow, err = s.narrowed(r, of.Whose); err != nil {
 		return err
 	}
-	courses, err := s.store.RoundCourses(r.Context(), me(r).ID, of.Whose.Player)
-	if err != nil {
-		return err
+	of.Leaf = statement.LeafOf(of.Narrow)
+	if !of.Leaf.First.IsZero() {
+		chosen := db.Chosen{Course: of.Narrow.Course, From: of.Leaf.From, To: of.Leaf.To, Most: roundsMost}
+		if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Now()); err != nil {
+			return err
+		}
 	}
-	of.Rounds, of.Narrow = listed, statement.Narrow{Course: chosen.Course, From: chosen.From, To: chosen.To, Courses: courses}
+	of.Cut = len(of.Rounds) == roundsMost
 	return show(w, r, http.StatusOK, statement.NewRoundsPage(page, of).View())
+}
+
+// narrowed reads how the list is narrowed, and what there is to choose from.
+func (s *server) narrowed(r *http.Request, whose paths.Whose) (n statement.Narrow, err error) {
+	n = statement.Narrow{Course: r.FormValue("course"), From: monthOf(r.FormValue("since")), To: monthOf(r.FormValue("until")), Before: monthOf(r.FormValue("before"))}
+	if n.Courses, err = s.store.RoundCourses(r.Context(), me(r).ID, whose.Player); err != nil {
+		return n, err
+	}
+	months, err := s.store.RoundMonths(r.Context(), me(r).ID, whose.Player, n.Course)
+	for _, m := range months {
+		n.Months = append(n.Months, statement.MonthRounds{Month: golf.DateOf(m.Month), Rounds: m.Rounds, Chosen: m.Chosen})
+	}
+	return n, err
+}
+
+// monthOf reads a month of an address, 2026-08, as its first day; what is none
+// sets no end.
+func monthOf(text string) golf.Date {
+	day, err := golf.ParseDate(text + "-01")
+	if err != nil {
+		return golf.Date{}
+	}
+	return day
+}
+
+// yearBook is the book of a year of who is signed in.
+func (s *server) yearBook(w http.ResponseWriter, r *http.Request) error {
+	return s.showYearBook(w, r, statement.YearBookInput{Whose: mine(r), Name: me(r).Name})
+}
+
+// seenYearBook is the book of a player's year for a coach.
+func (s *server) seenYearBook(w http.ResponseWriter, r *http.Request) error {
+	about, err := s.subject(r)
+	if err != nil {
+		return err
+	}
+	if !about.pages.Own {
+		err = s.recordLook(r, about.pages, db.LookRounds, 0)
+	}
+	if err != nil {
+		return err
+	}
+	return s.showYearBook(w, r, statement.YearBookInput{Whose: about.pages, Name: about.player.Name})
+}
+
+func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, of statement.YearBookInput) error {
+	first, err := golf.ParseDate(chi.URLParam(r, "year") + "-01-01")
+	if err != nil {
+		return golf.ErrNotFound
+	}
+	of.Year = first.Year
+	chosen := db.Chosen{From: first, To: golf.Date{Year: first.Year, Month: time.December, Day: 31}, Most: roundsMost}
+	if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Now()); err != nil {
+		return err
+	}
+	of.Cut = len(of.Rounds) == roundsMost
+	return show(w, r, http.StatusOK, statement.NewYearBookPage(shell(r), of).View())
 }
 
 // listed works out some of a player's rounds for a list; those saved after newAfter

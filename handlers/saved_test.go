@@ -63,7 +63,7 @@ func TestOtherDevicesAreSignedOut(t *testing.T) {
 		t.Fatalf("%d", a.status)
 	}
 	other := s.member("bea")
-	if a := here.get("/account"); !strings.Contains(a.body, "Sign out all other devices") {
+	if a := here.get("/account"); !strings.Contains(a.body, "Sign out the others") {
 		t.Error("it is not offered")
 	}
 	here.post("/account/devices/others")
@@ -71,7 +71,7 @@ func TestOtherDevicesAreSignedOut(t *testing.T) {
 		t.Errorf("the other device: %d", a.status)
 	}
 	for _, v := range []visitor{here, other} {
-		if a := v.get("/account"); a.status != http.StatusOK || strings.Contains(a.body, "Sign out all other devices") {
+		if a := v.get("/account"); a.status != http.StatusOK || strings.Contains(a.body, "Sign out the others") {
 			t.Errorf("%d", a.status)
 		}
 	}

@@ -120,9 +120,24 @@ func (s *server) withPlayer(next http.Handler) http.Handler {
 		case err != nil:
 			s.answerError(w, r, err)
 		default:
-			next.ServeHTTP(w, r.WithContext(context.WithValue(r.Context(), playerKey, p)))
+			s.serveSignedIn(next, w, r, p)
 		}
 	})
+}
+
+// serveSignedIn serves a request of a player. A page has another navigation for
+// somebody with pupils; what a script asks for has none.
+func (s *server) serveSignedIn(next http.Handler, w http.ResponseWriter, r *http.Request, p db.Player) {
+	ctx := context.WithValue(r.Context(), playerKey, p)
+	if !wantsJSON(r) {
+		teaches, err := s.store.HasPupils(ctx, p.ID)
+		if err != nil {
+			s.answerError(w, r, err)
+			return
+		}
+		ctx = context.WithValue(ctx, teachesKey, teaches)
+	}
+	next.ServeHTTP(w, r.WithContext(ctx))
 }
 
 func playerOf(r *http.Request) (db.Player, bool) {

@@ -9,13 +9,14 @@ import (
 	"embed"
 	"encoding/hex"
 	"fmt"
+	"io/fs"
 	"path"
 	"regexp"
 	"strings"
 	"sync"
 )
 
-//go:embed *.css *.js *.svg *.png
+//go:embed *.css *.js *.svg *.png fonts/*.woff2 fonts/*-licence.txt
 var files embed.FS
 
 // Prefix is where the files are served.
@@ -23,6 +24,9 @@ const Prefix = "/static/"
 
 // worker is the file of the service worker, which is served by Worker alone.
 const worker = "worker.js"
+
+// fonts is the folder of the typefaces and their licences.
+const fonts = "fonts"
 
 // stylesheet is the name of the one sheet that pages link to. It is no file: it
 // is the files of sheets, joined.
@@ -32,7 +36,7 @@ const stylesheet = "app.css"
 // rules that say the same as strongly, the later one holds: what is for every
 // page comes first, then the subjects, then paper.
 var sheets = []string{
-	"base.css", "page.css", "tables.css", "forms.css", "figures.css", "marks.css",
+	"fonts.css", "base.css", "page.css", "tables.css", "forms.css", "figures.css", "marks.css",
 	"statement.css", "card.css", "doubles.css", "months.css", "spans.css", "roster.css", "lessons.css",
 	"site.css", "help.css", "rounds.css", "courses.css",
 	"entry.css", "strip.css", "shots.css", "pad.css",
@@ -42,13 +46,23 @@ var sheets = []string{
 func joinedSheets() []byte {
 	var all []byte
 	for _, name := range sheets {
-		data, err := files.ReadFile(name)
-		if err != nil {
-			panic("static: " + err.Error())
-		}
-		all = append(all, data...)
+		all = append(all, read(name)...)
 	}
 	return all
+}
+
+// typeface finds the address of a font in a sheet, by its name in the folder of fonts.
+var typeface = regexp.MustCompile(`url\("([a-z0-9-]+\.woff2)"\)`)
+
+// joined is the one sheet, in which fonts have the addresses that their content makes.
+func (c catalogue) joined() []byte {
+	return typeface.ReplaceAllFunc(joinedSheets(), func(found []byte) []byte {
+		url, ok := c.urls[string(typeface.FindSubmatch(found)[1])]
+		if !ok {
+			panic("static: a sheet names a font that is not there: " + string(found))
+		}
+		return fmt.Appendf(nil, "url(%q)", url)
+	})
 }
 
 type catalogue struct {
@@ -61,18 +75,35 @@ var imported = regexp.MustCompile(`from "\./([a-z]+\.js)"`)
 
 var load = sync.OnceValue(func() catalogue {
 	c := catalogue{map[string]string{}, map[string][]byte{}}
-	entries, err := files.ReadDir(".")
-	if err != nil {
-		panic("static: " + err.Error())
-	}
-	for _, e := range entries {
-		if path.Ext(e.Name()) != ".css" {
+	for _, e := range append(folder("."), folder(fonts)...) {
+		if !e.IsDir() && path.Ext(e.Name()) != ".css" {
 			c.add(e.Name())
 		}
 	}
-	c.keep(stylesheet, joinedSheets())
+	c.keep(stylesheet, c.joined())
 	return c
 })
+
+func folder(name string) []fs.DirEntry {
+	entries, err := files.ReadDir(name)
+	if err != nil {
+		panic("static: " + err.Error())
+	}
+	return entries
+}
+
+// read returns a file by its name; the names of fonts do not say their folder.
+func read(name string) []byte {
+	at := name
+	if ext := path.Ext(name); ext == ".woff2" || ext == ".txt" {
+		at = path.Join(fonts, name)
+	}
+	data, err := files.ReadFile(at)
+	if err != nil {
+		panic("static: " + err.Error())
+	}
+	return data
+}
 
 // add puts a file into the catalogue after the modules that it imports, whose
 // addresses it then names.
@@ -80,10 +111,7 @@ func (c catalogue) add(name string) string {
 	if url, ok := c.urls[name]; ok {
 		return url
 	}
-	data, err := files.ReadFile(name)
-	if err != nil {
-		panic("static: " + err.Error())
-	}
+	data := read(name)
 	if path.Ext(name) == ".js" {
 		c.urls[name] = "" // a module that imports itself by way of others would never end
 		data = imported.ReplaceAllFunc(data, func(found []byte) []byte {
@@ -123,10 +151,7 @@ func File(hashed string) ([]byte, bool) {
 }
 
 // Worker returns the service worker.
-func Worker() []byte {
-	data, _ := files.ReadFile(worker)
-	return data
-}
+func Worker() []byte { return read(worker) }
 
 // ContentType returns the type of a file by the end of its name.
 func ContentType(name string) string {
@@ -137,6 +162,10 @@ func ContentType(name string) string {
 		return "text/javascript; charset=utf-8"
 	case ".svg":
 		return "image/svg+xml"
+	case ".woff2":
+		return "font/woff2"
+	case ".txt":
+		return "text/plain; charset=utf-8"
 	default:
 		return "image/png"
 	}

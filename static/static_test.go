@@ -17,10 +17,7 @@ func TestEveryFileOfStylesIsJoinedOnce(t *testing.T) {
 	if !slices.Equal(names, listed) {
 		t.Errorf("the folder has %v, the list %v", names, listed)
 	}
-	joined, ok := File(strings.TrimPrefix(URL(stylesheet), Prefix))
-	if !ok {
-		t.Fatal("the sheet has an address and is not there")
-	}
+	joined := joinedSheets()
 	at := 0
 	for _, name := range sheets {
 		data, err := files.ReadFile(name)

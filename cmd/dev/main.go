@@ -40,6 +40,7 @@ var tasks = []task{
 	{"kills", "kill the app and its Postgres again and again while holes are saved; --app 1000 --postgres 50 --seed 1", killAll},
 	{"load", "many players save at once; how long they wait; --players 50 --seconds 20", loadApp},
 	{"sizes", "how large files and functions are, beside the goals; --check fails when one is missed", sizes},
+	{"fonts", "make the typefaces in static/fonts again, cut down to the letters that pages use", alone(cutFonts)},
 	{"season", "write testdata/shots/season.csv anew", alone(writeSeason)},
 }
 

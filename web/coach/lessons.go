@@ -90,7 +90,7 @@ type Proposal struct {
 
 // NewLessonsPage makes the page.
 func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
-	page.Title, page.Here = "Lessons and practice", paths.Coaching
+	page.Title, page.Here = "Lessons and practice", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "The player and every coach with access can read the notes, unless they are marked private. When a coach’s access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop if it hurts."
 	l := LessonsPage{Page: page, Own: in.Whose.Own, Heading: "Lessons and practice", AllRounds: in.Whose.Rounds(), Player: fmt.Sprint(in.Whose.Player), Coach: fmt.Sprint(in.Me),
 		Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}

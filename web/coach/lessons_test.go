@@ -106,7 +106,7 @@ func TestLessonsPage(t *testing.T) {
 	} {
 		in.Whose, in.Visit = c.whose, c.visit
 		l := NewLessonsPage(layout.Page{}, in)
-		if l.Title != c.title || l.Heading != c.heading || l.At != c.at || l.Own != c.whose.Own || l.Player != "7" || l.Coach != "2" || l.Here != "/coaching" {
+		if l.Title != c.title || l.Heading != c.heading || l.At != c.at || l.Own != c.whose.Own || l.Player != "7" || l.Coach != "2" || l.Here != layout.Here(c.whose, "/players/7/lessons") {
 			t.Errorf("%s: %q %q %q %v %q %q %q", name, l.Title, l.Heading, l.At, l.Own, l.Player, l.Coach, l.Here)
 		}
 		var acts []string

@@ -57,7 +57,7 @@ type SquadMember struct {
 
 // NewSquadPage makes the page.
 func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
-	page.Title, page.Here = "Pupils side by side", paths.Coaching
+	page.Title, page.Here = "Pupils side by side", paths.Squad
 	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
 	s := SquadPage{Page: page, Open: len(in.Problems) > 0,
 		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: in.From.String(), Problem: in.Problems["from"]},

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/form"
@@ -19,6 +20,7 @@ type CoursePage struct {
 	Lede       string              // holes, par and length, or how much is known so far
 	Begin      string              // address that starts a round here
 	Tees       string              // address that adds other tees
+	Strip      HoleStrip           // one hole over the reader's rounds here; without a heading when there is none
 	Offer      CardOffer           // zero if every round has this card
 	Editor     *CourseEditor       // nil for those who cannot edit the course
 	Rows       []CourseHole        // the known holes; may be empty
@@ -66,6 +68,8 @@ type CourseInput struct {
 	Tee       string              // may be empty
 	Size      int                 // number of holes, known or not
 	Holes     []golf.CardHole     // the known ones, by number
+	Strip     analysis.Strip      // of the reader's rounds here; without holes when there is none
+	Target    float64             // the reader's, of 18 holes
 	Mine      bool                // the reader added the course
 	Steward   bool                // the reader is a steward
 	Others    []components.Choice // courses it can be merged into; empty for all but the steward
@@ -79,7 +83,7 @@ type CourseInput struct {
 func NewCoursePage(page layout.Page, in CourseInput, units form.Units) CoursePage {
 	name := words.Joined(in.Name, in.Tee)
 	page.Title, page.Here = name, paths.Courses
-	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(in.ID), Tees: paths.OtherTees(in.ID), Facts: ratingFacts(in.Kept), Offer: newCardOffer(in)}
+	p := CoursePage{Page: page, Heading: name, Begin: paths.RoundOn(in.ID), Tees: paths.OtherTees(in.ID), Facts: ratingFacts(in.Kept), Offer: newCardOffer(in), Strip: newHoleStrip(in, units)}
 	par, length := 0, golf.Distance(0)
 	for _, h := range in.Holes {
 		row := CourseHole{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: form.WriteLength(h.Length, units.Far) + " " + units.Far.String()}

@@ -57,12 +57,24 @@ func NewCoursesPage(page layout.Page, all []ListedCourse, units form.Units) Cour
 		}
 	}
 	if len(all) > 0 {
-		p.Lede = words.Capital(words.Spelled(len(all))) + " " + words.OneOrMany(len(all), "course", "courses") + "."
+		p.Lede = words.Capital(words.SpelledPlural(len(all), "course", "courses"))
 		if most.Times > 0 {
-			p.Lede += fmt.Sprintf(" You have played %s most: %s.", most.Name, words.Plural(most.Times, "round", "rounds"))
+			p.Lede += fmt.Sprintf(", %s %s", most.Name, times(most.Times))
 		}
+		p.Lede += "."
 	}
 	return p
+}
+
+// times says how often a course was played.
+func times(n int) string {
+	switch n {
+	case 1:
+		return "once"
+	case 2:
+		return "twice"
+	}
+	return words.Spelled(n) + " times"
 }
 
 func courseRow(c ListedCourse, units form.Units) CourseRow {

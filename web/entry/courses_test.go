@@ -43,7 +43,7 @@ func TestCoursesPage(t *testing.T) {
 		{ID: 2, Name: "Quarry Hill", Holes: 6, Size: 18, Par: 24, Length: 2000 * golf.Yard, Times: 2},
 	}
 	p := NewCoursesPage(layout.Page{}, all, form.StandardUnits)
-	if p.Lede != "Two courses. You have played Harrow Fen most: 100 rounds." {
+	if p.Lede != "Two courses, Harrow Fen 100 times." {
 		t.Error(p.Lede)
 	}
 	want := []CourseRow{

@@ -84,12 +84,12 @@ type RoundHole struct {
 // NewHolePage makes the page.
 func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	page.Title = fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Course)
-	page.Here, page.BodyClass, page.Script = paths.NewRound, "entry-page", "entry.js"
+	page.Here, page.BodyClass, page.Script, page.Explained = paths.NewRound, "entry-page", "entry.js", "line-said"
 	page.Foot = fmt.Sprintf("To play: the strokes that a golfer who averages your target of %s would still need from there, on this course.", words.Plain(in.Target))
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", in.Hole.Number), Name: page.Title,
 		Save: paths.Hole(in.ID, in.Hole.Number), Echo: paths.Echo(in.ID, in.Hole.Number), Line: in.Reading.Line.Text, Stored: in.Stored, Version: strconv.Itoa(in.Version),
 		Needed: strings.Join(layout.EntryFiles(), " "), Reading: NewReading(in.Reading),
-		Menu: []MenuLink{{paths.Round(in.ID), "The statement so far"}, {paths.Details(in.ID), "Date, course and target"}, {paths.NewRound, "Enter another round"}, {paths.Help, "How to read this"}}}
+		Menu: []MenuLink{{paths.Round(in.ID), "The statement so far"}, {paths.Details(in.ID), "Date, course and target"}, {paths.NewRound, "Enter another round"}, {paths.Help + "#line-said", "How to read this"}}}
 	order := make([]string, len(in.Order))
 	for i, n := range in.Order {
 		order[i] = strconv.Itoa(n)

@@ -50,7 +50,7 @@ func TestHolePage(t *testing.T) {
 			t.Errorf("%s: %q, want %q", what, got[0], got[1])
 		}
 	}
-	menu := []MenuLink{{"/rounds/7", "The statement so far"}, {"/rounds/7/details", "Date, course and target"}, {"/rounds/new", "Enter another round"}, {"/help", "How to read this"}}
+	menu := []MenuLink{{"/rounds/7", "The statement so far"}, {"/rounds/7/details", "Date, course and target"}, {"/rounds/new", "Enter another round"}, {"/help#line-said", "How to read this"}}
 	if diff := cmp.Diff(menu, page.Menu); diff != "" {
 		t.Error(diff)
 	}

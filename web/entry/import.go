@@ -86,7 +86,7 @@ const importTitle = "Import rounds"
 // NewImportPage makes the page that asks for a file. problem and faults are what
 // was wrong with the last one, empty and nil for nothing.
 func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) ImportPage {
-	page.Title, page.Here, page.Script = importTitle, paths.Rounds, "sending.js"
+	page.Title, page.Here, page.Script, page.Explained = importTitle, paths.Rounds, "sending.js", "file"
 	p := ImportPage{Page: page, Lede: "Import rounds from a shots file or an account file. You see what is in it before anything is saved."}
 	if problem != "" {
 		p.Faults = []string{words.Capital(problem)}
@@ -109,7 +109,7 @@ func NewImportPage(page layout.Page, problem string, faults *shotsfile.Faults) I
 
 // NewPreviewPage makes the page that shows what is in a file.
 func NewPreviewPage(page layout.Page, in PreviewInput) ImportPage {
-	page.Title, page.Here = importTitle, paths.Rounds
+	page.Title, page.Here, page.Explained = importTitle, paths.Rounds, "file"
 	p := ImportPage{Page: page, Confirm: paths.ImportConfirm, Rows: in.Rows, Lede: fmt.Sprintf("The file has %s. Nothing is saved yet.", words.Plural(len(in.Rows), "round", "rounds"))}
 	fresh, same, other := in.count[ThereNot], in.count[ThereSame], in.count[ThereOther]
 	if same > 0 {

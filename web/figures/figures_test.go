@@ -2,6 +2,7 @@ package figures
 
 import (
 	"math"
+	"reflect"
 	"strings"
 	"testing"
 	"time"
@@ -84,19 +85,24 @@ func TestRoundRow(t *testing.T) {
 	begun.Round.Holes = make([]golf.Hole, 17)
 	won.Account.Score, won.Account.Lost = 77, account.Split{Tee: -1, Approach: -1, ShortGame: -.5, Total: -2.5}
 	none.Round.Holes = nil
-	row := RoundRow{At: "/rounds/3", Date: "2 May 2026", Course: "Harrow Fen, white", Target: "79.5", New: true, Score: "84", Lost: "+4.5", Tee: "+1.0", Approach: "+3.0", ShortGame: "−0.5", Putting: "+1.0", Double: "2", Worst: "approach +3.0"}
+	row := RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: true, Score: "84", Over: "+4.5",
+		Parts: "tee +1.0, approach +3.0, short game −0.5, putting +1.0", Doubles: "2", Worst: "approach +3.0", id: "3"}
 	begunRow, wonRow := row, row
 	begunRow.Open = "1 hole to go"
-	wonRow.Score, wonRow.Lost, wonRow.Tee, wonRow.Approach, wonRow.Putting, wonRow.Worst = "77", "−2.5", "−1.0", "−1.0", "0.0", "nothing"
+	wonRow.Score, wonRow.Over, wonRow.Parts, wonRow.Worst = "77", "−2.5", "tee −1.0, approach −1.0, short game −0.5, putting 0.0", "nothing"
 	for _, c := range []struct {
 		name  string
 		round ListedRound
 		want  RoundRow
 	}{
 		{"whole", whole, row}, {"one hole to go", begun, begunRow}, {"nothing lost", won, wonRow},
-		{"not entered", none, RoundRow{At: "/rounds/3", Date: "2 May 2026", Course: "Harrow Fen, white", Target: "79.5", New: true, Score: "not entered", Open: "18 holes to go"}},
+		{"not entered", none, RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: true, Score: "not entered", Open: "18 holes to go", id: "3"}},
 	} {
-		if got := c.round.Row(paths.Whose{Player: 1, Own: true}); got != c.want {
+		got := c.round.Row(paths.Whose{Player: 1, Own: true})
+		if got.Bar.Known != (c.want.Over != "") {
+			t.Errorf("%s: bar %+v", c.name, got.Bar)
+		}
+		if got.Bar = (SplitBar{}); !reflect.DeepEqual(got, c.want) {
 			t.Errorf("%s: %+v\nwant %+v", c.name, got, c.want)
 		}
 	}

@@ -3,6 +3,7 @@ package figures
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
@@ -11,28 +12,29 @@ import (
 	"strokeledger/web/words"
 )
 
-// RoundRow is one round in a list of rounds. Its amounts are strokes, signed, with
-// one decimal; they are empty while no hole is entered.
+// RoundRow is one round in a list of rounds. What it prints in strokes is empty
+// while no hole is entered.
 type RoundRow struct {
-	At        string // address of its statement
-	Date      string // the day, as 2 May 2026
-	Course    string // course and tees
-	Score     string // a whole number, or not entered
-	Target    string // strokes over 18 holes
-	Lost      string // over the target, on the holes played
-	Tee       string // lost off the tee
-	Approach  string // lost on the approach
-	ShortGame string // lost in the short game
-	Putting   string // lost putting
-	Double    string // how many doubles
-	Worst     string // the part of the game that cost most, with its amount
-	Open      string // how many holes are still to be entered; empty for none
-	New       bool   // saved since the coach last looked
+	At      string   // address of its statement
+	Day     string   // as programs read it: 2026-05-02
+	Date    string   // “2 May”
+	Year    string   // “2026”, for a list without months
+	Course  string   // course and tees
+	Score   string   // a whole number, or not entered
+	Over    string   // strokes over the target, on the holes played, signed
+	Target  string   // “target 79.5”, where the row before had another; empty otherwise
+	Parts   string   // what each part of the game lost, for those who do not see the bar
+	Bar     SplitBar // where the strokes went
+	Worst   string   // the part of the game that cost most, with its amount
+	Doubles string   // how many doubles
+	Open    string   // how many holes are still to be entered; empty for none
+	New     bool     // saved since the coach last looked
+	id      string   // of the round
 }
 
 // ListedRound is what a row is made of.
 type ListedRound struct {
-	ID      golf.RoundID    // leads to its statement
+	ID      golf.RoundID
 	Round   golf.Round      // the holes entered
 	Card    int             // holes on the card
 	Target  float64         // strokes over 18 holes
@@ -40,20 +42,80 @@ type ListedRound struct {
 	New     bool            // saved since the coach last looked
 }
 
-// worstPart names the part of the game that cost most, with its amount as printed.
-func worstPart(parts []float64) string {
-	cost := func(c golf.Category) float64 { return parts[c-golf.TeeShots] }
-	worst := golf.Most(cost)
-	if cost(worst) < .05 {
-		return "nothing"
-	}
-	return fmt.Sprintf("%s %s", worst, words.Signed(cost(worst), 1))
+// splitParts is how many parts the strokes of a round are split into: those of
+// the game, and what belongs to none of them.
+const splitParts = 5
+
+// Split is what a round or several lost, in tenths of a stroke as printed, so
+// that sums of what is printed are exact.
+type Split struct {
+	Over  int             // the target
+	Parts [splitParts]int // in the order of golf.Categories, then what belongs to no part; they add up to Over
 }
 
-// Row writes the round as the list prints it; its parts add up as printed.
-func (l ListedRound) Row(whose paths.Whose) RoundRow {
+// add adds what another round lost.
+func (s *Split) add(other Split) {
+	s.Over += other.Over
+	for i, p := range other.Parts {
+		s.Parts[i] += p
+	}
+}
+
+// tenths writes tenths of a stroke with their sign, whole strokes without a
+// decimal: +7, −0.4, 0.
+func tenths(n int) string {
+	if n%10 == 0 {
+		return words.Signed(float64(n)/10, 0)
+	}
+	return words.Signed(float64(n)/10, 1)
+}
+
+// Split is what the round lost, rounded as on its statement, so that the amounts
+// there and here are the same; zero while no hole is entered.
+func (l ListedRound) Split() Split {
+	if len(l.Round.Holes) == 0 {
+		return Split{}
+	}
 	a := l.Account
-	r := RoundRow{At: whose.Round(l.ID), New: l.New, Date: l.Round.Date.Time().Format("2 Jan 2006"), Course: words.Joined(l.Round.Course, l.Round.Tee), Target: words.Plain(l.Target)}
+	target := math.Round((a.Expected-a.Lost.Course)*10) / 10
+	total := math.Round(a.Score*10)/10 - target
+	amounts := make([]float64, 0, splitParts)
+	for _, c := range golf.Categories {
+		amounts = append(amounts, a.Lost.Of(c))
+	}
+	s := Split{Over: int(math.Round(total * 10))}
+	for i, p := range stat.RoundedTo(append(amounts, a.Lost.Undetailed+a.Lost.Course), .1, total) {
+		s.Parts[i] = int(math.Round(p * 10))
+	}
+	return s
+}
+
+// worst names the part of the game that cost most, with its amount.
+func (s Split) worst() string {
+	cost := func(c golf.Category) float64 { return float64(s.Parts[c-golf.TeeShots]) }
+	worst := golf.Most(cost)
+	if cost(worst) <= 0 {
+		return "nothing"
+	}
+	return fmt.Sprintf("%s %s", worst, words.Signed(cost(worst)/10, 1))
+}
+
+// said lists the parts of the game with their amounts.
+func (s Split) said() string {
+	var all []string
+	for i, c := range golf.Categories {
+		all = append(all, fmt.Sprintf("%s %s", c, words.Signed(float64(s.Parts[i])/10, 1)))
+	}
+	if rest := s.Parts[splitParts-1]; rest != 0 {
+		all = append(all, "not known by shots "+words.Signed(float64(rest)/10, 1))
+	}
+	return strings.Join(all, ", ")
+}
+
+// Row writes the round as a list prints it.
+func (l ListedRound) Row(whose paths.Whose) RoundRow {
+	day := l.Round.Date.Time()
+	r := RoundRow{id: fmt.Sprint(l.ID), At: whose.Round(l.ID), New: l.New, Day: l.Round.Date.String(), Date: day.Format("2 Jan"), Year: day.Format("2006"), Course: words.Joined(l.Round.Course, l.Round.Tee)}
 	if left := l.Card - len(l.Round.Holes); left > 0 {
 		r.Open = words.Plural(left, "hole", "holes") + " to go"
 	}
@@ -61,13 +123,9 @@ func (l ListedRound) Row(whose paths.Whose) RoundRow {
 		r.Score = "not entered"
 		return r
 	}
-	r.Score = fmt.Sprintf("%.0f", math.Round(a.Score))
-	// rounded as on the statement, so that its amounts and these are the same
-	target := math.Round((a.Expected-a.Lost.Course)*10) / 10
-	total := math.Round(a.Score*10)/10 - target
-	parts := stat.RoundedTo([]float64{a.Lost.Tee, a.Lost.Approach, a.Lost.ShortGame, a.Lost.Putting, a.Lost.Undetailed + a.Lost.Course}, .1, total)
-	r.Tee, r.Approach, r.ShortGame, r.Putting = words.Signed(parts[0], 1), words.Signed(parts[1], 1), words.Signed(parts[2], 1), words.Signed(parts[3], 1)
-	r.Lost, r.Double = words.Signed(total, 1), fmt.Sprint(len(a.Doubles))
-	r.Worst = worstPart(parts[:len(golf.Categories)])
+	s := l.Split()
+	r.Score, r.Over = fmt.Sprintf("%.0f", math.Round(l.Account.Score)), tenths(s.Over)
+	r.Parts, r.Bar, r.Worst = s.said(), NewSplitBar(s), s.worst()
+	r.Doubles = fmt.Sprint(len(l.Account.Doubles))
 	return r
 }

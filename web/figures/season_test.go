@@ -110,16 +110,16 @@ func TestPutts(t *testing.T) {
 		}
 		sum := 0
 		for _, row := range p.Table {
-			sum += tenths(t, row.Lost)
+			sum += readTenths(t, row.Lost)
 		}
-		if sum != tenths(t, p.Lost) || p.LostHead != "Lost to a 79 golfer" {
+		if sum != readTenths(t, p.Lost) || p.LostHead != "Lost to a 79 golfer" {
 			t.Errorf("%s: the lengths lose %d tenths, all putts %s", c.name, sum, p.Lost)
 		}
 	}
 }
 
-// tenths reads a printed loss.
-func tenths(t *testing.T, printed string) int {
+// readTenths reads a printed loss.
+func readTenths(t *testing.T, printed string) int {
 	t.Helper()
 	x, err := strconv.ParseFloat(strings.Replace(printed, words.Minus, "-", 1), 64)
 	if err != nil {

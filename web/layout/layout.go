@@ -15,23 +15,14 @@ type Page struct {
 	Title     string        // in the browser's tab
 	Player    string        // name of the person signed in; empty for nobody
 	ID        golf.PlayerID // of that person, under which the browser keeps what waits to be sent
+	Teaches   bool          // has pupils
 	Here      string        // address of the navigation's entry that this page belongs to
 	Flash     string        // what just happened, in a sentence
 	Undo      *Undo         // the way back from what was just removed; nil for nothing
+	Explained string        // id of the part of the help that explains the page; empty for all of it
 	Foot      string        // what the numbers of this page mean; empty for none
 	BodyClass string        // class of the body: entry-page while a hole is entered
 	Script    string        // name of the page's script; empty for none
-}
-
-// Destination is an entry of the navigation.
-type Destination struct {
-	At   string // address
-	Name string // what the reader clicks, one word
-}
-
-// Navigation is where a signed-in person can go from every page.
-var Navigation = []Destination{
-	{paths.NewRound, "Enter"}, {paths.Rounds, "Rounds"}, {paths.MyMonths, "Months"}, {paths.Courses, "Courses"}, {paths.Coaching, "Coach"},
 }
 
 // player is the number of the person signed in, empty for nobody.
@@ -40,6 +31,14 @@ func (p Page) player() string {
 		return ""
 	}
 	return strconv.FormatInt(int64(p.ID), 10)
+}
+
+// helpAt leads to what explains the page.
+func (p Page) helpAt() string {
+	if p.Explained == "" {
+		return paths.Help
+	}
+	return paths.Help + "#" + p.Explained
 }
 
 // Modules are the modules that the page's script imports, to be fetched with it.
@@ -54,10 +53,19 @@ func (p Page) Modules() []string {
 // shown without a connection, cannot do without.
 func EntryFiles() []string {
 	var all []string
-	for _, name := range []string{"app.css", "entry.js", "keys.js", "waiting.js", "offline.js"} {
+	for _, name := range []string{"app.css", "entry.js", "keys.js", "waiting.js", "offline.js", "book-400.woff2", "book-700.woff2", "column-400.woff2", "column-700.woff2"} {
 		all = append(all, static.URL(name))
 	}
 	return all
+}
+
+// Fonts are the two typefaces that a reader sees first, to be fetched with the
+// sheet instead of after it.
+func (p Page) Fonts() []string {
+	if p.BodyClass == "entry-page" {
+		return []string{"book-700.woff2", "column-400.woff2"}
+	}
+	return []string{"book-400.woff2", "book-700.woff2"}
 }
 
 // Undo is what was just removed, with the way back.

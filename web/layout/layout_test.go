@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -28,12 +29,19 @@ func TestHere(t *testing.T) {
 	}
 }
 
-// The navigation marks the entry of the page, and no other.
-func TestNavigationSaysWhereThePageIs(t *testing.T) {
-	for _, at := range Navigation {
-		html := rendered(t, Page{Player: "Robin", ID: 1, Here: at.At})
-		if !strings.Contains(html, `<a href="`+at.At+`" aria-current="page">`+at.Name+`</a>`) || strings.Count(html, "aria-current") != 1 {
-			t.Errorf("%s is not marked alone in %s", at.Name, html)
+// The head and the foot lead to the same places, and both mark where the page is.
+func TestNavigationStandsAtHeadAndFoot(t *testing.T) {
+	for _, teaches := range []bool{false, true} {
+		p := Page{Player: "Robin", ID: 1, Here: paths.Rounds, Teaches: teaches}
+		html := rendered(t, p)
+		for _, d := range append(p.Navigation(), p.OwnGame()...) {
+			link := `<a href="` + d.At + `">` + d.Name
+			if d.Current != "" {
+				link = `<a href="` + d.At + `" aria-current="` + d.Current + `">` + d.Name
+			}
+			if strings.Count(html, link+"</a>") != 2 {
+				t.Errorf("%s is not twice in %s", link, html)
+			}
 		}
 	}
 	if html := rendered(t, Page{Player: "Robin", ID: 1}); strings.Contains(html, "aria-current") {
@@ -59,6 +67,8 @@ func TestShell(t *testing.T) {
 		{"nothing happened", robin, "<main", `class="notice"`},
 		{"the way back", Page{Undo: &Undo{Text: "The round is removed.", What: "round-3"}}, `<input type="hidden" name="what" value="round-3">`, ""},
 		{"what numbers mean", Page{Foot: "Per 18 holes."}, "<p>Per 18 holes.</p>", ""},
+		{"help", nobody, `<a href="/help">How to read this</a>`, ""},
+		{"help with this page", Page{Explained: "sure"}, `<a href="/help#sure">How to read this</a>`, ""},
 		{"no script", nobody, "<main", "<script"},
 	} {
 		html := rendered(t, c.page)
@@ -88,7 +98,7 @@ func TestScripts(t *testing.T) {
 // What a hole needs without a connection includes what its page fetches.
 func TestEntryFiles(t *testing.T) {
 	kept := strings.Join(EntryFiles(), " ")
-	for _, name := range append([]string{"app.css", "entry.js"}, Page{Script: "entry.js"}.Modules()...) {
+	for _, name := range slices.Concat([]string{"app.css", "entry.js"}, Page{Script: "entry.js"}.Modules(), Page{BodyClass: "entry-page"}.Fonts()) {
 		if !strings.Contains(kept, static.URL(name)) {
 			t.Errorf("%s is not kept", name)
 		}

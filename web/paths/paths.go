@@ -84,6 +84,11 @@ func OtherTees(id golf.CourseID) string { return NewCourse + "?from=" + number(i
 // RoundOn begins a round on a course.
 func RoundOn(id golf.CourseID) string { return NewRound + "?course=" + number(int64(id)) }
 
+// Strip is the strip of a hole on the page of its course.
+func Strip(id golf.CourseID, hole int) string {
+	return Course(id) + "?hole=" + strconv.Itoa(hole) + "#strip"
+}
+
 // UseCard gives rounds on a course its card.
 func UseCard(id golf.CourseID) string { return Course(id) + "/use-card" }
 

@@ -99,6 +99,27 @@ func (w Whose) Rounds() string {
 	return w.at(Rounds)
 }
 
+// Book is how a list of rounds is narrowed, as its address holds it: months are
+// written 2026-08, and what is empty is left out.
+type Book struct{ Course, From, To, Before string }
+
+// Book lists some of the player's rounds.
+func (w Whose) Book(b Book) string {
+	q := url.Values{}
+	for name, value := range map[string]string{"course": b.Course, "since": b.From, "until": b.To, "before": b.Before} {
+		if value != "" {
+			q.Set(name, value)
+		}
+	}
+	if len(q) == 0 {
+		return w.Rounds()
+	}
+	return w.Rounds() + "?" + q.Encode()
+}
+
+// YearBook is the book of a year of the player's rounds, for paper.
+func (w Whose) YearBook(year int) string { return w.Rounds() + "/" + strconv.Itoa(year) + "/book" }
+
 // Notes is where a note is written.
 func (w Whose) Notes() string { return w.at("/notes") }
 

@@ -26,7 +26,7 @@ var (
 
 // coachPages are the pages of coaching.
 func coachPages() []Page {
-	here := signedIn(paths.Coaching)
+	here, pupils := signedIn(paths.Coaching), teaches(paths.Coaching)
 	refused := coach.CoachingInput{Whose: ownPages, From: form.ParseSharedFrom("May")}
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
@@ -42,20 +42,20 @@ func coachPages() []Page {
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
-		Page{"coach", "roster", "full", coach.NewCoachingPage(here, teaching).View()},
-		Page{"coach", "roster", "none-match", coach.NewCoachingPage(here, none).View()},
+		Page{"coach", "roster", "full", coach.NewCoachingPage(pupils, teaching).View()},
+		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, "Bea Lund", "4", "ABC").View()},
-		Page{"coach", "squad", "full", coach.NewSquadPage(here, squad()).View()},
-		Page{"coach", "squad", "refused", coach.NewSquadPage(here, wrongDays).View()},
-		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(here, away).View()},
+		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
+		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
+		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
 		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{From: coachingDay, To: coachingDay}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
-		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(here, pupil).View()},
-		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(here, first).View()},
-		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
-		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.ParseDay("soon")}})).View()},
-		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(here, refusedLessons(pupilsPages, form.Returned{Target: &form.Number{Text: "150", Problem: "Allowed: " + form.TargetRange() + "."}})).View()},
+		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(pupils, pupil).View()},
+		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(pupils, first).View()},
+		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
+		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.ParseDay("soon")}})).View()},
+		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Target: &form.Number{Text: "150", Problem: "Allowed: " + form.TargetRange() + "."}})).View()},
 		Page{"coach", "lessons", "refused-result", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 1, Result: &form.Result{Day: form.ParseDay("May"), Result: form.Text{Text: "33 of 40"}}})).View()},
 		Page{"coach", "lessons", "refused-reply", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 2, Reply: refusedNote()})).View()},
 		Page{"coach", "looks", "empty", coach.NewLooksPage(here, nil, 1, false).View()},

@@ -5,6 +5,8 @@ import (
 	"strconv"
 	"time"
 
+	"strokeledger/analysis"
+	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/entry"
@@ -61,7 +63,18 @@ func coursePages() []Page {
 	steward.Others = []components.Choice{{Value: "2", Name: "Harrow Fen, White, 9 holes, par 36"}}
 	unmerged.Others, unmerged.MergeSaid = steward.Others, "Choose another course."
 	begun.Size, begun.Holes, begun.Kept = 18, nil, form.CourseForm{}
-	return []Page{page("mine", mine), page("other-cards", offered), page("anyone", course), page("steward", steward), page("not-merged", unmerged), page("no-holes", begun)}
+	played := course
+	played.Size, played.Holes, played.Target, played.Strip = 18, expect.ReferenceCourse(), 79, playedStrip()
+	return []Page{page("mine", mine), page("other-cards", offered), page("anyone", course), page("steward", steward), page("not-merged", unmerged), page("no-holes", begun), page("played", played)}
+}
+
+// playedStrip is the hole that costs most over a season of rounds.
+func playedStrip() analysis.Strip {
+	in := analysis.StripInput{Card: expect.ReferenceCourse(), Par18: golf.StandardPar, Target: 79, Boundary: golf.StandardBoundary}
+	for _, l := range listedRounds() {
+		in.History = append(in.History, golf.Played{ID: l.ID, Round: l.Round, Target: l.Target})
+	}
+	return analysis.NewStrip(in)
 }
 
 func beginPages() []Page {

@@ -45,3 +45,10 @@ const Player = "Robin Calder"
 func signedIn(here string) layout.Page {
 	return layout.Page{Player: Player, ID: 1, Here: here}
 }
+
+// teaches is what every page of a coach's shares.
+func teaches(here string) layout.Page {
+	page := signedIn(here)
+	page.Teaches = true
+	return page
+}

@@ -6,9 +6,7 @@ import (
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
-	"strokeledger/web/figures"
 	"strokeledger/web/form"
-	"strokeledger/web/layout"
 	"strokeledger/web/notes"
 	"strokeledger/web/paths"
 	"strokeledger/web/statement"
@@ -49,35 +47,6 @@ func statementPages() []Page {
 		all = append(all, page)
 	}
 	return append(all, roundsPages()...)
-}
-
-// roundsPages are the list of rounds.
-func roundsPages() []Page {
-	own := paths.Whose{Player: 1, Own: true}
-	whole, begun := statementInput(enteredRound(18)), statementInput(enteredRound(7))
-	listed := []figures.ListedRound{
-		{ID: 3, Round: golf.Round{Date: playedOn.AddDays(8), Course: "Harrow Fen", Tee: "white"}, Card: 18, Target: 79},
-		{ID: 2, Round: begun.Round, Card: 18, Target: 79, Account: begun.Account, New: true},
-		{ID: 1, Round: whole.Round, Card: 18, Target: 79, Account: whole.Account},
-	}
-	narrow := statement.Narrow{Courses: []string{"Harrow Fen", "Saltmarsh Links"}}
-	chosen := narrow
-	chosen.Course, chosen.From = "Saltmarsh Links", playedOn
-	news := statement.RoundsInput{Whose: own, Rounds: listed, Narrow: narrow, Unread: 1, Waiting: []string{"Ines Varga"}, DueWhat: "Ten putts from six feet", Due: playedOn, Today: playedOn.AddDays(2)}
-	list := func(state string, page layout.Page, in statement.RoundsInput) Page {
-		return Page{"statement", "rounds", state, statement.NewRoundsPage(page, in).View()}
-	}
-	removed := signedIn(paths.Rounds)
-	removed.Undo = &layout.Undo{Text: "The round of 2 May 2026 is removed.", What: "round-1-4"}
-	return []Page{
-		list("full", signedIn(paths.Rounds), statement.RoundsInput{Whose: own, Rounds: listed, Narrow: narrow}),
-		list("news", signedIn(paths.Rounds), news),
-		list("removed", removed, statement.RoundsInput{Whose: own, Rounds: listed, Narrow: narrow}),
-		list("none-chosen", signedIn(paths.Rounds), statement.RoundsInput{Whose: own, Narrow: chosen}),
-		list("empty", signedIn(paths.Rounds), statement.RoundsInput{Whose: own}),
-		list("coach", signedIn(paths.Coaching), statement.RoundsInput{Whose: paths.Whose{Player: 1}, Name: Player, Rounds: listed, Narrow: narrow}),
-		list("coach-empty", signedIn(paths.Coaching), statement.RoundsInput{Whose: paths.Whose{Player: 1}, Name: Player}),
-	}
 }
 
 // playedOn is the day of the round in these pages.

@@ -79,8 +79,8 @@ func TestAccountPageParts(t *testing.T) {
 		has    []string
 		hasNot []string
 	}{
-		"a player":             {AccountInput{Devices: []Device{this}}, []string{"<b>this one</b>", "Delete the account permanently"}, []string{"Sign out all other devices", "You are a steward", "Create an invitation"}},
-		"two devices":          {AccountInput{Devices: []Device{this, other}}, []string{"Sign out all other devices", "Firefox on Linux, last used 2 Nov"}, nil},
+		"a player":             {AccountInput{Devices: []Device{this}}, []string{"<b>this one</b>", "Delete the account permanently"}, []string{"Sign out the others", "You are a steward", "Create an invitation"}},
+		"two devices":          {AccountInput{Devices: []Device{this, other}}, []string{"Sign out the others", "Firefox on Linux, 2 Nov"}, nil},
 		"a steward":            {AccountInput{Steward: true}, []string{"You are a steward of this server."}, []string{"Create an invitation"}},
 		"a steward who adds":   {AccountInput{Steward: true, Invites: true}, []string{"Create an invitation"}, []string{"Send this link"}},
 		"an invitation, ready": {AccountInput{Steward: true, Invites: true, Invited: "https://golf.example/join?t"}, []string{"Send this link to the player: <code>https://golf.example/join?t</code>"}, nil},

@@ -6,10 +6,7 @@ import (
 	"slices"
 	"strings"
 
-	"strokeledger/analysis"
-	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
-	"strokeledger/web/figures"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -19,39 +16,19 @@ import (
 type FrontPage struct {
 	layout.Page
 	Email    components.Field
-	Password components.Field    // never filled in
-	Wrong    components.Summary  // why signing in failed
-	Join     string              // address where an account is created; empty if the visitor cannot
-	JoinName string              // the step itself: “Create an account”
-	JoinText string              // how: “with an invitation from your club or coach.”
-	Example  figures.DoubleStory // the double of an invented hole, traced to where it began
-}
-
-// example is an invented hole: into the trees off the tee, a shot at the gap, a
-// six.
-func example() figures.DoubleStory {
-	hole := golf.Hole{Number: 6, Par: 4, Shots: []golf.Shot{
-		{Lie: golf.Tee, Distance: 417 * golf.Yard, Club: "driver", Miss: golf.Miss{Side: golf.Right}},
-		{Lie: golf.Recovery, Distance: 215 * golf.Yard, Club: "5-iron", Miss: golf.Miss{Depth: golf.Short}},
-		{Lie: golf.Recovery, Distance: 195 * golf.Yard, Club: "7-iron"},
-		{Lie: golf.Fairway, Distance: 120 * golf.Yard, Club: "9-iron"},
-		{Lie: golf.Green, Distance: 30 * golf.Foot},
-		{Lie: golf.Green, Distance: 3 * golf.Foot},
-	}}
-	analyst, err := analysis.NewAnalyst(analysis.Level(analysis.StandardTarget), golf.StandardBoundary)
-	if err != nil {
-		panic("site: the standard target is not a level: " + err.Error())
-	}
-	round := golf.Round{Holes: []golf.Hole{hole}}
-	a := analyst.Statement(round, 0).Account
-	return figures.NewDoubleStory(figures.StoryInput{Round: round, Account: a, Target: analysis.StandardTarget, Units: form.StandardUnits}, a.Doubles[0])
+	Password components.Field   // never filled in
+	Wrong    components.Summary // why signing in failed
+	Join     string             // address where an account is created; empty if the visitor cannot
+	JoinName string             // the step itself: “Create an account”
+	JoinText string             // how: “with an invitation from your club or coach.”
+	Account  FrontAccount       // of an invented round
 }
 
 // NewFrontPage makes the page. email is what was typed, problem why signing in
 // failed, both empty on a first visit.
 func NewFrontPage(page layout.Page, email, problem string, door Door) FrontPage {
 	page.Title = "Where your strokes go"
-	f := FrontPage{Page: page, Example: example(),
+	f := FrontPage{Page: page, Account: frontAccount(),
 		Email:    components.Field{Name: "email", Label: "E-mail", Type: "email", Value: email, Complete: "username", Problem: problem},
 		Password: components.Field{Name: "password", Label: "Password", Type: "password", Complete: "current-password"}}
 	f.Wrong = components.Summed(f.Email).Saying("You are not signed in.")

@@ -1,8 +1,11 @@
 package site
 
 import (
+	"fmt"
+	"math"
 	"net/url"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -38,12 +41,60 @@ func TestFrontPageAfterAFailedSignIn(t *testing.T) {
 	}
 }
 
-// The example is a double with every shot that led to it.
-func TestFrontPageExample(t *testing.T) {
-	story := example()
-	if story.Heading != "Hole 6, par 4: six" || len(story.Steps) != 6 {
-		t.Errorf("%q in %d steps", story.Heading, len(story.Steps))
+// The account is that of a round of 86 against 79, and what it prints adds up:
+// lines to the seven, the balance from line to line, bands to their line, and the
+// working of a shot to what it lost.
+func TestFrontAccount(t *testing.T) {
+	a := NewFrontPage(layout.Page{}, "", "", DoorOpen).Account
+	if a.Sentence != "You shot 86. Your target is 79. Here is where the seven went." || a.Target != "79.0" || a.Lost != "+7.0" || a.Score != "86" {
+		t.Errorf("%+v", a)
 	}
+	balance, open := number(t, a.Target), 0
+	for _, l := range a.Lines {
+		balance += number(t, l.Amount)
+		if math.Abs(balance-number(t, l.Balance)) > 1e-6 {
+			t.Errorf("%s: balance %s, want %.1f", l.Name, l.Balance, balance)
+		}
+		sum := 0.0
+		for _, b := range l.Bands {
+			sum += number(t, b.Amount)
+			var play, left, lost float64
+			if b.Working != "" {
+				open++
+				_, working, _ := strings.Cut(b.Working, ": ")
+				if _, err := fmt.Sscanf(working, "%f to play, 1 played, %f left: %f lost", &play, &left, &lost); err != nil || math.Abs(left+1-play-lost) > 1e-6 {
+					t.Errorf("%q: %v", b.Working, err)
+				}
+			}
+		}
+		if len(l.Bands) > 0 && math.Abs(sum-number(t, l.Amount)) > 1e-6 {
+			t.Errorf("%s: bands make %.1f, line %s", l.Name, sum, l.Amount)
+		}
+	}
+	if len(a.Lines) != 4 || open != 1 || math.Abs(balance-number(t, a.Score)) > 1e-6 {
+		t.Errorf("%d lines, %d workings, %.1f at the end", len(a.Lines), open, balance)
+	}
+	if a.Doubles != "Two doubles. One began here," || !strings.HasPrefix(a.Began, "off the tee on hole 6: it lost 0.") {
+		t.Errorf("%q %q", a.Doubles, a.Began)
+	}
+}
+
+// The account is worked out once for all visitors.
+func TestFrontPageCostsLittle(t *testing.T) {
+	NewFrontPage(layout.Page{}, "", "", DoorOpen)
+	if n := testing.AllocsPerRun(50, func() { NewFrontPage(layout.Page{}, "", "", DoorOpen) }); n > 60 {
+		t.Errorf("%.0f allocations a page", n)
+	}
+}
+
+// number reads a printed amount.
+func number(t *testing.T, text string) float64 {
+	t.Helper()
+	x, err := strconv.ParseFloat(strings.NewReplacer("−", "-", "+", "").Replace(text), 64)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return x
 }
 
 // An error page without anything to try again leads to the start page.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"strokeledger/static"
 	"strokeledger/web/layout"
 )
 
@@ -11,11 +12,14 @@ import (
 // ball that is nowhere plain. It is open to everybody.
 type HelpPage struct {
 	layout.Page
-	Lines  []HelpLine
-	Signs  []Explained
-	Balls  []Explained
-	Words  []HelpWords
-	Guides []GuideLink // the longer pages
+	Lines    []HelpLine
+	Signs    []Explained
+	Balls    []Explained
+	Words    []HelpWords
+	Pictures []HelpPicture
+	Columns  []Explained // of a shots file
+	Guides   []GuideLink // the longer pages
+	Licences []GuideLink // of the typefaces
 }
 
 // HelpLine is a hole as it is typed, and what it says.
@@ -37,7 +41,8 @@ type HelpWords struct {
 // NewHelpPage makes the page.
 func NewHelpPage(page layout.Page) HelpPage {
 	page.Title = "How to read this"
-	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Guides: guideLinks()}
+	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Pictures: helpPictures, Columns: helpColumns, Guides: guideLinks(),
+		Licences: []GuideLink{{static.URL("book-licence.txt"), "Source Serif 4"}, {static.URL("column-licence.txt"), "IBM Plex Sans Condensed"}}}
 }
 
 // helpLength is the length in yards of the hole of the examples.
@@ -75,6 +80,7 @@ var helpBalls = []Explained{
 	{"Provisional ball", "First ball lost: write x and go on with the provisional. First ball found: forget the provisional."},
 	{"Out of bounds", "x on the shot that went out. It is played again from the same lie and distance, and that shot writes itself."},
 	{"Penalty area", "w on the shot that went in, then where you dropped. If you played the ball as it lay in there, it counts as rough, or as recovery when the way is blocked."},
+	{"A course whose card is not known", "Start on a new course, and give par and length of each hole as you come to it. That card is provisional: put it right on the page of the course at any time, and give it to the rounds that were played there."},
 	{"Picked up", "A hyphen after the last place where the ball lay. What it would still have taken is counted in."},
 	{"A shot you cannot remember", "Write your best guess with ~ before it. A hole of which you only know the score is =6."},
 }
@@ -84,13 +90,15 @@ var helpWords = []HelpWords{
 		{"Target", "The score you want to average. Every round is compared with a golfer who averages it on the holes you played."},
 		{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
 		{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
+		{"To play", "The strokes that the golfer of your target takes, on average, from where the ball lies to the bottom of the hole."},
+		{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
 		{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
 	}},
 	{"doubles-said", "Doubles", []Explained{
 		{"Error", "A shot that lost half a stroke or more. The putts of one green count as one."},
 		{"Double", "Two over par, or worse."},
-		{"Began here", "The error with which a double began. In the list of shots it is called the root."},
-		{"Follow-up", "An error that came of the one before: the ball was in trouble because of it. Also called linked."},
+		{"Began here", "The error with which a double began."},
+		{"Follow-up", "An error that came of the one before: the ball was in trouble because of it."},
 		{"Compound", "A double in which one error led to the next."},
 		{"Single", "A double with one error."},
 		{"Separate", "A double with several errors that have nothing to do with each other."},
@@ -101,7 +109,8 @@ var helpWords = []HelpWords{
 		{"Clear", "In 95 cases of 100, luck alone would not move a figure so far."},
 		{"Leaning", "Likely, but luck could have done it."},
 		{"Could be chance", "Too few rounds, or too little of a change, to say."},
-		{"Whisker", "How far luck alone could move a bar, in 95 cases of 100."},
+		{"95% interval", "Where a figure would lie in 95 cases of 100, if luck alone moved it."},
+		{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
 	}},
 }
 

@@ -1,10 +1,12 @@
 package site
 
 import (
+	"bytes"
 	"strings"
 	"testing"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/shotsfile"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 )
@@ -30,6 +32,34 @@ func TestScoresOfExamples(t *testing.T) {
 	} {
 		if got := c.line.scored(); got != c.want {
 			t.Errorf("%s: %q, want %q", c.line.Line, got, c.want)
+		}
+	}
+}
+
+// The page says of every column of a shots file what it is, in their order.
+func TestEveryColumnIsExplained(t *testing.T) {
+	var header bytes.Buffer
+	if err := shotsfile.NewWriter(&header).Flush(); err != nil {
+		t.Fatal(err)
+	}
+	var named []string
+	for _, c := range NewHelpPage(layout.Page{}).Columns {
+		named = append(named, strings.Split(c.Term, ", ")...)
+	}
+	if got := strings.Join(named, ","); got != strings.TrimSpace(header.String()) {
+		t.Errorf("explained are %s, the file has %s", got, header.String())
+	}
+}
+
+// Every drawing that the page asks for is drawn.
+func TestEveryPictureIsDrawn(t *testing.T) {
+	for _, p := range NewHelpPage(layout.Page{}).Pictures {
+		var drawn bytes.Buffer
+		if err := p.drawing().Render(t.Context(), &drawn); err != nil {
+			t.Fatal(err)
+		}
+		if p.Drawn != "" && strings.Contains(drawn.String(), `focusable="false"></svg>`) || len(p.Marks) > 0 && !strings.Contains(drawn.String(), "score-mark") {
+			t.Errorf("%s: %s", p.Term, drawn.String())
 		}
 	}
 }

@@ -85,7 +85,7 @@ type RoundInput struct {
 // NewRoundPage makes the statement of a round, for its player or for a coach.
 func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Title = "Statement of " + words.LongDay(in.Round.Date)
-	page.Here = layout.Here(in.Whose, paths.Rounds)
+	page.Here, page.Explained = layout.Here(in.Whose, paths.Rounds), "strokes"
 	s := RoundPage{Page: page, Heading: "Statement, " + words.LongDay(in.Round.Date), At: place(in), Enter: paths.Hole(in.ID, nextHole(in)), Remove: paths.RemoveRound(in.ID), Details: paths.Details(in.ID)}
 	if in.Of != "" {
 		s.At, s.Remove, s.Details, s.Conditions = in.Of+". "+s.At, "", "", in.Conditions

@@ -3,7 +3,6 @@ package statement
 import (
 	"fmt"
 
-	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/figures"
@@ -12,19 +11,20 @@ import (
 	"strokeledger/web/words"
 )
 
-// RoundsPage lists a player's rounds, the latest first.
+// RoundsPage lists a player's rounds as a book, a page a month, the latest
+// first.
 type RoundsPage struct {
 	layout.Page
 	Heading  string            // names the player, for a coach
 	At       string            // address of the list, which the form that narrows it asks
 	Own      bool              // the reader is the player
 	News     []components.Link // what is waiting for the player, with its address
-	Lede     string            // how many rounds, and where most was lost lately
-	Rows     []figures.RoundRow
-	Any      bool // the player has a round, shown or not, so that the list can be narrowed
-	Narrowed bool // not all rounds are shown
-	Courses  []components.Choice
-	From, To components.Field
+	Lede     string            // how the latest rounds went
+	BookName string            // “The book of 2026”
+	Book     figures.RoundBook // without a month when there is no round
+	Older    components.Link   // the months before; its name is empty for none
+	Filter   RoundsFilter
+	Prints   []components.Link // the book of each year on the page, for paper
 
 	New        string // address that begins a round
 	Export     string // address of all shots as a file
@@ -32,22 +32,23 @@ type RoundsPage struct {
 	Import     string // address that imports a file
 }
 
-// Narrow is how the list is narrowed.
-type Narrow struct {
-	Course   string    // empty for any
-	From, To golf.Date // zero for no limit
-	Courses  []string  // every course that the player has a round on
+// RoundsFilter is the form that narrows the list.
+type RoundsFilter struct {
+	Any      bool   // the player has a round, shown or not
+	Narrowed bool   // not all rounds are shown, so the form stands open
+	Summary  string // “Filter: any course, any month”
+	Courses  []components.Choice
+	From, To []components.Choice
 }
-
-// chosen reports whether the list is narrowed at all.
-func (n Narrow) chosen() bool { return n.Course != "" || !n.From.IsZero() || !n.To.IsZero() }
 
 // RoundsInput is what the list of rounds is made of.
 type RoundsInput struct {
 	Whose   paths.Whose
-	Name    string // the player's, for a coach
-	Rounds  []figures.ListedRound
+	Name    string                // the player's, for a coach
+	Rounds  []figures.ListedRound // the latest first, all of Leaf's days
 	Narrow  Narrow
+	Leaf    Leaf
+	Cut     bool      // not all of Leaf's rounds were read, for there are too many
 	Unread  int       // notes with something new for the player
 	Waiting []string  // people who asked to be the player's coach and are not approved yet
 	Due     golf.Date // day by which DueWhat is to be practised
@@ -77,65 +78,38 @@ func (in RoundsInput) news() []components.Link {
 // NewRoundsPage makes the list of rounds, for the player or for a coach.
 func NewRoundsPage(page layout.Page, in RoundsInput) RoundsPage {
 	page.Title, page.Here = "Rounds", paths.Rounds
-	p := RoundsPage{Page: page, Heading: "Rounds", Own: in.Whose.Own, At: in.Whose.Rounds(), News: in.news(),
+	p := RoundsPage{Page: page, Heading: "Rounds", Own: in.Whose.Own, At: in.Whose.Rounds(), News: in.news(), Filter: newRoundsFilter(in.Narrow),
 		New: paths.NewRound, Export: paths.Export, Everything: paths.Everything, Import: paths.Import}
 	if !p.Own {
 		p.Here, p.Heading = layout.Here(in.Whose, paths.Rounds), "Rounds of "+in.Name
 	}
-	p.narrow(in.Narrow)
-	for _, l := range in.Rounds {
-		p.Rows = append(p.Rows, l.Row(in.Whose))
+	p.Lede = roundsLede(in, p.Filter.Narrowed)
+	if len(in.Rounds) == 0 {
+		return p
 	}
-	switch {
-	case len(in.Rounds) == 0 && p.Narrowed:
-		p.Lede = "No rounds on that course and those days."
-	case len(in.Rounds) == 0 && !p.Own:
-		p.Lede = "No rounds yet."
-	case len(in.Rounds) == 0:
-		p.Lede = "No rounds yet. Enter the first one from its card and your notes."
-	default:
-		p.Lede = fmt.Sprintf("%s. %s", words.Plural(len(in.Rounds), "round", "rounds"), lately(in.Rounds))
-		p.Foot = "A plus is strokes lost, a minus is strokes won back. Target here: each round is compared with the golfer who averages its target on the holes played."
+	p.Book = figures.NewRoundBook(figures.BookInput{Whose: in.Whose, Rounds: in.Rounds, First: in.Leaf.First, Cut: in.Cut})
+	p.Older = in.Leaf.older(in.Whose, in.Narrow)
+	for _, year := range in.Leaf.Years {
+		p.BookName = fmt.Sprintf("The book of %d", year)
+		p.Prints = append(p.Prints, components.Link{Name: fmt.Sprintf("Print the year %d", year), At: in.Whose.YearBook(year)})
 	}
+	if n := len(in.Leaf.Years); n > 1 {
+		p.BookName = fmt.Sprintf("The books of %d and %d", in.Leaf.Years[n-1], in.Leaf.Years[0])
+	}
+	p.Foot = "A plus is strokes lost, a minus is strokes won back. Target here: each round is compared with the golfer who averages its target on the holes played. The parts of a line add up to what is over the target."
 	return p
 }
 
-// narrow fills in the form that narrows the list.
-func (p *RoundsPage) narrow(n Narrow) {
-	p.Any, p.Narrowed = len(n.Courses) > 0, n.chosen()
-	p.Courses = []components.Choice{{Value: "", Name: "any course", Chosen: n.Course == ""}}
+// newRoundsFilter fills in the form that narrows the list.
+func newRoundsFilter(n Narrow) RoundsFilter {
+	f := RoundsFilter{Any: len(n.Courses) > 0, Narrowed: n.chosen(), Summary: "Filter: any course, any month"}
+	f.Courses = []components.Choice{{Value: "", Name: "any course", Chosen: n.Course == ""}}
 	for _, c := range n.Courses {
-		p.Courses = append(p.Courses, components.Choice{Value: c, Name: c, Chosen: c == n.Course})
+		f.Courses = append(f.Courses, components.Choice{Value: c, Name: c, Chosen: c == n.Course})
 	}
-	p.From = components.Field{Name: "from", Label: "From", Type: "date", Value: n.From.String()}
-	p.To = components.Field{Name: "to", Label: "To", Type: "date", Value: n.To.String()}
-}
-
-// recent is how many rounds "lately" speaks of.
-const recent = 10
-
-// lately says where most was lost over the latest rounds with shots, per 18 holes.
-func lately(all []figures.ListedRound) string {
-	var lost account.Split
-	rounds, holes := 0, 0
-	for _, l := range all {
-		if detailed := l.Account.Counts.Holes; detailed > 0 && rounds < recent {
-			rounds++
-			holes += detailed
-			lost.Add(l.Account.Lost)
-		}
+	f.From, f.To = monthChoices("the first round", n.Months, n.From), monthChoices("the latest", n.Months, n.To)
+	if f.Narrowed {
+		f.Summary = "Filter"
 	}
-	if holes == 0 {
-		return "No shots have been entered yet."
-	}
-	worst := lost.Worst()
-	per18 := lost.Of(worst) * 18 / float64(holes)
-	if per18 < .05 {
-		return "Lately no part of the game has lost strokes against the target."
-	}
-	over := "In it"
-	if rounds > 1 {
-		over = fmt.Sprintf("Over the last %s", words.Spelled(rounds))
-	}
-	return fmt.Sprintf("%s, most was lost %s: %.1f per 18 holes.", over, words.Where(worst), per18)
+	return f
 }

@@ -172,8 +172,8 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fit("/accounts", "/account")
 }
 
-// On the phone the first round stands on the first screen, with its score first
-// and a line that a thumb can hit; a form that comes back deep in a page is in
+// On the phone the first round stands on the first screen, its day first,
+// and is a line that a thumb can hit; a form that comes back deep in a page is in
 // sight.
 func TestTheFirstScreenOfThePhone(t *testing.T) {
 	ctx := tab(t, 360, false)
@@ -182,12 +182,12 @@ func TestTheFirstScreenOfThePhone(t *testing.T) {
 	}
 	do(t, ctx, Screen(360, 740, false), chromedp.Navigate(app.URL+"/rounds"))
 	row := evaluates(t, ctx, `(() => {
-		const row = document.querySelector(".rounds-table tbody tr"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
+		const row = document.querySelector(".round-book .round-line"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
 		const hit = document.elementFromPoint(box.left + 8, box.bottom - 8).closest("a");
-		return [box.bottom <= innerHeight, box.height >= 44, of(".score-cell").left < of(".day-cell").left, of(".day-cell").left < of(".over-target").left, !!hit].join();
+		return [box.bottom <= innerHeight, box.height >= 44, of("th").left < of(".score-cell").left, of(".score-cell").left < of(".over-cell").left, !!hit].join();
 	})()`)
 	if row != "true,true,true,true,true" {
-		t.Errorf("in sight, high enough, score first, then the day, all of it a link: %s", row)
+		t.Errorf("in sight, high enough, the day first, then the score, all of it a link: %s", row)
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/lessons"))
 	evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
