@@ -73,6 +73,8 @@ func TestLedeOfAChange(t *testing.T) {
 			"April against March: 1.2 strokes better a round, and that is clear; tee is 0.3 better (clear)."},
 		{"nothing clear", changes{change(1.5, leaning), change(0, chance), change(1, leaning), change(.1, chance), change(.4, chance)},
 			"Nothing clear between March and April (8 rounds). Leaning, but not certain: everything together 1.5 worse and approach 1 worse."},
+		{"more lean than are named", changes{change(-1, leaning), change(-.5, leaning), change(-.5, leaning), change(0, chance), change(0, chance)},
+			"Nothing clear between March and April (8 rounds). Leaning, but not certain: everything together 1 better and tee 0.5 better."},
 		{"chance alone", changes{change(.2, chance), change(.2, chance), change(0, chance), change(0, chance), change(0, chance)},
 			"Nothing clear between March and April (8 rounds)."},
 		{"too few rounds", changes{thin, thin, {}, {}, {}}, "Nothing clear between March (8 rounds) and April (8 rounds): it takes three rounds in each."},

@@ -82,8 +82,11 @@ func (p Pair) clearStrokes(in ComparisonInput) string {
 	return strings.Join(said, "; ")
 }
 
-// leaning says which strokes changed probably, where none did clearly; empty when
-// none did.
+// mostLeaning is how many changes that are only likely the sentence names.
+const mostLeaning = 2
+
+// leaning says which strokes changed probably, where none did clearly: everything
+// together before its parts. It is empty when none did.
 func (p Pair) leaning(in ComparisonInput) string {
 	var said []string
 	for k := range len(golf.Categories) + 1 {
@@ -99,6 +102,7 @@ func (p Pair) leaning(in ComparisonInput) string {
 	if said == nil {
 		return ""
 	}
+	said = said[:min(len(said), mostLeaning)]
 	return " Leaning, but not certain: " + words.List(said) + "."
 }
 

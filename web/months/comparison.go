@@ -37,7 +37,7 @@ type ComparisonPage struct {
 
 // NewComparisonPage makes the page.
 func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonPage {
-	page.Title, page.Here, page.Explained = "Months side by side", layout.Here(in.At.Whose, paths.MyMonths), "sure"
+	page.Title, page.Here, page.Explained, page.BodyClass = "Months side by side", layout.Here(in.At.Whose, paths.MyMonths), "sure", "months-page"
 	m := ComparisonPage{Page: page, Presets: presets(in), Choose: chooseSpans(in), CSV: in.At.MonthsCSV(), Record: in.At.Handicap(), Lessons: in.At.Lessons()}
 	m.At = fmt.Sprintf("%s, %s.", monthsAt(in), in.Name)
 	if len(in.Line) == 0 {

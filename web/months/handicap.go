@@ -16,7 +16,7 @@ import (
 type HandicapPage struct {
 	layout.Page
 	Lede   string // the estimate, or how many scores it still takes
-	More   string // the Low Index and the caps; empty for none
+	More   string // the lowest estimate and the caps; empty for none
 	Months string // address of the months
 	Rows   []HandicapRow
 }
@@ -29,7 +29,7 @@ type HandicapRow struct {
 	CourseAt     string // address of the course, where ratings are edited; empty for a coach or a course that is no longer listed
 	Adjusted     string // adjusted gross score; empty when the score does not count
 	Differential string // one decimal; empty when the score does not count
-	After        string // the Index after this score; empty while there is none
+	After        string // the estimate after this score; empty while there is none
 	Note         string // why it does not count, or what is special; usually empty
 	Used         bool   // among the lowest of the last twenty, from which the estimate is made
 }
@@ -51,20 +51,20 @@ type RatedCourse struct {
 // NewHandicapPage makes the page, with the latest score first.
 func NewHandicapPage(page layout.Page, in HandicapInput) HandicapPage {
 	page.Title, page.Here = "Handicap estimate", layout.Here(in.Whose, paths.MyMonths)
-	page.Foot = "Unofficial. Only an authorised association issues a Handicap Index. Worked out by the Rules of Handicapping 2024 with every recorded round as an acceptable score and no playing conditions calculation. Nine holes not played count .52 for each point of Index plus 1.2, which is an approximation. Stroke indexes that are not known are taken in the order of play."
+	page.Foot = "Unofficial. Only an authorised association issues a Handicap Index. Worked out by the Rules of Handicapping 2024 with every recorded round as an acceptable score and no playing conditions calculation. Nine holes not played count .52 for each point of the estimate plus 1.2, which is an approximation. Stroke indexes that are not known are taken in the order of play."
 	h := HandicapPage{Page: page, Months: paths.Comparison{Whose: in.Whose}.Months(), Lede: handicapLede(in)}
 	var more []string
 	if !in.Whose.Own {
 		more = append(more, "Worked out from the rounds that are shared with you.")
 	}
 	if in.Record.HasLow {
-		more = append(more, fmt.Sprintf("Low Index of the last 365 days: %s.", index(in.Record.Low)))
+		more = append(more, fmt.Sprintf("Lowest estimate of the last 365 days: %s.", index(in.Record.Low)))
 	}
 	switch in.Record.Cap {
 	case handicap.SoftCap:
-		more = append(more, "The soft cap applies: anything over 3.0 above the Low Index counts half.")
+		more = append(more, "The soft cap applies: anything over 3.0 above the lowest estimate counts half.")
 	case handicap.HardCap:
-		more = append(more, "The hard cap applies: the estimate cannot be more than 5.0 above the Low Index.")
+		more = append(more, "The hard cap applies: the estimate cannot be more than 5.0 above the lowest estimate.")
 	}
 	h.More = strings.Join(more, " ")
 	for _, e := range slices.Backward(in.Record.Entries) {
@@ -117,7 +117,7 @@ func handicapNote(e handicap.Entry) string {
 	case handicap.NoRating:
 		return "no course and slope rating: add them to the course"
 	case handicap.NineFirst:
-		return "nine holes before there was an Index: not counted"
+		return "nine holes before there was an estimate: not counted"
 	}
 	switch {
 	case e.Exceptional > 0:
