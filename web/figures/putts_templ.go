@@ -200,7 +200,7 @@ func (p Putts) View() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 16, ".</figcaption></figure><details class=\"fold-out\"><summary>As a table</summary><div class=\"scroll-area\" role=\"region\" aria-label=\"Putts holed, as a table\" tabindex=\"0\"><table class=\"plain-table numbers putts-table\"><caption class=\"visually-hidden\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 16, ".</figcaption></figure><details class=\"fold-out\"><summary>As a table</summary><div class=\"scroll-area\" role=\"region\" aria-label=\"Putts holed, as a table\" tabindex=\"0\"><table class=\"plain-table numbers\"><caption class=\"visually-hidden\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
