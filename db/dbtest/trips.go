@@ -21,9 +21,20 @@ func Counted(t testing.TB) (*db.Store, *atomic.Int64) {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { tx.Rollback(context.Background()) })
+	if _, err := tx.Exec(t.Context(), restartNumbers); err != nil {
+		t.Fatal(err)
+	}
 	trips := new(atomic.Int64)
 	return db.Within(counted{tx, trips}), trips
 }
+
+// restartNumbers makes the first row of every table number 1 again, whatever tests
+// that were rolled back have used up.
+const restartNumbers = `do $$ declare s regclass; begin
+	for s in select oid from pg_class where relkind = 'S' and relnamespace = 'public'::regnamespace loop
+		execute format('alter sequence %s restart', s);
+	end loop;
+end $$`
 
 // counted is a transaction that counts its trips.
 type counted struct {

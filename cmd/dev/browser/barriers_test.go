@@ -34,7 +34,7 @@ func lookAt(rules string) string {
 const wide = `(() => {
 	const root = document.documentElement, width = root.clientWidth;
 	if (root.scrollWidth <= width) return "";
-	const out = [...document.querySelectorAll("body *")].filter(e => e.getBoundingClientRect().right > width + .5 || e.scrollWidth > width);
+	const out = [...document.querySelectorAll("body *")].filter(e => !e.closest(".scroll-area") && (e.getBoundingClientRect().right > width + .5 || e.scrollWidth > width));
 	return root.scrollWidth + " px: " + out.slice(-6).map(e => e.tagName.toLowerCase() + "." + (e.getAttribute("class") ?? "") + " " + e.textContent.trim().slice(0, 30)).join(" | ");
 })()`
 

@@ -68,7 +68,7 @@ func TestPupilAndCoach(t *testing.T) {
 	note := evaluates(t, coach, `location.hash.slice(1)`)
 	wants(t, coach, "on hole 2, shot 1", "no driver here", "not read yet")
 
-	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.notice a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
+	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.news-lines a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
 	wants(t, pupil, "Aim at the left half.")
 	do(t, pupil, Press("#"+note+" summary"), fill("#reply-"+note, "And with the wind behind?"), Press("#"+note+" form button"), chromedp.WaitReady("#"+note+":target .note-reply"))
 

@@ -46,7 +46,7 @@ func TestMonthsSideBySide(t *testing.T) {
 		if !strings.HasPrefix(heading, "Approach: ") {
 			t.Errorf("%q", heading)
 		}
-		do(t, ctx, Press("table.plain-table tbody td a"), chromedp.WaitReady("table.statement-table"))
+		do(t, ctx, Press("table.plain-table tbody td a"), chromedp.WaitReady("table.statement-table"), chromedp.WaitReady("footer.page-foot"))
 		if open := evaluates(t, ctx, `String(document.querySelector(":target") !== null)`); open != "true" {
 			t.Error("the shot is not on its statement")
 		}
