@@ -34,6 +34,10 @@ func card84(t *testing.T) golf.Round {
 	return golf.Round{}
 }
 
+// lineField is the field that a hole is typed into, found as the style sheets find
+// it: a selector in plain text is also found in addresses, as in /help#line-said.
+const lineField = chromedp.CSS("#line")
+
 // newcomer makes an account, adds the course of a round and begins it.
 func newcomer(t *testing.T, ctx context.Context, name string, r golf.Round) {
 	t.Helper()
@@ -48,7 +52,7 @@ func newcomer(t *testing.T, ctx context.Context, name string, r golf.Round) {
 		t.Fatal(err)
 	}
 	course := link["href"][strings.LastIndex(link["href"], "/")+1:]
-	do(t, ctx, chromedp.Navigate(app.URL+"/rounds/new?course="+course), Press("main form button.main-button"), chromedp.WaitReady("#line"))
+	do(t, ctx, chromedp.Navigate(app.URL+"/rounds/new?course="+course), Press("main form button.main-button"), chromedp.WaitReady(lineField))
 }
 
 // cardText is the card of a round as a player may paste it.
@@ -79,7 +83,7 @@ func TestNewcomerEntersARoundByLine(t *testing.T) {
 		newcomer(t, ctx, map[bool]string{true: "ada", false: "bea"}[script], r)
 		for i, h := range r.Holes {
 			line := form.WriteLine(h, r.Card()[i], form.StandardUnits)
-			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)), chromedp.SendKeys("#line", line+"\r"))
+			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)), chromedp.SendKeys(lineField, line+"\r"))
 		}
 		statementSays(t, ctx, "84", "+5.0")
 	}
@@ -94,7 +98,7 @@ func TestNewcomerEntersARoundByPad(t *testing.T) {
 			want := ""
 			for _, key := range strings.Split(strings.ReplaceAll(padWritten(h, r.Card()[i]), " ", ""), "") {
 				want = form.Press(want, key)
-				do(t, ctx, Press(fmt.Sprintf(`button.pad-key[value=%q]`, key)), chromedp.WaitReady("#line"))
+				do(t, ctx, Press(fmt.Sprintf(`button.pad-key[value=%q]`, key)), chromedp.WaitReady(lineField))
 				waitValue(t, ctx, want)
 			}
 			do(t, ctx, Press(`button.pad-key[value="save"]`))
@@ -122,7 +126,7 @@ func waitValue(t *testing.T, ctx context.Context, want string) {
 	var got string
 	for range 200 {
 		var err error
-		if got, err = chromedp.Run(ctx, chromedp.Value("#line")); err == nil && got == want {
+		if got, err = chromedp.Run(ctx, chromedp.Value(lineField)); err == nil && got == want {
 			return
 		}
 		time.Sleep(10 * time.Millisecond)
@@ -139,11 +143,11 @@ func TestFaultsKeepWhatWasTyped(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	do(t, ctx, chromedp.Navigate(app.URL+path+"/holes/1"), chromedp.Clear("#line"), chromedp.SendKeys("#line", "r165 q24\r"), chromedp.WaitReady(".shot-rows .fault-words"))
+	do(t, ctx, chromedp.Navigate(app.URL+path+"/holes/1"), chromedp.Clear(lineField), chromedp.SendKeys(lineField, "r165 q24\r"), chromedp.WaitReady(".shot-rows .fault-words"))
 	if got := read(t, ctx, ".fault-words"); !strings.Contains(got, "q24") || !strings.Contains(got, "Allowed") {
 		t.Error(got)
 	}
-	if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != "r165 q24" {
+	if got, err := chromedp.Run(ctx, chromedp.Value(lineField)); err != nil || got != "r165 q24" {
 		t.Errorf("%q, %v", got, err)
 	}
 }
@@ -162,12 +166,12 @@ func TestTwoWindowsOnOneHole(t *testing.T) {
 	other, cancel := chromedp.NewContext(ctx)
 	defer cancel()
 	do(t, ctx, chromedp.Navigate(hole))
-	do(t, other, chromedp.Navigate(hole), chromedp.Clear("#line"), chromedp.SendKeys("#line", "f150 g20 2\r"), chromedp.WaitReady(`//h1[text()!="Hole 2"]`))
-	do(t, ctx, chromedp.Clear("#line"), chromedp.SendKeys("#line", "r155 g30 3\r"), chromedp.WaitReady(".conflict-notice"))
+	do(t, other, chromedp.Navigate(hole), chromedp.Clear(lineField), chromedp.SendKeys(lineField, "f150 g20 2\r"), chromedp.WaitReady(`//h1[text()!="Hole 2"]`))
+	do(t, ctx, chromedp.Clear(lineField), chromedp.SendKeys(lineField, "r155 g30 3\r"), chromedp.WaitReady(".conflict-notice"))
 	if got := read(t, ctx, ".version-table"); !strings.Contains(got, "f150 g20 2") || !strings.Contains(got, "r155 g30 3") {
 		t.Error(got)
 	}
-	if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != "r155 g30 3" {
+	if got, err := chromedp.Run(ctx, chromedp.Value(lineField)); err != nil || got != "r155 g30 3" {
 		t.Errorf("%q, %v", got, err)
 	}
 	do(t, ctx, Press(`button[value="mine"]`), chromedp.WaitReady(`//h1[text()!="Hole 2"]`), chromedp.Navigate(hole))

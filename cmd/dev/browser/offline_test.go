@@ -110,7 +110,7 @@ func TestARoundWithoutAConnection(t *testing.T) {
 		for i := from; i < to; i++ {
 			h := r.Holes[i]
 			written := form.WriteLine(h, r.Card()[i], form.StandardUnits)
-			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)), chromedp.SendKeys("#line", written+"\r"))
+			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)), chromedp.SendKeys(lineField, written+"\r"))
 		}
 	}
 	enter(0, 9)
@@ -166,13 +166,6 @@ func phone(t *testing.T, profile string) (context.Context, context.CancelFunc) {
 	}
 }
 
-// writes puts a line into the field as a script would, with its event: it needs no
-// tab in front, where keys would wait for one.
-func writes(t *testing.T, ctx context.Context, line string) {
-	t.Helper()
-	evaluates(t, ctx, `(() => { const field = document.querySelector("#line"); field.value = "`+line+`"; field.dispatchEvent(new InputEvent("input", { bubbles: true })); return ""; })()`)
-}
-
 // A session that ended keeps what was typed, and signing in sends it; another
 // player who signs in on the same device never sees it; signing out asks before
 // it loses anything.
@@ -192,8 +185,7 @@ func TestWhatWaitsBelongsToItsPlayer(t *testing.T) {
 		}
 	}
 	endSession()
-	writes(t, ctx, "r137 f52 g36 4")
-	evaluates(t, ctx, `document.querySelector(".save-key").click(); ""`)
+	do(t, ctx, chromedp.SendKeys(lineField, "r137 f52 g36 4\r"))
 	waitFor(t, ctx, "the hole waits", `document.querySelector(".saved-state a") !== null`)
 	if got := read(t, ctx, ".saved-state"); !strings.Contains(got, "You are signed out") || !strings.Contains(got, "One hole is waiting") {
 		t.Errorf("the page says %q", got)
@@ -213,8 +205,7 @@ func TestWhatWaitsBelongsToItsPlayer(t *testing.T) {
 	if got := other.line(hole); got != "r137 f52 g36 4" {
 		t.Errorf("the hole is stored as %q", got)
 	}
-	do(t, ctx, chromedp.Navigate(app.URL+strings.Replace(hole, "/holes/1", "/holes/2", 1)), chromedp.WaitReady("#line"))
-	writes(t, ctx, "r169 r")
+	do(t, ctx, chromedp.Navigate(app.URL+strings.Replace(hole, "/holes/1", "/holes/2", 1)), chromedp.SendKeys(lineField, "r169 r"))
 	waitFor(t, ctx, "a draft is kept", `Object.keys(localStorage).some((key) => key.startsWith("draft "))`)
 	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press("form.sign-out button"), chromedp.WaitReady("section.sign-in"))
 	if left := evaluates(t, ctx, `Object.keys(localStorage).join()`); left != "" {

@@ -73,7 +73,7 @@ func TestTapsOnASlowLine(t *testing.T) {
 			t.Errorf("at %d ms the line was right %d times of 20", ms, right)
 		}
 		do(t, ctx, chromedp.WaitReady(`.total-line[data-holed="yes"]`)) // the newest answer is there
-		if got, err := chromedp.Run(ctx, chromedp.Value("#line")); err != nil || got != padLine {
+		if got, err := chromedp.Run(ctx, chromedp.Value(lineField)); err != nil || got != padLine {
 			t.Errorf("at %d ms an answer made %q of the line, %v", ms, got, err)
 		}
 		do(t, ctx, Press(`button.pad-key[value="save"]`), chromedp.WaitReady(fmt.Sprintf(`//h1[not(text()="Hole %d")]`, holes[i])))
