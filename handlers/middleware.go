@@ -22,7 +22,7 @@ type contextKey int
 const (
 	requestKey contextKey = iota
 	playerKey
-	teachesKey // whether that player has pupils
+	teachesKey // a function that says whether that player has pupils
 )
 
 // largestForm is how many bytes a form may have, and largestFile a form with a file.

@@ -63,8 +63,8 @@ func statusReturned(back form.Returned) int {
 // shell is what every page of this request shares.
 func shell(r *http.Request) layout.Page {
 	p, _ := playerOf(r)
-	teaches, _ := r.Context().Value(teachesKey).(bool)
-	return layout.Page{Player: p.Name, ID: p.ID, Teaches: teaches, Flash: savedText(r)}
+	teaches, known := r.Context().Value(teachesKey).(func() bool)
+	return layout.Page{Player: p.Name, ID: p.ID, Teaches: known && teaches(), Flash: savedText(r)}
 }
 
 // unitsOf are the units in which a player enters distances.

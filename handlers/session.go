@@ -8,6 +8,7 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
+	"sync"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -125,19 +126,24 @@ func (s *server) withPlayer(next http.Handler) http.Handler {
 	})
 }
 
-// serveSignedIn serves a request of a player. A page has another navigation for
-// somebody with pupils; what a script asks for has none.
+// serveSignedIn serves a request of a player. Only a page asks whether the player
+// has pupils, for its navigation; a redirect or an answer to a script does not.
 func (s *server) serveSignedIn(next http.Handler, w http.ResponseWriter, r *http.Request, p db.Player) {
 	ctx := context.WithValue(r.Context(), playerKey, p)
 	if !wantsJSON(r) {
-		teaches, err := s.store.HasPupils(ctx, p.ID)
-		if err != nil {
-			s.answerError(w, r, err)
-			return
-		}
-		ctx = context.WithValue(ctx, teachesKey, teaches)
+		ctx = context.WithValue(ctx, teachesKey, sync.OnceValue(func() bool { return s.teaches(ctx, p.ID) }))
 	}
 	next.ServeHTTP(w, r.WithContext(ctx))
+}
+
+// teaches reports whether a player has pupils. When that cannot be found out, the
+// page is shown with the navigation of a player.
+func (s *server) teaches(ctx context.Context, who golf.PlayerID) bool {
+	teaches, err := s.store.HasPupils(ctx, who)
+	if err != nil {
+		s.options.Log.WarnContext(ctx, "the navigation does not know of pupils", "error", err)
+	}
+	return teaches
 }
 
 func playerOf(r *http.Request) (db.Player, bool) {
