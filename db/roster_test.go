@@ -9,11 +9,23 @@ import (
 	"strokeledger/db"
 )
 
+// today is the day on the machine, which is that of nobody in particular.
+func today() golf.Date { return golf.DateOf(time.Now()) }
+
+// thisMonth is the first day of the month on the machine.
+func thisMonth() golf.Date { return golf.Month(today().Year, today().Month).From }
+
+// looked is a page that was opened now.
+func looked(kind db.LookKind, round golf.RoundID) db.Opened {
+	return db.Opened{Kind: kind, Round: round, Day: today(), At: time.Now()}
+}
+
 // roster is the pupil's row of the coach's roster.
 func (p pair) roster() db.Pupil {
 	p.t.Helper()
-	all, err := p.Roster(p.ctx, p.coach, db.LookRoster)
+	all, err := p.Roster(p.ctx, p.coach, thisMonth())
 	p.must(err)
+	p.must(p.RecordRosterLook(p.ctx, p.coach, db.LookRoster, map[golf.Date][]golf.PlayerID{today(): {p.pupil}}, time.Now()))
 	if len(all) != 1 || all[0].ID != p.pupil {
 		p.t.Fatalf("%+v", all)
 	}
@@ -26,16 +38,16 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 	if r := p.roster(); r.NewRounds != 1 || r.LookedAt != nil || r.Questions+r.Unread+r.Results+r.Month != 0 || r.Due != nil {
 		t.Errorf("before the first look: %+v", r)
 	}
-	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
 	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
 		t.Errorf("after it: %+v", r)
 	}
 	now := time.Now()
-	today := aRound()
-	today.Name, today.PlayedOn = "today", now
-	today.Holes[0] = entered(0)
-	today.Holes[0].Length = 384 * golf.Yard
-	second(p.NewRound(p.ctx, p.pupil, today))
+	played := aRound()
+	played.Name, played.PlayedOn = "today", now
+	played.Holes[0] = entered(0)
+	played.Holes[0].Length = 384 * golf.Yard
+	second(p.NewRound(p.ctx, p.pupil, played))
 	empty := aRound()
 	empty.Name = "not entered"
 	second(p.NewRound(p.ctx, p.pupil, empty))
@@ -53,7 +65,7 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 		t.Errorf("%+v", r)
 	}
 	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
-	if all, err := p.Roster(p.ctx, p.coach, db.LookRoster); err != nil || len(all) != 0 {
+	if all, err := p.Roster(p.ctx, p.coach, thisMonth()); err != nil || len(all) != 0 {
 		t.Errorf("after the end: %+v, %v", all, err)
 	}
 	looks, err := p.Looks(p.ctx, p.pupil, 0, 9)
@@ -146,7 +158,7 @@ func TestAssignments(t *testing.T) {
 	if fromADay, err := p.Assignments(p.ctx, p.other, p.pupil, 0); err != nil || len(fromADay) != 1 || len(fromADay[0].Results) != 1 || fromADay[0].Results[0].Result != "33 of 40" {
 		t.Errorf("a coach from a day on sees %+v, %v", fromADay, err)
 	}
-	if all, err := p.Roster(p.ctx, p.other, db.LookRoster); err != nil || len(all) != 1 || all[0].Results != 1 {
+	if all, err := p.Roster(p.ctx, p.other, thisMonth()); err != nil || len(all) != 1 || all[0].Results != 1 {
 		t.Errorf("a coach from a day on has on the roster %+v, %v", all, err)
 	}
 	if none, err := p.Assignments(p.ctx, p.stranger, p.pupil, 0); err != nil || len(none) != 0 {

@@ -24,7 +24,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookHandicap, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookHandicap, 0); err != nil {
 		return err
 	}
 	return show(w, r, http.StatusOK, months.NewHandicapPage(shell(r), months.HandicapInput{Whose: about.pages, Name: about.player.Name, Record: record, Courses: courses}).View())

@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"bytes"
+	"cmp"
 	"compress/gzip"
 	"context"
 	"errors"
@@ -94,7 +95,7 @@ func settingsOf(c *accountfile.Settings) *entry.SettingsInput {
 	if c == nil {
 		return nil
 	}
-	return &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
+	return &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs, Zone: c.Zone}
 }
 
 // errNothingWaits is the answer when a file is confirmed twice, or too late.
@@ -142,7 +143,7 @@ func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, sett
 	})
 	if c := file.settings(); err == nil && c != nil && settings {
 		far, green := c.Units()
-		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
+		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
 	}
 	return replaced, err
 }

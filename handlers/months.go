@@ -29,7 +29,7 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookMonths, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookMonths, 0); err != nil {
 		return err
 	}
 	q.Problems = problems

@@ -3,6 +3,7 @@ package handlers
 import (
 	"fmt"
 	"net/http"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -23,14 +24,15 @@ func (s *server) notes(r *http.Request, pages paths.Whose, of db.NotesOf) ([]not
 	}
 	all := make([]notes.Note, len(kept))
 	for i, k := range kept {
-		all[i] = noteOf(k, me(r).ID)
+		all[i] = noteOf(k, me(r).ID, s.zoneOf(me(r)))
 	}
 	return all, nil
 }
 
-func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
+// noteOf is a note for a reader, whose time zone its times are of.
+func noteOf(k db.Note, reader golf.PlayerID, zone *time.Location) notes.Note {
 	n := notes.Note{ID: k.ID, Mine: k.AuthorID == reader, Author: k.Author, Question: k.Kind == db.KindQuestion, Lesson: k.Kind == db.KindLesson, Private: k.Private,
-		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt, Edited: k.EditedAt != nil}
+		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt.In(zone), Edited: k.EditedAt != nil}
 	if k.RoundID != nil {
 		n.Round = *k.RoundID
 	}
@@ -41,10 +43,10 @@ func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
 		n.Shot = *k.Shot
 	}
 	if k.ReadAt != nil {
-		n.Read = *k.ReadAt
+		n.Read = k.ReadAt.In(zone)
 	}
 	for _, a := range k.Replies {
-		n.Replies = append(n.Replies, notes.Reply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt})
+		n.Replies = append(n.Replies, notes.Reply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt.In(zone)})
 	}
 	return n
 }

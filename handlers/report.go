@@ -24,7 +24,7 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if typed && err == nil {
 		return redirect(w, r, about.pages.ReportOf(span))
 	}
-	q := coach.ReportInput{Today: now(), Span: span}
+	q := coach.ReportInput{Today: s.today(r), Span: span}
 	status := http.StatusOK
 	if err != nil {
 		q.Problem, status = words.Capital(err.Error())+".", http.StatusUnprocessableEntity
@@ -32,7 +32,7 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if err := s.readReportInput(r, about, &q); err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookReport, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookReport, 0); err != nil {
 		return err
 	}
 	return show(w, r, status, coach.NewReportPage(shell(r), q).View())

@@ -17,8 +17,8 @@ func readRoster(r *http.Request) paths.Roster {
 
 // roster works out a coach's list of pupils.
 func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
-	q := coach.RosterInput{At: readRoster(r), Today: now()}
-	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookRoster)
+	q := coach.RosterInput{At: readRoster(r), Today: s.today(r)}
+	pupils, err := s.pupils(r, db.LookRoster)
 	if err != nil || len(pupils) == 0 {
 		return q, err
 	}

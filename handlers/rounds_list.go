@@ -58,7 +58,7 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 	if len(first) > 0 && !first[0].Done {
 		of.Due, of.DueWhat = first[0].Due, first[0].What
 	}
-	of.Today = now()
+	of.Today = s.today(r)
 	return nil
 }
 
@@ -71,7 +71,7 @@ func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
 	if about.pages.Own {
 		return redirect(w, r, about.pages.Rounds())
 	}
-	if err := s.recordLook(r, about.pages, db.LookRounds, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookRounds, 0); err != nil {
 		return err
 	}
 	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
@@ -84,7 +84,7 @@ func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.
 	of.Leaf = statement.LeafOf(of.Narrow)
 	if !of.Leaf.First.IsZero() {
 		chosen := db.Chosen{Course: of.Narrow.Course, From: of.Leaf.From, To: of.Leaf.To, Most: roundsMost}
-		if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Now()); err != nil {
+		if of.Rounds, err = s.listed(r, of.Whose, chosen, s.now()); err != nil {
 			return err
 		}
 	}
@@ -127,7 +127,7 @@ func (s *server) seenYearBook(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if !about.pages.Own {
-		err = s.recordLook(r, about.pages, db.LookRounds, 0)
+		err = s.recordLook(r, about, db.LookRounds, 0)
 	}
 	if err != nil {
 		return err
@@ -142,7 +142,7 @@ func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, of stateme
 	}
 	of.Year = first.Year
 	chosen := db.Chosen{From: first, To: golf.Date{Year: first.Year, Month: time.December, Day: 31}, Most: roundsMost}
-	if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Now()); err != nil {
+	if of.Rounds, err = s.listed(r, of.Whose, chosen, s.now()); err != nil {
 		return err
 	}
 	of.Cut = len(of.Rounds) == roundsMost

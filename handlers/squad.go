@@ -18,8 +18,8 @@ const squadDays = 92
 
 // squad compares pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
-	q := readSquad(r)
-	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookSquad)
+	q := readSquad(r, s.today(r))
+	pupils, err := s.pupils(r, db.LookSquad)
 	if err != nil {
 		return err
 	}
@@ -42,8 +42,8 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 }
 
 // readSquad reads over which days to compare pupils.
-func readSquad(r *http.Request) coach.SquadInput {
-	q := coach.SquadInput{From: now().AddDays(1 - squadDays), To: now(), Problems: map[string]string{}}
+func readSquad(r *http.Request, today golf.Date) coach.SquadInput {
+	q := coach.SquadInput{From: today.AddDays(1 - squadDays), To: today, Problems: map[string]string{}}
 	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
 	for field, to := range map[string]*golf.Date{"from": &q.From, "to": &q.To} {
 		if values[field] != "" {

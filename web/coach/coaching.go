@@ -72,7 +72,7 @@ func newCoachLine(in CoachInput) CoachLine {
 	case in.Looked == nil:
 		l.Says = "can see " + what + ", and has not looked yet"
 	default:
-		l.Says = "can see " + what + ", and last looked on " + in.Looked.Format("2 Jan 2006, 15:04 MST")
+		l.Says = "can see " + what + ", and last looked on " + words.Moment(*in.Looked)
 	}
 	return l
 }

@@ -64,6 +64,7 @@ type SettingsInput struct {
 	Green  string  // unit on the green: ft or m
 	Target float64 // score over 18 holes
 	Clubs  string  // names with spaces between; may be empty
+	Zone   string  // name of a time zone; empty for the server's
 }
 
 // Add adds a round with the holes that were played.
@@ -147,6 +148,9 @@ func (s *SettingsInput) said() string {
 	}
 	if s.Clubs != "" {
 		text += ", clubs " + s.Clubs
+	}
+	if s.Zone != "" {
+		text += ", time zone " + s.Zone
 	}
 	return text
 }

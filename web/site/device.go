@@ -2,6 +2,7 @@ package site
 
 import (
 	"strings"
+	"strokeledger/web/words"
 	"time"
 )
 
@@ -45,9 +46,9 @@ func DeviceSeen(seen, now time.Time) string {
 	day := func(t time.Time) string { return t.Format(time.DateOnly) }
 	switch {
 	case day(seen) == day(now):
-		return "today " + seen.Format("15:04")
+		return "today " + words.Clock(seen)
 	case day(seen) == day(now.AddDate(0, 0, -1)):
-		return "yesterday " + seen.Format("15:04")
+		return "yesterday " + words.Clock(seen)
 	case seen.Year() == now.Year():
 		return seen.Format("2 Jan")
 	default:

@@ -1,7 +1,9 @@
 package words
 
 import (
+	"fmt"
 	"math"
+	"strings"
 	"time"
 
 	"strokeledger/analysis/golf"
@@ -10,8 +12,29 @@ import (
 // ShortDay writes a day as 2 May 2026.
 func ShortDay(d golf.Date) string { return d.Time().Format("2 Jan 2006") }
 
-// Moment writes a day and its time as 2 May 2026, 15:04.
-func Moment(t time.Time) string { return t.Format("2 Jan 2006, 15:04") }
+// Moment writes a day and its time as 2 May 2026, 15:04 BST.
+func Moment(t time.Time) string { return t.Format("2 Jan 2006, ") + Clock(t) }
+
+// LongMoment writes a day and its time as Saturday 2 May 2026, 15:04 BST.
+func LongMoment(t time.Time) string { return t.Format("Monday 2 January 2006, ") + Clock(t) }
+
+// Clock writes a time with its zone: 15:04 BST, or 15:04 UTC−3 where the zone has
+// no letters of its own.
+func Clock(t time.Time) string {
+	zone, offset := t.Zone()
+	if !strings.ContainsAny(zone, "+-") {
+		return t.Format("15:04 ") + zone
+	}
+	sign := "+"
+	if offset < 0 {
+		sign, offset = Minus, -offset
+	}
+	zone = fmt.Sprintf("UTC%s%d", sign, offset/3600)
+	if minutes := offset / 60 % 60; minutes > 0 {
+		zone += fmt.Sprintf(":%02d", minutes)
+	}
+	return t.Format("15:04 ") + zone
+}
 
 // DaysBetween is the number of days from a to b, negative when b is earlier.
 func DaysBetween(a, b golf.Date) int { return int(math.Round(b.Time().Sub(a.Time()).Hours() / 24)) }
