@@ -2,6 +2,9 @@ package handlers
 
 import (
 	"net/http"
+	"os"
+	"path/filepath"
+	"strings"
 	"testing"
 	"time"
 
@@ -60,6 +63,27 @@ func TestMonthsAreTheReaders(t *testing.T) {
 	coach.mustSee(coach.get("/coaching"), "1 round this month")
 	coach.in("Pacific/Auckland")
 	coach.mustSee(coach.get("/coaching"), "0 rounds this month")
+}
+
+// No other code asks the machine for the time than the one clock, and what measures
+// how long a request takes.
+func TestOneClock(t *testing.T) {
+	files, err := filepath.Glob("*.go")
+	if err != nil || len(files) < 50 {
+		t.Fatal(files, err)
+	}
+	for _, name := range files {
+		source, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if name == "clock.go" || name == "middleware.go" || strings.HasSuffix(name, "_test.go") {
+			continue
+		}
+		if strings.Contains(string(source), "time.Now") {
+			t.Errorf("%s asks the machine for the time", name)
+		}
+	}
 }
 
 // Who has chosen no time zone has that of the server's clock; what is none is not
