@@ -121,7 +121,7 @@ func (m *Months) listed(history []golf.Played) []Listed {
 	scores := map[golf.RoundID]float64{}
 	for _, c := range m.Sheet.Columns {
 		for _, r := range c.Rounds {
-			scores[r.ID] = r.Account.Score
+			scores[r.ID] = float64(r.Account.Whole())
 		}
 	}
 	var all []Listed

@@ -14,10 +14,12 @@ const RosterRounds = 2*compare.FormRounds + 4
 
 // RosterRow answers "how does this player play, and has it changed?" in a row.
 type RosterRow struct {
-	Last  golf.Date // day of the latest round with a hole; the zero value without one
-	Score float64   // of that round
-	Holes int       // of that round; 0 without one
-	Form  compare.Form
+	Last        golf.Date // day of the latest round with a hole; the zero value without one
+	Score       float64   // of that round, in whole strokes
+	HolesTarget float64   // the target of its holes
+	Lifted      bool      // one of them was picked up
+	Holes       int       // of that round; 0 without one
+	Form        compare.Form
 }
 
 // Roster works out a row for each of many players, from their rounds, the
@@ -31,7 +33,7 @@ func (e *Engine) Roster(players [][]Summarized) ([]RosterRow, error) {
 		}
 		row := RosterRow{Last: latest.Day, Form: e.ladder.Form(entered, drawSeed)}
 		if len(entered) > 0 {
-			row.Score, row.Holes = entered[0].Score, entered[0].Entered
+			row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
 		}
 		rows[i] = row
 	})

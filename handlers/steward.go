@@ -6,12 +6,12 @@ import (
 	"errors"
 	"net/http"
 	"strconv"
-	"strokeledger/web/words"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
+	"strokeledger/web/words"
 )
 
 // resetHours is how long a link for a new password works.

@@ -1,8 +1,6 @@
 package account
 
 import (
-	"math"
-
 	"strokeledger/analysis/golf"
 )
 
@@ -113,10 +111,7 @@ func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
 	for _, u := range all {
 		to.Shots[u.marked].Error = u.isError()
 	}
-	d := Double{Hole: h.Number, Par: h.Par, Score: h.Strokes(), Lost: to.Lost, Kind: Unknown}
-	if h.PickedUp {
-		d.Score += int(math.Round(t.Fixed.Shot(h.Shots[len(to.Shots)])))
-	}
+	d := Double{Hole: h.Number, Par: h.Par, Score: to.Whole, Lost: to.Lost, Kind: Unknown}
 	if d.Score < h.Par+2 {
 		return
 	}

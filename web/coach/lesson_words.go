@@ -54,7 +54,7 @@ func sinceLede(in LessonsInput) string {
 	}
 	var scores []string
 	for _, r := range slices.Backward(fresh) {
-		scores = append(scores, fmt.Sprintf("%.0f", r.Account.Score))
+		scores = append(scores, words.Score(r.Account.Score, len(r.Account.PickedUp()) > 0))
 	}
 	return fmt.Sprintf("%s: %s, %s. %s", since, rounds, words.List(scores), summed(fresh))
 }

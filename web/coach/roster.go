@@ -203,9 +203,9 @@ func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLev
 func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow {
 	r := RosterRow{Name: p.Name, At: paths.Whose{Player: p.ID}.Lessons(), Target: words.Plain(p.Target), Last: "no rounds yet", New: p.news()}
 	if p.Holes > 0 {
-		r.Last, r.Score = words.NearDay(p.Last, today), fmt.Sprintf("%.0f", math.Round(p.Score))
+		r.Last, r.Score = words.NearDay(p.Last, today), words.Score(p.Score, p.Lifted)
 		if p.Holes != 18 {
-			r.Score += " on " + words.Plural(p.Holes, "hole", "holes")
+			r.Score += fmt.Sprintf(" on %s, target %s", words.Plural(p.Holes, "hole", "holes"), words.Plain(p.HolesTarget))
 		}
 		r.Doubles = fmt.Sprintf("%.1f", p.Form.Doubles)
 		if p.Form.Doubles > 0 {

@@ -213,7 +213,7 @@ func (ros Roster) table() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 14, "</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Pupil</th><th role=\"columnheader\" scope=\"col\">Last round</th><th role=\"columnheader\" scope=\"col\">Target</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Tee</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Approach</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Short game</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Putting</th><th role=\"columnheader\" scope=\"col\">Doubles a round</th><th role=\"columnheader\" scope=\"col\">New since you looked</th><th role=\"columnheader\" scope=\"col\">Practice due</th></tr></thead> <tbody role=\"rowgroup\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 14, "</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Pupil</th><th role=\"columnheader\" scope=\"col\">Last round</th><th role=\"columnheader\" scope=\"col\">Target</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Tee</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Approach</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Short game</th><th role=\"columnheader\" scope=\"col\" class=\"level-cell\">Putting</th><th role=\"columnheader\" scope=\"col\">Doubles a round of 18</th><th role=\"columnheader\" scope=\"col\">New since you looked</th><th role=\"columnheader\" scope=\"col\">Practice due</th></tr></thead> <tbody role=\"rowgroup\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -471,7 +471,7 @@ func (r RosterRow) row() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 40, "<td role=\"cell\" class=\"doubles-cell\"><span class=\"cell-label\">Doubles a round</span> <b>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 40, "<td role=\"cell\" class=\"doubles-cell\"><span class=\"cell-label\">Doubles a round of 18</span> <b>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

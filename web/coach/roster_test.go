@@ -87,8 +87,8 @@ func TestRosterRows(t *testing.T) {
 		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
 			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
 				New: []string{"2 questions", "1 reply or note", "1 round", "3 practice results"}, Due: "Start line, tomorrow"}},
-		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, Holes: 9, Form: aForm(82, 83)}},
-			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
+		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, HolesTarget: 39.5, Holes: 9, Form: aForm(82, 83)}},
+			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes, target 39.5", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
 	} {
 		r := NewRoster(RosterInput{Pupils: []RosterPupil{c.in}, Today: today})
 		got := r.Rows[0]

@@ -73,12 +73,13 @@ type HoleInput struct {
 
 // RoundHole is a hole of the round in the strip of holes.
 type RoundHole struct {
-	Number int
-	Par    int
-	Length golf.Distance // 0 while unknown
-	Score  int           // 0 if not entered
-	Lost   float64       // strokes, 0 unless Known
-	Known  bool          // the hole is entered and its length is known
+	Number   int
+	Par      int
+	Length   golf.Distance // 0 while unknown
+	Score    int           // 0 if not entered; of a picked-up hole with the strokes still to come, rounded
+	PickedUp bool
+	Lost     float64 // strokes, 0 unless Known
+	Known    bool    // the hole is entered and its length is known
 }
 
 // NewHolePage makes the page.
@@ -152,7 +153,7 @@ func holeLink(in HoleInput, h RoundHole) HoleLink {
 	}
 	switch {
 	case h.Score > 0:
-		l.Mark = components.MarkOf(h.Score, h.Par, strconv.Itoa(h.Score))
+		l.Mark = components.MarkOf(h.Score, h.Par, words.Score(float64(h.Score), h.PickedUp))
 		if h.Known {
 			l.Lost = words.Signed(h.Lost, 1)
 		}

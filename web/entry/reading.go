@@ -66,7 +66,7 @@ func NewReading(in ReadingInput) Reading {
 	}
 	r.sum(in)
 	if l.Sound() && l.Ended {
-		r.Final, r.Ready, r.Score = true, true, scoreSaid(*l)
+		r.Final, r.Ready, r.Score = true, true, scoreSaid(*l, in.Account)
 	}
 	if l.Sound() && (l.Ended || in.AskAll) {
 		r.Ask = newAsk(*l, in.AskAll)
@@ -84,7 +84,12 @@ func (r *Reading) sum(in ReadingInput) {
 	if l.Ended && l.Sound() {
 		r.Say = total(*l)
 		if known {
-			r.Sum = words.Signed(in.Account.Holes[0].Lost, 2)
+			h := in.Account.Holes[0]
+			r.Sum = words.Signed(h.Lost, 2)
+			if h.PickedUp {
+				r.Say += fmt.Sprintf("; counts as %d", h.Whole)
+				r.Sum = words.Signed(lostWith(h.Shots), 2) // as the rows above it
+			}
 		}
 		return
 	}
@@ -94,11 +99,17 @@ func (r *Reading) sum(in ReadingInput) {
 		r.SumNote = "no shots yet"
 		return
 	}
+	shots := in.Account.Holes[0].Shots
+	r.Sum, r.SumNote = words.Signed(lostWith(shots[:min(settled, len(shots))]), 2), "so far"
+}
+
+// lostWith is what shots lost together.
+func lostWith(shots []account.Shot) float64 {
 	lost := 0.0
-	for _, s := range in.Account.Holes[0].Shots[:min(settled, len(in.Account.Holes[0].Shots))] {
+	for _, s := range shots {
 		lost += s.Lost
 	}
-	r.Sum, r.SumNote = words.Signed(lost, 2), "so far"
+	return lost
 }
 
 // settledShots is how many shots have a known finish: all but the last, or all

@@ -28,7 +28,7 @@ func (s HoleStrip) view() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<nav class=\"strip-holes\" aria-label=\"Holes, with what each costs a round\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<nav class=\"strip-holes\" aria-label=\"Holes, with what each costs on average\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -49,7 +49,7 @@ func (s HoleStrip) view() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 3, ": from where each stroke was played, and what it cost a round</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Stroke</th><th role=\"columnheader\" scope=\"col\" class=\"strip-picture-cell\"><span class=\"visually-hidden\">On the way from tee to hole</span></th><th role=\"columnheader\" scope=\"col\" class=\"strip-from\">Played from</th><th role=\"columnheader\" scope=\"col\" class=\"strip-target\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 3, ": from where each stroke was played, and what it cost on average</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Stroke</th><th role=\"columnheader\" scope=\"col\" class=\"strip-picture-cell\"><span class=\"visually-hidden\">On the way from tee to hole</span></th><th role=\"columnheader\" scope=\"col\" class=\"strip-from\">Played from</th><th role=\"columnheader\" scope=\"col\" class=\"strip-target\">")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -15,7 +15,7 @@ import (
 // what is carried forward through the year.
 type RoundBook struct {
 	Caption string
-	Over    string // heads the strokes: “Over 79”, or “Over target” where targets change
+	Over    string // heads the strokes: “Over 79”, or “Over target” where targets change or not all rounds are of 18 holes
 	Axis    components.Axis
 	Keys    []SplitKey
 	Months  []BookMonth
@@ -58,7 +58,7 @@ func NewRoundBook(in BookInput) RoundBook {
 	}
 	b := RoundBook{Caption: "Rounds by month: score, strokes over the target, and where they went", Axis: SplitAxis(), Over: "Over target"}
 	target, same := sameTarget(in.Rounds[:shown])
-	if same {
+	if same && !slices.ContainsFunc(in.Rounds[:shown], func(l ListedRound) bool { return len(l.Round.Holes) > 0 && !l.whole() }) {
 		b.Over = "Over " + words.Plain(target)
 	}
 	unknown := false
@@ -100,7 +100,7 @@ func (b *RoundBook) sayTargets(rounds []ListedRound) {
 	before := ""
 	for _, m := range b.Months {
 		for i := range m.Rows {
-			if now := of[m.Rows[i].id]; now != before {
+			if now := of[m.Rows[i].id]; now != before && m.Rows[i].Target == "" {
 				m.Rows[i].Target, before = "target "+now, now
 			}
 		}

@@ -22,7 +22,7 @@ type RoundRow struct {
 	Course  string   // course and tees
 	Score   string   // a whole number, or not entered
 	Over    string   // strokes over the target, on the holes played, signed
-	Target  string   // “target 79.5”, where the row before had another; empty otherwise
+	Target  string   // “target 79.5”, where the row before had another; that of its holes, where they are not 18; empty otherwise
 	Parts   string   // what each part of the game lost, for those who do not see the bar
 	Bar     SplitBar // where the strokes went
 	Worst   string   // the part of the game that cost most, with its amount
@@ -84,11 +84,17 @@ func (l ListedRound) Split() Split {
 		amounts = append(amounts, a.Lost.Of(c))
 	}
 	s := Split{Over: int(math.Round(total * 10))}
-	for i, p := range stat.RoundedTo(append(amounts, a.Lost.Undetailed+a.Lost.Course), .1, total) {
+	for i, p := range stat.RoundedTo(append(amounts, a.Lost.Undetailed+a.Lost.Course+a.Lost.PickedUp), .1, total) {
 		s.Parts[i] = int(math.Round(p * 10))
 	}
 	return s
 }
+
+// whole reports whether 18 holes are entered.
+func (l ListedRound) whole() bool { return len(l.Round.Holes) == 18 }
+
+// HolesTarget is the target of the holes entered.
+func (l ListedRound) HolesTarget() float64 { return l.Account.Expected - l.Account.Lost.Course }
 
 // worst names the part of the game that cost most, with its amount.
 func (s Split) worst() string {
@@ -123,8 +129,11 @@ func (l ListedRound) Row(whose paths.Whose) RoundRow {
 		r.Score = "not entered"
 		return r
 	}
+	if !l.whole() {
+		r.Target = fmt.Sprintf("target %s for %s", words.Plain(l.HolesTarget()), words.Plural(len(l.Round.Holes), "hole", "holes"))
+	}
 	s := l.Split()
-	r.Score, r.Over = fmt.Sprintf("%.0f", math.Round(l.Account.Score)), tenths(s.Over)
+	r.Score, r.Over = words.Score(l.Account.Score, len(l.Account.PickedUp()) > 0), tenths(s.Over)
 	r.Parts, r.Bar, r.Worst = s.said(), NewSplitBar(s), s.worst()
 	r.Doubles = fmt.Sprint(len(l.Account.Doubles))
 	return r

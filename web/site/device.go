@@ -2,8 +2,9 @@ package site
 
 import (
 	"strings"
-	"strokeledger/web/words"
 	"time"
+
+	"strokeledger/web/words"
 )
 
 // agents are words by which browsers are known in their User-Agent header. The

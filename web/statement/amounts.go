@@ -53,6 +53,19 @@ func holesTotal(lines map[string]float64) float64 {
 	return math.Round(total*10) / 10
 }
 
+// roundedUp is what counting a hole that was picked up in whole strokes added to its
+// loss.
+func roundedUp(h account.Hole) float64 {
+	if !h.PickedUp {
+		return 0
+	}
+	sum := h.Lost
+	for _, s := range h.Shots {
+		sum -= s.Lost
+	}
+	return sum
+}
+
 // half is 0 for a hole of the front nine and 1 for one of the back nine.
 func half(number int) int {
 	if number > 9 {
@@ -74,6 +87,7 @@ func partAmounts(in RoundInput, lines map[string]float64, amounts holeAmounts) [
 		if !h.Detailed {
 			exact[scoreOnly] += h.Lost
 		}
+		exact[rounding] += roundedUp(h)
 		for c, lost := range byPart(h) {
 			if lost != 0 {
 				exact[partName(golf.Category(c))] += lost

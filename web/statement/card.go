@@ -99,20 +99,20 @@ func nines(in RoundInput, amounts holeAmounts, lines map[string]float64) []Nine 
 func newNine(side int, holes []golf.CardHole, accounts map[int]account.Hole, amounts holeAmounts, in RoundInput) Nine {
 	n := Nine{Title: [...]string{"The front nine", "The back nine"}[side], Sum: [...]string{"Out", "In"}[side], Unit: words.Unit(in.Units.Far),
 		Heights: Heights{pixels(cardZero), pixels(cardZero - cardStroke), pixels(cardZero - 2*cardStroke), pixels(cardZero + cardStroke)}}
-	yards, par, score, lost := 0.0, 0, 0.0, 0.0
+	yards, par, score, lost, lifted := 0.0, 0, 0.0, 0.0, false
 	for _, h := range holes {
 		c := CardColumn{Number: fmt.Sprint(h.Number), Length: words.Plain(math.Round(in.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
 		yards += in.Units.Far.In(h.Length)
 		par += h.Par
 		if a, entered := accounts[h.Number]; entered {
 			c.enter(a, amounts)
-			score += a.Score
+			score, lifted = score+a.Score, lifted || a.PickedUp
 			lost += amounts.lost[h.Number]
 			n.Balance = c.Balance
 		}
 		n.Holes = append(n.Holes, c)
 	}
-	n.Length, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Plain(score), words.Signed(lost, 1)
+	n.Length, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Score(score, lifted), words.Signed(lost, 1)
 	return n
 }
 
@@ -129,11 +129,7 @@ func (c *CardColumn) enter(a account.Hole, amounts holeAmounts) {
 
 // scoreOf marks the score of a hole, in brackets when it was picked up.
 func scoreOf(a account.Hole) components.Mark {
-	text := fmt.Sprintf("%.0f", a.Score)
-	if a.PickedUp {
-		text = "(" + text + ")"
-	}
-	return components.MarkOf(int(math.Round(a.Score)), a.Par, text)
+	return components.MarkOf(a.Whole, a.Par, words.Score(float64(a.Whole), a.PickedUp))
 }
 
 // partClasses are the colours of the lines in stacks.

@@ -88,6 +88,9 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 func holeWorking(h account.Hole, tenths float64) string {
 	if len(h.Shots) > 0 {
 		w := figures.WorkingOf(h.Shots...)
+		if more := roundedUp(h); more != 0 {
+			return figures.OfHole(h.Shots) + fmt.Sprintf("; counting %d for it: %s", h.Whole, words.Signed(w.Lost()+more, 2)) + shared(w.Lost()+more, tenths)
+		}
 		return figures.OfHole(h.Shots) + shared(w.Lost(), tenths)
 	}
 	lost := math.Round(h.Score) - math.Round((h.Score-h.Lost)*100)/100
@@ -100,7 +103,7 @@ func holeTotal(played golf.Hole, h account.Hole) string {
 	case !h.Detailed:
 		return fmt.Sprintf("A score of %d, without shots", played.ScoreOnly)
 	case h.PickedUp:
-		return fmt.Sprintf("Picked up after %s; counts as %.2f", words.Plural(played.Strokes(), "stroke", "strokes"), h.Score)
+		return fmt.Sprintf("Picked up after %s; counts as %d", words.Plural(played.Strokes(), "stroke", "strokes"), h.Whole)
 	default:
 		return fmt.Sprintf("Holed in %d", played.Strokes())
 	}

@@ -44,10 +44,11 @@ type ShotLink struct {
 const (
 	scoreOnly  = "Score only"
 	courseLine = "Course"
+	rounding   = "Picked up" // what counting picked-up holes in whole strokes changed
 )
 
 // lineNames are those of all lines that holes can be charged to.
-var lineNames = []string{"Tee", "Approach", "Short game", "Putting", scoreOnly}
+var lineNames = []string{"Tee", "Approach", "Short game", "Putting", scoreOnly, rounding}
 
 // partName is the line of a part of the game.
 func partName(c golf.Category) string { return lineNames[slices.Index(golf.Categories, c)] }
@@ -61,7 +62,7 @@ func lineAmounts(a account.Account) (names []string, amounts []float64) {
 	for _, extra := range []struct {
 		name   string
 		amount float64
-	}{{scoreOnly, a.Lost.Undetailed}, {courseLine, a.Lost.Course}} {
+	}{{scoreOnly, a.Lost.Undetailed}, {rounding, a.Lost.PickedUp}, {courseLine, a.Lost.Course}} {
 		if math.Abs(extra.amount) > 1e-9 {
 			names, amounts = append(names, extra.name), append(amounts, extra.amount)
 		}
@@ -98,7 +99,7 @@ func (s *RoundPage) lines(in RoundInput) map[string]float64 {
 	if n := in.Account.Counts.Penalties; n > 0 {
 		s.Shots += " and " + words.Plural(n, "penalty stroke", "penalty strokes")
 	}
-	s.Lost, s.Score = words.Signed(balance-target, 1), words.Plain(balance)
+	s.Lost, s.Score = words.Signed(balance-target, 1), words.Score(balance, len(in.Account.PickedUp()) > 0)
 	return printed
 }
 

@@ -31,7 +31,7 @@ type RoundPage struct {
 	Lines   []Line          // from the target to the score
 	Shots   string          // how many, with the penalty strokes
 	Lost    string          // sum of the lines
-	Score   string          // a whole number, or one decimal after a hole was picked up
+	Score   string          // a whole number, in brackets after a hole was picked up
 
 	Nines     []Nine                // the card, nine by nine
 	Counts    string                // fairways, greens, putts, up and downs; empty when no shot is known
