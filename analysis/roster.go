@@ -27,12 +27,13 @@ type RosterRow struct {
 func (e *Engine) Roster(players [][]Summarized) ([]RosterRow, error) {
 	rows, faults := make([]RosterRow, len(players)), make([]error, len(players))
 	parallel.Do(len(players), func(i int) {
-		entered, latest, err := e.decoded(players[i])
+		entered, days, err := e.decoded(players[i])
 		if faults[i] = err; err != nil {
 			return
 		}
-		row := RosterRow{Last: latest.Day, Form: e.ladder.Form(entered, drawSeed)}
+		row := RosterRow{Form: e.ladder.Form(entered, drawSeed)}
 		if len(entered) > 0 {
+			row.Last = days[0]
 			row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
 		}
 		rows[i] = row

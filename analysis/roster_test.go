@@ -43,7 +43,7 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 		t.Errorf("of nobody: %+v, %v", s, err)
 	}
 	weak, strong := summarized(t, played(t, 95, 12)), summarized(t, played(t, 72, 12))
-	s, err := engine.Squad([]SquadPlayer{{79, weak}, {79, nil}, {95, strong}, {79, summarized(t, []golf.Played{openRound()})}})
+	s, err := engine.Squad([]SquadPlayer{{79, weak, 0}, {79, nil, 0}, {95, strong, 0}, {79, summarized(t, []golf.Played{openRound()}), 0}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -66,7 +66,7 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 	if math.Abs(parts-s.Together[0]) > 1e-6 {
 		t.Errorf("the parts are %.4f, everything %.4f", parts, s.Together[0])
 	}
-	if _, err := engine.Squad([]SquadPlayer{{79, []Summarized{{}}}}); err == nil {
+	if _, err := engine.Squad([]SquadPlayer{{79, []Summarized{{}}, 0}}); err == nil {
 		t.Error("an empty summary was read")
 	}
 }

@@ -9,10 +9,15 @@ import (
 	"strokeledger/analysis/parallel"
 )
 
+// SquadRounds is how many of a player's latest rounds count in a squad unless days are
+// chosen: as many as a form is taken over.
+const SquadRounds = compare.FormRounds
+
 // SquadPlayer is one of the players who are set side by side.
 type SquadPlayer struct {
 	Target float64      // the player's, a score of 18 holes
 	Rounds []Summarized // the latest first
+	Most   int          // of those with a hole; 0 for all
 }
 
 // Squad answers "where do these players lose most, each and together?".
@@ -27,6 +32,7 @@ type Squad struct {
 // SquadRow is one player of a squad.
 type SquadRow struct {
 	Lost  compare.PartsLost // to the golfer of the player's target
+	First golf.Date         // day of the earliest of the rounds; zero without one
 	Worst golf.Category     // in which the player loses most; 0 when in none
 }
 
@@ -69,9 +75,15 @@ func (s *Squad) together() {
 
 // squadRow works out one player.
 func (e *Engine) squadRow(p SquadPlayer) (r SquadRow, err error) {
-	rounds, _, err := e.decoded(p.Rounds)
+	rounds, days, err := e.decoded(p.Rounds)
 	if err != nil {
 		return r, err
+	}
+	if p.Most > 0 {
+		rounds = rounds[:min(p.Most, len(rounds))]
+	}
+	if len(rounds) > 0 {
+		r.First = days[len(rounds)-1]
 	}
 	slices.Reverse(rounds) // the same draws of the same rounds then say the same everywhere
 	r.Lost = e.ladder.PartsLost(rounds, p.Target, drawSeed)

@@ -21,7 +21,8 @@ type Pupil struct {
 	SharedFrom *time.Time // nil for everything
 	LookedAt   *time.Time
 	Month      int // rounds of this calendar month
-	NewRounds  int // entered or changed since the coach last looked
+	NewRounds  int // entered since the coach last looked
+	Changed    int // other rounds, saved again since then
 	Questions  int // of the pupil's that nobody has answered
 	Unread     int // other notes with something the coach has not read
 	Results    int // of practice, recorded since the coach last looked
@@ -38,7 +39,7 @@ const rosterLooks = `
 	on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`
 
 var roster = `
-	select p.id, p.name, p.target, p.boundary_yd, p.zone, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
+	select p.id, p.name, p.target, p.boundary_yd, p.zone, m.shared_from, m.looked_at, r.month, r.new_rounds, r.changed, n.questions, n.unread,
 		(select count(*) from assignment_results a where a.player_id = m.player_id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= coalesce(m.shared_from, '-infinity')
 			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null)) as results,
 		d.due_on as due, d.what as due_what
@@ -46,7 +47,8 @@ var roster = `
 	join players p on p.id = m.player_id
 	cross join lateral (
 		select count(*) filter (where played_on >= @month) as month,
-			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity')) as new_rounds
+			count(*) filter (where entered_at > coalesce(m.looked_at, '-infinity')) as new_rounds,
+			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity') and entered_at <= coalesce(m.looked_at, '-infinity')) as changed
 		from rounds where player_id = m.player_id and removed_at is null and played_on >= coalesce(m.shared_from, '-infinity')
 			and exists (select 1 from holes h where h.player_id = rounds.player_id and h.round_id = rounds.id and h.line <> '')
 	) r

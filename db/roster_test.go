@@ -61,7 +61,7 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 	p.must(err)
 	p.must(p.RecordResult(p.ctx, p.pupil, given[0].ID, db.Result{Day: now, Result: "7 of 10"}))
 	r := p.roster()
-	if r.NewRounds != 2 || r.Month != 1 || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
+	if r.NewRounds != 1 || r.Changed != 1 || r.Month != 1 || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
 		t.Errorf("%+v", r)
 	}
 	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
@@ -209,5 +209,33 @@ func TestProposedTargets(t *testing.T) {
 	}
 	if err := p.AnswerProposal(p.ctx, p.pupil, p.coach, true); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("accepted twice: %v", err)
+	}
+}
+
+// A round is new to a coach when a hole of it was entered for the first time since
+// the last look, and changed when it was only saved again.
+func TestEnteredAndCorrected(t *testing.T) {
+	p := newPair(t)
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.must(p.SaveHole(p.ctx, p.pupil, p.round, entered(1)))
+	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
+		t.Errorf("corrected: %+v", r)
+	}
+	rounds, err := p.Rounds(p.ctx, p.coach, p.pupil, db.Chosen{})
+	p.must(err)
+	if r := rounds[0]; !r.ChangedAt.After(r.EnteredAt) {
+		t.Errorf("entered %s, changed %s", r.EnteredAt, r.ChangedAt)
+	}
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	second := entered(0)
+	second.Number = 2
+	p.must(p.SaveHole(p.ctx, p.pupil, p.round, second))
+	if r := p.roster(); r.NewRounds != 1 || r.Changed != 0 {
+		t.Errorf("another hole entered: %+v", r)
+	}
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.must(p.SaveDetails(p.ctx, p.pupil, p.round, db.Details{PlayedOn: aRound().PlayedOn, Course: "Elsewhere", Target: 84, Par18: 72}))
+	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
+		t.Errorf("target changed: %+v", r)
 	}
 }

@@ -14,6 +14,7 @@ import (
 type subject struct {
 	player db.Player
 	pages  paths.Whose // addresses of the player's pages
+	since  golf.Date   // the first day that the signed-in player sees; zero for everything
 }
 
 // subject is the player named in the address, if the signed-in player may see
@@ -25,7 +26,11 @@ func (s *server) subject(r *http.Request) (subject, error) {
 		return subject{}, err
 	}
 	p, err := s.store.Seen(r.Context(), me(r).ID, golf.PlayerID(n))
-	return subject{p, paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}}, err
+	about := subject{player: p.Player, pages: paths.Whose{Player: p.ID, Own: p.ID == me(r).ID}}
+	if p.SharedFrom != nil {
+		about.since = golf.DateOf(*p.SharedFrom)
+	}
+	return about, err
 }
 
 // recordLook records for the pupil what a coach opens. It is called once the page
@@ -61,7 +66,7 @@ func (s *server) recordRosterLook(r *http.Request, pupils []db.Pupil, kind db.Lo
 }
 
 // myself is the signed-in player as the subject of a page.
-func myself(r *http.Request) subject { return subject{me(r), mine(r)} }
+func myself(r *http.Request) subject { return subject{player: me(r), pages: mine(r)} }
 
 // mine are the pages of the signed-in player.
 func mine(r *http.Request) paths.Whose { return paths.Whose{Player: me(r).ID, Own: true} }

@@ -11,7 +11,7 @@ import (
 
 // How many of a pupil's rounds, notes and assignments the lessons page shows.
 const (
-	lessonRounds      = 12
+	lessonRounds      = 24 // the latest with shots are among them, and those shown
 	lessonNotes       = 40
 	lessonAssignments = 40
 )
@@ -34,7 +34,7 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, about subje
 	if err := s.readLessons(r, &q); err != nil {
 		return err
 	}
-	page := shell(r)
+	page := shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -33,7 +33,7 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	q.Problems = problems
-	return show(w, r, statusOf(problems), months.NewComparisonPage(shell(r), q).View())
+	return show(w, r, statusOf(problems), months.NewComparisonPage(shellOf(r, about), q).View())
 }
 
 // statusOf is the status of a page that shows these problems.

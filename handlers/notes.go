@@ -19,14 +19,16 @@ func (s *server) notes(r *http.Request, pages paths.Whose, of db.NotesOf) ([]not
 	if err != nil {
 		return nil, err
 	}
-	if err := s.store.MarkRead(r.Context(), me(r).ID, pages.Player, kept); err != nil {
-		return nil, err
-	}
+	return s.notesOf(r, kept), s.store.MarkRead(r.Context(), me(r).ID, pages.Player, kept)
+}
+
+// notesOf are stored notes for the reader.
+func (s *server) notesOf(r *http.Request, kept []db.Note) []notes.Note {
 	all := make([]notes.Note, len(kept))
 	for i, k := range kept {
 		all[i] = noteOf(k, me(r).ID, s.zoneOf(me(r)))
 	}
-	return all, nil
+	return all
 }
 
 // noteOf is a note for a reader, whose time zone its times are of.

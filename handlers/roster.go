@@ -38,7 +38,10 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 }
 
 func pupilOf(p db.Pupil, row analysis.RosterRow) coach.RosterPupil {
-	to := coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results, RosterRow: row}
+	to := coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Changed: p.Changed, Questions: p.Questions, Unread: p.Unread, Results: p.Results, RosterRow: row}
+	if p.SharedFrom != nil {
+		to.Since = golf.DateOf(*p.SharedFrom)
+	}
 	if p.Due != nil {
 		to.Due, to.DueWhat = golf.DateOf(*p.Due), *p.DueWhat
 	}

@@ -84,7 +84,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	if q, err = accounted(q, kept); err != nil {
 		return err
 	}
-	page := shell(r)
+	page := shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -12,18 +12,18 @@ import (
 	"strokeledger/web/form"
 )
 
-// squadDays is over how many days pupils are compared unless the coach chooses
-// others.
-const squadDays = 92
-
 // squad compares pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
-	q := readSquad(r, s.today(r))
+	q := readSquad(r)
 	pupils, err := s.pupils(r, db.LookSquad)
 	if err != nil {
 		return err
 	}
-	rounds, err := s.summaries(r, pupils, db.Chosen{From: q.From, To: q.To})
+	of, most := db.Chosen{From: q.From, To: q.To}, 0
+	if q.Latest() {
+		of.Most, most = analysis.RosterRounds, analysis.SquadRounds
+	}
+	rounds, err := s.summaries(r, pupils, of)
 	if err != nil {
 		return err
 	}
@@ -32,7 +32,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	for i, p := range pupils {
 		m := coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
 		if q.Members = append(q.Members, m); m.Chosen {
-			players[i] = analysis.SquadPlayer{Target: p.Target, Rounds: rounds[i]}
+			players[i] = analysis.SquadPlayer{Target: p.Target, Rounds: rounds[i], Most: most}
 		}
 	}
 	if q.Squad, err = s.engine.Squad(players); err != nil {
@@ -41,9 +41,10 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())
 }
 
-// readSquad reads over which days to compare pupils.
-func readSquad(r *http.Request, today golf.Date) coach.SquadInput {
-	q := coach.SquadInput{From: today.AddDays(1 - squadDays), To: today, Problems: map[string]string{}}
+// readSquad reads over which days to compare pupils: without any, over the latest
+// rounds of each.
+func readSquad(r *http.Request) coach.SquadInput {
+	q := coach.SquadInput{Problems: map[string]string{}}
 	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
 	for field, to := range map[string]*golf.Date{"from": &q.From, "to": &q.To} {
 		if values[field] != "" {
@@ -55,7 +56,7 @@ func readSquad(r *http.Request, today golf.Date) coach.SquadInput {
 			*to = day.Value
 		}
 	}
-	if q.From.Compare(q.To) > 0 {
+	if !q.To.IsZero() && q.From.Compare(q.To) > 0 {
 		q.Problems["to"] = "The last day is before the first."
 	}
 	return q

@@ -41,6 +41,19 @@ type ReportPage struct {
 	Back     string // address of lessons and practice
 }
 
+// noRounds says that the player has no round, to the reader.
+func noRounds(page layout.Page, in ReportInput) string {
+	if in.Months.At.Own {
+		return words.NoRounds("", page.Since)
+	}
+	return words.NoRounds(in.Months.Name, page.Since)
+}
+
+// Shows reports whether a note stands on the page.
+func (r *ReportPage) Shows(note int64) bool {
+	return slices.ContainsFunc(r.Written, func(c notes.Card) bool { return c.ID == notes.ID(note) })
+}
+
 // ReportLine is what a part of the game lost in the span, in strokes for 18
 // holes.
 type ReportLine struct {
@@ -67,10 +80,10 @@ type ReportInput struct {
 func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 	whose := in.Months.At.Whose
 	page.Title, page.Here, page.BodyClass = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
-	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: "No rounds yet.", Presets: reportPresets(whose, in), SpanAt: whose.Report()}
+	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: noRounds(page, in), Presets: reportPresets(whose, in), SpanAt: whose.Report()}
 	span := words.Span(in.Span, true)
-	if in.Span.Last > 0 {
-		span += " rounds"
+	if in.Span.Last > 0 && !r.Empty {
+		span = figures.SpanName(in.Months, len(in.Months.Sheet.Columns)-1)
 	}
 	r.At = fmt.Sprintf("%s. %s.", words.Capital(span), words.LongDay(in.Today))
 	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: in.Span.From.String(), Problem: in.Problem}

@@ -38,7 +38,7 @@ func TestReportWithoutARound(t *testing.T) {
 	in := reported(bea)
 	in.Problem = "Not a span."
 	r := NewReportPage(layout.Page{}, in)
-	if r.Title != "Report for Bea" || r.Name != "Bea" || r.At != "Aug 2026. Monday 31 August 2026." || r.Lede != "No rounds yet." || !r.Empty || r.Lost != nil || r.Levels != nil || r.Here != "/coaching" || r.BodyClass != "report-page" {
+	if r.Title != "Report for Bea" || r.Name != "Bea" || r.At != "Aug 2026. Monday 31 August 2026." || r.Lede != "Bea has not entered a round yet." || !r.Empty || r.Lost != nil || r.Levels != nil || r.Here != "/coaching" || r.BodyClass != "report-page" {
 		t.Errorf("%+v", r)
 	}
 	if r.From.Value != "2026-08-01" || r.To.Value != "2026-08-31" || r.From.Problem != "Not a span." || r.Wrong.Heading != "These dates cannot be used." || r.Back != "/players/7/lessons" || r.SpanAt != "/players/7/report" {

@@ -86,7 +86,7 @@ func TestRosterRows(t *testing.T) {
 			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
 		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
 			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
-				New: []string{"2 questions", "1 reply or note", "1 round", "3 practice results"}, Due: "Start line, tomorrow"}},
+				New: []string{"2 questions", "1 reply or note", "1 new round", "3 practice results"}, Due: "Start line, tomorrow"}},
 		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, HolesTarget: 39.5, Holes: 9, Form: aForm(82, 83)}},
 			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes, target 39.5", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
 	} {
@@ -127,11 +127,11 @@ func TestRosterLede(t *testing.T) {
 	abara, calder := all[0], all[2]
 	dan := RosterPupil{Name: "Dan", NewRounds: 2, Questions: 1}
 	for want, in := range map[string][]RosterPupil{
-		"Nobody has played since you looked.":                                                                                                {abara},
-		"Dan has played since you looked, and one is waiting for an answer.":                                                                 {dan},
-		"Two of three have played since you looked, and two are waiting for an answer.":                                                      {dan, dan, abara},
-		"One of five has played since you looked, and one is waiting for an answer. Bea’s putting has changed most: from an 84’s to a 97’s.": all,
-		"Nobody has played since you looked, and one is waiting for an answer. Calder’s putting has changed most: from an 89’s to an 80’s.":  {abara, calder},
+		"Nobody has entered a round since you looked.":                                                                                               {abara},
+		"Dan has entered two rounds since you looked, and one is waiting for an answer.":                                                             {dan},
+		"Two of three have entered rounds since you looked, and two are waiting for an answer.":                                                      {dan, dan, abara},
+		"One of five has entered rounds since you looked, and one is waiting for an answer. Bea’s putting has changed most: from an 84’s to a 97’s.": all,
+		"Nobody has entered a round since you looked, and one is waiting for an answer. Calder’s putting has changed most: from an 89’s to an 80’s.": {abara, calder},
 	} {
 		if got := NewRoster(RosterInput{Pupils: in, Today: today}).Lede; got != want {
 			t.Errorf("%q, want %q", got, want)

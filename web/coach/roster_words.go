@@ -17,14 +17,14 @@ func rosterLede(pupils []RosterPupil) string {
 		played += words.Tally(pupils[i].NewRounds > 0)
 		asked += words.Tally(pupils[i].Questions > 0)
 	}
-	text := fmt.Sprintf("%s of %s have played since you looked", words.Capital(words.Spelled(played)), words.Spelled(len(pupils)))
+	text := fmt.Sprintf("%s of %s have entered rounds since you looked", words.Capital(words.Spelled(played)), words.Spelled(len(pupils)))
 	switch {
 	case played == 0:
-		text = "Nobody has played since you looked"
+		text = "Nobody has entered a round since you looked"
 	case len(pupils) == 1:
-		text = pupils[0].Name + " has played since you looked"
+		text = pupils[0].Name + " has entered " + words.SpelledPlural(pupils[0].NewRounds, "round", "rounds") + " since you looked"
 	case played == 1:
-		text = fmt.Sprintf("One of %s has played since you looked", words.Spelled(len(pupils)))
+		text = fmt.Sprintf("One of %s has entered rounds since you looked", words.Spelled(len(pupils)))
 	}
 	if asked > 0 {
 		text += fmt.Sprintf(", and %s waiting for an answer", words.OneOrMany(asked, "one is", words.Spelled(asked)+" are"))
@@ -57,7 +57,7 @@ func (p *RosterPupil) news() []string {
 	for _, n := range []struct {
 		count     int
 		one, many string
-	}{{p.Questions, "question", "questions"}, {p.Unread, "reply or note", "replies or notes"}, {p.NewRounds, "round", "rounds"}, {p.Results, "practice result", "practice results"}} {
+	}{{p.Questions, "question", "questions"}, {p.Unread, "reply or note", "replies or notes"}, {p.NewRounds, "new round", "new rounds"}, {p.Changed, "round corrected", "rounds corrected"}, {p.Results, "practice result", "practice results"}} {
 		if n.count > 0 {
 			all = append(all, words.Plural(n.count, n.one, n.many))
 		}

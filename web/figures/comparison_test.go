@@ -59,6 +59,14 @@ func TestSpanNames(t *testing.T) {
 	if got := SpanName(in, 1); got != "April" {
 		t.Errorf("%q", got)
 	}
+	in.Sheet.Columns[1].Span = golf.Span{Last: 10} // of which there are eight
+	for i := range in.Sheet.Columns[1].Rounds {
+		in.Sheet.Columns[1].Rounds[i] = &compare.Judged{Played: golf.Played{Round: golf.Round{Date: golf.Date{Year: 2026, Month: 4, Day: 2 + i}}}}
+	}
+	if got := SpanName(in, 1); got != "the last eight rounds from 2 Apr to 9 Apr 2026" {
+		t.Errorf("%q", got)
+	}
+	in.Sheet.Columns[1].Span = golf.Month(2026, 4)
 	in.Sheet.Columns[0].Span = golf.Month(2025, 3)
 	if got := SpanName(in, 1); got != "Apr 2026" {
 		t.Errorf("%q", got)
@@ -67,7 +75,7 @@ func TestSpanNames(t *testing.T) {
 
 // Beside a bar a span has a short name.
 func TestShortSpanNames(t *testing.T) {
-	for text, want := range map[string][2]string{"2026-05": {"May", "May 26"}, "2026": {"2026", "2026"}, "last10": {"last 10", "last 10"}, "before10": {"10 before", "10 before"}, "2026-05-03..": {"from 3 May 2026", "from 3 May 2026"}} {
+	for text, want := range map[string][2]string{"2026-05": {"May", "May 26"}, "2026": {"2026", "2026"}, "last10": {"last 8", "last 8"}, "before10": {"8 before", "8 before"}, "2026-05-03..": {"from 3 May 2026", "from 3 May 2026"}} {
 		span, err := golf.ParseSpan(text)
 		if err != nil {
 			t.Fatal(err)

@@ -81,13 +81,13 @@ func TestDoubleStory(t *testing.T) {
 }
 
 func TestRoundRow(t *testing.T) {
-	whole := ListedRound{ID: 3, Card: 18, Target: 79.5, New: true, Round: golf.Round{Date: may, Course: "Harrow Fen", Tee: "white", Holes: make([]golf.Hole, 18)},
+	whole := ListedRound{ID: 3, Card: 18, Target: 79.5, New: Entered, NewDay: may.AddDays(1), Round: golf.Round{Date: may, Course: "Harrow Fen", Tee: "white", Holes: make([]golf.Hole, 18)},
 		Account: account.Account{Score: 84, Expected: 79.5, Lost: account.Split{Tee: 1, Approach: 3, ShortGame: -.5, Putting: 1, Total: 4.5}, Doubles: make([]account.Double, 2)}}
 	begun, won, none := whole, whole, whole
 	begun.Round.Holes = make([]golf.Hole, 17)
 	won.Account.Score, won.Account.Lost = 77, account.Split{Tee: -1, Approach: -1, ShortGame: -.5, Total: -2.5}
 	none.Round.Holes = nil
-	row := RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: true, Score: "84", Over: "+4.5",
+	row := RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: "new, entered " + may.AddDays(1).Time().Format("2 Jan"), Score: "84", Over: "+4.5",
 		Parts: "tee +1.0, approach +3.0, short game −0.5, putting +1.0", Doubles: "2", Worst: "approach +3.0", id: "3"}
 	begunRow, wonRow := row, row
 	begunRow.Open, begunRow.Target = "1 hole to go", "target 79.5 for 17 holes"
@@ -98,7 +98,7 @@ func TestRoundRow(t *testing.T) {
 		want  RoundRow
 	}{
 		{"whole", whole, row}, {"one hole to go", begun, begunRow}, {"nothing lost", won, wonRow},
-		{"not entered", none, RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: true, Score: "not entered", Open: "18 holes to go", id: "3"}},
+		{"not entered", none, RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: "new, entered " + may.AddDays(1).Time().Format("2 Jan"), Score: "not entered", Open: "18 holes to go", id: "3"}},
 	} {
 		got := c.round.Row(paths.Whose{Player: 1, Own: true})
 		if got.Bar.Known != (c.want.Over != "") {

@@ -28,7 +28,7 @@ type RoundRow struct {
 	Worst   string   // the part of the game that cost most, with its amount
 	Doubles string   // how many doubles
 	Open    string   // how many holes are still to be entered; empty for none
-	New     bool     // saved since the coach last looked
+	New     string   // “new, entered 22 Nov”, or that it was corrected since the coach last looked; empty for neither
 	id      string   // of the round
 }
 
@@ -39,7 +39,30 @@ type ListedRound struct {
 	Card    int             // holes on the card
 	Target  float64         // strokes over 18 holes
 	Account account.Account // of the holes entered; zero when there are none
-	New     bool            // saved since the coach last looked
+	New     Freshness       // what happened to it since the coach last looked
+	NewDay  golf.Date       // when that was; zero for nothing
+}
+
+// Freshness says what happened to a round since a coach last looked.
+type Freshness uint8
+
+// What can have happened.
+const (
+	Entered   Freshness = iota + 1 // holes of it were entered
+	Corrected                      // it had been entered, and was saved again
+)
+
+// fresh says what happened, and when.
+func (l ListedRound) fresh() string {
+	day := l.NewDay.Time().Format("2 Jan")
+	switch l.New {
+	case Entered:
+		return "new, entered " + day
+	case Corrected:
+		return "corrected " + day
+	default:
+		return ""
+	}
 }
 
 // splitParts is how many parts the strokes of a round are split into: those of
@@ -121,7 +144,7 @@ func (s Split) said() string {
 // Row writes the round as a list prints it.
 func (l ListedRound) Row(whose paths.Whose) RoundRow {
 	day := l.Round.Date.Time()
-	r := RoundRow{id: fmt.Sprint(l.ID), At: whose.Round(l.ID), New: l.New, Day: l.Round.Date.String(), Date: day.Format("2 Jan"), Year: day.Format("2006"), Course: words.Joined(l.Round.Course, l.Round.Tee)}
+	r := RoundRow{id: fmt.Sprint(l.ID), At: whose.Round(l.ID), New: l.fresh(), Day: l.Round.Date.String(), Date: day.Format("2 Jan"), Year: day.Format("2006"), Course: words.Joined(l.Round.Course, l.Round.Tee)}
 	if left := l.Card - len(l.Round.Holes); left > 0 {
 		r.Open = words.Plural(left, "hole", "holes") + " to go"
 	}

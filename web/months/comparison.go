@@ -46,6 +46,9 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 			m.Enter = paths.NewRound
 		}
 		m.Lede = "No rounds to compare yet. Enter two to see them side by side here."
+		if !in.At.Own {
+			m.Lede = words.NoRounds(in.Name, page.Since)
+		}
 		if in.At.Course != "" || len(in.At.Without) > 0 {
 			m.Lede = "No rounds left to compare. Choose another course, or leave fewer rounds out."
 		}

@@ -29,7 +29,7 @@ func TestComparisonPageWithoutRounds(t *testing.T) {
 		lede, enter string
 	}{
 		{"the player's", func(*figures.ComparisonInput) {}, "No rounds to compare yet. Enter two to see them side by side here.", "/rounds/new"},
-		{"a coach's", func(in *figures.ComparisonInput) { in.At.Own = false }, "No rounds to compare yet. Enter two to see them side by side here.", ""},
+		{"a coach's", func(in *figures.ComparisonInput) { in.At.Own = false }, "Robin has not entered a round yet.", ""},
 		{"all left out", func(in *figures.ComparisonInput) { in.At.Without = []golf.RoundID{1} }, "No rounds left to compare. Choose another course, or leave fewer rounds out.", "/rounds/new"},
 	} {
 		in := noRounds()

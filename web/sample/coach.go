@@ -119,7 +119,7 @@ func cell(mean float64) compare.Cell {
 // lessons is a page of lessons with everything on it.
 func lessons(whose paths.Whose) coach.LessonsInput {
 	written := time.Date(2026, 8, 20, 18, 5, 0, 0, time.UTC)
-	round := figures.ListedRound{ID: 9, Card: 18, Target: 79, New: true, Round: golf.Round{Date: coachingDay.AddDays(-2), Course: "Harrow Fen", Holes: make([]golf.Hole, 18)},
+	round := figures.ListedRound{ID: 9, Card: 18, Target: 79, New: figures.Entered, NewDay: coachingDay.AddDays(-1), Round: golf.Round{Date: coachingDay.AddDays(-2), Course: "Harrow Fen", Holes: make([]golf.Hole, 18)},
 		Account: account.Account{Score: 86, Expected: 79, Lost: account.Split{Approach: 5, Putting: 2, Total: 7}, Doubles: make([]account.Double, 2)}}
 	begun := figures.ListedRound{ID: 10, Card: 18, Target: 79, Round: golf.Round{Date: coachingDay, Course: "Harrow Fen"}}
 	return coach.LessonsInput{Whose: whose, Me: 2, Name: Player, Target: 79, Coached: true, Today: coachingDay, Visit: lastVisit, Rounds: []figures.ListedRound{begun, round},

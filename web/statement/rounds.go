@@ -83,7 +83,7 @@ func NewRoundsPage(page layout.Page, in RoundsInput) RoundsPage {
 	if !p.Own {
 		p.Here, p.Heading = layout.Here(in.Whose, paths.Rounds), "Rounds of "+in.Name
 	}
-	p.Lede = roundsLede(in, p.Filter.Narrowed)
+	p.Lede = roundsLede(in, p.Filter.Narrowed, page.Since)
 	if len(in.Rounds) == 0 {
 		return p
 	}

@@ -65,3 +65,33 @@ func DueDay(d, today golf.Date) string {
 
 // LongDay writes a day as Saturday 2 May 2026.
 func LongDay(d golf.Date) string { return d.Time().Format("Monday 2 January 2006") }
+
+// Days writes the days from a to b: 3 Mar to 14 Jun 2026, or one day.
+func Days(a, b golf.Date) string {
+	switch {
+	case a == b:
+		return ShortDay(a)
+	case a.Year == b.Year:
+		return a.Time().Format("2 Jan") + " to " + ShortDay(b)
+	default:
+		return ShortDay(a) + " to " + ShortDay(b)
+	}
+}
+
+// SharedFrom tells a coach from which day on a pupil’s rounds can be seen.
+func SharedFrom(name string, day golf.Date) string {
+	return fmt.Sprintf("You see what %s played from %s on.", name, ShortDay(day))
+}
+
+// NoRounds says that there is no round of a player’s, who is the reader where the
+// name is empty; since is the first day that a coach sees, zero for everything.
+func NoRounds(name string, since golf.Date) string {
+	switch {
+	case name == "":
+		return "No rounds yet."
+	case since.IsZero():
+		return name + " has not entered a round yet."
+	default:
+		return fmt.Sprintf("%s has entered no round played on %s or later, the first day that you see.", name, ShortDay(since))
+	}
+}

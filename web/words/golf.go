@@ -26,8 +26,10 @@ func Span(s golf.Span, years bool) string {
 	switch {
 	case s.Last > 0 && s.Before:
 		return "the " + Spelled(s.Last) + " before"
+	case s.Last == 1:
+		return "the last round"
 	case s.Last > 0:
-		return "the last " + Spelled(s.Last)
+		return "the last " + Spelled(s.Last) + " rounds"
 	case s.From.IsZero() && s.To.IsZero():
 		return "all rounds"
 	case s.From.IsZero():

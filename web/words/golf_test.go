@@ -22,7 +22,7 @@ func TestUnit(t *testing.T) {
 
 func TestSpansHaveNames(t *testing.T) {
 	for text, want := range map[string]string{
-		"2026-05": "May", "2026": "2026", "last10": "the last ten", "before10": "the ten before", "..": "all rounds",
+		"2026-05": "May", "2026": "2026", "last10": "the last ten rounds", "before10": "the ten before", "..": "all rounds",
 		"2026-05-03..2026-06-14": "3 May 2026 to 14 Jun 2026", "..2026-06-14": "up to 14 Jun 2026", "2026-05-03..": "from 3 May 2026",
 	} {
 		span, err := golf.ParseSpan(text)

@@ -56,7 +56,7 @@ func TestPupilAndCoach(t *testing.T) {
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/confirm"] button`), chromedp.WaitReady(`main:not(:has(form[action="/coaching/confirm"]))`))
 
 	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady("table.roster-table"))
-	wants(t, coach, "Your pupil", "Robin Calder has played since you looked")
+	wants(t, coach, "Your pupil", "Robin Calder has entered")
 	do(t, coach, Press("table.roster-table tbody th a"), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
 	wants(t, coach, "Your first look.")
 	do(t, coach, Press(`section[aria-labelledby="rounds"] tbody tr:nth-of-type(2) a`), chromedp.WaitReady("table.statement-table"))
