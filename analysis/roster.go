@@ -19,6 +19,7 @@ type RosterRow struct {
 	HolesTarget float64   // the target of its holes
 	Lifted      bool      // one of them was picked up
 	Holes       int       // of that round; 0 without one
+	From        golf.Date // day of the earliest round of the form; zero without one
 	Form        compare.Form
 }
 
@@ -33,7 +34,7 @@ func (e *Engine) Roster(players [][]Summarized) ([]RosterRow, error) {
 		}
 		row := RosterRow{Form: e.ladder.Form(entered, drawSeed)}
 		if len(entered) > 0 {
-			row.Last = days[0]
+			row.Last, row.From = days[0], days[min(compare.FormRounds, len(days))-1]
 			row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
 		}
 		rows[i] = row

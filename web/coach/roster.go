@@ -35,6 +35,7 @@ type Roster struct {
 type RosterRow struct {
 	Name, At string              // the pupil, and the address of their lessons and practice
 	Last     string              // day of the latest round, or that there is none
+	Over     string              // how many rounds the levels are over, and from when; empty without one
 	Since    string              // from which day on the coach sees rounds; empty for everything
 	Score    string              // of that round, and of how many holes unless 18; empty for none
 	Month    string              // how many rounds this month
@@ -213,6 +214,7 @@ func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow 
 		if p.Holes != 18 {
 			r.Score += fmt.Sprintf(" on %s, target %s", words.Plural(p.Holes, "hole", "holes"), words.Plain(p.HolesTarget))
 		}
+		r.Over = fmt.Sprintf("levels over %s from %s", words.Plural(p.Form.Rounds, "round", "rounds"), words.NearDay(p.From, today))
 		r.Doubles = fmt.Sprintf("%.1f", p.Form.Doubles)
 		if p.Form.Doubles > 0 {
 			r.Compound = words.Percent(p.Form.Compound) + " compound"

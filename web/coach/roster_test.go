@@ -32,10 +32,10 @@ func aForm(now, before float64) compare.Form {
 
 func pupils() []RosterPupil {
 	return []RosterPupil{
-		{ID: 1, Name: "Abara", Target: 79, RosterRow: analysis.RosterRow{Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)}},
-		{ID: 2, Name: "Bea", Target: 79, NewRounds: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
-		{ID: 3, Name: "Calder", Target: 79, Questions: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-20), Score: 91, Holes: 18, Form: aForm(80, 89)}},
-		{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-4), RosterRow: analysis.RosterRow{Last: today.AddDays(-1), Score: 80, Holes: 9, Form: aForm(82, 83)}},
+		{ID: 1, Name: "Abara", Target: 79, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)}},
+		{ID: 2, Name: "Bea", Target: 79, NewRounds: 1, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+		{ID: 3, Name: "Calder", Target: 79, Questions: 1, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-20), Score: 91, Holes: 18, Form: aForm(80, 89)}},
+		{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-4), RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-1), Score: 80, Holes: 9, Form: aForm(82, 83)}},
 		{ID: 5, Name: "Esme", Target: 90},
 	}
 }
@@ -82,13 +82,13 @@ func TestRosterRows(t *testing.T) {
 	}{
 		"no round": {RosterPupil{ID: 5, Name: "Esme", Target: 90},
 			RosterRow{Name: "Esme", At: "/players/5/lessons", Last: "no rounds yet", Month: "0 rounds this month", Target: "90", Due: "none set"}},
-		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin}},
-			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
-		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
-			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
+		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin}},
+			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Over: "levels over 1 round from 2 Jun", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
+		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Over: "levels over 10 rounds from 2 Jun", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
 				New: []string{"2 questions", "1 reply or note", "1 new round", "3 practice results"}, Due: "Start line, tomorrow"}},
-		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, HolesTarget: 39.5, Holes: 9, Form: aForm(82, 83)}},
-			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes, target 39.5", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
+		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today, Score: 40, HolesTarget: 39.5, Holes: 9, Form: aForm(82, 83)}},
+			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes, target 39.5", Over: "levels over 10 rounds from 2 Jun", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
 	} {
 		r := NewRoster(RosterInput{Pupils: []RosterPupil{c.in}, Today: today})
 		got := r.Rows[0]

@@ -103,6 +103,9 @@ func puttsLost(b analysis.Behind) string {
 }
 
 func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
+	if !in.At.Own {
+		heading = in.Name + ": " + heading
+	}
 	page.Title, page.Here = heading, layout.Here(in.At.Whose, paths.MyMonths)
 	p := BehindPage{Page: page, Heading: heading, Back: in.At.Months()}
 	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. A round’s statement compares the same shot with the golfer who averages the target on that course, so its figure may differ.", figures.Against(in))

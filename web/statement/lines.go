@@ -32,6 +32,18 @@ type Line struct {
 	working figures.Working
 }
 
+// shotWord goes with the count of shots, empty where there is none.
+func (l Line) shotWord() string {
+	switch l.Shots {
+	case "":
+		return ""
+	case "1":
+		return "shot"
+	default:
+		return "shots"
+	}
+}
+
 // ShotLink leads to a shot further down the page.
 type ShotLink struct {
 	At   string // its place
