@@ -50,7 +50,7 @@ func TestAFormThatCannotBeReadChangesNothing(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("robin")
 	round := v.withRound()
-	if a := v.post(round+"/note", "note", "precious", "out", "40"); a.status != http.StatusSeeOther {
+	if a := v.post(round+"/conditions", "conditions", "precious", "out", "40"); a.status != http.StatusSeeOther {
 		t.Fatalf("%d", a.status)
 	}
 	for _, c := range []struct {
@@ -67,7 +67,7 @@ func TestAFormThatCannotBeReadChangesNothing(t *testing.T) {
 		{"no kind", "", "note=other", 400},
 		{"a kind that is none", ";", "note=other", 400},
 	} {
-		a := v.raw(round+"/note", c.kind, c.body)
+		a := v.raw(round+"/conditions", c.kind, c.body)
 		if a.status != c.want || !strings.Contains(a.body, "<h1") {
 			t.Errorf("%s: %d %.80s", c.name, a.status, a.body)
 		}
