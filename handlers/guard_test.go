@@ -126,6 +126,19 @@ func TestWrongMethodsGetAPage(t *testing.T) {
 	}
 }
 
+// Monitors and link checkers ask for the head of a page alone.
+func TestTheHeadOfAPageIsAnswered(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("robin")
+	for _, path := range []string{"/rounds", "/healthz", "/help"} {
+		whole := v.get(path)
+		a, headers := v.send(http.MethodHead, path, "", "")
+		if a.status != whole.status || a.body != "" || headers.Get("Content-Type") == "" {
+			t.Errorf("%s: %d, want %d without a body; %q", path, a.status, whole.status, a.body)
+		}
+	}
+}
+
 func TestTooManyTriesGetAPage(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	s.member("robin")

@@ -22,7 +22,7 @@ const (
 
 func (s *server) routes() http.Handler {
 	r := chi.NewRouter()
-	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, s.timed, s.headers, s.atItsAddress, bounded, http.NewCrossOriginProtection().Handler, compressed, s.readable)
+	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, s.timed, s.headers, s.atItsAddress, bounded, middleware.GetHead, http.NewCrossOriginProtection().Handler, compressed, s.readable)
 	r.NotFound(s.page(s.notFound))
 	r.MethodNotAllowed(s.page(s.notAllowed))
 	r.Get(paths.Healthy, s.page(s.healthy))
