@@ -41,7 +41,8 @@ type Listed struct {
 	ID     golf.RoundID
 	Day    golf.Date
 	Course string
-	Score  float64 // 0 for a round that is left out
+	Score  float64 // in whole strokes, 0 for a round that is left out
+	Holes  int     // entered
 	Out    bool
 }
 
@@ -128,7 +129,7 @@ func (m *Months) listed(history []golf.Played) []Listed {
 	for _, h := range slices.Backward(history) {
 		score, in := scores[h.ID]
 		if out := slices.Contains(m.Choice.Without, h.ID); in || out {
-			all = append(all, Listed{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Out: out})
+			all = append(all, Listed{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Holes: len(h.Round.Holes), Out: out})
 		}
 	}
 	return all

@@ -9,6 +9,7 @@ import (
 	"io"
 	"net/http"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/accountfile"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
@@ -84,10 +85,28 @@ func (s *server) previewFile(r *http.Request) (found entry.PreviewInput, err err
 func previewed(found *entry.PreviewInput) func([]db.Round, []entry.There) error {
 	return func(some []db.Round, there []entry.There) error {
 		for i, round := range some {
-			found.Add(round.Name, round.Played(), there[i])
+			score, err := wholeScore(round)
+			if err != nil {
+				return err
+			}
+			found.Add(round.Name, round.Played(), score, there[i])
 		}
 		return nil
 	}
+}
+
+// wholeScore is the score of a round in whole strokes. Only a hole that was picked up
+// has to be worked out.
+func wholeScore(round db.Round) (float64, error) {
+	score, played := 0, round.Played()
+	for _, h := range played.Holes {
+		if h.PickedUp {
+			of, err := analysis.StatementOf(playedOf(round), nil, golf.Yards.Of(round.BoundaryYd))
+			return of.Account.Score, err
+		}
+		score += h.Strokes()
+	}
+	return float64(score), nil
 }
 
 // settingsOf are the settings of a file, nil for none.

@@ -61,7 +61,7 @@ func sinceThen(in LessonsInput) string {
 		corrected += words.Tally(r.New == figures.Corrected)
 		all = all && r.New == figures.Entered
 		if r.New == figures.Entered && len(r.Round.Holes) > 0 {
-			scores = append(scores, words.Score(r.Account.Score, len(r.Account.PickedUp()) > 0))
+			scores = append(scores, words.Score(r.Account.Score, len(r.Account.PickedUp()) > 0)+words.OnHoles(len(r.Round.Holes)))
 		}
 	}
 	text := "entered " + words.SpelledPlural(len(scores), "round", "rounds")

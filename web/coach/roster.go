@@ -212,7 +212,7 @@ func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow 
 	if p.Holes > 0 {
 		r.Last, r.Score = words.NearDay(p.Last, today), words.Score(p.Score, p.Lifted)
 		if p.Holes != 18 {
-			r.Score += fmt.Sprintf(" on %s, target %s", words.Plural(p.Holes, "hole", "holes"), words.Plain(p.HolesTarget))
+			r.Score += fmt.Sprintf("%s, target %s", words.OnHoles(p.Holes), words.Plain(p.HolesTarget))
 		}
 		r.Over = fmt.Sprintf("levels over %s from %s", words.Plural(p.Form.Rounds, "round", "rounds"), words.NearDay(p.From, today))
 		r.Doubles = fmt.Sprintf("%.1f", p.Form.Doubles)

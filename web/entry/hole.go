@@ -139,8 +139,12 @@ func (p *HolePage) fillStrip(in HoleInput) {
 	}
 	p.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), words.Plural(score, "stroke", "strokes"))
 	if known == len(entered) {
-		p.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your target of %s.", words.Spelled(known), words.OneOrMany(known, "hole", "holes"),
-			words.Plural(score, "stroke", "strokes"), words.Signed(lost, 1), words.Plain(in.Target))
+		target := fmt.Sprintf("your target of %s", words.Plain(float64(score)-lost))
+		if known < 18 {
+			target += " for " + words.OneOrMany(known, "it", "them")
+		}
+		p.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against %s.", words.Spelled(known), words.OneOrMany(known, "hole", "holes"),
+			words.Plural(score, "stroke", "strokes"), words.Signed(lost, 1), target)
 	}
 }
 

@@ -134,6 +134,6 @@ func behindRow(in figures.ComparisonInput, b compare.Behind) BehindRow {
 		r.From = words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, in.Units)
 		return r
 	}
-	r.From = fmt.Sprintf("%d on a par %d", hole.Strokes(), hole.Par)
+	r.From = fmt.Sprintf("%s on a par %d", words.Score(float64(b.Round.Account.Holes[b.Hole].Whole), hole.PickedUp), hole.Par)
 	return r
 }

@@ -109,7 +109,7 @@ func roundChoices(in figures.ComparisonInput) []RoundChoice {
 	for _, r := range in.Rounds {
 		score := ""
 		if !r.Out {
-			score = fmt.Sprintf("%.0f", r.Score)
+			score = fmt.Sprintf("%.0f", r.Score) + words.OnHoles(r.Holes)
 		}
 		all = append(all, RoundChoice{ID: fmt.Sprint(r.ID), Out: r.Out,
 			Name: fmt.Sprintf("%s, %s", words.ShortDay(r.Day), words.Joined(r.Course, score))})

@@ -72,7 +72,7 @@ func TestChooseSpans(t *testing.T) {
 	in.Choice = in.At.Comparison
 	in.Courses = []string{"Harrow Fen", "Saltmarsh Links"}
 	in.Sheet.Columns = []compare.Column{{Span: golf.Month(2026, 5)}, {Span: golf.Month(2026, 6)}}
-	in.Rounds = []analysis.Listed{{ID: 4, Day: golf.Date{Year: 2026, Month: time.May, Day: 2}, Course: "Harrow Fen", Score: 88}, {ID: 3, Day: golf.Date{Year: 2026, Month: time.May, Day: 1}, Course: "Harrow Fen", Out: true}}
+	in.Rounds = []analysis.Listed{{ID: 4, Day: golf.Date{Year: 2026, Month: time.May, Day: 2}, Course: "Harrow Fen", Score: 88, Holes: 18}, {ID: 3, Day: golf.Date{Year: 2026, Month: time.May, Day: 1}, Course: "Harrow Fen", Out: true}}
 	in.Marks = []figures.MarkedDay{{ID: 9, Day: golf.Date{Year: 2026, Month: time.May, Day: 20}, What: "new driver"}}
 	c := chooseSpans(in)
 	if c.At != "/players/1/months" || c.Open || len(c.Pairs) != golf.MaxSpans || c.Pairs[0].From.Value != "2026-05-01" || c.Pairs[1].To.Value != "2026-06-30" || c.Pairs[2].From.Value != "" || c.Pairs[1].To.Label != "Span 2, to" {
