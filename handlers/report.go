@@ -37,7 +37,12 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookReport, 0); err != nil {
 		return err
 	}
-	page := coach.NewReportPage(shellOf(r, about), q)
+	return s.showReport(w, r, status, about, coach.NewReportPage(shellOf(r, about), q), kept)
+}
+
+// showReport shows a report, and records that the reader has read those notes that are
+// on it.
+func (s *server) showReport(w http.ResponseWriter, r *http.Request, status int, about subject, page coach.ReportPage, kept []db.Note) error {
 	shown := slices.DeleteFunc(kept, func(n db.Note) bool { return !page.Shows(n.ID) })
 	if err := s.store.MarkRead(r.Context(), me(r).ID, about.player.ID, shown); err != nil {
 		return err

@@ -27,18 +27,28 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	q.Members = chosenPupils(r, pupils)
 	players := make([]analysis.SquadPlayer, len(pupils))
-	chosen := r.URL.Query()["pupil"]
-	for i, p := range pupils {
-		m := coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
-		if q.Members = append(q.Members, m); m.Chosen {
-			players[i] = analysis.SquadPlayer{Target: p.Target, Rounds: rounds[i], Most: most}
+	for i, m := range q.Members {
+		if m.Chosen {
+			players[i] = analysis.SquadPlayer{Target: m.Target, Rounds: rounds[i], Most: most}
 		}
 	}
 	if q.Squad, err = s.engine.Squad(players); err != nil {
 		return err
 	}
 	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())
+}
+
+// chosenPupils are the pupils, with those who are to be compared: all unless some are
+// chosen.
+func chosenPupils(r *http.Request, pupils []db.Pupil) []coach.SquadMember {
+	var all []coach.SquadMember
+	chosen := r.URL.Query()["pupil"]
+	for _, p := range pupils {
+		all = append(all, coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))})
+	}
+	return all
 }
 
 // readSquad reads over which days to compare pupils: without any, over the latest

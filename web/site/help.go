@@ -81,7 +81,7 @@ var helpBalls = []Explained{
 	{"Out of bounds", "x on the shot that went out. It is played again from the same lie and distance, and that shot writes itself."},
 	{"Penalty area", "w on the shot that went in, then where you dropped. If you played the ball as it lay in there, it counts as rough, or as recovery when the way is blocked."},
 	{"A course whose card is not known", "Start on a new course, and give par and length of each hole as you come to it. That card is provisional: put it right on the page of the course at any time, and give it to the rounds that were played there."},
-	{"Picked up", "A hyphen after the last place where the ball lay. What it would still have taken is counted in."},
+	{"Picked up", "A hyphen after the last place where the ball lay. What it would still have taken is counted in, in whole strokes, and the score stands in brackets."},
 	{"A shot you cannot remember", "Write your best guess with ~ before it. A hole of which you only know the score is =6."},
 }
 

@@ -108,6 +108,9 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	}
 	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is %s golfer. Tenths are shared out so that what is printed adds up. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
 		words.Plain(in.Account.Expected-in.Account.Lost.Course), words.A(in.Level), words.Plain(in.Target))
+	if len(in.Account.PickedUp()) > 0 {
+		s.Foot += " A score in brackets has a hole that was picked up: it counts what was still to come, rounded."
+	}
 	s.notes(in)
 	printed := s.lines(in)
 	s.printed = printed
