@@ -19,10 +19,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	of, most := db.Chosen{From: q.From, To: q.To}, 0
-	if q.Latest() {
-		of.Most, most = analysis.RosterRounds, analysis.SquadRounds
-	}
+	of, most := squadRounds(q)
 	rounds, err := s.summaries(r, pupils, of)
 	if err != nil {
 		return err
@@ -38,6 +35,15 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())
+}
+
+// squadRounds says which rounds to read, and how many of each pupil's to compare; 0 for
+// all.
+func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
+	if q.Latest() {
+		return db.Chosen{Most: analysis.RosterRounds}, analysis.SquadRounds
+	}
+	return db.Chosen{From: q.From, To: q.To}, 0
 }
 
 // chosenPupils are the pupils, with those who are to be compared: all unless some are

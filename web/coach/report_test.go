@@ -142,9 +142,9 @@ func TestReportFits(t *testing.T) {
 		more            string
 	}{
 		{0, 0, false, 0, 0, ""},
-		{6, 3, false, 6, 3, ""},
-		{12, 6, false, 6, 3, "Not shown here: 6 earlier notes and 3 more things to practise. See Lessons and practice."},
-		{7, 3, false, 6, 3, "Not shown here: 1 earlier note. See Lessons and practice."},
+		{5, 3, false, 5, 3, ""},
+		{12, 6, false, 5, 3, "Not shown here: 7 earlier notes and 3 more things to practise. See Lessons and practice."},
+		{6, 3, false, 5, 3, "Not shown here: 1 earlier note. See Lessons and practice."},
 		{2, 4, true, 1, 3, "Not shown here: 1 earlier note and 1 more thing to practise. See Lessons and practice."},
 	} {
 		in := reported(bea)

@@ -100,7 +100,7 @@ func (b *RoundBook) sayTargets(rounds []ListedRound) {
 	before := ""
 	for _, m := range b.Months {
 		for i := range m.Rows {
-			if now := of[m.Rows[i].id]; now != before && m.Rows[i].Target == "" {
+			if now := of[m.Rows[i].id]; now != before && m.Rows[i].Holes == "" {
 				m.Rows[i].Target, before = "target "+now, now
 			}
 		}

@@ -167,7 +167,7 @@ func TestNinesAndPickedUpHolesInTheBook(t *testing.T) {
 	nine.Account = account.Account{Score: 47, Expected: 46, Lost: account.Split{Approach: 1, Total: 1}, Holes: []account.Hole{{PickedUp: true}}}
 	b := NewRoundBook(BookInput{Rounds: []ListedRound{nine}})
 	row := b.Months[0].Rows[0]
-	if b.Over != "Over target" || row.Target != "target 46 for 9 holes" || row.Score != "(47)" || row.Over != "+1" {
+	if b.Over != "Over target" || row.Holes != "target 46 for 9 holes" || row.Score != "(47)" || row.Over != "+1" {
 		t.Errorf("%q: %+v", b.Over, row)
 	}
 }

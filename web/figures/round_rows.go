@@ -22,7 +22,8 @@ type RoundRow struct {
 	Course  string   // course and tees
 	Score   string   // a whole number, or not entered
 	Over    string   // strokes over the target, on the holes played, signed
-	Target  string   // “target 79.5”, where the row before had another; that of its holes, where they are not 18; empty otherwise
+	Target  string   // “target 79.5”, where the row before had another; empty otherwise
+	Holes   string   // “target 46 for 9 holes”; empty for 18
 	Parts   string   // what each part of the game lost, for those who do not see the bar
 	Bar     SplitBar // where the strokes went
 	Worst   string   // the part of the game that cost most, with its amount
@@ -153,7 +154,7 @@ func (l ListedRound) Row(whose paths.Whose) RoundRow {
 		return r
 	}
 	if !l.whole() {
-		r.Target = fmt.Sprintf("target %s for %s", words.Plain(l.HolesTarget()), words.Plural(len(l.Round.Holes), "hole", "holes"))
+		r.Holes = fmt.Sprintf("target %s for %s", words.Plain(l.HolesTarget()), words.Plural(len(l.Round.Holes), "hole", "holes"))
 	}
 	s := l.Split()
 	r.Score, r.Over = words.Score(l.Account.Score, len(l.Account.PickedUp()) > 0), tenths(s.Over)
