@@ -77,7 +77,7 @@ func TestTheRulesOfNumbers(t *testing.T) {
 }
 
 // ofAPupil are the pages that a coach sees of a pupil.
-var ofAPupil = regexp.MustCompile(`/(coach|coach-[a-z-]+)$|^coach/report/|^coach/lessons/(pupil|later-day|first-visit|refused-(lesson|practice|target))$`)
+var ofAPupil = regexp.MustCompile(`/(coach|coach-[a-z-]+)$|^coach/report/|^coach/lessons/(pupil|later-day|first-visit|refused-(lesson|practice|target))$|^practice/(plan/[a-z-]*coach[a-z-]*|drill/no-rounds)$`)
 
 // toACoach are the sentences that speak to the coach, on pages of a pupil.
 var toACoach = regexp.MustCompile(`Strokeledger, run by your club or yourself\. Your rounds stay on this machine\.|[Pp]rivate: only you can read it|Your first look\.|Since you last looked, on|You see what [\w ]+ played from|shared with you\.|the first day that you see|You proposed|^Note: you on`)
