@@ -45,7 +45,7 @@ func furthest(pupils []RosterPupil) string {
 				continue
 			}
 			most = by
-			text = fmt.Sprintf(" %s’s %s has changed most: from %s to %s.", pupils[i].Name, words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
+			text = fmt.Sprintf(" %s %s has changed most: from %s to %s.", words.Whose(pupils[i].Name), words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
 		}
 	}
 	return text

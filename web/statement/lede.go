@@ -34,7 +34,7 @@ func lede(in RoundInput, printed map[string]float64) string {
 func targetSaid(in RoundInput) string {
 	whose, n := "your", len(in.Account.Holes)
 	if in.Of != "" {
-		whose = in.Of + "’s"
+		whose = words.Whose(in.Of)
 	}
 	if n < 18 {
 		return fmt.Sprintf("%s target of %s for %s", whose, words.Plain(in.Account.Expected-in.Account.Lost.Course), words.SpelledPlural(n, "hole", "holes"))
