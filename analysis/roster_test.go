@@ -10,7 +10,7 @@ import (
 func TestRosterFromNoneToMany(t *testing.T) {
 	many := played(t, 84, 20)
 	open := append(played(t, 84, 1), openRound())
-	rows, err := engine.Roster([][]Summarized{nil, summarized(t, open), summarized(t, many[:4]), summarized(t, many)})
+	rows, err := engine.Roster([]Player{{Target: 79}, {79, summarized(t, open)}, {79, summarized(t, many[:4])}, {79, summarized(t, many)}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -30,7 +30,7 @@ func TestRosterFromNoneToMany(t *testing.T) {
 			t.Errorf("row %d: %d holes on %s, form of %d rounds, %+v", i, got.Holes, got.Last, got.Form.Rounds, got.Form.Now[golf.Putting].Thin())
 		}
 	}
-	if _, err := engine.Roster([][]Summarized{{{Summary: []byte{1}}}}); err == nil {
+	if _, err := engine.Roster([]Player{{79, []Summarized{{Summary: []byte{1}}}}}); err == nil {
 		t.Error("a summary of one byte was read")
 	}
 	if rows, err := engine.Roster(nil); err != nil || len(rows) != 0 {
@@ -43,7 +43,7 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 		t.Errorf("of nobody: %+v, %v", s, err)
 	}
 	weak, strong := summarized(t, played(t, 95, 12)), summarized(t, played(t, 72, 12))
-	s, err := engine.Squad([]SquadPlayer{{79, weak}, {79, nil}, {95, strong}, {79, summarized(t, []golf.Played{openRound()})}})
+	s, err := engine.Squad([]Player{{79, weak}, {79, nil}, {95, strong}, {79, summarized(t, []golf.Played{openRound()})}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -66,7 +66,7 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 	if math.Abs(parts-s.Together[0]) > 1e-6 {
 		t.Errorf("the parts are %.4f, everything %.4f", parts, s.Together[0])
 	}
-	if _, err := engine.Squad([]SquadPlayer{{79, []Summarized{{}}}}); err == nil {
+	if _, err := engine.Squad([]Player{{79, []Summarized{{}}}}); err == nil {
 		t.Error("an empty summary was read")
 	}
 }
