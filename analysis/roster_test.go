@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 )
 
@@ -35,6 +36,43 @@ func TestRosterFromNoneToMany(t *testing.T) {
 	}
 	if rows, err := engine.Roster(nil); err != nil || len(rows) != 0 {
 		t.Errorf("of nobody: %v, %v", rows, err)
+	}
+}
+
+// One change has one word: roster, report and months say the same of the same
+// rounds, with nines and a hole known by its score among them.
+func TestOneChangeHasOneWord(t *testing.T) {
+	said := map[compare.Word]int{}
+	for seed := range 12 {
+		history := append(played(t, 82+float64(seed), 10), played(t, 84, 10)...)
+		for i := range history {
+			history[i].ID, history[i].Round.Date = golf.RoundID(i+1), golf.Date{Year: 2026, Month: 5, Day: 1}.AddDays(i)
+		}
+		history[4+seed/2].Round.Holes = history[4+seed/2].Round.Holes[:9]
+		alone := &history[19].Round.Holes[3]
+		alone.ScoreOnly, alone.Shots = 6, alone.Shots[:1]
+		rows, err := engine.Roster([]Player{{79, summarized(t, history)}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		report, err := engine.Report(ReportInput{History: history, Span: UsualReport(), Target: 79, Boundary: golf.StandardBoundary})
+		if err != nil {
+			t.Fatal(err)
+		}
+		months, err := engine.Months(MonthsInput{History: history, Choice: golf.Comparison{Spans: []golf.Span{{From: history[0].Round.Date, To: history[9].Round.Date}, {From: history[10].Round.Date, To: history[19].Round.Date}}}, Target: 79, Boundary: golf.StandardBoundary})
+		if err != nil {
+			t.Fatal(err)
+		}
+		inReport := report.Form()
+		for k, c := range rows[0].Form.Changes {
+			said[c.Word]++
+			if other := months.Now().Cells[k].Change; c.Word == 0 || other.Word != c.Word || inReport.Changes[k] != report.Now().Cells[k].Change || inReport.Changes[k].Word != c.Word || math.Abs(other.Mean-c.Mean) > 1e-4 {
+				t.Errorf("player %d, row %d: roster %+v, months %+v, report %+v", seed, k, c, other, inReport.Changes[k])
+			}
+		}
+	}
+	if said[compare.Clear] == 0 || said[compare.Leaning] == 0 || said[compare.Chance] == 0 {
+		t.Errorf("not every word was said: %v", said)
 	}
 }
 

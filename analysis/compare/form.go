@@ -34,11 +34,18 @@ func (l Ladder) Form(latestFirst []Summary, target float64, seed uint64) Form {
 	for _, c := range golf.Categories {
 		f.Now[c], f.Before[c] = l.PlaysTo(profiles, c, seed), l.level(earlier, c)
 	}
-	was, is := l.PartsLost(before, target, seed), l.PartsLost(now, target, seed)
-	for k := range f.Changes {
-		f.Changes[k] = changeOf(was.Cells[k].Figure, is.Cells[k].Figure)
-	}
+	f.Changes = l.changes(before, now, target, seed)
 	return f
+}
+
+// changes are those of everything and the parts of the game between rounds, in the
+// order of their days.
+func (l Ladder) changes(before, now []Summary, target float64, seed uint64) (all [golf.Putting + 1]Change) {
+	was, is := l.PartsLost(before, target, seed), l.PartsLost(now, target, seed)
+	for k := range all {
+		all[k] = changeOf(was.Cells[k].Figure, is.Cells[k].Figure)
+	}
+	return all
 }
 
 // count fills in the doubles.

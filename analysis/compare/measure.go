@@ -40,7 +40,7 @@ func measures() []Measure {
 		all = append(all, Measure{"root " + part.String(), false, func(j *Judged) (float64, float64) { return float64(j.roots(part)), j.Holes }, ofRate})
 	}
 	return append(all,
-		Measure{"compounding", false, func(j *Judged) (float64, float64) { return j.compounding(), j.Holes }, ofStrokes},
+		Measure{"compounding", false, func(j *Judged) (float64, float64) { return j.compounding(), j.Holes }, ofCost},
 		share("fairways", func(c *account.Counts) (int, int) { return c.Fairways, c.FairwayChances }),
 		share("greens", func(c *account.Counts) (int, int) { return c.Greens, c.GreenChances }),
 		share("up and down", func(c *account.Counts) (int, int) { return c.UpAndDowns, c.UpAndDownChances }),
@@ -94,9 +94,11 @@ func (c *Column) measure(drawn resampled, holes []float64) {
 		} else {
 			f = perRound(values, holes, drawn)
 		}
-		f.events = events{kind: m.kind, hits: int(hits), chances: int(tries)}
-		if m.kind == ofPutts {
+		switch f.events = (events{kind: m.kind, hits: int(hits), chances: int(tries)}); m.kind {
+		case ofPutts:
 			f.events.byHole = puttsByHole(c.Rounds)
+		case ofCost:
+			f.events = compoundDoubles(c.Rounds)
 		}
 		c.Measures = append(c.Measures, drawn.cell(f, int(tries)))
 	}
