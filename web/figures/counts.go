@@ -25,7 +25,7 @@ type Count struct {
 var CountGroups = []CountGroup{
 	{"Doubles", []Count{
 		{"doubles", "Doubles", false}, {"compound", "Compound", true}, {"single", "Single error", true}, {"separate", "Separate errors", true}, {"leak", "Leak, no error", true},
-		{"root tee", "Began off the tee", true}, {"root approach", "Began on the approach", true}, {"root short game", "Began in the short game", true}, {"root putting", "Began on the green", true}, {"leak", "Began nowhere: leak", true},
+		{"root tee", "Began off the tee", true}, {"root approach", "Began on the approach", true}, {"root short game", "Began in the short game", true}, {"root putting", "Began on the green", true},
 		{"compounding", "Compounding, strokes", false}}},
 	{"Fairways, greens, putts, penalties", []Count{
 		{"fairways", "Fairways hit", false}, {"greens", "Greens hit", false}, {"up and down", "Up and down", false}, {"putts", "Putts", false},
