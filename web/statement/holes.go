@@ -53,8 +53,8 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 	for at, i := range order {
 		h := in.Account.Holes[i]
 		o := newHoleLine(in, i, amounts)
-		for k, s := range h.Shots {
-			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: in.Round.Holes[i].Shots[k], Worth: s, Double: doubles[h.Number]})}
+		for k := range h.Shots {
+			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: in.Round.Holes[i], Worth: h, Number: k + 1, Double: doubles[h.Number]})}
 			if in.Coached {
 				row.Write = in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))
 			}
