@@ -20,7 +20,7 @@ func said(played golf.Hole, worth account.Hole, k int, tag string) string {
 		return fmt.Sprintf("the %s of this green count together: %s", words.SpelledPlural(len(putts), "putt", "putts"), words.Signed(WorkingOf(lost...).Lost(), 2))
 	}
 	if playedOut(played, worth, k) {
-		return "the price of the trees is on the shot before"
+		return "the trouble is charged to the shot before"
 	}
 	return ""
 }

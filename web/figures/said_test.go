@@ -34,7 +34,7 @@ func shot(lie golf.Lie, distance float64) golf.Shot {
 }
 
 // What else is to be known of a shot: that putts count together where one is
-// marked, and that a plain way out of the trees has its price on the shot before.
+// marked, and that the trouble of a plain way out is charged to the shot before.
 func TestSaid(t *testing.T) {
 	fourPutts := rowsOf(t, golf.Hole{Number: 4, Par: 4, Shots: []golf.Shot{shot(golf.Tee, 400), shot(golf.Fairway, 150), shot(golf.Green, 42), shot(golf.Green, 5), shot(golf.Green, 4), shot(golf.Green, 1)}})
 	for k, row := range fourPutts {
@@ -46,7 +46,7 @@ func TestSaid(t *testing.T) {
 		t.Errorf("%q", fourPutts[3].Said)
 	}
 	out := rowsOf(t, golf.Hole{Number: 5, Par: 4, Shots: []golf.Shot{shot(golf.Tee, 370), shot(golf.Recovery, 175), shot(golf.Fairway, 105), shot(golf.Green, 24), shot(golf.Green, 2)}})
-	for k, want := range []string{"", "the price of the trees is on the shot before", "", "", ""} {
+	for k, want := range []string{"", "the trouble is charged to the shot before", "", "", ""} {
 		if out[k].Said != want {
 			t.Errorf("shot %d: %q, lost %s", k+1, out[k].Said, out[k].Lost)
 		}
