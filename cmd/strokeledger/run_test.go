@@ -197,6 +197,9 @@ func TestAnalyseDoubles(t *testing.T) {
 	if d := doubles[1]; d.Kind != "leak" || d.Root != 0 || d.RootCategory != "" || d.Costliest == 0 {
 		t.Errorf("leak: %+v", d)
 	}
+	if r := runLine(oneHole+"r1,2026-05-02,1,3,1,tee,150,0,,\n", "analyse", "-"); !strings.Contains(r.out, "\n1 hole in 1: ") {
+		t.Errorf("one hole: %s", r.out)
+	}
 	r := runLine(file, "analyse", "-")
 	for _, want := range []string{"leak, most lost at shot", "began with shot 4 (putting), since the putts of a green count together", "1 tee, 0 approach, 0 short game, 1 putting, 1 nowhere (leak)"} {
 		if !strings.Contains(r.out, want) {

@@ -70,7 +70,7 @@ func nonEmpty(all ...string) []string {
 // sentence says the round in one line.
 func (s *statement) sentence(r analysis.Statement) string {
 	a := r.Account
-	text := fmt.Sprintf("%d holes in %.0f", len(a.Holes), math.Round(a.Score))
+	text := fmt.Sprintf("%d %s in %.0f", len(a.Holes), plural(len(a.Holes), "hole", "holes"), math.Round(a.Score))
 	if worst := a.Lost.Worst(); a.Lost.Of(worst) > 0.05 {
 		text += fmt.Sprintf(": %s %s, most of all %s (%.1f)", overUnder(a.Lost.Total), s.against(), partName(worst), a.Lost.Of(worst))
 	} else {

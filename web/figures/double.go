@@ -167,7 +167,11 @@ func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 		st.Sum = words.Signed(WorkingOf(hole.Shots...).Lost(), 2)
 	}
 	if d.Compounding > 0 {
-		st.Note = fmt.Sprintf("The follow-up cost %s, judged by %s golfer.", words.Signed(d.Compounding, 2), words.A(in.Target))
+		followed := "follow-up"
+		if n := len(d.Chain) - 1; n > 1 {
+			followed = words.Spelled(n) + " follow-ups"
+		}
+		st.Note = fmt.Sprintf("The %s cost %s, judged by %s golfer.", followed, words.Signed(d.Compounding, 2), words.A(in.Target))
 	}
 	return st
 }

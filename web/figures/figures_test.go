@@ -97,6 +97,19 @@ func TestDoubleStory(t *testing.T) {
 	}
 }
 
+// More than one follow-up is told as many.
+func TestSeveralFollowUps(t *testing.T) {
+	lens, err := expect.Level(84)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := golf.Round{Holes: []golf.Hole{{Number: 1, Par: 4, Shots: []golf.Shot{shot(golf.Tee, 400), shot(golf.Recovery, 200), shot(golf.Recovery, 190), shot(golf.Recovery, 180), shot(golf.Fairway, 60), shot(golf.Green, 10), shot(golf.Green, 1)}}}}
+	a := account.Of(r, account.Terms{Lens: lens, Fixed: lens, Boundary: golf.StandardBoundary})
+	if st := NewDoubleStory(StoryInput{Round: r, Account: a, Target: 84, Units: form.StandardUnits}, a.Doubles[0]); !strings.HasPrefix(st.Note, "The two follow-ups cost +") {
+		t.Errorf("%q", st.Note)
+	}
+}
+
 func TestRoundRow(t *testing.T) {
 	whole := ListedRound{ID: 3, Card: 18, Target: 79.5, New: true, Round: golf.Round{Date: may, Course: "Harrow Fen", Tee: "white", Holes: make([]golf.Hole, 18)},
 		Account: account.Account{Score: 84, Expected: 79.5, Lost: account.Split{Tee: 1, Approach: 3, ShortGame: -.5, Putting: 1, Total: 4.5}, Doubles: make([]account.Double, 2)}}
