@@ -44,6 +44,39 @@ func TestDrill(t *testing.T) {
 	}
 }
 
+const seasonFile = "../../testdata/shots/season.csv"
+
+func TestPlan(t *testing.T) {
+	r := runLine("", "plan", "--target", "79", "--minutes", "180", "--json", seasonFile)
+	var out planResult
+	if err := json.Unmarshal([]byte(r.out), &out); err != nil || out.Version != 1 || out.Rounds < 5 || len(out.Candidates) < 3 || len(out.Candidates) > 5 {
+		t.Fatalf("%v: %+v", err, r)
+	}
+	minutes := 0
+	for _, c := range out.Candidates {
+		minutes += c.Minutes
+		if c.Low > c.High || c.WinBack < 0 || c.Drill == "" {
+			t.Errorf("%+v", c)
+		}
+	}
+	if minutes != 180 {
+		t.Errorf("%d minutes of 180", minutes)
+	}
+	if words := runLine("", "plan", seasonFile); !strings.Contains(words.out, "to win back") || strings.Contains(words.out, "say little") {
+		t.Errorf("%+v", words)
+	}
+	if words := runLine("", "plan", card84); !strings.HasPrefix(words.out, "1 round: ") || !strings.Contains(words.out, "Fewer than 5 rounds say little") {
+		t.Errorf("%+v", words)
+	}
+	scores := "round,date,hole,par,shot,lie,distance,score_only\nr1,2026-05-02,1,4,1,tee,390,5\n"
+	if r := runLine(scores, "plan", "-"); r.status != exitRefused || !strings.Contains(r.err, "no hole whose strokes are known") {
+		t.Errorf("%+v", r)
+	}
+	if r := runLine("round\n", "plan", "-"); r.status != exitRefused {
+		t.Errorf("%+v", r)
+	}
+}
+
 func TestStartLine(t *testing.T) {
 	r := runLine("", "startline", "--feet", "6", "--tries", "40", "--made", "22", "--left", "15", "--right", "2", "--json")
 	var out startLineResult
