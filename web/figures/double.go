@@ -64,9 +64,6 @@ func NewShotRow(in ShotInput) ShotRow {
 	if s.After == 0 {
 		r.After = "holed"
 	}
-	if shot.Lie == golf.Tee && s.Band.Category != golf.TeeShots {
-		r.CountAs += ", from the tee"
-	}
 	r.Said = said(in.Hole, in.Worth, in.Number-1, r.Tag)
 	return r
 }
