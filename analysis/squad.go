@@ -13,13 +13,6 @@ import (
 // chosen: as many as a form is taken over.
 const SquadRounds = compare.FormRounds
 
-// SquadPlayer is one of the players who are set side by side.
-type SquadPlayer struct {
-	Target float64      // the player's, a score of 18 holes
-	Rounds []Summarized // the latest first
-	Most   int          // of those with a hole; 0 for all
-}
-
 // Squad answers "where do these players lose most, each and together?".
 type Squad struct {
 	Rows     []SquadRow                // of every player, in their order
@@ -41,12 +34,13 @@ type SquadRow struct {
 const worthSaying = .05
 
 // Squad sets players side by side. Targets outside golf.MinTarget to
-// golf.MaxTarget are read as the nearer end.
-func (e *Engine) Squad(players []SquadPlayer) (Squad, error) {
+// golf.MaxTarget are read as the nearer end. most is how many of the latest rounds of
+// each count, 0 for all.
+func (e *Engine) Squad(players []Player, most int) (Squad, error) {
 	s := Squad{Rows: make([]SquadRow, len(players))}
 	faults := make([]error, len(players))
 	parallel.Do(len(players), func(i int) {
-		s.Rows[i], faults[i] = e.squadRow(players[i])
+		s.Rows[i], faults[i] = e.squadRow(players[i], most)
 	})
 	s.together()
 	return s, errors.Join(faults...)
@@ -74,13 +68,13 @@ func (s *Squad) together() {
 }
 
 // squadRow works out one player.
-func (e *Engine) squadRow(p SquadPlayer) (r SquadRow, err error) {
+func (e *Engine) squadRow(p Player, most int) (r SquadRow, err error) {
 	rounds, days, err := e.decoded(p.Rounds)
 	if err != nil {
 		return r, err
 	}
-	if p.Most > 0 {
-		rounds = rounds[:min(p.Most, len(rounds))]
+	if most > 0 {
+		rounds = rounds[:min(most, len(rounds))]
 	}
 	if len(rounds) > 0 {
 		r.First = days[len(rounds)-1]

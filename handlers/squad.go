@@ -25,13 +25,13 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	q.Members = chosenPupils(r, pupils)
-	players := make([]analysis.SquadPlayer, len(pupils))
+	players := make([]analysis.Player, len(pupils))
 	for i, m := range q.Members {
 		if m.Chosen {
-			players[i] = analysis.SquadPlayer{Target: m.Target, Rounds: rounds[i], Most: most}
+			players[i] = analysis.Player{Target: m.Target, Rounds: rounds[i]}
 		}
 	}
-	if q.Squad, err = s.engine.Squad(players); err != nil {
+	if q.Squad, err = s.engine.Squad(players, most); err != nil {
 		return err
 	}
 	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())

@@ -11,7 +11,8 @@ import (
 	"strokeledger/web/words"
 )
 
-// lede says the round in a sentence, with the losses of the parts as the lines of
+// lede says the round in a sentence, and in another what a single shot made of its
+// heaviest part, with the losses of the parts as the lines of
 // the statement print them.
 func lede(in RoundInput, printed map[string]float64) string {
 	a, total := in.Account, 0.0
@@ -26,7 +27,7 @@ func lede(in RoundInput, printed map[string]float64) string {
 	case total < .05:
 		text = "Level with " + target
 	}
-	return text + ": " + whereTo(printed) + doublesWords(a) + "."
+	return text + ": " + whereTo(printed) + doublesWords(a) + "." + withoutIt(in, printed)
 }
 
 // targetSaid names the target of the holes played: your 79, or your target of 46 for
