@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 
+	"github.com/a-h/templ"
+
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
@@ -51,6 +53,14 @@ type ReportLine struct {
 	Whisker  chart.Whisker       // the interval; not drawn with too few rounds
 	Change   figures.ChangeWords // from the span before; empty when either has no rounds
 	All      bool                // the line is of all parts together, without a bar
+}
+
+// mark says that a figure is added to those of all parts, or that it is their sum.
+func (l ReportLine) mark(column string) templ.Attributes {
+	if l.All {
+		return templ.Attributes{"data-sum": column}
+	}
+	return templ.Attributes{"data-part": column}
 }
 
 // ReportInput is what a report is made of.

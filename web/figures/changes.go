@@ -5,6 +5,9 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
+
+	"github.com/a-h/templ"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
@@ -36,6 +39,28 @@ type ChangeRow struct {
 	Word        string // clear or leaning; empty when it could be chance
 	up          bool   // it rose
 	place       int    // 0 for clear, 1 for leaning, 2 for the rest
+}
+
+// mark says what the figure of a row is added to, or what it is the sum of. In
+// every row what moved is the figure now less the figure before.
+func (r ChangeRow) mark(role, column string) templ.Attributes {
+	row := strings.ReplaceAll(r.Name, " ", "-")
+	part, sum := "", ""
+	switch column {
+	case "before":
+		part = "-" + row
+	case "now":
+		part = row
+	default:
+		sum = row
+	}
+	switch role {
+	case "part":
+		part += " all-" + column
+	case "sum":
+		sum += " all-" + column
+	}
+	return templ.Attributes{"data-part": part, "data-sum": sum}
 }
 
 // NewChanges sets the two spans side by side.
@@ -109,6 +134,7 @@ func (p Pair) eachCount(in ComparisonInput, call func(Count, CountWriter, compar
 // counts are the counts that changed clearly, then those that did probably.
 func (p Pair) counts(in ComparisonInput) []ChangeRow {
 	var all []ChangeRow
+	written := [2][]float64{PrintedMeasures(in.Sheet, p.Before), PrintedMeasures(in.Sheet, p.Now)}
 	p.eachCount(in, func(count Count, w CountWriter, now compare.Cell) {
 		word := Sure(now.Change.Word)
 		if word == "" {
@@ -116,7 +142,7 @@ func (p Pair) counts(in ComparisonInput) []ChangeRow {
 		}
 		before := in.Sheet.Columns[p.Before].Measures[w.K]
 		r := ChangeRow{Name: count.Name, Note: "for 18 holes", Word: word, up: now.Change.Mean > 0, place: placeOf(now.Change.Word),
-			Before: w.Write(before.Mean), Now: w.Write(now.Mean), Moved: w.Change(before.Mean, now.Mean),
+			Before: w.Write(written[0][w.K]), Now: w.Write(written[1][w.K]), Moved: w.Change(written[0][w.K], written[1][w.K]),
 			BeforeAt: BehindCount(in, p.Before, count.Measure), NowAt: BehindCount(in, p.Now, count.Measure)}
 		if w.Share {
 			r.Note = fmt.Sprintf("%s, was %s", hits(now), hits(before))

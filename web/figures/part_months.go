@@ -3,6 +3,8 @@ package figures
 import (
 	"fmt"
 
+	"github.com/a-h/templ"
+
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
@@ -21,6 +23,22 @@ type PartMonths struct {
 	Months  []MonthLine
 	All     bool // it is all parts together
 }
+
+// mark says that a figure is added to those of all parts, or that it is their sum.
+// Levels are not added up.
+func (t PartMonths) mark(column string) templ.Attributes {
+	switch {
+	case t.What == playsTo:
+		return nil
+	case t.All:
+		return templ.Attributes{"data-sum": "months-" + column}
+	default:
+		return templ.Attributes{"data-part": "months-" + column}
+	}
+}
+
+// playsTo is what levels are.
+const playsTo = "Plays to"
 
 // MonthLine is one span of a part.
 type MonthLine struct {
@@ -75,7 +93,7 @@ func NewLevelMonths(in ComparisonInput) []PartMonths {
 	pair := NewPair(in)
 	var all []PartMonths
 	for _, part := range golf.Categories {
-		t := PartMonths{Name: words.Capital(part.String()), What: "Plays to", Axis: LevelAxis()}
+		t := PartMonths{Name: words.Capital(part.String()), What: playsTo, Axis: LevelAxis()}
 		for i, c := range in.Sheet.Columns {
 			line := newMonthLine(in, pair, i)
 			p := c.PlaysTo[part]

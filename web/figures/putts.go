@@ -8,7 +8,6 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/words"
 )
@@ -117,8 +116,8 @@ func puttsLost(in ComparisonInput) (each []float64, total float64) {
 	if len(each) == 0 {
 		return nil, 0
 	}
-	total = math.Round(total*10) / 10
-	return stat.RoundedTo(each, .1, total), total
+	total = Tenth(total)
+	return Tenths(each, total), total
 }
 
 // puttShares is the scale of the shares holed.

@@ -7,7 +7,6 @@ import (
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
@@ -20,7 +19,7 @@ type RoundRow struct {
 	Date    string   // “2 May”
 	Year    string   // “2026”, for a list without months
 	Course  string   // course and tees
-	Score   string   // a whole number, or not entered
+	Score   string   // a whole number, one decimal after a hole was picked up, or not entered
 	Over    string   // strokes over the target, on the holes played, signed
 	Target  string   // “target 79.5”, where the row before had another; empty otherwise
 	Parts   string   // what each part of the game lost, for those who do not see the bar
@@ -30,6 +29,7 @@ type RoundRow struct {
 	Open    string   // how many holes are still to be entered; empty for none
 	New     bool     // saved since the coach last looked
 	id      string   // of the round
+	whole   bool     // 18 holes are entered, so that its score can be set beside others
 }
 
 // ListedRound is what a row is made of.
@@ -76,16 +76,12 @@ func (l ListedRound) Split() Split {
 	if len(l.Round.Holes) == 0 {
 		return Split{}
 	}
-	a := l.Account
-	target := math.Round((a.Expected-a.Lost.Course)*10) / 10
-	total := math.Round(a.Score*10)/10 - target
-	amounts := make([]float64, 0, splitParts)
-	for _, c := range golf.Categories {
-		amounts = append(amounts, a.Lost.Of(c))
-	}
-	s := Split{Over: int(math.Round(total * 10))}
-	for i, p := range stat.RoundedTo(append(amounts, a.Lost.Undetailed+a.Lost.Course), .1, total) {
-		s.Parts[i] = int(math.Round(p * 10))
+	s := Split{}
+	_, lines := AccountLines(l.Account)
+	for i, line := range lines {
+		amount := int(math.Round(line.Printed * 10))
+		s.Over += amount
+		s.Parts[min(i, splitParts-1)] += amount
 	}
 	return s
 }
@@ -123,8 +119,9 @@ func (l ListedRound) Row(whose paths.Whose) RoundRow {
 		r.Score = "not entered"
 		return r
 	}
+	r.whole = len(l.Round.Holes) == 18
 	s := l.Split()
-	r.Score, r.Over = fmt.Sprintf("%.0f", math.Round(l.Account.Score)), tenths(s.Over)
+	r.Score, r.Over = words.Plain(l.Account.Score), tenths(s.Over)
 	r.Parts, r.Bar, r.Worst = s.said(), NewSplitBar(s), s.worst()
 	r.Doubles = fmt.Sprint(len(l.Account.Doubles))
 	return r

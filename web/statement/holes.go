@@ -28,6 +28,8 @@ type HoleLine struct {
 	Change  string            // address that edits the hole; empty for a coach
 	Clubs   string            // address that adds clubs and notes to its shots
 	Shots   []HoleShot        // none when only the score is known
+	Sum     string            // what the shots lost together, signed, two decimals; empty without shots
+	Shared  string            // why the line is not that sum rounded to a tenth; usually empty
 	Working string            // how its loss comes about
 	Total   string            // the strokes taken, in words
 	Alone   bool              // only its score is known
@@ -72,9 +74,15 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	h, played := in.Account.Holes[i], in.Round.Holes[i]
 	length, lost := words.Distance(golf.Tee, played.Length(), in.Units), amounts.lost[h.Number]
-	o := HoleLine{ID: fmt.Sprintf("h%d", h.Number), Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: length, Mark: scoreOf(h), Bar: figures.HoleCost(lost),
+	o := HoleLine{ID: fmt.Sprintf("h%d", h.Number), Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: length, Mark: scoreOf(h, amounts), Bar: figures.HoleCost(lost),
 		Lost: words.Signed(lost, 1), Balance: words.Signed(amounts.balance[h.Number], 1), Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, length),
-		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1, Total: holeTotal(played, h), Working: holeWorking(h, lost), Notes: notesOn(in, h.Number)}
+		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1, Total: holeTotal(played, h), Working: holeWorking(h), Notes: notesOn(in, h.Number)}
+	exact := figures.ScoreLost(h)
+	if len(h.Shots) > 0 {
+		exact = figures.WorkingOf(h.Shots...).Lost()
+		o.Sum = words.Signed(exact, 2)
+	}
+	o.Shared = figures.SharedOut(exact, lost)
 	if in.Of == "" {
 		o.Change = paths.Hole(in.ID, h.Number)
 	}
@@ -85,13 +93,11 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 }
 
 // holeWorking shows how the loss of a hole comes about.
-func holeWorking(h account.Hole, tenths float64) string {
+func holeWorking(h account.Hole) string {
 	if len(h.Shots) > 0 {
-		w := figures.WorkingOf(h.Shots...)
-		return figures.OfHole(h.Shots) + shared(w.Lost(), tenths)
+		return figures.OfHole(h.Shots)
 	}
-	lost := math.Round(h.Score) - math.Round((h.Score-h.Lost)*100)/100
-	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, figures.LostWords(lost)) + shared(lost, tenths)
+	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, figures.LostWords(figures.ScoreLost(h)))
 }
 
 // holeTotal says how many strokes the hole took, and how it ended.

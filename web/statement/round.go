@@ -2,6 +2,7 @@ package statement
 
 import (
 	"fmt"
+	"math"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
@@ -29,7 +30,7 @@ type RoundPage struct {
 	Target  string          // strokes expected of the golfer compared with, unsigned
 	Axis    components.Axis // over the bars of every line
 	Lines   []Line          // from the target to the score
-	Shots   string          // how many, with the penalty strokes
+	Strokes []StrokeCount   // that the score is made of
 	Lost    string          // sum of the lines
 	Score   string          // a whole number, or one decimal after a hole was picked up
 
@@ -154,12 +155,12 @@ func (s *RoundPage) workings() []Voucher {
 func place(in RoundInput) string {
 	yards, par := 0.0, 0
 	for _, h := range in.Card {
-		yards += h.Length.Yards()
+		yards += math.Round(in.Units.Far.In(h.Length)) // as the card prints it
 		par += h.Par
 	}
 	at := in.Round.Course
 	if in.Round.Tee != "" {
 		at += ", " + in.Round.Tee + " tees"
 	}
-	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(golf.Yards.Of(yards), in.Units))
+	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(in.Units.Far.Of(yards), in.Units))
 }

@@ -74,8 +74,8 @@ func TestSharesOfTheStatement(t *testing.T) {
 	if band := s.Lines[0].Bands[0]; band.Balance != "" || len(band.All) != 2 || band.All[0].At != "#h2-1" {
 		t.Errorf("%+v", band)
 	}
-	if s.Opening != "Target" || s.Shots != "10 shots" || s.Score != "10" {
-		t.Errorf("%q, %q, %q", s.Opening, s.Shots, s.Score)
+	if s.Opening != "Target" || len(s.Strokes) != 1 || s.Strokes[0].Count+" "+s.Strokes[0].What != "10 shots" || s.Score != "10" {
+		t.Errorf("%q, %v, %q", s.Opening, s.Strokes, s.Score)
 	}
 }
 

@@ -1,0 +1,299 @@
+package sample
+
+import (
+	"fmt"
+	"maps"
+	"regexp"
+	"slices"
+	"strconv"
+	"strings"
+
+	"golang.org/x/net/html"
+)
+
+// Sums is what a page says of its own arithmetic, and what is wrong with it.
+//
+// A page marks every figure that is added up. An element with data-part="name" is
+// added to the sum of that name, and one with data-part="-name" is taken away. One
+// with data-sum="name" is the sum of all of them, one with data-balance="name" of
+// those that stand before it, and one with data-mean="name" is their mean. An
+// element may carry several names. Figures are read as they are printed.
+type Sums struct {
+	Checked int      // how many sums, balances and means were added up
+	Faults  []string // what does not add up, and totals that are not marked
+}
+
+// SumsOf adds up a page.
+func SumsOf(page string) Sums {
+	root, err := html.Parse(strings.NewReader(page))
+	if err != nil {
+		return Sums{Faults: []string{err.Error()}}
+	}
+	a := adder{parts: map[string][]milli{}}
+	for n := range root.Descendants() {
+		if n.Type == html.ElementNode {
+			a.take(n)
+		}
+	}
+	for _, t := range a.totals {
+		a.compare(t, a.parts[t.name])
+	}
+	for _, name := range slices.Sorted(maps.Keys(a.parts)) {
+		if !a.summed[name] {
+			a.fault("no sum of %s is marked", name)
+		}
+	}
+	return a.Sums
+}
+
+// milli is a figure in thousandths, so that sums are exact.
+type milli int64
+
+func (m milli) String() string { return strconv.FormatFloat(float64(m)/1000, 'f', -1, 64) }
+
+// total is a figure that a page marks as a sum or a mean.
+type total struct {
+	name   string
+	figure figure
+	mean   bool
+}
+
+// adder goes through a page in its order.
+type adder struct {
+	Sums
+	parts  map[string][]milli
+	summed map[string]bool
+	totals []total // that are compared at the end, when all parts are known
+}
+
+func (a *adder) fault(format string, values ...any) {
+	a.Faults = append(a.Faults, fmt.Sprintf(format, values...))
+}
+
+// take reads the marks of an element.
+func (a *adder) take(n *html.Node) {
+	if strings.Contains(attribute(n, "class"), "working-line") {
+		a.working(text(n))
+	}
+	if total := named(n); total != "" && !marked(n) && len(numbers.FindAllString(text(n), -1)) > 0 {
+		a.fault("%s %q is not marked as a sum", total, text(n))
+	}
+	marks := [][]string{strings.Fields(attribute(n, "data-part")), strings.Fields(attribute(n, "data-sum")), strings.Fields(attribute(n, "data-balance")), strings.Fields(attribute(n, "data-mean"))}
+	if len(slices.Concat(marks...)) == 0 {
+		return
+	}
+	f, ok := a.read(n)
+	if !ok {
+		return
+	}
+	if a.summed == nil {
+		a.summed = map[string]bool{}
+	}
+	for i, kind := range marks[1:] {
+		for _, name := range kind {
+			t := total{name, f, i == 2}
+			if a.summed[name] = true; i == 1 {
+				a.compare(t, a.parts[name])
+			} else {
+				a.totals = append(a.totals, t)
+			}
+		}
+	}
+	for _, name := range marks[0] {
+		if minus, ok := strings.CutPrefix(name, "-"); ok {
+			a.parts[minus] = append(a.parts[minus], -f.amount)
+		} else {
+			a.parts[name] = append(a.parts[name], f.amount)
+		}
+	}
+}
+
+// compare adds up the parts of a total.
+func (a *adder) compare(t total, parts []milli) {
+	a.Checked++
+	sum := milli(0)
+	for _, p := range parts {
+		sum += p
+	}
+	switch {
+	case len(parts) == 0 && t.figure.amount != 0:
+		a.fault("%s of %s has no parts", t.figure.text, t.name)
+	case t.mean && len(parts) > 0:
+		// the mean of what is printed, to less than one unit of its last digit
+		if n := milli(len(parts)); (sum-t.figure.amount*n)*1000 >= t.figure.unit*1000*n || (t.figure.amount*n-sum)*1000 >= t.figure.unit*1000*n {
+			a.fault("%s is the mean of %s, whose parts %v come to %v", t.figure.text, t.name, parts, sum)
+		}
+	case !t.mean && sum != t.figure.amount:
+		a.fault("%s is the sum of %s, whose parts %v come to %v", t.figure.text, t.name, parts, sum)
+	}
+}
+
+// figure is a number as it is printed.
+type figure struct {
+	text   string
+	amount milli
+	unit   milli // one unit of its last digit
+}
+
+var (
+	numbers  = regexp.MustCompile(`[+−-]?\d[\d,]*(?:\.\d+)?`)
+	wonBack  = regexp.MustCompile(`^[\d.]+ won back$`)
+	ofShots  = regexp.MustCompile(`([\d.]+) to play, (\d+) played(?:, (\d+) penalty strokes?)?, (?:([\d.]+) left|holed): (.+?)(?:; .*)?$`)
+	ofScores = regexp.MustCompile(`([\d.]+) to play, (\d+) taken: (.+?)(?:; .*)?$`)
+	ofRounds = regexp.MustCompile(`([\d.]+) (lost|won back) on (\d+) holes? .*that is ([\d.]+) for 18`)
+)
+
+// read reads the one number of an element; ok is false where there is none.
+func (a *adder) read(n *html.Node) (f figure, ok bool) {
+	said := text(n)
+	all := numbers.FindAllString(said, -1)
+	if len(all) > 1 {
+		a.fault("%q is marked, but holds %d numbers", said, len(all))
+	}
+	if len(all) != 1 {
+		return f, false
+	}
+	if f = parsed(all[0]); wonBack.MatchString(said) {
+		f.amount = -f.amount
+	}
+	return f, true
+}
+
+// parsed reads a number as it is printed.
+func parsed(text string) figure {
+	f := figure{text: text, unit: 1000}
+	whole, decimals, _ := strings.Cut(strings.ReplaceAll(strings.TrimLeft(text, "+−-"), ",", ""), ".")
+	for range decimals {
+		f.unit /= 10
+	}
+	n, err := strconv.ParseInt(whole+decimals, 10, 64)
+	if err != nil {
+		panic("sample: " + err.Error())
+	}
+	f.amount = milli(n) * f.unit
+	if strings.HasPrefix(text, "−") || strings.HasPrefix(text, "-") {
+		f.amount = -f.amount
+	}
+	return f
+}
+
+// ending reads how a working ends: 0.51 lost, 0.20 won back, nothing lost.
+func ending(said string) milli {
+	n := numbers.FindString(said)
+	switch {
+	case n == "":
+		return 0
+	case wonBack.MatchString(said):
+		return -parsed(n).amount
+	}
+	return parsed(n).amount
+}
+
+// working adds up a line that says how a loss comes about.
+func (a *adder) working(said string) {
+	if m := ofShots.FindStringSubmatch(said); m != nil {
+		a.Checked++
+		sum := -parsed(m[1]).amount
+		for _, add := range m[2:5] {
+			if add != "" {
+				sum += parsed(add).amount
+			}
+		}
+		if sum != ending(m[5]) {
+			a.fault("the working %q comes to %v", said, sum)
+		}
+	}
+	if m := ofScores.FindStringSubmatch(said); m != nil {
+		a.Checked++
+		if sum, lost := parsed(m[2]).amount-parsed(m[1]).amount, ending(m[3]); sum != lost {
+			a.fault("the working %q comes to %v", said, sum)
+		}
+	}
+	if m := ofRounds.FindStringSubmatch(said); m != nil {
+		a.Checked++
+		lost, holes, each := parsed(m[1]), parsed(m[3]).amount/1000, parsed(m[4])
+		if off := lost.amount*18 - each.amount*holes; 2*off > each.unit*holes+18*lost.unit || -2*off > each.unit*holes+18*lost.unit {
+			a.fault("the working %q does not come to %v", said, each.amount)
+		}
+	}
+}
+
+var (
+	totalClass = regexp.MustCompile(`(^|-)(sum|subtotal|carried|turn)(-|$)`)
+	totalNames = []string{"All", "Total", "Sum", "Together", "All putts", "Score", "Out", "In"}
+)
+
+// named says why an element must be marked as a sum; empty when it need not be. It
+// is a row at the foot of a table, or a row headed by the name of a total, or
+// something whose class calls it a sum.
+func named(n *html.Node) string {
+	switch {
+	case n.Data == "tr" && n.Parent != nil && n.Parent.Data == "tfoot" && !strings.Contains(attribute(n, "class"), "voucher-row"):
+		return "the foot of a table"
+	case n.Data == "tr" && slices.Contains(totalNames[:5], headOf(n)):
+		return "the row " + headOf(n)
+	case slices.ContainsFunc(strings.Fields(attribute(n, "class")), totalClass.MatchString):
+		return "what is of class " + attribute(n, "class")
+	}
+	return ""
+}
+
+// headOf is the text of the cell that heads a row.
+func headOf(row *html.Node) string {
+	for n := range row.ChildNodes() {
+		if n.Data == "th" {
+			return text(n)
+		}
+	}
+	return ""
+}
+
+// marked reports whether an element, something in it or something that it stands
+// in carries a mark.
+func marked(n *html.Node) bool {
+	carries := func(n *html.Node) bool {
+		return attribute(n, "data-part")+attribute(n, "data-sum")+attribute(n, "data-balance")+attribute(n, "data-mean") != ""
+	}
+	for around := n; around != nil; around = around.Parent {
+		if carries(around) {
+			return true
+		}
+	}
+	for within := range n.Descendants() {
+		if carries(within) {
+			return true
+		}
+	}
+	return false
+}
+
+// aside are the classes of what stands beside a figure without being part of it.
+var aside = []string{"visually-hidden", "quiet", "cell-label", "unit-word"}
+
+// text is what a reader sees of an element, without what stands beside its figure.
+func text(n *html.Node) string {
+	var b strings.Builder
+	var write func(n *html.Node)
+	write = func(n *html.Node) {
+		for c := range n.ChildNodes() {
+			switch {
+			case c.Type == html.TextNode:
+				b.WriteString(c.Data)
+			case c.Data == "svg" || slices.ContainsFunc(strings.Fields(attribute(c, "class")), func(class string) bool { return slices.Contains(aside, class) }):
+			default:
+				write(c)
+			}
+		}
+	}
+	write(n)
+	return strings.Join(strings.Fields(b.String()), " ")
+}
+
+func attribute(n *html.Node, name string) string {
+	for _, a := range n.Attr {
+		if a.Key == name {
+			return a.Val
+		}
+	}
+	return ""
+}
