@@ -48,6 +48,7 @@ type ReportPage struct {
 type ReportLine struct {
 	Name     string // the part of the game, or All
 	Figure   string // the loss with its sign, or "no round"
+	Of       figures.Voucher
 	Interval string // 95% interval of the loss; empty with too few rounds
 	Bar      chart.Bar
 	Whisker  chart.Whisker       // the interval; not drawn with too few rounds
@@ -61,6 +62,15 @@ func (l ReportLine) mark(column string) templ.Attributes {
 		return templ.Attributes{"data-sum": column}
 	}
 	return templ.Attributes{"data-part": column}
+}
+
+// workings are those of the losses, for paper.
+func (r *ReportPage) workings() []figures.Voucher {
+	var all []figures.Voucher
+	for _, l := range r.Lost {
+		all = append(all, l.Of)
+	}
+	return all
 }
 
 // ReportInput is what a report is made of.
@@ -141,6 +151,7 @@ func (r *ReportPage) lost(in ReportInput) {
 	}
 	for _, c := range append(slices.Clone(golf.Categories), 0) {
 		line := newReportLine(c, now.Cells[c], printed[c], scale)
+		line.Of = figures.LossVoucher(in.Months, len(in.Months.Sheet.Columns)-1, int(c), printed[c])
 		if line.Change.Figure != "" && pair.Known {
 			line.Change.Figure = words.Signed(pair.Moved[c], 1)
 		}

@@ -33,8 +33,8 @@ type ChangeRow struct {
 	Name        string
 	Note        string // what it counts: strokes a round, 1 of 27
 	Before, Now string
-	BeforeAt    string // address of what is behind the figure before; empty for none
-	NowAt       string // and of the figure now
+	BeforeOf    Voucher // of the figure before
+	NowOf       Voucher // of the figure now
 	Moved       string // the change, with its sign
 	Word        string // clear or leaning; empty when it could be chance
 	up          bool   // it rose
@@ -76,7 +76,7 @@ func NewChanges(in ComparisonInput) Changes {
 	row := func(k int, name string) ChangeRow {
 		word := in.Sheet.Columns[p.Now].Cells[k].Change.Word
 		r := ChangeRow{Name: name, Before: words.Signed(before[k], 1), Now: words.Signed(now[k], 1), Moved: words.Signed(p.Moved[k], 1), Word: Sure(word), place: placeOf(word)}
-		r.BeforeAt, r.NowAt = behindRow(in, p.Before, k), behindRow(in, p.Now, k)
+		r.BeforeOf, r.NowOf = LossVoucher(in, p.Before, k, before[k]).InRow(in, p.Before), LossVoucher(in, p.Now, k, now[k]).InRow(in, p.Now)
 		return r
 	}
 	for _, part := range golf.Categories {
@@ -143,7 +143,7 @@ func (p Pair) counts(in ComparisonInput) []ChangeRow {
 		before := in.Sheet.Columns[p.Before].Measures[w.K]
 		r := ChangeRow{Name: count.Name, Note: "for 18 holes", Word: word, up: now.Change.Mean > 0, place: placeOf(now.Change.Word),
 			Before: w.Write(written[0][w.K]), Now: w.Write(written[1][w.K]), Moved: w.Change(written[0][w.K], written[1][w.K]),
-			BeforeAt: BehindCount(in, p.Before, count.Measure), NowAt: BehindCount(in, p.Now, count.Measure)}
+			BeforeOf: CountVoucher(in, p.Before, count, written[0][w.K]).InRow(in, p.Before), NowOf: CountVoucher(in, p.Now, count, written[1][w.K]).InRow(in, p.Now)}
 		if w.Share {
 			r.Note = fmt.Sprintf("%s, was %s", hits(now), hits(before))
 		}

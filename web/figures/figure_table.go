@@ -34,10 +34,18 @@ type FigureRow struct {
 type FigureCell struct {
 	Figure string // or why there is none
 	None   bool   // there is no figure
-	At     string // address of what is behind it; empty for none
+	Voucher
 	Note   string // its 95% interval and how many chances it has; empty when neither is known
 	adds   string // names what the figure is added to
 	sums   string // names what it is the sum of
+}
+
+// Vouchers are those of its figures, and whether there is any.
+func (r FigureRow) Vouchers() (all []Voucher, any bool) {
+	for _, c := range r.Cells {
+		all, any = append(all, c.Voucher), any || c.Working != ""
+	}
+	return all, any
 }
 
 // Adds marks a row as one that is added, column by column, to the sum of a name.
@@ -104,7 +112,7 @@ func newLossRow(in ComparisonInput, k int, printed [][]float64) FigureRow {
 	for i, c := range in.Sheet.Columns {
 		cell := FigureCell{Figure: "–", None: true}
 		if c.Cells[k].Known && c.Cells[k].Shots > 0 {
-			cell = FigureCell{Figure: words.Signed(printed[i][k], 1), At: behindRow(in, i, k), Note: words.Plural(c.Cells[k].Shots, "shot", "shots")}
+			cell = FigureCell{Figure: words.Signed(printed[i][k], 1), Voucher: LossVoucher(in, i, k, printed[i][k]).InRow(in, i), Note: words.Plural(c.Cells[k].Shots, "shot", "shots")}
 		}
 		r.Cells = append(r.Cells, cell)
 	}

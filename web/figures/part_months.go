@@ -42,11 +42,11 @@ const playsTo = "Plays to"
 
 // MonthLine is one span of a part.
 type MonthLine struct {
-	Name     string // short, beside the picture: Aug
+	Short    string // beside the picture: Aug
 	Head     string // in full, to who listens: August, 6 rounds
 	Figure   string // or why there is none
 	None     bool   // there is no figure
-	At       string // address of the shots behind it; empty for none
+	Voucher
 	Interval string // 95%; empty when not known
 	Bar      MonthBar
 	Reach    Reach // a level instead of the bar
@@ -75,7 +75,7 @@ func NewPartMonths(in ComparisonInput) []PartMonths {
 			line := newMonthLine(in, pair, i)
 			line.Figure, line.None, line.Bar = "no rounds", true, EmptyMonthBar
 			if cell := c.Cells[k]; cell.Known {
-				line.Figure, line.None, line.At = words.Signed(printed[i][k], 1), false, behindRow(in, i, k)
+				line.Figure, line.None, line.Voucher = words.Signed(printed[i][k], 1), false, LossVoucher(in, i, k, printed[i][k])
 				line.Bar = NewMonthBar(printed[i][k], cell)
 			}
 			if cell := c.Cells[k]; cell.HasInterval() {
@@ -100,7 +100,7 @@ func NewLevelMonths(in ComparisonInput) []PartMonths {
 			line.Figure, line.None = "–", true
 			if p.Known() {
 				line.Figure, line.Interval, line.None = words.Level(p.Level), words.LevelRange(p), false
-				line.Reach, line.At = NewReach(p, in.Target), behindRow(in, i, int(part))
+				line.Reach, line.Voucher = NewReach(p, in.Target), levelVoucher(in, i, part)
 			}
 			t.Months = append(t.Months, line)
 		}
@@ -110,7 +110,7 @@ func NewLevelMonths(in ComparisonInput) []PartMonths {
 }
 
 func newMonthLine(in ComparisonInput, pair Pair, column int) MonthLine {
-	return MonthLine{Name: words.Capital(ShortSpanName(in, column)), Now: column == pair.Now, Older: column != pair.Now && column != pair.Before,
+	return MonthLine{Short: words.Capital(ShortSpanName(in, column)), Now: column == pair.Now, Older: column != pair.Now && column != pair.Before,
 		Head: words.Capital(SpanName(in, column)) + ", " + words.Plural(len(in.Sheet.Columns[column].Rounds), "round", "rounds")}
 }
 

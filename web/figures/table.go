@@ -47,15 +47,15 @@ type SpanCell struct {
 	Whisker  chart.Whisker // the 95% interval of the bar
 }
 
-// together is the number of the row at the foot, which is the mean of all others.
-const together = -1
+// atFoot is the number of the row at the foot, which is the mean of all others.
+const atFoot = -1
 
 // mark says that the figures of a row add up to its last, and that the row at the
 // foot is the mean of the others.
 func (r SpanRow) mark(number, column int) templ.Attributes {
 	all, mean := fmt.Sprintf("row-%d", number), fmt.Sprintf("column-%d", column)
 	a := templ.Attributes{"data-part": mean}
-	if number == together {
+	if number == atFoot {
 		a = templ.Attributes{"data-mean": mean, "data-part": ""}
 	}
 	if column == len(r.Cells)-1 {

@@ -307,7 +307,7 @@ func (r SpanRow) foot() templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = c.figure(r.mark(together, i)).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = c.figure(r.mark(atFoot, i)).Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

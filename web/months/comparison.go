@@ -69,6 +69,17 @@ func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Bands = figures.NewBandTable(in)
 }
 
+// workings are those of the parts, for paper.
+func (m *ComparisonPage) workings() []figures.Voucher {
+	var all []figures.Voucher
+	for _, part := range m.Parts {
+		for _, month := range part.Months {
+			all = append(all, month.Voucher)
+		}
+	}
+	return all
+}
+
 // monthsAt counts the rounds of the spans, and their courses.
 func monthsAt(in figures.ComparisonInput) string {
 	rounds, courses := 0, map[string]bool{}

@@ -54,7 +54,7 @@ func saidOf(r figures.FigureRow) string {
 func countRow(in figures.ComparisonInput, count figures.Count, written [][]float64) figures.FigureRow {
 	w, r, p := figures.WriterOf(count.Measure), figures.FigureRow{Name: count.Name, Detail: count.Detail}, figures.NewPair(in)
 	for i := range in.Sheet.Columns {
-		r.Cells = append(r.Cells, countCell(in, i, count.Measure, written[i][w.K]))
+		r.Cells = append(r.Cells, countCell(in, i, count, written[i][w.K]))
 	}
 	if p.Known {
 		if change := in.Sheet.Columns[p.Now].Measures[w.K].Change; change.Known {
@@ -65,8 +65,8 @@ func countRow(in figures.ComparisonInput, count figures.Count, written [][]float
 }
 
 // countCell is a measure in column i, with its figure as it is written.
-func countCell(in figures.ComparisonInput, i int, measure string, written float64) figures.FigureCell {
-	w, c := figures.WriterOf(measure), in.Sheet.Columns[i]
+func countCell(in figures.ComparisonInput, i int, count figures.Count, written float64) figures.FigureCell {
+	w, c := figures.WriterOf(count.Measure), in.Sheet.Columns[i]
 	cell := c.Measures[w.K]
 	switch {
 	case len(c.Rounds) == 0:
@@ -74,14 +74,14 @@ func countCell(in figures.ComparisonInput, i int, measure string, written float6
 	case !cell.Known:
 		return figures.FigureCell{Figure: "no chances", None: true}
 	}
-	made := figures.FigureCell{Figure: w.Write(written), At: figures.BehindCount(in, i, measure)}
+	made := figures.FigureCell{Figure: w.Write(written), Voucher: figures.CountVoucher(in, i, count, written).InRow(in, i)}
 	interval, chances := "", ""
 	if w.Share {
 		chances = words.Plural(cell.Shots, "chance", "chances")
 	}
 	if cell.HasInterval() && cell.Interval.Low < cell.Interval.High {
 		low, high := cell.Interval.Low, cell.Interval.High
-		if measure != "compounding" {
+		if count.Measure != "compounding" {
 			low = max(low, 0)
 		}
 		if w.Share {
@@ -100,7 +100,8 @@ func shortPuttRow(in figures.ComparisonInput) figures.FigureRow {
 	for i, c := range in.Sheet.Columns {
 		made := figures.FigureCell{Figure: "no putts", None: true}
 		if s := c.Short; s.Tried > 0 {
-			made = figures.FigureCell{Figure: words.Percent(s.Share()), At: in.At.BehindMeasure(i+1, analysis.ShortPutts),
+			made = figures.FigureCell{Figure: words.Percent(s.Share()), Voucher: figures.Voucher{Name: fmt.Sprintf("%s, %s", shortPuttsName, figures.SpanName(in, i)), At: in.At.BehindMeasure(i+1, analysis.ShortPutts), What: "the putts",
+					Working: fmt.Sprintf("%d of %d putts in %s: %s", s.Made, s.Tried, words.Plural(len(c.Rounds), "round", "rounds"), words.Percent(s.Share()))}.InRow(in, i),
 				Note: fmt.Sprintf("%d of %d; %s golfer %s", s.Made, s.Tried, words.A(in.Target), words.Percent(s.By(in.Putter)))}
 		}
 		r.Cells = append(r.Cells, made)

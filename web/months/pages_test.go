@@ -118,7 +118,7 @@ func oneCell(measure string, cell compare.Cell, rounds int) figures.ComparisonIn
 	in := moved(rounds, [5]float64{}, [5]compare.Word{})
 	for i := range in.Sheet.Columns {
 		in.Sheet.Columns[i].Measures = make([]compare.Cell, len(compare.Measures))
-		in.Sheet.Columns[i].Measures[compare.MeasureAt(measure)] = cell
+		in.Sheet.Columns[i].Measures[compare.MeasureAt(measure)], in.Sheet.Columns[i].Detail = cell, 18*float64(rounds)
 	}
 	return in
 }

@@ -140,7 +140,8 @@ var (
 	wonBack  = regexp.MustCompile(`^[\d.]+ won back$`)
 	ofShots  = regexp.MustCompile(`([\d.]+) to play, (\d+) played(?:, (\d+) penalty strokes?)?, (?:([\d.]+) left|holed): (.+?)(?:; .*)?$`)
 	ofScores = regexp.MustCompile(`([\d.]+) to play, (\d+) taken: (.+?)(?:; .*)?$`)
-	ofRounds = regexp.MustCompile(`([\d.]+) (lost|won back) on (\d+) holes? .*that is ([\d.]+) for 18`)
+	ofRounds = regexp.MustCompile(`([\d.]+)(?: lost| won back)? on (\d+) holes? in .*that is ([\d.]+) for 18`)
+	ofHits   = regexp.MustCompile(`(\d+) of (\d+) (?:chances|putts) in .*: (\d+)%`)
 )
 
 // read reads the one number of an element; ok is false where there is none.
@@ -211,9 +212,19 @@ func (a *adder) working(said string) {
 	}
 	if m := ofRounds.FindStringSubmatch(said); m != nil {
 		a.Checked++
-		lost, holes, each := parsed(m[1]), parsed(m[3]).amount/1000, parsed(m[4])
-		if off := lost.amount*18 - each.amount*holes; 2*off > each.unit*holes+18*lost.unit || -2*off > each.unit*holes+18*lost.unit {
+		lost, holes, each := parsed(m[1]), parsed(m[2]).amount/1000, parsed(m[3])
+		half := each.unit * holes
+		if lost.unit < 1000 { // counts are exact, strokes may be rounded
+			half += 18 * lost.unit
+		}
+		if off := lost.amount*18 - each.amount*holes; 2*off > half || -2*off > half {
 			a.fault("the working %q does not come to %v", said, each.amount)
+		}
+	}
+	if m := ofHits.FindStringSubmatch(said); m != nil {
+		a.Checked++
+		if off := parsed(m[1]).amount*100 - parsed(m[3]).amount/1000*parsed(m[2]).amount; 2*off > parsed(m[2]).amount || -2*off > parsed(m[2]).amount {
+			a.fault("the working %q is another share", said)
 		}
 	}
 }

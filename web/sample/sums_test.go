@@ -44,7 +44,9 @@ func TestWhatDoesNotAddUpIsFound(t *testing.T) {
 		"a working with a penalty":      `<p class="working-line">4.14 to play, 1 played, 1 penalty stroke, 3.65 left: 0.51 lost</p>`,
 		"strokes won back":              `<p class="working-line">2.85 to play, 1 played, holed: 1.85 lost</p>`,
 		"a score":                       `<p class="working-line">4.30 to play, 7 taken: 2.60 lost</p>`,
-		"a working of rounds":           `<p class="working-line">8.43 lost on 54 holes of 3 rounds; that is 2.9 for 18 holes</p>`,
+		"a share":                       `<p class="working-line">12 of 27 chances in 3 rounds: 45%</p>`,
+		"a count":                       `<p class="working-line">11 on 54 holes in 3 rounds: that is 3.6 for 18 holes</p>`,
+		"a working of rounds":           `<p class="working-line">8.43 lost on 54 holes in 3 rounds: that is 2.9 for 18 holes</p>`,
 	} {
 		if found := SumsOf(page).Faults; len(found) != 1 {
 			t.Errorf("%s: %q", name, found)
@@ -53,7 +55,7 @@ func TestWhatDoesNotAddUpIsFound(t *testing.T) {
 	fine := `<p data-part="a"><span class="visually-hidden">Working of hole 6, </span>+1.4</p><p data-part="a">−0.3 <span class="quiet">target 79</span></p>
 		<table><tfoot><tr><th>Score</th><td data-sum="a">+1.1</td></tr></tfoot></table><p data-part="b">84</p><p data-part="b">87</p><b data-mean="b">85.5</b><b data-sum="b">171</b>
 		<p class="working-line">4.14 to play, 1 played, 1 penalty stroke, 3.65 left: 1.51 lost; +1.6 here, so that the tenths add up</p><p class="working-line">2.85 to play, 1 played, 1.85 left: nothing lost</p>
-		<p class="working-line">2.85 to play, 1 played, holed: 1.85 won back</p><p class="working-line">8.43 lost on 54 holes of 3 rounds; that is 2.8 for 18 holes</p>`
+		<p class="working-line">2.85 to play, 1 played, holed: 1.85 won back</p><p class="working-line">8.43 lost on 54 holes in 3 rounds: that is 2.8 for 18 holes</p>`
 	if got := SumsOf(fine); len(got.Faults) > 0 || got.Checked != 7 {
 		t.Errorf("%+v", got)
 	}

@@ -44,6 +44,16 @@ type HoleShot struct {
 	Write string // address that writes about the shot; empty when nobody would read it
 }
 
+// voucher is that of what the shot lost.
+func (s HoleShot) voucher() figures.Voucher {
+	return figures.Voucher{Name: "shot " + s.Number, Working: s.Working}
+}
+
+// voucher is that of what the hole lost.
+func (h HoleLine) voucher() figures.Voucher {
+	return figures.Voucher{Name: "hole " + h.Number, Working: h.Working}
+}
+
 // holeLines are the holes entered, shot by shot.
 func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 	doubles := map[int]account.Double{}

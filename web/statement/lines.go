@@ -47,6 +47,9 @@ func (l Line) part(of string) string {
 	return "account lost"
 }
 
+// voucher is that of the amount.
+func (l Line) voucher() figures.Voucher { return figures.Voucher{Name: l.Name, Working: l.Working} }
+
 // sum names what the amount of a line is the sum of: its bands, and what each nine
 // lost in the part.
 func (l Line) sum(of string) string {

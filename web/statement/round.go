@@ -43,7 +43,7 @@ type RoundPage struct {
 	Missed    []MissedPutt          // in a table; none when there are few
 	MissedFew []MissedPutt          // in a sentence; none when there are more
 	Holes     []HoleLine
-	Workings  []Voucher // on paper, of the lines and of the shots that made doubles
+	Workings  []figures.Voucher // on paper, of the lines and of the shots that made doubles
 
 	Checks          []NineCheck        // the nines whose score the card can check; none for a coach
 	Agrees          string             // says that the card agrees with the holes; empty when it does not, or is not known
@@ -127,24 +127,18 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	return s
 }
 
-// Voucher is the working of one figure, as a note on paper.
-type Voucher struct {
-	Name    string // what the figure is of
-	Working string
-}
-
 // workings are those of the lines and of the shots that made a double.
-func (s *RoundPage) workings() []Voucher {
-	var all []Voucher
+func (s *RoundPage) workings() []figures.Voucher {
+	var all []figures.Voucher
 	for _, l := range s.Lines {
 		if l.Working != "" {
-			all = append(all, Voucher{l.Name, l.Working})
+			all = append(all, figures.Voucher{Name: l.Name, Working: l.Working})
 		}
 	}
 	for _, h := range s.Holes {
 		for _, shot := range h.Shots {
 			if shot.Tag != "" {
-				all = append(all, Voucher{fmt.Sprintf("Hole %s, shot %s", h.Number, shot.Number), shot.Working})
+				all = append(all, figures.Voucher{Name: fmt.Sprintf("Hole %s, shot %s", h.Number, shot.Number), Working: shot.Working})
 			}
 		}
 	}
