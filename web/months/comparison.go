@@ -62,7 +62,7 @@ func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Changes = figures.NewChanges(in)
 	m.Season = figures.NewSeason(in)
 	m.Parts = figures.NewPartMonths(in)
-	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s, on one axis. Whiskers: how far luck alone could move a bar; an arrow goes on beyond the picture.", figures.Against(in))
+	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s. Whiskers: what luck alone could do; arrows go on.", figures.Against(in))
 	m.Levels, m.Plays = figures.NewLevelMonths(in), figures.LevelsSaid(in)
 	m.Counts = counts(in)
 	m.Putts = figures.NewPutts(in)

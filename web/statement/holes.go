@@ -33,7 +33,7 @@ type HoleLine struct {
 	Working string            // how its loss comes about
 	Total   string            // the strokes taken, in words
 	Alone   bool              // only its score is known
-	Open    bool              // shown open: it cost a stroke or more
+	Open    bool              // shown open: it cost a stroke or more, and its shots are not told as a double; for a coach, who writes about them, then too
 	Write   string            // address that writes about the hole; empty when nobody would read it
 	Notes   []components.Link // to the notes on the hole
 }
@@ -86,7 +86,7 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	length, lost := words.Distance(golf.Tee, played.Length(), in.Units), amounts.lost[h.Number]
 	o := HoleLine{ID: fmt.Sprintf("h%d", h.Number), Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: length, Mark: scoreOf(h, amounts), Bar: figures.HoleCost(lost),
 		Lost: words.Signed(lost, 1), Balance: words.Signed(amounts.balance[h.Number], 1), Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, length),
-		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1, Total: holeTotal(played, h), Working: holeWorking(h), Notes: notesOn(in, h.Number)}
+		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1 && (in.Of != "" || !told(in, h.Number)), Total: holeTotal(played, h), Working: holeWorking(h), Notes: notesOn(in, h.Number)}
 	exact := figures.ScoreLost(h)
 	if len(h.Shots) > 0 {
 		exact = figures.WorkingOf(h.Shots...).Lost()
@@ -100,6 +100,12 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 		o.Write = in.Whose.Write(in.ID, o.Number)
 	}
 	return o
+}
+
+// told reports whether the shots of a hole stand on the page as the story of a
+// double.
+func told(in RoundInput, hole int) bool {
+	return slices.ContainsFunc(in.Account.Doubles, func(d account.Double) bool { return d.Hole == hole && d.Kind != account.Unknown })
 }
 
 // holeWorking shows how the loss of a hole comes about.

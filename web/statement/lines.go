@@ -152,7 +152,7 @@ type StrokeCount struct {
 // strokes, those of holes without shots, and those that picked-up holes still
 // take.
 func strokesOf(a account.Account, r golf.Round) []StrokeCount {
-	shots, penalties, alone, left := 0, 0, 0, figures.Tenth(a.Score)
+	shots, penalties, alone, left, holes := 0, 0, 0, figures.Tenth(a.Score), 0
 	for i, h := range a.Holes {
 		played := r.Holes[i]
 		shots += len(h.Shots)
@@ -160,6 +160,7 @@ func strokesOf(a account.Account, r golf.Round) []StrokeCount {
 			penalties += played.Strokes() - len(h.Shots)
 		} else {
 			alone += played.ScoreOnly
+			holes++
 		}
 	}
 	left -= float64(shots + penalties + alone)
@@ -167,8 +168,8 @@ func strokesOf(a account.Account, r golf.Round) []StrokeCount {
 	for _, c := range []StrokeCount{
 		{Count: fmt.Sprint(shots), What: words.OneOrMany(shots, "shot", "shots"), Shots: true},
 		{Count: fmt.Sprint(penalties), What: words.OneOrMany(penalties, "penalty stroke", "penalty strokes")},
-		{Count: fmt.Sprint(alone), What: words.OneOrMany(alone, "stroke", "strokes") + " without shots"},
-		{Count: words.Plain(left), What: "to come where you picked up"},
+		{Count: fmt.Sprint(alone), What: words.OneOrMany(holes, "on a hole", "on holes") + " without shots"},
+		{Count: words.Plain(left), What: "to come after picking up"},
 	} {
 		if c.Count != "0" {
 			all = append(all, c)
