@@ -123,7 +123,7 @@ func TestHolesOfTheStatement(t *testing.T) {
 	in := doubled(t)
 	in.Notes = []notes.Note{{ID: 4, Author: "Ines", Hole: 2, Shot: 2}, {ID: 5, Author: "Robin", Mine: true, Hole: 2}, {ID: 6, Author: "Ines"}}
 	h := NewRoundPage(layout.Page{}, in).Holes[1]
-	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || !h.Open || h.Write != "" || h.Shots[0].Write != "" {
+	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || h.Open || h.Write != "" || h.Shots[0].Write != "" {
 		t.Errorf("%+v", h)
 	}
 	if len(h.Notes) != 2 || h.Notes[0].At != "#note-4" || h.Notes[1].Name[:3] != "you" {
