@@ -18,14 +18,6 @@ type Behind struct {
 	Hit   bool    // it counts as a success in a share
 }
 
-// Played is the shot; ok is false for a whole hole.
-func (b Behind) Played() (s account.Shot, ok bool) {
-	if b.Shot < 0 {
-		return s, false
-	}
-	return b.Round.Account.Holes[b.Hole].Shots[b.Shot], true
-}
-
 // ShotsOf lists the shots behind a row of a column, the costliest first.
 func (c *Column) ShotsOf(row Row) []Behind {
 	var all []Behind

@@ -35,10 +35,10 @@ type ChangeRow struct {
 	Before, Now string
 	BeforeOf    Voucher // of the figure before
 	NowOf       Voucher // of the figure now
-	Moved       string // the change, with its sign
-	Word        string // clear or leaning; empty when it could be chance
-	up          bool   // it rose
-	place       int    // 0 for clear, 1 for leaning, 2 for the rest
+	Moved       string  // the change, with its sign
+	Word        string  // clear or leaning; empty when it could be chance
+	up          bool    // it rose
+	place       int     // 0 for clear, 1 for leaning, 2 for the rest
 }
 
 // mark says what the figure of a row is added to, or what it is the sum of. In

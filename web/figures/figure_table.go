@@ -35,9 +35,9 @@ type FigureCell struct {
 	Figure string // or why there is none
 	None   bool   // there is no figure
 	Voucher
-	Note   string // its 95% interval and how many chances it has; empty when neither is known
-	adds   string // names what the figure is added to
-	sums   string // names what it is the sum of
+	Note string // its 95% interval and how many chances it has; empty when neither is known
+	adds string // names what the figure is added to
+	sums string // names what it is the sum of
 }
 
 // Vouchers are those of its figures, and whether there is any.

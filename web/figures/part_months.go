@@ -42,10 +42,10 @@ const playsTo = "Plays to"
 
 // MonthLine is one span of a part.
 type MonthLine struct {
-	Short    string // beside the picture: Aug
-	Head     string // in full, to who listens: August, 6 rounds
-	Figure   string // or why there is none
-	None     bool   // there is no figure
+	Short  string // beside the picture: Aug
+	Head   string // in full, to who listens: August, 6 rounds
+	Figure string // or why there is none
+	None   bool   // there is no figure
 	Voucher
 	Interval string // 95%; empty when not known
 	Bar      MonthBar

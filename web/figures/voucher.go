@@ -68,15 +68,28 @@ func rowName(in ComparisonInput, k int) string {
 	}
 }
 
-// LostTogether is what shots lost, as whoever adds up their printed losses finds it.
-func LostTogether(all []compare.Behind) float64 {
-	var shots []account.Shot
-	for _, b := range all {
-		if s, ok := b.Played(); ok {
-			shots = append(shots, s)
-		}
+// LostOn is what a shot or a hole lost, as it is printed, and how that comes about.
+func LostOn(b compare.Behind) (lost float64, working string) {
+	hole := b.Round.Account.Holes[b.Hole]
+	switch {
+	case b.Shot >= 0:
+		w := WorkingOf(hole.Shots[b.Shot])
+		return w.Lost(), w.String()
+	case len(hole.Shots) > 0:
+		return WorkingOf(hole.Shots...).Lost(), OfHole(hole.Shots)
 	}
-	return WorkingOf(shots...).Lost()
+	return ScoreLost(hole), OfScore(hole)
+}
+
+// LostTogether is what shots or holes lost, as whoever adds up their printed losses
+// finds it.
+func LostTogether(all []compare.Behind) float64 {
+	sum := 0
+	for _, b := range all {
+		lost, _ := LostOn(b)
+		sum += hundredths(lost)
+	}
+	return float64(sum) / 100
 }
 
 // CountVoucher is that of a measure in a column, as it is written.

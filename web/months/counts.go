@@ -101,7 +101,7 @@ func shortPuttRow(in figures.ComparisonInput) figures.FigureRow {
 		made := figures.FigureCell{Figure: "no putts", None: true}
 		if s := c.Short; s.Tried > 0 {
 			made = figures.FigureCell{Figure: words.Percent(s.Share()), Voucher: figures.Voucher{Name: fmt.Sprintf("%s, %s", shortPuttsName, figures.SpanName(in, i)), At: in.At.BehindMeasure(i+1, analysis.ShortPutts), What: "the putts",
-					Working: fmt.Sprintf("%d of %d putts in %s: %s", s.Made, s.Tried, words.Plural(len(c.Rounds), "round", "rounds"), words.Percent(s.Share()))}.InRow(in, i),
+				Working: fmt.Sprintf("%d of %d putts in %s: %s", s.Made, s.Tried, words.Plural(len(c.Rounds), "round", "rounds"), words.Percent(s.Share()))}.InRow(in, i),
 				Note: fmt.Sprintf("%d of %d; %s golfer %s", s.Made, s.Tried, words.A(in.Target), words.Percent(s.By(in.Putter)))}
 		}
 		r.Cells = append(r.Cells, made)

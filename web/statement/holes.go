@@ -113,7 +113,7 @@ func holeWorking(h account.Hole) string {
 	if len(h.Shots) > 0 {
 		return figures.OfHole(h.Shots)
 	}
-	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, figures.LostWords(figures.ScoreLost(h)))
+	return figures.OfScore(h)
 }
 
 // holeTotal says how many strokes the hole took, and how it ended.
