@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io"
 	"net/http"
 	"net/http/cookiejar"
@@ -8,6 +9,7 @@ import (
 	"net/url"
 	"os"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -33,6 +35,9 @@ func TestTheDemoAddsUp(t *testing.T) {
 			if r.checked[kind] == 0 {
 				t.Errorf("%s: no sum on %d pages of %s", who, r.kinds[kind], kind)
 			}
+		}
+		if who == demoPlayer {
+			r.sameOnBothPages()
 		}
 		t.Logf("%s: %d pages", who, len(r.seen))
 	}
@@ -136,4 +141,55 @@ func (r *reader) read(address string) {
 			next = append(next, m[1])
 		}
 	}
+}
+
+// sameOnBothPages looks whether every shot of a whole round costs the same on the page
+// of its hole as on the statement.
+func (r *reader) sameOnBothPages() {
+	round := regexp.MustCompile(`^/rounds/[0-9]+$`)
+	for address := range r.seen {
+		if !round.MatchString(address) {
+			continue
+		}
+		statement, shots := r.page(address), 0
+		for hole := 1; hole <= 18; hole++ {
+			want := losses(statement, fmt.Sprintf("h%d", hole))
+			got := losses(r.page(fmt.Sprintf("%s/holes/%d", address, hole)), "shots")
+			shots += len(got)
+			if len(got) < len(want) {
+				want = want[:len(want)-1] // a line need not say that the last shot went in, so its page does not price it
+			}
+			if !slices.Equal(got, want) {
+				r.t.Errorf("%s, hole %d: %v on its page, %v on the statement", address, hole, got, want)
+			}
+		}
+		if shots < 18 {
+			r.t.Errorf("%s has %d shots", address, shots)
+		}
+		return
+	}
+	r.t.Error("no statement was read")
+}
+
+func (r *reader) page(address string) string {
+	r.t.Helper()
+	page, err := r.client.Get(r.site + address)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	defer page.Body.Close()
+	body, err := io.ReadAll(page.Body)
+	if err != nil {
+		r.t.Fatal(err)
+	}
+	return string(body)
+}
+
+// losses are the figures on a page that are added to a sum.
+func losses(page, sum string) []string {
+	var all []string
+	for _, m := range regexp.MustCompile(`data-part="`+sum+`">([^<]*)<`).FindAllStringSubmatch(page, -1) {
+		all = append(all, m[1])
+	}
+	return all
 }

@@ -109,6 +109,9 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	}
 	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is a %.1f golfer. Tenths are shared out so that what is printed adds up. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
 		words.Plain(in.Account.Expected-in.Account.Lost.Course), in.Level, words.Plain(in.Target))
+	if len(in.Card) > len(in.Round.Holes) {
+		s.Foot += " While holes are missing, the pages of the holes compare with the target of the whole card, so the same shot may read a little differently there."
+	}
 	s.notes(in)
 	printed := s.lines(in)
 	s.printed = printed
