@@ -100,7 +100,7 @@ func NewLevelMonths(in ComparisonInput) []PartMonths {
 			line.Figure, line.None = "–", true
 			if p.Known() {
 				line.Figure, line.Interval, line.None = words.Level(p.Level), words.LevelRange(p), false
-				line.Reach, line.Voucher = NewReach(p, in.Target), levelVoucher(in, i, part)
+				line.Reach, line.Voucher = NewReach(p, in.Target), LevelVoucher(in, i, part)
 			}
 			t.Months = append(t.Months, line)
 		}

@@ -111,12 +111,20 @@ func CountVoucher(in ComparisonInput, column int, count Count, written float64) 
 	return v
 }
 
-// levelVoucher is that of the level that a part plays to in a column.
-func levelVoucher(in ComparisonInput, column int, part golf.Category) Voucher {
+// LevelVoucher is that of the level that a part plays to in a column.
+func LevelVoucher(in ComparisonInput, column int, part golf.Category) Voucher {
 	c := &in.Sheet.Columns[column]
+	if int(part) >= len(c.Cells) {
+		return Voucher{}
+	}
 	v := Voucher{Name: nameOf(in, words.Capital(part.String()), column), At: behindRow(in, column, int(part)), What: words.Plural(c.Cells[part].Shots, "shot", "shots")}
 	if v.At != "" {
 		v.Working = fmt.Sprintf("A golfer of this level would lose nothing with these shots on average, on %s", standsOn(c))
 	}
 	return v
+}
+
+// MovedVoucher is that of a change: the figure now and the one before, as printed.
+func MovedVoucher(in ComparisonInput, what string, p Pair, before, now float64) Voucher {
+	return Voucher{Name: what + ", change", Working: fmt.Sprintf("%s in %s, %s in %s", words.Signed(now, 1), p.NowName, words.Signed(before, 1), p.BeforeName)}
 }
