@@ -95,7 +95,7 @@ func LostTogether(all []compare.Behind) float64 {
 // CountVoucher is that of a measure in a column, as it is written.
 func CountVoucher(in ComparisonInput, column int, count Count, written float64) Voucher {
 	c, w := &in.Sheet.Columns[column], WriterOf(count.Measure)
-	v := Voucher{Name: nameOf(in, count.Name, column), At: BehindCount(in, column, count.Measure), What: "its holes"}
+	v := Voucher{Name: nameOf(in, count.Name, column), At: BehindCount(in, column, count.Measure), What: "the holes"}
 	cell := c.Measures[w.K]
 	amount := cell.Mean * c.Detail / 18
 	switch {
