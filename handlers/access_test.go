@@ -47,7 +47,7 @@ var access = map[string]may{
 	"GET /export/shots.csv": private, "GET /export/everything.json": private, "GET /import": private, "POST /import": typo, "POST /import/confirm": absent,
 	"GET /rounds/{round}": own, "GET /rounds/{round}/card": own, "GET /rounds/{year}/book": private,
 	"GET /rounds/{round}/holes/{hole}": own, "POST /rounds/{round}/holes/{hole}": {400, 404, 404, 303},
-	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/note": {303, 404, 404, 303},
+	"GET /rounds/{round}/holes/{hole}/shots": own, "POST /rounds/{round}/holes/{hole}/shots": {422, 404, 404, 303}, "POST /rounds/{round}/conditions": {303, 404, 404, 303},
 	"POST /rounds/{round}/holes/{hole}/echo": own, "POST /rounds/{round}/remove": {303, 404, 404, 303},
 	"GET /rounds/{round}/details": own, "POST /rounds/{round}/details": {422, 404, 404, 303},
 	"GET /removed": private, "POST /removed": absent, "GET /welcome": private, "POST /welcome": typo,
