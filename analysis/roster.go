@@ -20,16 +20,16 @@ type RosterRow struct {
 	Form  compare.Form
 }
 
-// Roster works out a row for each of many players, from their rounds, the
-// latest first.
-func (e *Engine) Roster(players [][]Summarized) ([]RosterRow, error) {
+// Roster works out a row for each of many players. Targets outside golf.MinTarget
+// to golf.MaxTarget are read as the nearer end.
+func (e *Engine) Roster(players []Player) ([]RosterRow, error) {
 	rows, faults := make([]RosterRow, len(players)), make([]error, len(players))
 	parallel.Do(len(players), func(i int) {
-		entered, latest, err := e.decoded(players[i])
+		entered, latest, err := e.decoded(players[i].Rounds)
 		if faults[i] = err; err != nil {
 			return
 		}
-		row := RosterRow{Last: latest.Day, Form: e.ladder.Form(entered, drawSeed)}
+		row := RosterRow{Last: latest.Day, Form: e.ladder.Form(entered, players[i].Target, drawSeed)}
 		if len(entered) > 0 {
 			row.Score, row.Holes = entered[0].Score, entered[0].Entered
 		}

@@ -9,12 +9,6 @@ import (
 	"strokeledger/analysis/parallel"
 )
 
-// SquadPlayer is one of the players who are set side by side.
-type SquadPlayer struct {
-	Target float64      // the player's, a score of 18 holes
-	Rounds []Summarized // the latest first
-}
-
 // Squad answers "where do these players lose most, each and together?".
 type Squad struct {
 	Rows     []SquadRow                // of every player, in their order
@@ -36,7 +30,7 @@ const worthSaying = .05
 
 // Squad sets players side by side. Targets outside golf.MinTarget to
 // golf.MaxTarget are read as the nearer end.
-func (e *Engine) Squad(players []SquadPlayer) (Squad, error) {
+func (e *Engine) Squad(players []Player) (Squad, error) {
 	s := Squad{Rows: make([]SquadRow, len(players))}
 	faults := make([]error, len(players))
 	parallel.Do(len(players), func(i int) {
@@ -68,7 +62,7 @@ func (s *Squad) together() {
 }
 
 // squadRow works out one player.
-func (e *Engine) squadRow(p SquadPlayer) (r SquadRow, err error) {
+func (e *Engine) squadRow(p Player) (r SquadRow, err error) {
 	rounds, _, err := e.decoded(p.Rounds)
 	if err != nil {
 		return r, err

@@ -15,6 +15,12 @@ type Summarized struct {
 	Summary []byte // as Summary makes it, for the player's boundary
 }
 
+// Player is one of many who are looked over.
+type Player struct {
+	Target float64      // the player's, a score of 18 holes
+	Rounds []Summarized // the latest first
+}
+
 // SummaryVersion names what a summary is worked out with. One that was made
 // under another name is out of date.
 func SummaryVersion(boundary golf.Distance) string { return compare.SummaryVersion(boundary) }

@@ -57,7 +57,7 @@ var access = map[string]may{
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private,
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
-	"GET /players/{player}/lessons": seen, "GET /players/{player}/report": seen,
+	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": {404, 404, 404, 303}, "GET /players/{player}/report": seen,
 	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},

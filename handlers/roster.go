@@ -26,7 +26,11 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 	if err != nil {
 		return q, err
 	}
-	rows, err := s.engine.Roster(rounds)
+	players := make([]analysis.Player, len(pupils))
+	for i, p := range pupils {
+		players[i] = analysis.Player{Target: p.Target, Rounds: rounds[i]}
+	}
+	rows, err := s.engine.Roster(players)
 	if err != nil {
 		return q, err
 	}

@@ -158,6 +158,8 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
+	r.Get("/plan", s.page(s.plan))
+	r.Get("/drills/{drill}", s.page(s.drill))
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))

@@ -27,12 +27,12 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	players := make([]analysis.SquadPlayer, len(pupils))
+	players := make([]analysis.Player, len(pupils))
 	chosen := r.URL.Query()["pupil"]
 	for i, p := range pupils {
 		m := coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
 		if q.Members = append(q.Members, m); m.Chosen {
-			players[i] = analysis.SquadPlayer{Target: p.Target, Rounds: rounds[i]}
+			players[i] = analysis.Player{Target: p.Target, Rounds: rounds[i]}
 		}
 	}
 	if q.Squad, err = s.engine.Squad(players); err != nil {

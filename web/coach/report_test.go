@@ -89,7 +89,7 @@ func TestReportOfASpan(t *testing.T) {
 	in.Months.Sheet.Columns[0].Rounds = in.Months.Sheet.Columns[1].Rounds
 	for i := range in.Months.Sheet.Columns[1].Cells {
 		in.Months.Sheet.Columns[0].Cells[i].Known = true
-		in.Months.Sheet.Columns[1].Cells[i].Change.Known = true
+		in.Months.Sheet.Columns[1].Cells[i].Change = compare.Change{Known: true, Mean: -1, Word: compare.Clear}
 	}
 	r = ReportPage{}
 	if r.lost(in); r.Lost[1].Change.Figure != "+3.0" || r.Caption != "Strokes lost for 18 holes against a 79 golfer, with a 95% interval, and the change from Jul 2026; without a word it could be chance" {
@@ -97,7 +97,7 @@ func TestReportOfASpan(t *testing.T) {
 	}
 	in.Months.Sheet.Columns[0].PlaysTo[golf.Approach] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 99}}
 	levels := reportLevels(in)
-	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "better" {
+	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "better, clear" {
 		t.Errorf("%+v", l)
 	}
 	if l := levels[0]; l.Now != "five more rounds until a level is shown" || l.Dumbbell.Known {

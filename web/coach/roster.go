@@ -73,7 +73,7 @@ func (p *RosterPupil) late(today golf.Date) int {
 	return max(0, words.DaysBetween(p.Due, today))
 }
 
-// worse counts the parts of the game that have got worse.
+// worse counts the parts of the game that have clearly got worse.
 func (p *RosterPupil) worse() int {
 	n := 0
 	for _, c := range golf.Categories {
@@ -138,7 +138,7 @@ var rosterShows = []struct {
 	{"", "all pupils", func(*RosterPupil, golf.Date) bool { return true }},
 	{"new", "with something new", func(p *RosterPupil, _ golf.Date) bool { return p.anyNew() }},
 	{"late", "with late practice", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
-	{"worse", "with a part that got worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
+	{"worse", "with a part that got clearly worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
 	{"target", "with a part clearly above target", func(p *RosterPupil, _ golf.Date) bool {
 		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
 	}},
@@ -166,7 +166,7 @@ func NewRoster(in RosterInput) Roster {
 	}
 	ros.Aside = "Sorted by " + order.name + "."
 	if order.key == "" {
-		ros.Aside = "First come pupils who asked or replied, then those who played or practised since you last looked, then those whose practice is late or whose game got worse."
+		ros.Aside = "First come pupils who asked or replied, then those who played or practised since you last looked, then those whose practice is late or whose game got clearly worse."
 	}
 	ros.rows(in, order, holds)
 	return ros
@@ -197,7 +197,7 @@ func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPup
 
 // partLevel is what a part of the game plays to in a form, beside a target.
 func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLevelInput {
-	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Moved: f.Moved(c), Target: target}
+	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Change: f.Changes[c], Target: target}
 }
 
 func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow {

@@ -1,6 +1,7 @@
 package coach
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -18,7 +19,7 @@ import (
 var today = golf.Date{Year: 2026, Month: time.August, Day: 31}
 
 // aForm is a form of ten rounds whose putting plays to a level now and to another
-// before, and whose other parts play to 84.
+// before, which is clear from five levels on, and whose other parts play to 84.
 func aForm(now, before float64) compare.Form {
 	f := compare.Form{Rounds: 10, Doubles: 2, Compound: .5}
 	for _, c := range golf.Categories {
@@ -27,6 +28,10 @@ func aForm(now, before float64) compare.Form {
 	}
 	f.Now[golf.Putting] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 	f.Before[golf.Putting] = compare.Level{Value: before}
+	f.Changes[golf.Putting] = compare.Change{Known: true, Mean: (now - before) / 5, Word: compare.Chance}
+	if math.Abs(now-before) >= 5 {
+		f.Changes[golf.Putting].Word = compare.Clear
+	}
 	return f
 }
 
@@ -110,7 +115,7 @@ func TestRosterParts(t *testing.T) {
 		if got := []string{parts[0].Name, parts[1].Name, parts[2].Name, parts[3].Name}; !slices.Equal(got, []string{"Tee", "Approach", "Short game", "Putting"}) {
 			t.Errorf("the parts are %q", got)
 		}
-		want := figures.PartLevel{Name: "Putting", Now: "97", Was: "was 84", Interval: "93 to 101", Moved: "worse",
+		want := figures.PartLevel{Name: "Putting", Now: "97", Was: "was 84", Interval: "93 to 101", Moved: "worse, clear",
 			Dumbbell: figures.Dumbbell{Known: true, X: "80.91%", Low: "66.36%", High: "95.45%", Target: "15.45%", HasBefore: true, Before: "33.64%"}}
 		if diff := cmp.Diff(want, parts[3]); diff != "" {
 			t.Errorf("shown %q: %s", show, diff)
@@ -127,11 +132,11 @@ func TestRosterLede(t *testing.T) {
 	abara, calder := all[0], all[2]
 	dan := RosterPupil{Name: "Dan", NewRounds: 2, Questions: 1}
 	for want, in := range map[string][]RosterPupil{
-		"Nobody has played since you looked.":                                                                                                {abara},
-		"Dan has played since you looked, and one is waiting for an answer.":                                                                 {dan},
-		"Two of three have played since you looked, and two are waiting for an answer.":                                                      {dan, dan, abara},
-		"One of five has played since you looked, and one is waiting for an answer. Bea’s putting has changed most: from an 84’s to a 97’s.": all,
-		"Nobody has played since you looked, and one is waiting for an answer. Calder’s putting has changed most: from an 89’s to an 80’s.":  {abara, calder},
+		"Nobody has played since you looked.":                                           {abara},
+		"Dan has played since you looked, and one is waiting for an answer.":            {dan},
+		"Two of three have played since you looked, and two are waiting for an answer.": {dan, dan, abara},
+		"One of five has played since you looked, and one is waiting for an answer. Bea’s putting has changed most: 2.6 strokes worse a round, and that is clear.": all,
+		"Nobody has played since you looked, and one is waiting for an answer. Calder’s putting has changed most: 1.8 strokes better a round, and that is clear.":  {abara, calder},
 	} {
 		if got := NewRoster(RosterInput{Pupils: in, Today: today}).Lede; got != want {
 			t.Errorf("%q, want %q", got, want)
@@ -159,7 +164,7 @@ func TestRosterChoices(t *testing.T) {
 	if diff := cmp.Diff([]string{"what needs attention", "latest round", "name", "tee above target", "approach above target", "short game above target (here)", "putting above target", "doubles"}, sorts); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff([]string{"all pupils", "with something new", "with late practice (chosen)", "with a part that got worse", "with a part clearly above target"}, shows); diff != "" {
+	if diff := cmp.Diff([]string{"all pupils", "with something new", "with late practice (chosen)", "with a part that got clearly worse", "with a part clearly above target"}, shows); diff != "" {
 		t.Error(diff)
 	}
 	if r.Aside != "Sorted by short game above target." || r.Sorts[1].At != "/coaching?name=e&show=late&sort=round" || r.Name.Value != "e" || r.Sort != "short game" {

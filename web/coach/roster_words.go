@@ -32,20 +32,22 @@ func rosterLede(pupils []RosterPupil) string {
 	return text + "." + furthest(pupils)
 }
 
-// furthest names the part of a pupil's game that changed most, among changes
-// that are likely more than luck; empty when there is none.
+// furthest names the part of a pupil's game that changed most, among clear changes;
+// empty when there is none.
 func furthest(pupils []RosterPupil) string {
 	most, text := 0.0, ""
 	for i := range pupils {
 		f := &pupils[i].Form
 		for _, c := range golf.Categories {
-			way := f.Moved(c)
-			by := math.Abs(f.Before[c].Value - f.Now[c].Level.Value)
-			if way == compare.Within || by <= most {
+			way, by := "better", math.Abs(f.Changes[c].Mean)
+			switch moved := f.Moved(c); {
+			case moved == compare.Within || by <= most:
 				continue
+			case moved == compare.Worse:
+				way = "worse"
 			}
 			most = by
-			text = fmt.Sprintf(" %s’s %s has changed most: from %s to %s.", pupils[i].Name, words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
+			text = fmt.Sprintf(" %s’s %s has changed most: %s %s a round, and that is clear.", pupils[i].Name, words.PartName(c), words.StrokeCount(by), way)
 		}
 	}
 	return text

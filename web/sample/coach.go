@@ -79,6 +79,10 @@ func formOf(now, before float64) compare.Form {
 	for _, c := range golf.Categories {
 		f.Now[c] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 		f.Before[c] = compare.Level{Value: before}
+		f.Changes[c] = compare.Change{Known: true, Mean: (now - before) / 4, Word: compare.Chance}
+	}
+	if now != before {
+		f.Changes[golf.Approach].Word, f.Changes[golf.Putting].Word = compare.Clear, compare.Leaning
 	}
 	return f
 }

@@ -161,7 +161,7 @@ func doublesOf(a account.Account) (count, began string) {
 		for _, h := range a.Holes {
 			if h.Number == d.Hole {
 				root, next := h.Shots[d.Root-1], h.Shots[d.Chain[1]-1]
-				return count + " One began here,", fmt.Sprintf("%s on hole %d: it lost %.2f, the shot after it %.2f.", words.Where(d.RootCategory), d.Hole, figures.WorkingOf(root).Lost(), figures.WorkingOf(next).Lost())
+				return count + " One began here,", fmt.Sprintf("%s on hole %d: it lost %.2f, its follow-up %.2f.", words.Where(d.RootCategory), d.Hole, figures.WorkingOf(root).Lost(), figures.WorkingOf(next).Lost())
 			}
 		}
 	}

@@ -65,8 +65,8 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 	for at, i := range order {
 		h := in.Account.Holes[i]
 		o := newHoleLine(in, i, amounts)
-		for k, s := range h.Shots {
-			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: in.Round.Holes[i].Shots[k], Worth: s, Double: doubles[h.Number]})}
+		for k := range h.Shots {
+			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: in.Round.Holes[i], Worth: h, Number: k + 1, Double: doubles[h.Number]})}
 			if in.Coached {
 				row.Write = in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))
 			}
@@ -139,8 +139,8 @@ func (s *RoundPage) doubles(in RoundInput) {
 		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units}, d))
 	}
 	if compounding > 0 {
-		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. A plain shot back into play after the first often keeps the hole to a bogey.",
-			words.OneOrMany(followed, "second one", "later ones"), words.Signed(compounding, 2))
+		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. %s.",
+			words.OneOrMany(followed, "second one", "later ones"), words.Signed(compounding, 2), advice(in))
 		s.Without = words.Plain(math.Round(in.Account.Score - compounding))
 	}
 	if followed == 1 { // the verdict says it
@@ -157,6 +157,7 @@ type MissedPutt struct {
 	At     string // place of the putt on the page
 	Length string
 	Lost   string // strokes, signed, two decimals
+	Keeps  string // strokes that it keeps when holed, which the golfer compared with needs from there beyond one
 }
 
 // fewMissed is how many missed putts are said in a sentence; more are a table.
@@ -167,8 +168,9 @@ func (s *RoundPage) missed(in RoundInput) {
 	for _, d := range in.Account.Doubles {
 		i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 		for _, shot := range d.Missed {
+			worth := in.Account.Holes[i].Shots[shot-1]
 			s.Missed = append(s.Missed, MissedPutt{fmt.Sprintf("Hole %d", d.Hole), paths.Shot(d.Hole, shot),
-				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(figures.WorkingOf(in.Account.Holes[i].Shots[shot-1]).Lost(), 2)})
+				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(figures.WorkingOf(worth).Lost(), 2), fmt.Sprintf("%.2f", worth.Expected-1)})
 		}
 	}
 	if len(s.Missed) <= fewMissed {

@@ -11,7 +11,8 @@ import (
 	"strokeledger/web/words"
 )
 
-// lede says the round in a sentence, with the losses of the parts as the lines of
+// lede says the round in a sentence, and in another what a single shot made of its
+// heaviest part, with the losses of the parts as the lines of
 // the statement print them.
 func lede(in RoundInput, printed map[string]float64) string {
 	a, total := in.Account, 0.0
@@ -32,7 +33,7 @@ func lede(in RoundInput, printed map[string]float64) string {
 	if n := len(a.Holes); n < 18 {
 		text += fmt.Sprintf(" on %s", words.SpelledPlural(n, "hole", "holes"))
 	}
-	return text + ": " + whereTo(printed) + doublesWords(a) + "."
+	return text + ": " + whereTo(printed) + doublesWords(a) + "." + withoutIt(in, printed)
 }
 
 // worthNaming is how much a line has to lose or win back to be named in the

@@ -70,15 +70,6 @@ func PartName(c golf.Category) string {
 	return c.String()
 }
 
-// GameOf says whose game a level is: a 79’s, an 84’s, better than 68.
-func GameOf(l compare.Level) string {
-	level := Level(l)
-	if l.Past != compare.Within {
-		return level
-	}
-	return Article(level) + " " + level + "’s"
-}
-
 // Distance writes a distance in the player's unit for its lie. One that was typed
 // in that unit is written as it was typed; one of 50 or more that was converted
 // has no decimals, since nobody reads tenths of a metre on a hole.
