@@ -125,7 +125,7 @@ func (s *SquadPage) groups(played []squadRow, all analysis.Squad) {
 	}
 	switch {
 	case all.Together[all.Most] >= leastLost:
-		s.Lede = squadLede(played, all.Most, all.Together[all.Most], len(names[all.Most]))
+		s.Lede = squadLede(played, all.Most, printedSquad(played, all)[len(played)][all.Most], len(names[all.Most]))
 	case len(played) == 1:
 		s.Lede = played[0].Name + " loses no strokes to the target in any part of the game."
 	default:
@@ -169,23 +169,46 @@ func newSquadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
 		t.Heads = append(t.Heads, figures.SpanHead{Name: name})
 	}
 	together := figures.SpanRow{Name: "Together"}
-	for _, m := range played {
+	printed := printedSquad(played, all)
+	for k, m := range played {
 		row := figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()}
 		for i, c := range columns {
-			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], scale))
+			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], printed[k][c], scale))
 		}
 		row.Cells[0].Behind = words.Plural(m.Lost.Rounds, "round", "rounds") + " from " + words.ShortDay(m.First)
 		t.Rows = append(t.Rows, row)
 	}
 	for i, c := range columns {
-		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(all.Together[c], 1), Bar: figures.EmptyBar})
+		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(printed[len(played)][c], 1), Bar: figures.EmptyBar})
 	}
 	t.Foot = []figures.SpanRow{together}
 	return t
 }
 
-func newSquadCell(head string, lost compare.Cell, scale chart.Scale) figures.SpanCell {
-	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(lost.Mean, 1)}
+// printedSquad are the amounts of the pupils, and of all of them together at the
+// end, in tenths whose parts add up to everything.
+func printedSquad(played []squadRow, all analysis.Squad) [][golf.Putting + 1]float64 {
+	var printed [][golf.Putting + 1]float64
+	add := func(of func(c golf.Category) float64) {
+		row := [golf.Putting + 1]float64{figures.Tenth(of(0))}
+		var exact []float64
+		for _, c := range golf.Categories {
+			exact = append(exact, of(c))
+		}
+		for i, tenths := range figures.Tenths(exact, row[0]) {
+			row[golf.Categories[i]] = tenths
+		}
+		printed = append(printed, row)
+	}
+	for _, m := range played {
+		add(func(c golf.Category) float64 { return m.Lost.Cells[c].Mean })
+	}
+	add(func(c golf.Category) float64 { return all.Together[c] })
+	return printed
+}
+
+func newSquadCell(head string, lost compare.Cell, printed float64, scale chart.Scale) figures.SpanCell {
+	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(printed, 1)}
 	if lost.HasInterval() {
 		c.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
 		c.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)

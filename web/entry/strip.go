@@ -8,9 +8,9 @@ import (
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -65,7 +65,7 @@ func newHoleStrip(in CourseInput, units form.Units) HoleStrip {
 	for _, step := range s.Steps {
 		lost = append(lost, step.Lost)
 	}
-	rounded := stat.RoundedTo(lost, .01, total)
+	rounded := figures.Hundredths(lost, total)
 	for i, step := range s.Steps {
 		row := rule.row(step)
 		row.Cost = words.Signed(rounded[i], 2)

@@ -118,9 +118,9 @@ func TestRoundRow(t *testing.T) {
 	won.Account.Score, won.Account.Lost = 77, account.Split{Tee: -1, Approach: -1, ShortGame: -.5, Total: -2.5}
 	none.Round.Holes = nil
 	row := RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: "new, entered " + may.AddDays(1).Time().Format("2 Jan"), Score: "84", Over: "+4.5",
-		Parts: "tee +1.0, approach +3.0, short game −0.5, putting +1.0", Doubles: "2", Worst: "approach +3.0", id: "3"}
+		Parts: "tee +1.0, approach +3.0, short game −0.5, putting +1.0", Doubles: "2", Worst: "approach +3.0", id: "3", whole: true}
 	begunRow, wonRow := row, row
-	begunRow.Open, begunRow.Holes = "1 hole to go", "target 79.5 for 17 holes"
+	begunRow.Open, begunRow.Holes, begunRow.whole = "1 hole to go", "target 79.5 for 17 holes", false
 	wonRow.Score, wonRow.Over, wonRow.Parts, wonRow.Worst = "77", "−2.5", "tee −1.0, approach −1.0, short game −0.5, putting 0.0", "nothing"
 	for _, c := range []struct {
 		name  string

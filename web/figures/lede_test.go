@@ -68,7 +68,7 @@ func TestLedeOfCounts(t *testing.T) {
 	if len(c.Counts) != 2 || c.Rest != "" {
 		t.Fatalf("%+v", c)
 	}
-	if r := c.Counts[0]; r.Name != "Up and down" || r.Note != "1 of 27, was 13 of 45" || r.Before != "29%" || r.Now != "4%" || r.Moved != "−25 points" || r.Word != "clear" || !strings.HasSuffix(r.NowAt, "in=2&measure=up+and+down") {
+	if r := c.Counts[0]; r.Name != "Up and down" || r.Note != "1 of 27, was 13 of 45" || r.Before != "29%" || r.Now != "4%" || r.Moved != "−25 points" || r.Word != "clear" || !strings.HasSuffix(r.NowOf.At, "in=2&measure=up+and+down") {
 		t.Errorf("%+v", r)
 	}
 	if r := c.Counts[1]; r.Note != "for 18 holes" || r.Moved != "+2.5" || r.Word != "leaning" {

@@ -7,7 +7,6 @@ import (
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
@@ -20,7 +19,7 @@ type RoundRow struct {
 	Date    string   // “2 May”
 	Year    string   // “2026”, for a list without months
 	Course  string   // course and tees
-	Score   string   // a whole number, or not entered
+	Score   string   // a whole number, one decimal after a hole was picked up, or not entered
 	Over    string   // strokes over the target, on the holes played, signed
 	Target  string   // “target 79.5”, where the row before had another; empty otherwise
 	Holes   string   // “target 46 for 9 holes”; empty for 18
@@ -31,6 +30,7 @@ type RoundRow struct {
 	Open    string   // how many holes are still to be entered; empty for none
 	New     string   // “new, entered 22 Nov”, or that it was corrected since the coach last looked; empty for neither
 	id      string   // of the round
+	whole   bool     // 18 holes are entered, so that its score can be set beside others
 }
 
 // ListedRound is what a row is made of.
@@ -100,16 +100,12 @@ func (l ListedRound) Split() Split {
 	if len(l.Round.Holes) == 0 {
 		return Split{}
 	}
-	a := l.Account
-	target := math.Round((a.Expected-a.Lost.Course)*10) / 10
-	total := math.Round(a.Score*10)/10 - target
-	amounts := make([]float64, 0, splitParts)
-	for _, c := range golf.Categories {
-		amounts = append(amounts, a.Lost.Of(c))
-	}
-	s := Split{Over: int(math.Round(total * 10))}
-	for i, p := range stat.RoundedTo(append(amounts, a.Lost.Undetailed+a.Lost.Course+a.Lost.PickedUp), .1, total) {
-		s.Parts[i] = int(math.Round(p * 10))
+	s := Split{}
+	_, lines := AccountLines(l.Account)
+	for i, line := range lines {
+		amount := int(math.Round(line.Printed * 10))
+		s.Over += amount
+		s.Parts[min(i, splitParts-1)] += amount
 	}
 	return s
 }
@@ -153,7 +149,7 @@ func (l ListedRound) Row(whose paths.Whose) RoundRow {
 		r.Score = "not entered"
 		return r
 	}
-	if !l.whole() {
+	if r.whole = l.whole(); !r.whole {
 		r.Holes = fmt.Sprintf("target %s for %s", words.Plain(l.HolesTarget()), words.Plural(len(l.Round.Holes), "hole", "holes"))
 	}
 	s := l.Split()

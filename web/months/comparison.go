@@ -65,11 +65,22 @@ func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Changes = figures.NewChanges(in)
 	m.Season = figures.NewSeason(in)
 	m.Parts = figures.NewPartMonths(in)
-	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s, on one axis. Whiskers: how far luck alone could move a bar; an arrow goes on beyond the picture.", figures.Against(in))
+	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s. Whiskers: what luck alone could do; arrows go on.", figures.Against(in))
 	m.Levels, m.Plays = figures.NewLevelMonths(in), figures.LevelsSaid(in)
 	m.Counts = counts(in)
 	m.Putts = figures.NewPutts(in)
 	m.Bands = figures.NewBandTable(in)
+}
+
+// workings are those of the parts, for paper.
+func (m *ComparisonPage) workings() []figures.Voucher {
+	var all []figures.Voucher
+	for _, part := range m.Parts {
+		for _, month := range part.Months {
+			all = append(all, month.Voucher)
+		}
+	}
+	return all
 }
 
 // monthsAt counts the rounds of the spans, and their courses.

@@ -108,13 +108,19 @@ func roster(at paths.Roster) coach.RosterInput {
 func squad() coach.SquadInput {
 	in := coach.SquadInput{From: coachingDay.AddDays(-91), To: coachingDay, Members: []coach.SquadMember{
 		{ID: 4, Name: "Bea Lund", Target: 79, Chosen: true}, {ID: 5, Name: "Dev Marsh", Target: 84, Chosen: true}, {ID: 7, Name: "Ruth Amis", Target: 95}}}
-	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Approach, Together: [golf.Putting + 1]float64{4, .5, 2.5, .5, .5}}
+	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Putting}
 	for i, worst := range []golf.Category{golf.Approach, golf.Putting} {
 		row := &in.Squad.Rows[i]
 		row.Lost.Rounds, row.First, row.Worst = 8, coachingDay.AddDays(-60), worst
-		for c := range row.Lost.Cells {
-			row.Lost.Cells[c] = cell(float64(c)*.4 - .5)
+		all := 0.0
+		for _, c := range golf.Categories {
+			lost := float64(c)*.43 - .58 + .27*float64(i)
+			row.Lost.Cells[c] = cell(lost)
+			in.Squad.Together[c] += lost / 2
+			all += lost
 		}
+		row.Lost.Cells[0] = cell(all)
+		in.Squad.Together[0] += all / 2
 	}
 	return in
 }

@@ -28,10 +28,12 @@ type HoleLine struct {
 	Change  string            // address that edits the hole; empty for a coach
 	Clubs   string            // address that adds clubs and notes to its shots
 	Shots   []HoleShot        // none when only the score is known
+	Sum     string            // what the shots lost together, signed, two decimals; empty without shots
+	Shared  string            // why the line is not that sum rounded to a tenth; usually empty
 	Working string            // how its loss comes about
 	Total   string            // the strokes taken, in words
 	Alone   bool              // only its score is known
-	Open    bool              // shown open: it cost a stroke or more
+	Open    bool              // shown open: it cost a stroke or more, and its shots are not told as a double; for a coach, who writes about them, then too
 	Write   string            // address that writes about the hole; empty when nobody would read it
 	Notes   []components.Link // to the notes on the hole
 }
@@ -40,6 +42,16 @@ type HoleLine struct {
 type HoleShot struct {
 	figures.ShotRow
 	Write string // address that writes about the shot; empty when nobody would read it
+}
+
+// voucher is that of what the shot lost.
+func (s HoleShot) voucher() figures.Voucher {
+	return figures.Voucher{Name: "shot " + s.Number, Working: s.Working}
+}
+
+// voucher is that of what the hole lost.
+func (h HoleLine) voucher() figures.Voucher {
+	return figures.Voucher{Name: "hole " + h.Number, Working: h.Working}
 }
 
 // holeLines are the holes entered, shot by shot.
@@ -74,7 +86,13 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	length, lost := words.Distance(golf.Tee, played.Length(), in.Units), amounts.lost[h.Number]
 	o := HoleLine{ID: fmt.Sprintf("h%d", h.Number), Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: length, Mark: scoreOf(h), Bar: figures.HoleCost(lost),
 		Lost: words.Signed(lost, 1), Balance: words.Signed(amounts.balance[h.Number], 1), Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, length),
-		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1, Total: holeTotal(played, h), Working: holeWorking(h, lost), Notes: notesOn(in, h.Number)}
+		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1 && (in.Of != "" || !told(in, h.Number)), Total: holeTotal(played, h), Working: holeWorking(h), Notes: notesOn(in, h.Number)}
+	exact := figures.ScoreLost(h)
+	if len(h.Shots) > 0 {
+		exact = figures.WorkingOf(h.Shots...).Lost()
+		o.Sum = words.Signed(exact, 2)
+	}
+	o.Shared = figures.SharedOut(exact, lost)
 	if in.Of == "" {
 		o.Change = paths.Hole(in.ID, h.Number)
 	}
@@ -84,17 +102,22 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	return o
 }
 
+// told reports whether the shots of a hole stand on the page as the story of a
+// double.
+func told(in RoundInput, hole int) bool {
+	return slices.ContainsFunc(in.Account.Doubles, func(d account.Double) bool { return d.Hole == hole && d.Kind != account.Unknown })
+}
+
 // holeWorking shows how the loss of a hole comes about.
-func holeWorking(h account.Hole, tenths float64) string {
+func holeWorking(h account.Hole) string {
 	if len(h.Shots) > 0 {
-		w := figures.WorkingOf(h.Shots...)
+		w := figures.OfHole(h.Shots)
 		if more := roundedUp(h); more != 0 {
-			return figures.OfHole(h.Shots) + fmt.Sprintf("; counting %d for it: %s", h.Whole, words.Signed(w.Lost()+more, 2)) + shared(w.Lost()+more, tenths)
+			w += fmt.Sprintf("; counting %d for it: %s", h.Whole, words.Signed(figures.WorkingOf(h.Shots...).Lost()+more, 2))
 		}
-		return figures.OfHole(h.Shots) + shared(w.Lost(), tenths)
+		return w
 	}
-	lost := math.Round(h.Score) - math.Round((h.Score-h.Lost)*100)/100
-	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, figures.LostWords(lost)) + shared(lost, tenths)
+	return figures.OfScore(h)
 }
 
 // holeTotal says how many strokes the hole took, and how it ended.
