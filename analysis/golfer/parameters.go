@@ -54,6 +54,12 @@ const (
 	longLength
 	longMishit
 	shortMishit
+	thinOdds
+	fatLength
+	thinLength
+	fluff
+	sandFails
+	sandMishit
 	recoveryFails
 	bunkerShort
 	bunkerMiddle
@@ -83,6 +89,7 @@ const (
 	penaltyGrowth
 	puttAngle
 	puttLength
+	puttReading
 	parameterCount
 )
 

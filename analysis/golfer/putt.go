@@ -16,7 +16,6 @@ const (
 	puttPast     = 1.0        // ft beyond the hole that a putt is struck
 	puttCapture  = 3.0        // ft past at which the hole no longer holds it
 	puttLengthAt = .95        // ft added to a putt before its length spread is taken
-	puttAngleAt  = 33.0       // ft over which reading the line becomes harder
 )
 
 // StartLineWindow returns how far from the middle a putt of ft feet may start
@@ -41,7 +40,7 @@ type putt struct {
 func (s *skills) putt(ft float64) putt {
 	return putt{
 		ft:     ft,
-		angle:  s.puttAngle * math.Sqrt(1+ft*ft/(puttAngleAt*puttAngleAt)),
+		angle:  s.puttAngle * math.Sqrt(1+ft*ft/(s.puttReading*s.puttReading)),
 		sd:     s.puttLength * (ft + puttLengthAt),
 		window: StartLineWindow(ft),
 	}

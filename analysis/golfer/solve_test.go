@@ -53,7 +53,7 @@ func TestNumericalError(t *testing.T) {
 	p := Committed()
 	finer := newGrid(2)
 	for _, skill := range []float64{0, .6, 1.4} {
-		g, reference := p.Solve(skill), p.solveOn(finer, skill)
+		g, reference := p.Solve(skill), p.solveOn(finer, skill, nil)
 		if miss := g.course(expect.ReferenceCourse()) - reference.course(expect.ReferenceCourse()); math.Abs(miss) > .02 {
 			t.Errorf("skill %g: %.4f off over the course", skill, miss)
 		}

@@ -41,6 +41,12 @@ var specs = [parameterCount]spec{
 	longLength:     {"long length growth", "", "the same at 110 yd and beyond", Skill{1, .821, -.045}, growth},
 	longMishit:     {"long mishit", "chance", "a full shot struck badly, before it saturates", Skill{.010, 3.36, -.77}, all},
 	shortMishit:    {"short mishit", "chance", "a chip or pitch struck fat or thin, before it saturates", Skill{.008, 2.56, -.60}, all},
+	thinOdds:       {"thin odds", "to one", "thin chips and pitches for each fat one", Skill{.667, 0, 0}, base},
+	fatLength:      {"fat length", "share", "how far a fat chip or pitch goes, as a share of its target", Skill{.45, 0, 0}, base},
+	thinLength:     {"thin length", "share", "how far a thin one goes", Skill{1.6, 0, 0}, base},
+	fluff:          {"fluff", "chance", "a chip or pitch that hardly moves the ball, before it saturates", Skill{.004, 2.5, -.6}, all},
+	sandFails:      {"sand fails", "chance", "a shot from sand near the green that stays in the sand, before it saturates", Skill{.012, 2.6, -.6}, all},
+	sandMishit:     {"sand mishit", "factor", "bad strikes from sand for each from the fairway", Skill{1.6, 0, 0}, base},
 	recoveryFails:  {"recovery fails", "chance", "a ball in trouble stays in trouble, before it saturates", Skill{.044, 1.36, -.27}, all},
 	bunkerShort:    {"bunker short", "factor", "spread of a greenside bunker shot against the fairway", Skill{1.30, .25, -.05}, all},
 	bunkerMiddle:   {"bunker middle", "factor", "spread of a bunker shot of 60 to 100 yd", Skill{2.37, 0, 0}, base},
@@ -70,6 +76,7 @@ var specs = [parameterCount]spec{
 	penaltyGrowth:  {"penalty growth", "", "growth with t of both penalty shares", Skill{1, .069, 0}, slope},
 	puttAngle:      {"putt angle", "deg", "spread of a putt's start line", Skill{1.040, .528, -.143}, all},
 	puttLength:     {"putt length", "share", "spread of a putt's length", Skill{.0750, .783, -.267}, all},
+	puttReading:    {"putt reading", "ft", "length at which reading the line has made the spread of the start line 1.4 times as wide", Skill{33, 0, 0}, base | slope},
 }
 
 // Start returns the parameters from which a calibration starts.

@@ -27,6 +27,9 @@ func Targets() []Target {
 	all = append(all, shortGameTargets()...)
 	all = append(all, driveTargets()...)
 	all = append(all, gapTargets()...)
+	all = append(all, strikeTargets()...)
+	all = append(all, roundTargets()...)
+	all = append(all, sandTargets()...)
 	return append(all, midwayTargets()...)
 }
 
@@ -88,8 +91,7 @@ func makeTarget(level, ft, want, spread float64, group string) Target {
 	}
 }
 
-// shortGameTargets are how often a tour player gets up and down, and how often a 90
-// golfer has to.
+// shortGameTargets are how often a tour player gets up and down.
 func shortGameTargets() []Target {
 	var all []Target
 	for _, a := range []struct {
@@ -103,13 +105,7 @@ func shortGameTargets() []Target {
 			measure: func(l *lineup) float64 { return l.tour().UpAndDown(a.lie, a.yd) },
 		})
 	}
-	inside60 := func(f From) bool { return f.Lie != golf.Green && f.Distance <= 60*golf.Yard }
-	return append(all, Target{
-		Name: "90, shots off the green inside 60 yd, a round", Want: 13, Spread: 2, Source: "Broadie, magazine column 2017, read",
-		measure: func(l *lineup) float64 {
-			return l.at(90, func(g *Golfer) float64 { return l.visits(g).Shots(inside60) })
-		},
-	})
+	return all
 }
 
 // The levels that stand for groups of golfers. Scratch and bogey golfers are

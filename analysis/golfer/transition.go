@@ -57,23 +57,19 @@ func (t *tally) step() step {
 	return s
 }
 
-// What happens to a ball in a penalty area or out of bounds, and to one that
-// stays in trouble. From the prototype; there is no published source.
-const (
-	strokeAndDistance = .35 // of the penalties; the rest are dropped in the rough
-	stuckShare        = .93 // of the distance is left after a shot that stays in trouble
-)
+// strokeAndDistance is the share of the penalties after which the shot is played
+// again from where it was; after the rest the ball is dropped in the rough. From
+// the prototype; there is no published source.
+const strokeAndDistance = .35
 
 // strokeStep works out a stroke from lie at yd yards, the well-struck ball
 // moved past the hole by past yards.
 func (s *skills) strokeStep(t *tally, lie golf.Lie, yd, past float64) step {
-	clean := 1.0
-	if lie == golf.Recovery {
-		clean -= s.recoveryFails
-		t.add(golf.Recovery, yd*stuckShare, s.recoveryFails)
-	}
 	f := s.flight(lie, yd, past)
-	clean *= 1 - f.holed
+	if f.stays > 0 {
+		t.add(lie, yd*f.left, f.stays)
+	}
+	clean := (1 - f.stays) * (1 - f.holed)
 	for i, k := range f.parts {
 		lengths := t.mishits
 		if i == 0 {
