@@ -112,14 +112,16 @@ func (v *Visits) Mean(where func(From) bool, figure func(state int) float64) flo
 
 // ThreePutts is on how many greens a round the golfer takes three putts or more.
 func (v *Visits) ThreePutts() float64 {
-	sum := 0.0
 	green := v.golfer.grid.state(golf.Green, 0)
+	first := make([]float64, v.golfer.grid.states()) // putts of a green, by state
 	for i, n := range v.count[:green] {
 		for _, m := range v.golfer.steps[i].to {
-			if int(m.state) >= green && n != 0 {
-				sum += n * m.chance * (1 - v.golfer.inTwo(int(m.state)))
-			}
+			first[m.state] += n * m.chance
 		}
+	}
+	sum := 0.0
+	for i, n := range first[green:] {
+		sum += n * (1 - v.golfer.inTwo(green+i))
 	}
 	return sum
 }
@@ -184,19 +186,9 @@ func (g *Golfer) UpAndDown(lie golf.Lie, yd float64) float64 {
 // inTwo is the chance of holing out in two strokes or fewer from state i. Strokes
 // that cost a penalty are counted as one here; near the green they are rare.
 func (g *Golfer) inTwo(i int) float64 {
-	left, chance := 1.0, 0.0
+	chance := g.steps[i].holed
 	for _, m := range g.steps[i].to {
-		left -= m.chance
-		chance += m.chance * g.inOne(int(m.state))
+		chance += m.chance * g.steps[m.state].holed
 	}
-	return max(left, 0) + chance
-}
-
-// inOne is the chance that one stroke from state i is holed.
-func (g *Golfer) inOne(i int) float64 {
-	left := 1.0
-	for _, m := range g.steps[i].to {
-		left -= m.chance
-	}
-	return max(left, 0)
+	return chance
 }
