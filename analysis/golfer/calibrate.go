@@ -3,6 +3,7 @@ package golfer
 import (
 	"fmt"
 	"math"
+	"math/rand/v2"
 
 	"gonum.org/v1/gonum/mat"
 	"gonum.org/v1/gonum/optimize"
@@ -10,78 +11,53 @@ import (
 	"strokeledger/analysis/parallel"
 )
 
-// free is one number that a calibration moves.
-type free struct {
-	key    key
-	number moves // one of base, slope and curve
+// aims are what a calibration draws the golfer to: the published figures, and
+// where each free number is expected for want of a figure.
+type aims struct {
+	targets []Target
+	free    []free
+	pull    []float64 // by free number: where it is drawn to, from its start, in units of its prior
 }
 
-// freeNumbers lists them: bases, slopes and curves that the specs leave free.
-func freeNumbers() []free {
-	var all []free
-	for k, s := range specs {
-		for _, m := range []moves{base, slope, curve} {
-			if s.free&m != 0 {
-				all = append(all, free{key(k), m})
-			}
-		}
+// publishedAims draws to the figures as they are printed and the numbers to where
+// they start.
+func publishedAims() aims {
+	all := freeNumbers()
+	return aims{Targets(), all, make([]float64, len(all))}
+}
+
+// drawn moves every aim at random by its own spread: the published figures as
+// they might have come out, and another opinion of where the numbers start.
+func (a aims) drawn(seed uint64) aims {
+	rng := rand.New(rand.NewPCG(seed, 0))
+	moved := aims{append([]Target(nil), a.targets...), a.free, append([]float64(nil), a.pull...)}
+	for i := range moved.targets {
+		moved.targets[i].Want += rng.NormFloat64() * moved.targets[i].Spread
 	}
-	return all
-}
-
-// Name says which number it is.
-func (f free) String() string {
-	return specs[f.key].name + map[moves]string{base: "", slope: ", slope", curve: ", curve"}[f.number]
-}
-
-// moved returns the parameters with one number moved by a share of the skill:
-// a base by that share of itself, a slope or a curve by the addition that moves
-// the skill at t = 1 by that share.
-func (p Parameters) moved(f free, share float64) Parameters {
-	switch f.number {
-	case base:
-		p[f.key].Base *= math.Exp(share)
-	case slope:
-		p[f.key].Slope += share
-	case curve:
-		p[f.key].Curve += share
+	for i := range moved.pull {
+		moved.pull[i] += rng.NormFloat64()
 	}
-	return p
+	return moved
 }
-
-// away is how far a number stands from where calibrations start, as a share.
-func (p *Parameters) away(f free) float64 {
-	k, s := p[f.key], specs[f.key].start
-	switch f.number {
-	case base:
-		return math.Log(k.Base / s.Base)
-	case slope:
-		return k.Slope - s.Slope
-	default:
-		return k.Curve - s.Curve
-	}
-}
-
-// priorSpread is how far the prior lets a number wander before it counts as much as one
-// target missed by its spread.
-var priorSpread = map[moves]float64{base: .3, slope: .3, curve: .15}
 
 // misfits are the targets' misses in units of their spreads, and then each free
-// number's distance from its start in units of the prior's.
-func (p *Parameters) misfits(targets []Target) []float64 {
-	l := newLineup(p)
-	all := make([]float64, 0, len(targets)+int(parameterCount))
-	for _, t := range targets {
+// number's distance from where it is drawn to in units of its prior.
+func (a *aims) misfits(p *Parameters, l *lineup) []float64 {
+	all := make([]float64, 0, len(a.targets)+len(a.free))
+	for _, t := range a.targets {
 		all = append(all, (t.measure(l)-t.Want)/t.Spread)
 	}
-	for _, f := range freeNumbers() {
-		all = append(all, p.away(f)/priorSpread[f.number])
+	for i, f := range a.free {
+		all = append(all, p.away(f)/f.prior()-a.pull[i])
 	}
 	return all
 }
 
 // Objective is what a calibration makes small: the sum of the squared misfits.
-func (p Parameters) Objective() float64 { return sumOfSquares(p.misfits(Targets())) }
+func (p Parameters) Objective() float64 {
+	a := publishedAims()
+	return sumOfSquares(a.misfits(&p, newLineup(&p)))
+}
 
 // sumOfSquares adds up the squares of some numbers, 0 for none.
 func sumOfSquares(xs []float64) float64 {
@@ -98,10 +74,10 @@ const derivativeStep = 1e-5
 // problem is the calibration as an optimiser sees it: x is how far each free
 // number stands from the first parameters.
 type problem struct {
-	from    Parameters // where every x is 0
-	free    []free     // the numbers that move, one a place of x
-	targets []Target
-	notify  func(Progress)
+	aims
+	grid   *grid
+	from   Parameters // where every x is 0
+	notify func(Progress)
 
 	steps    int        // derivatives taken so far
 	jacobian *mat.Dense // of the misfits, at x; a row a misfit, a column a free number
@@ -128,7 +104,7 @@ func (q *problem) at(x []float64) Parameters {
 // objective is what is made small, at x.
 func (q *problem) objective(x []float64) float64 {
 	p := q.at(x)
-	return sumOfSquares(p.misfits(q.targets))
+	return sumOfSquares(q.misfits(&p, p.lineupOn(q.grid, nil)))
 }
 
 // linearise works out the misfits and their derivatives at x, once for each x.
@@ -137,13 +113,14 @@ func (q *problem) linearise(x []float64) {
 		return
 	}
 	p := q.at(x)
-	q.x, q.misfit = append([]float64(nil), x...), p.misfits(q.targets)
+	here := p.lineupOn(q.grid, nil)
+	q.x, q.misfit = append([]float64(nil), x...), q.misfits(&p, here)
 	q.jacobian = mat.NewDense(len(q.misfit), len(x), nil)
 	q.steps++
 	said := Progress{Step: q.steps, Of: len(x), Objective: sumOfSquares(q.misfit)}
 	parallel.DoTelling(len(x), func(i int) {
 		moved := p.moved(q.free[i], derivativeStep)
-		for row, m := range moved.misfits(q.targets) {
+		for row, m := range q.misfits(&moved, moved.lineupLike(here)) {
 			q.jacobian.Set(row, i, (m-q.misfit[row])/derivativeStep)
 		}
 	}, func(done int) {
@@ -177,17 +154,36 @@ func (q *problem) hessian(h *mat.SymDense, x []float64) {
 	h.SymOuterK(2, q.jacobian.T())
 }
 
-// Calibrate fits the free numbers of the parameters to the targets, starting
-// from where they are, and tells notify how far it has come. It is a Newton
-// search on misfits made linear; it ends when no step gains anything.
+// Calibrate fits the free numbers of the parameters to the published figures,
+// starting from where they are, and tells notify how far it has come.
 func (p Parameters) Calibrate(notify func(Progress)) (Parameters, error) {
-	q := &problem{from: p, free: freeNumbers(), targets: Targets(), notify: notify}
+	return p.fit(publishedAims(), notify)
+}
+
+// Refit fits the free numbers as Calibrate does, but to figures that are moved at
+// random, each by its spread.
+func (p Parameters) Refit(seed uint64, notify func(Progress)) (Parameters, error) {
+	return p.fit(publishedAims().drawn(seed), notify)
+}
+
+// fit searches on a quick grid until steps gain little, and from there on the grid
+// that counts until no step gains anything.
+func (p Parameters) fit(a aims, notify func(Progress)) (Parameters, error) {
+	p, err := p.search(&problem{aims: a, grid: quick, from: p, notify: notify}, optimize.FunctionConverge{Absolute: .05, Iterations: 1})
+	if err != nil {
+		return p, err
+	}
+	return p.search(&problem{aims: a, grid: standard, from: p, notify: notify}, optimize.FunctionConverge{Absolute: 1e-4, Iterations: 2})
+}
+
+// search is a Newton search on misfits made linear.
+func (p Parameters) search(q *problem, end optimize.FunctionConverge) (Parameters, error) {
 	result, err := optimize.Minimize(
 		optimize.Problem{Func: q.objective, Grad: q.gradient, Hess: q.hessian},
 		make([]float64, len(q.free)),
 		&optimize.Settings{
-			GradientThreshold: .02, // a step of 1 % then changes the objective by curvature alone
-			Converger:         &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 2},
+			GradientThreshold: .01, // a step of 1 % then changes the objective by curvature alone
+			Converger:         &end,
 			Concurrent:        1,
 		},
 		&optimize.Newton{Linesearcher: &optimize.Backtracking{}},

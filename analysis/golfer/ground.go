@@ -62,8 +62,8 @@ func (g *ground) at(short, y, r float64, l *landing) {
 	recovery := q / (1 + q)
 
 	u := math.Abs(y)
-	trouble := g.recoveryShare * logistic((u-g.recoveryFrom)/recoveryEdge)
 	lost := g.penaltyShare * logistic((u-g.penaltyFrom)/penaltyEdge)
+	trouble := (1 - lost) * g.recoveryShare * logistic((u-g.recoveryFrom)/recoveryEdge)
 	fairway := logistic((g.fairwayHalf - u) / g.fairwayEdge)
 	open := far * (1 - trouble - lost)
 	off := open * (1 - fairway)

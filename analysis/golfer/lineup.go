@@ -24,9 +24,9 @@ type lineup struct {
 var lineupSkills = []float64{0, .25, .5, 1, 1.25, 1.5}
 
 const (
-	half    = 2 // about 79
+	half    = 2 // about 78
 	ninety  = 3 // 90 by the definition of the coordinate
-	hundred = 5 // about 103
+	hundred = 4 // about 98
 )
 
 // tourLength is about how long the tour's courses are, in yards. Common practice; the
@@ -34,17 +34,19 @@ const (
 const tourLength = 7200
 
 // newLineup solves the golfers on all cores.
-func newLineup(p *Parameters) *lineup { return p.lineupLike(nil) }
+func newLineup(p *Parameters) *lineup { return p.lineupOn(standard, nil) }
 
-// lineupLike is newLineup with the help of another lineup, or nil: only the
+// lineupLike is a lineup on the grid of another and with its help: only the
 // strokes that differ are worked out.
-func (p *Parameters) lineupLike(other *lineup) *lineup {
+func (p *Parameters) lineupLike(other *lineup) *lineup { return p.lineupOn(other.tour().grid, other) }
+
+func (p *Parameters) lineupOn(grid *grid, other *lineup) *lineup {
 	n := len(lineupSkills)
 	l := &lineup{golfers: make([]*Golfer, n), sums: make([]float64, n), seen: make([]*Visits, n), greens: make([]float64, n)}
 	card := expect.ReferenceCourse()
 	parallel.Do(n, func(i int) {
 		if other == nil {
-			l.golfers[i] = p.Solve(lineupSkills[i])
+			l.golfers[i] = p.solveOn(grid, lineupSkills[i], nil)
 		} else {
 			l.golfers[i] = p.solveLike(other.golfers[i])
 		}

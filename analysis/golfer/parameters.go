@@ -53,6 +53,7 @@ const (
 	shortLength
 	longLength
 	longMishit
+	badLength
 	shortMishit
 	thinOdds
 	fatLength
@@ -90,6 +91,7 @@ const (
 	puttAngle
 	puttLength
 	puttReading
+	puttClose
 	parameterCount
 )
 

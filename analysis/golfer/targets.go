@@ -86,7 +86,7 @@ func puttTargets() []Target {
 // makeTarget is the share of putts of ft feet that a level makes.
 func makeTarget(level, ft, want, spread float64, group string) Target {
 	return Target{
-		Name: fmt.Sprintf("%g, made from %g ft", level, ft), Want: want, Spread: spread, Source: book2014, Group: group,
+		Name: fmt.Sprintf("%.1f, made from %g ft", level, ft), Want: want, Spread: spread, Source: book2014, Group: group,
 		measure: func(l *lineup) float64 { return l.at(level, func(g *Golfer) float64 { return g.MakeRate(ft) }) },
 	}
 }
@@ -129,13 +129,13 @@ func driveTargets() []Target {
 		{77, 240, survey}, {84, 220, survey}, {91.5, 204, survey}, {100, 187, survey},
 	} {
 		all = append(all, Target{
-			Name: fmt.Sprintf("%.1f, mean drive, yd", a.level), Want: a.yards, Spread: 10, Source: a.source, Group: "driving length",
+			Name: fmt.Sprintf("%.1f, mean drive, yd", a.level), Want: a.yards, Spread: 6, Source: a.source, Group: "driving length",
 			measure: func(l *lineup) float64 { return l.at(a.level, (*Golfer).meanDrive) },
 		})
 	}
 	for _, a := range []struct{ level, degrees float64 }{{71.5, 4.0}, {76.5, 5.4}, {90.5, 6.4}, {105, 8.1}} {
 		all = append(all, Target{
-			Name: fmt.Sprintf("%.1f, driving direction, deg", a.level), Want: a.degrees, Spread: .15 * a.degrees, Source: broadie2008, Group: "driving direction",
+			Name: fmt.Sprintf("%.1f, driving direction, deg", a.level), Want: a.degrees, Spread: .1 * a.degrees, Source: broadie2008, Group: "driving direction",
 			measure: func(l *lineup) float64 { return l.at(a.level, (*Golfer).driveDirection) },
 		})
 	}

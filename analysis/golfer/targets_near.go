@@ -20,12 +20,13 @@ var nearMix = []struct {
 	name      string
 	lie       golf.Lie
 	low, high golf.Distance // past low, up to high
+	spread    float64       // of the number as a target
 }{
-	{"rough_20_60", golf.Rough, 20 * golf.Yard, near60},
-	{"rough_0_20", golf.Rough, 0, 20 * golf.Yard},
-	{"greenside_sand", golf.Bunker, 0, greenside},
-	{"fairway_20_60", golf.Fairway, 20 * golf.Yard, near60},
-	{"fairway_0_20", golf.Fairway, 0, 20 * golf.Yard},
+	{"rough_20_60", golf.Rough, 20 * golf.Yard, near60, 1},
+	{"rough_0_20", golf.Rough, 0, 20 * golf.Yard, 1},
+	{"greenside_sand", golf.Bunker, 0, greenside, .5},
+	{"fairway_20_60", golf.Fairway, 20 * golf.Yard, near60, 1},
+	{"fairway_0_20", golf.Fairway, 0, 20 * golf.Yard, 1},
 }
 
 // mixFact is the published number of shots of one part of the mix.
@@ -75,17 +76,17 @@ func strikeTargets() []Target {
 	}{{70, "pro"}, {80, "80"}, {90, "90"}, {100, "100"}} {
 		f := published("on_green_in_one_from_inside_60yd", a.group)
 		all = append(all, Target{
-			Name: fmt.Sprintf("%g, on the green in one from inside 60 yd", a.level), Want: f.value, Spread: .015, Source: f.source,
+			Name: fmt.Sprintf("%g, on the green in one from inside 60 yd", a.level), Want: f.value, Spread: .012, Source: f.source,
 			Group: "on the green in one from inside 60 yd", measure: visited(a.level, (*Visits).greenInOne),
 		})
 	}
 	for _, a := range []struct {
-		level float64
-		group string
-	}{{pros, "pro_64_79"}, {amateurs1, "am1_70_83"}, {amateurs2, "am2_84_97"}} {
+		level, spread float64
+		group         string
+	}{{pros, .05, "pro_64_79"}, {amateurs1, .04, "am1_70_83"}, {amateurs2, .006, "am2_84_97"}} {
 		f := published("sand_save", a.group)
 		all = append(all, Target{
-			Name: fmt.Sprintf("%g, sand saves", a.level), Want: f.value, Spread: .05, Source: f.source, Group: "sand saves",
+			Name: fmt.Sprintf("%g, sand saves", a.level), Want: f.value, Spread: a.spread, Source: f.source, Group: "sand saves",
 			measure: visited(a.level, (*Visits).sandSaves),
 		})
 	}
@@ -96,13 +97,13 @@ func strikeTargets() []Target {
 func nearCounts() []Target {
 	f := published("off_green_shots_inside_60yd", "90")
 	all := []Target{{
-		Name: "90, shots off the green inside 60 yd, a round", Want: f.value, Spread: .5, Source: f.source,
+		Name: "90, shots off the green inside 60 yd, a round", Want: f.value, Spread: .25, Source: f.source,
 		measure: visited(90, func(v *Visits) float64 { return v.Shots(offGreen(0, near60)) }),
 	}}
 	for _, part := range nearMix {
 		f := mixFact(part.name)
 		all = append(all, Target{
-			Name: "90, shots inside 60 yd, " + part.name, Want: f.value, Spread: 1, Source: f.source, Group: "90, shots inside 60 yd by lie",
+			Name: "90, shots inside 60 yd, " + part.name, Want: f.value, Spread: part.spread, Source: f.source, Group: "90, shots inside 60 yd by lie",
 			measure: visited(90, func(v *Visits) float64 { return v.Shots(between(part.lie, part.low, part.high)) }),
 		})
 	}
@@ -113,7 +114,7 @@ func nearCounts() []Target {
 	})
 	f = published("shots_60_100yd", "amateur")
 	return append(all, Target{
-		Name: "90, shots of 60 to 100 yd, a round", Want: f.value, Spread: .6, Source: f.source, Group: "shots of 60 to 100 yd",
+		Name: "90, shots of 60 to 100 yd, a round", Want: f.value, Spread: .4, Source: f.source, Group: "shots of 60 to 100 yd",
 		measure: visited(90, func(v *Visits) float64 { return v.Shots(offGreen(near60, 100*golf.Yard)) }),
 	})
 }
@@ -121,9 +122,10 @@ func nearCounts() []Target {
 // roundTargets are greens, penalties and three-putts of a round.
 func roundTargets() []Target {
 	var all []Target
-	for _, s := range []float64{75, 80, 85, 90} {
+	for _, a := range []struct{ level, spread float64 }{{75, .25}, {80, .25}, {85, .25}, {90, 1}} {
+		s := a.level
 		all = append(all, Target{
-			Name: fmt.Sprintf("%g, greens in regulation", s), Want: (95 - s) / 2, Spread: .5,
+			Name: fmt.Sprintf("%g, greens in regulation", s), Want: (95 - s) / 2, Spread: a.spread,
 			Source: "Riccio 1990, cited copy: (95 - s) / 2", Group: "greens in regulation",
 			measure: func(l *lineup) float64 {
 				return l.at(s, func(g *Golfer) float64 { return l.greens[l.place(g)] })
@@ -132,13 +134,13 @@ func roundTargets() []Target {
 	}
 	for _, s := range []float64{84, 90} {
 		all = append(all, Target{
-			Name: fmt.Sprintf("%g, penalties a round", s), Want: .9, Spread: .2, Source: "common practice (.6 to 1.2); no published source", Group: "penalties",
+			Name: fmt.Sprintf("%g, penalties a round", s), Want: .9, Spread: .12, Source: "common practice (.6 to 1.2); no published source", Group: "penalties",
 			measure: visited(s, (*Visits).Penalties),
 		})
 	}
 	tour, ninety := published("three_putts_per_round", "tour"), published("three_putts_per_round", "90")
 	return append(all, Target{
-		Name: "tour, three-putts a round of 7,200 yd", Want: tour.value, Spread: .1, Source: tour.source, Group: "three-putts",
+		Name: "tour, three-putts a round of 7,200 yd", Want: tour.value, Spread: .15, Source: tour.source, Group: "three-putts",
 		measure: func(l *lineup) float64 { return l.tourRound.ThreePutts() },
 	}, Target{
 		Name: "90, three-putts a round", Want: ninety.value, Spread: .2, Source: ninety.source, Group: "three-putts",
@@ -154,7 +156,7 @@ func sandTargets() []Target {
 	for _, yd := range []float64{10, 20, 30} {
 		d := golf.Yards.Of(yd)
 		all = append(all, Target{
-			Name: fmt.Sprintf("76, bunker less rough, %g yd", yd), Want: .05, Spread: .05, Source: "common practice; no published source", Group: "76, bunker less rough",
+			Name: fmt.Sprintf("76, bunker less rough, %g yd", yd), Want: .05, Spread: .03, Source: "common practice; no published source", Group: "76, bunker less rough",
 			measure: func(l *lineup) float64 { return l.level(76, golf.Bunker, d) - l.level(76, golf.Rough, d) },
 		})
 	}

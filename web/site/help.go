@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
 	"strokeledger/static"
 	"strokeledger/web/layout"
 )
@@ -110,8 +112,23 @@ var helpWords = []HelpWords{
 		{"Leaning", "Likely, but luck could have done it."},
 		{"Could be chance", "Too few rounds, or too little of a change, to say."},
 		{"95% interval", "Where a figure would lie in 95 cases of 100, if luck alone moved it."},
+		{"Strokes to play", sureness()},
 		{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
 	}},
+}
+
+// sureness says how sure an expected value is, with figures of the golfer that the
+// program was made with.
+func sureness() string {
+	sd := func(lie golf.Lie, far float64) float64 {
+		u, known := golfer.UncertaintyAt(79, lie, far)
+		if !known {
+			panic(fmt.Sprintf("site: no uncertainty from %s %g", lie, far))
+		}
+		return u.SD
+	}
+	return fmt.Sprintf("They rest on published figures, which are not exact either: where those may be off, what a 79 golfer takes is sure to about %.2f of a stroke from 150 yards of fairway, %.2f from 20 yards of rough, %.2f from a bunker beside the green and %.2f for a putt of 20 feet.",
+		sd(golf.Fairway, 150), sd(golf.Rough, 20), sd(golf.Bunker, 20), sd(golf.Green, 20))
 }
 
 // scored is the score of an example, as it is printed.
