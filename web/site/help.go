@@ -43,7 +43,7 @@ type HelpWords struct {
 // NewHelpPage makes the page.
 func NewHelpPage(page layout.Page) HelpPage {
 	page.Title = "How to read this"
-	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Pictures: helpPictures, Columns: helpColumns, Guides: guideLinks(),
+	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords(), Pictures: helpPictures, Columns: helpColumns, Guides: guideLinks(),
 		Licences: []GuideLink{{static.URL("book-licence.txt"), "Source Serif 4"}, {static.URL("column-licence.txt"), "IBM Plex Sans Condensed"}}}
 }
 
@@ -87,34 +87,37 @@ var helpBalls = []Explained{
 	{"A shot you cannot remember", "Write your best guess with ~ before it. A hole of which you only know the score is =6."},
 }
 
-var helpWords = []HelpWords{
-	{"strokes", "Strokes", []Explained{
-		{"Target", "The score you want to average. Every round is compared with a golfer who averages it on the holes you played."},
-		{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
-		{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
-		{"To play", "The strokes that the golfer of your target takes, on average, from where the ball lies to the bottom of the hole."},
-		{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
-		{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
-	}},
-	{"doubles-said", "Doubles", []Explained{
-		{"Error", "A shot that lost half a stroke or more. The putts of one green count as one."},
-		{"Double", "Two over par, or worse."},
-		{"Began here", "The error with which a double began."},
-		{"Follow-up", "An error that came of the one before: the ball was in trouble because of it."},
-		{"Compound", "A double in which one error led to the next."},
-		{"Single", "A double with one error."},
-		{"Separate", "A double with several errors that have nothing to do with each other."},
-		{"Leak", "A double without any error: little losses that add up."},
-		{"Compounding", "The strokes that follow-ups cost: what a plain shot back into play would have kept."},
-	}},
-	{"sure", "How sure it is", []Explained{
-		{"Clear", "In 95 cases of 100, luck alone would not move a figure so far."},
-		{"Leaning", "Likely, but luck could have done it."},
-		{"Could be chance", "Too few rounds, or too little of a change, to say."},
-		{"95% interval", "Where a figure would lie in 95 cases of 100, if luck alone moved it."},
-		{"Strokes to play", sureness()},
-		{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
-	}},
+// helpWords are the words that the pages use, by subject.
+func helpWords() []HelpWords {
+	return []HelpWords{
+		{"strokes", "Strokes", []Explained{
+			{"Target", "The score you want to average. Every round is compared with a golfer who averages it on the holes you played."},
+			{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
+			{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
+			{"To play", "The strokes that the golfer of your target takes, on average, from where the ball lies to the bottom of the hole."},
+			{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
+			{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
+		}},
+		{"doubles-said", "Doubles", []Explained{
+			{"Error", "A shot that lost half a stroke or more. The putts of one green count as one."},
+			{"Double", "Two over par, or worse."},
+			{"Began here", "The error with which a double began."},
+			{"Follow-up", "An error that came of the one before: the ball was in trouble because of it."},
+			{"Compound", "A double in which one error led to the next."},
+			{"Single", "A double with one error."},
+			{"Separate", "A double with several errors that have nothing to do with each other."},
+			{"Leak", "A double without any error: little losses that add up."},
+			{"Compounding", "The strokes that follow-ups cost: what a plain shot back into play would have kept."},
+		}},
+		{"sure", "How sure it is", []Explained{
+			{"Clear", "In 95 cases of 100, luck alone would not move a figure so far."},
+			{"Leaning", "Likely, but luck could have done it."},
+			{"Could be chance", "Too few rounds, or too little of a change, to say."},
+			{"95% interval", "Where a figure would lie in 95 cases of 100, if luck alone moved it."},
+			{"Strokes to play", sureness()},
+			{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
+		}},
+	}
 }
 
 // sureness says how sure an expected value is, with figures of the golfer that the
