@@ -24,6 +24,7 @@ const (
 	LookRoster     LookKind = "roster"
 	LookSquad      LookKind = "squad"
 	LookStatement  LookKind = "statement"
+	LookPlan       LookKind = "plan"
 )
 
 // visitGap is how long a coach opens nothing before the next look counts as another

@@ -85,7 +85,7 @@ func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Rou
 // roundOn is the round of a player on a course that a form begins.
 func roundOn(c db.Course, p db.Player, f *form.RoundStart) db.Round {
 	round := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
-		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Note.Value}
+		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Conditions.Value}
 	if len(c.Holes) == form.MostHoles {
 		round.Par18 = parOf(c.Holes)
 	}

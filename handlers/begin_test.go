@@ -75,7 +75,7 @@ func TestABeginningThatIsWrong(t *testing.T) {
 		fields []string
 		wrong  []string
 	}{
-		{[]string{"course", "1", "date", "May", "first_hole", "x", "note", strings.Repeat("x", 301)}, []string{`id="date-wrong"`, `id="first_hole-wrong"`, `id="note-wrong"`, `value="x"`}},
+		{[]string{"course", "1", "date", "May", "first_hole", "x", "conditions", strings.Repeat("x", 301)}, []string{`id="date-wrong"`, `id="first_hole-wrong"`, `id="conditions-wrong"`, `value="x"`}},
 		{[]string{"course", "9", "date", "2026-05-02"}, []string{"Choose a course."}},
 		{[]string{"course", "1", "date", "2026-05-02", "part", "back"}, []string{"The course has no such holes."}},
 		{[]string{"course", "1", "date", "2026-05-02", "first_hole", "5"}, []string{"Allowed: 1 to 2."}},

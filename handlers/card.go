@@ -8,9 +8,9 @@ import (
 	"strokeledger/web/paths"
 )
 
-// saveNote saves the conditions of a round and the score of each nine on its paper
+// saveConditions saves the conditions of a round and the score of each nine on its paper
 // card. A form that asks only for the nines leaves the conditions as they are.
-func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
+func (s *server) saveConditions(w http.ResponseWriter, r *http.Request) error {
 	kept, err := s.ofRound(r)
 	if err != nil {
 		return err
@@ -19,7 +19,7 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showStatement(w, r, kept, myself(r), form.Returned{Card: &f})
 	}
-	card := db.Scorecard{Conditions: f.Note.Value, Out: f.Out.Value, In: f.In.Value}
+	card := db.Scorecard{Conditions: f.Conditions.Value, Out: f.Out.Value, In: f.In.Value}
 	if err := s.store.SaveScorecard(r.Context(), me(r).ID, kept.ID, card); err != nil {
 		return err
 	}
@@ -27,5 +27,5 @@ func (s *server) saveNote(w http.ResponseWriter, r *http.Request) error {
 }
 
 func keptCard(kept db.Round) form.RoundCard {
-	return form.RoundCard{Note: form.TextOf(kept.Conditions), Out: form.WholeOf(kept.CardOut), In: form.WholeOf(kept.CardIn)}
+	return form.RoundCard{Conditions: form.TextOf(kept.Conditions), Out: form.WholeOf(kept.CardOut), In: form.WholeOf(kept.CardIn)}
 }

@@ -71,7 +71,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 			t.Errorf("%s: %d", path, a.status)
 		}
 	}
-	for _, path := range []string{"/rounds/1/remove", "/rounds/1/note", "/rounds/1/holes/1"} {
+	for _, path := range []string{"/rounds/1/remove", "/rounds/1/conditions", "/rounds/1/holes/1"} {
 		if a := coach.post(path, "line", "r150 g3", "version", "1"); a.status != http.StatusNotFound {
 			t.Errorf("%s: %d", path, a.status)
 		}

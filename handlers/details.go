@@ -18,7 +18,7 @@ func (s *server) details(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	f := form.RoundDetails{Day: form.DayOf(golf.DateOf(kept.PlayedOn)), Course: form.TextOf(kept.Course), Tee: form.TextOf(kept.Tee), Target: form.NumberOf(kept.Target),
-		Par18: form.WholeOf(kept.Par18), First: form.WholeOf(kept.FirstHole), Note: form.TextOf(kept.Conditions)}
+		Par18: form.WholeOf(kept.Par18), First: form.WholeOf(kept.FirstHole), Conditions: form.TextOf(kept.Conditions)}
 	for _, h := range kept.Holes {
 		f.Holes = append(f.Holes, form.HoleCardOf(h.Card(), unitsOf(me(r)).Far))
 	}
@@ -51,7 +51,7 @@ func (s *server) saveDetails(w http.ResponseWriter, r *http.Request) error {
 		return s.showDetails(w, r, http.StatusUnprocessableEntity, kept, f)
 	}
 	to := db.Details{PlayedOn: f.Day.Value.Time(), Course: f.Course.Value, Tee: f.Tee.Value, Target: f.Target.Value, Par18: f.Par18.Value,
-		First: f.First.Value, Conditions: f.Note.Value, Holes: f.Card(), CourseID: known(course.ID)}
+		First: f.First.Value, Conditions: f.Conditions.Value, Holes: f.Card(), CourseID: known(course.ID)}
 	if err := s.store.SaveDetails(r.Context(), me(r).ID, kept.ID, to); err != nil {
 		return err
 	}

@@ -10,7 +10,7 @@ import (
 // detailsOf are the fields of the round of withRound as they are, with some
 // changed.
 func detailsOf(changed map[string]string) []string {
-	all := map[string]string{"day": "2026-05-02", "course": "Harrow Fen", "tee": "", "target": "79", "par18": "72", "note": "", "take": "", "first_hole": "1",
+	all := map[string]string{"day": "2026-05-02", "course": "Harrow Fen", "tee": "", "target": "79", "par18": "72", "conditions": "", "take": "", "first_hole": "1",
 		"par-1": "4", "length-1": "384", "index-1": "", "par-2": "3", "length-2": "158", "index-2": "", "par-3": "5", "length-3": "498", "index-3": ""}
 	maps.Copy(all, changed)
 	var fields []string
@@ -31,7 +31,7 @@ func TestDetailsOfARound(t *testing.T) {
 	if a := v.get(round + "/details"); a.status != http.StatusOK || !strings.Contains(a.body, `value="2026-05-02"`) || !strings.Contains(a.body, `id="length-3" name="length-3" type="text" value="498"`) {
 		t.Errorf("%d %s", a.status, a.body)
 	}
-	page := v.follows(round+"/details", detailsOf(map[string]string{"day": "2026-04-30", "course": "Quarry Hill", "tee": "yellow", "target": "84,5", "length-1": "400", "index-1": "7", "note": "wind"})...)
+	page := v.follows(round+"/details", detailsOf(map[string]string{"day": "2026-04-30", "course": "Quarry Hill", "tee": "yellow", "target": "84,5", "length-1": "400", "index-1": "7", "conditions": "wind"})...)
 	for _, want := range []string{"The date, course and target are saved.", "Thursday 30 April 2026", "Quarry Hill, yellow tees, par 12, 1,056 yd", `value="wind"`, "400 yd"} {
 		if !strings.Contains(page.body, want) {
 			t.Errorf("no %q", want)
@@ -58,12 +58,12 @@ func TestDetailsThatAreWrong(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("a")
 	round := v.withRound()
-	wrong := map[string]string{"day": "May", "course": "", "target": "60", "par18": "7", "note": strings.Repeat("x", 301), "par-1": "4.5", "length-2": "far", "index-1": "3", "index-3": "3", "take": "77"}
+	wrong := map[string]string{"day": "May", "course": "", "target": "60", "par18": "7", "conditions": strings.Repeat("x", 301), "par-1": "4.5", "length-2": "far", "index-1": "3", "index-3": "3", "take": "77"}
 	a := v.post(round+"/details", detailsOf(wrong)...)
 	if a.status != http.StatusUnprocessableEntity {
 		t.Fatalf("%d", a.status)
 	}
-	for _, field := range []string{"day", "course", "target", "par18", "note", "par-1", "length-2", "index-3", "take"} {
+	for _, field := range []string{"day", "course", "target", "par18", "conditions", "par-1", "length-2", "index-3", "take"} {
 		if !strings.Contains(a.body, `<a href="#`+field+`">`) || !strings.Contains(a.body, `id="`+field+`"`) {
 			t.Errorf("%s is not linked", field)
 		}

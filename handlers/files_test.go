@@ -78,7 +78,7 @@ func TestEverythingComesBack(t *testing.T) {
 	one.post(round+"/holes/2", "line", "g~15m 2", "version", "0")
 	one.post(round+"/holes/3", "line", "v150 r20s4 g3m-", "version", "0")
 	one.post(round+"/holes/1/shots", "version", "1", "club", "d", "miss", "left", "word", "pulled", "club", "", "miss", "", "word", "", "club", "", "miss", "", "word", "", "club", "", "miss", "", "word", "")
-	one.post(round+"/note", "out", "14", "note", "wind from the west")
+	one.post(round+"/conditions", "out", "14", "conditions", "wind from the west")
 	first := one.get("/export/everything.json").body
 	if !strings.Contains(first, "pulled") || !strings.Contains(first, "wind from the west") || !strings.Contains(first, "d 3w 7i") {
 		t.Fatal(first)

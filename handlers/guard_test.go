@@ -50,7 +50,7 @@ func TestAFormThatCannotBeReadChangesNothing(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("robin")
 	round := v.withRound()
-	if a := v.post(round+"/note", "note", "precious", "out", "40"); a.status != http.StatusSeeOther {
+	if a := v.post(round+"/conditions", "conditions", "precious", "out", "40"); a.status != http.StatusSeeOther {
 		t.Fatalf("%d", a.status)
 	}
 	for _, c := range []struct {
@@ -67,7 +67,7 @@ func TestAFormThatCannotBeReadChangesNothing(t *testing.T) {
 		{"no kind", "", "note=other", 400},
 		{"a kind that is none", ";", "note=other", 400},
 	} {
-		a := v.raw(round+"/note", c.kind, c.body)
+		a := v.raw(round+"/conditions", c.kind, c.body)
 		if a.status != c.want || !strings.Contains(a.body, "<h1") {
 			t.Errorf("%s: %d %.80s", c.name, a.status, a.body)
 		}
@@ -122,6 +122,19 @@ func TestWrongMethodsGetAPage(t *testing.T) {
 		a, headers := v.send(http.MethodPut, path, "", "")
 		if got := strings.Join(headers.Values("Allow"), ", "); a.status != http.StatusMethodNotAllowed || got != allow || !strings.Contains(a.body, "<h1") {
 			t.Errorf("%s: %d, allow %q", path, a.status, got)
+		}
+	}
+}
+
+// Monitors and link checkers ask for the head of a page alone.
+func TestTheHeadOfAPageIsAnswered(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("robin")
+	for _, path := range []string{"/rounds", "/healthz", "/help"} {
+		whole := v.get(path)
+		a, headers := v.send(http.MethodHead, path, "", "")
+		if a.status != whole.status || a.body != "" || headers.Get("Content-Type") == "" {
+			t.Errorf("%s: %d, want %d without a body; %q", path, a.status, whole.status, a.body)
 		}
 	}
 }

@@ -56,7 +56,7 @@ func TestTheCardChecksTheNine(t *testing.T) {
 	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
 	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
 	for said, want := range map[string]string{"12": "It agrees with the holes", "13": "The holes add up to 12", "": "Score out on your card"} {
-		if a := v.post(round+"/note", "out", said, "note", "wind"); a.status != http.StatusSeeOther {
+		if a := v.post(round+"/conditions", "out", said, "conditions", "wind"); a.status != http.StatusSeeOther {
 			t.Fatalf("%d", a.status)
 		}
 		if body := v.get(round).body; !strings.Contains(body, want) || !strings.Contains(body, `value="wind"`) {
@@ -73,7 +73,7 @@ func TestACardThatIsNoScore(t *testing.T) {
 	round := v.withRound()
 	v.post(round+"/holes/2", "line", "g15 2", "version", "0")
 	v.post(round+"/holes/3", "line", "r250 f90 g15 2", "version", "0")
-	v.follows(round+"/note", "note", "wind")
+	v.follows(round+"/conditions", "conditions", "wind")
 	if a := v.get(round + "?saved=round"); !strings.Contains(a.body, "Does the card agree?") || strings.Count(a.body, `id="out"`) != 1 {
 		t.Error("the card is not asked for first after the last hole, or twice")
 	}
@@ -81,14 +81,14 @@ func TestACardThatIsNoScore(t *testing.T) {
 		t.Error("the card is asked for first long after the round")
 	}
 	for _, typed := range []string{"abc", "0", "-3", "999"} {
-		if a := v.post(round+"/note", "out", typed); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="out-wrong"`) || !strings.Contains(a.body, `value="`+typed+`"`) {
+		if a := v.post(round+"/conditions", "out", typed); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="out-wrong"`) || !strings.Contains(a.body, `value="`+typed+`"`) {
 			t.Errorf("%s: %d", typed, a.status)
 		}
 	}
-	if a := v.post(round+"/note", "out", "12", "note", strings.Repeat("x", 301)); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="note-wrong"`) {
+	if a := v.post(round+"/conditions", "out", "12", "conditions", strings.Repeat("x", 301)); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="conditions-wrong"`) {
 		t.Errorf("a long note: %d", a.status)
 	}
-	if a := v.follows(round+"/note", "out", "12"); !strings.Contains(a.body, "Card agrees: 12.") || !strings.Contains(a.body, `value="wind"`) || strings.Contains(a.body, "Does the card agree?") {
+	if a := v.follows(round+"/conditions", "out", "12"); !strings.Contains(a.body, "Card agrees: 12.") || !strings.Contains(a.body, `value="wind"`) || strings.Contains(a.body, "Does the card agree?") {
 		t.Error("a card that agrees is not said, or the note is lost")
 	}
 	if a := v.get(round); !strings.Contains(a.body, "Fairways 0 of 2, greens 3 of 3, 6 putts.") {

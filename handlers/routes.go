@@ -22,7 +22,7 @@ const (
 
 func (s *server) routes() http.Handler {
 	r := chi.NewRouter()
-	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, s.timed, s.headers, s.atItsAddress, bounded, http.NewCrossOriginProtection().Handler, compressed, s.readable)
+	r.Use(s.clientAddress(), s.identify, s.logged, s.recovered, s.timed, s.headers, s.atItsAddress, bounded, middleware.GetHead, http.NewCrossOriginProtection().Handler, compressed, s.readable)
 	r.NotFound(s.page(s.notFound))
 	r.MethodNotAllowed(s.page(s.notAllowed))
 	r.Get(paths.Healthy, s.page(s.healthy))
@@ -112,7 +112,7 @@ func (s *server) roundPages(r chi.Router) {
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/echo", s.page(s.echoHole))
 	r.Get(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.shots))
 	r.Post(paths.Rounds+"/{round}/holes/{hole}/shots", s.page(s.saveShots))
-	r.Post(paths.Rounds+"/{round}/note", s.page(s.saveNote))
+	r.Post(paths.Rounds+"/{round}/conditions", s.page(s.saveConditions))
 	r.Get(paths.MyMonths, s.page(s.myMonths))
 	r.Post(paths.Marks, s.page(s.mark))
 	r.Post(paths.Marks+"/{mark}/remove", s.page(s.removeMark))
@@ -158,6 +158,8 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
+	r.Get("/plan", s.page(s.plan))
+	r.Get("/drills/{drill}", s.page(s.drill))
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))

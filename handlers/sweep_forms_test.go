@@ -146,7 +146,7 @@ var more = map[string]string{
 	"POST /players/{player}/notes/{note}": "body=y", "POST /players/{player}/notes/{note}/replies": "body=y",
 	"POST /players/{player}/assignments": "what=x&due=2026-09-02", "POST /players/{player}/assignments/{assignment}/results": "day=2026-08-02&result=x",
 	"POST /marks": "day=2026-05-02&marked_on=2026-05-02&what=x", "POST /courses/new": "name=Moor&holes=9", "POST /rounds/{round}/holes/{hole}": "line=r150+g10+2&version=1&press=save",
-	"POST /rounds/{round}/note": "note=x&out=40", "POST /account/password": "old=x&new=y",
+	"POST /rounds/{round}/conditions": "conditions=x&out=40", "POST /account/password": "old=x&new=y",
 	"POST /removed": "kind=note&player=1&id=1", "POST /rounds/{round}/holes/{hole}/echo": "line=r150",
 }
 

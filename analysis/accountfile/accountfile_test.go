@@ -30,7 +30,7 @@ var someSettings = Settings{Name: "Robin", Far: "m", Green: "ft", Target: 84.5, 
 
 // ofGolf is a round of an account with the strokes of one played.
 func ofGolf(played golf.Round) Round {
-	r := Round{Name: played.ID, Day: played.Date, Course: played.Course, Tee: played.Tee, Target: 84.5, BoundaryYd: 50, Par18: 71, Note: "wind", CardOut: 44, FirstHole: 10}
+	r := Round{Name: played.ID, Day: played.Date, Course: played.Course, Tee: played.Tee, Target: 84.5, BoundaryYd: 50, Par18: 71, Conditions: "wind", CardOut: 44, FirstHole: 10}
 	for _, h := range played.Holes {
 		r.Holes = append(r.Holes, Hole{Hole: h, Length: h.Length(), Index: 3, Line: "as typed", Far: golf.Yards, Green: golf.Metres})
 	}
@@ -69,7 +69,7 @@ func TestWhatIsWrittenComesBack(t *testing.T) {
 func TestWhateverIsGivenIsWrittenAndRead(t *testing.T) {
 	var b strings.Builder
 	w := NewWriter(&b, Settings{Name: "\u200b", Far: "yd", Green: "ft", Target: 79, BoundaryYd: 50, Clubs: "7i\ufeff"})
-	r := Round{Name: "a ", Day: golf.Date{Year: 2026, Month: 5, Day: 2}, Course: "x\x00y\n", Target: 79, BoundaryYd: 50, Par18: 72, Note: strings.Repeat("é", golf.MaxText)}
+	r := Round{Name: "a ", Day: golf.Date{Year: 2026, Month: 5, Day: 2}, Course: "x\x00y\n", Target: 79, BoundaryYd: 50, Par18: 72, Conditions: strings.Repeat("é", golf.MaxText)}
 	w.Write(r)
 	r.Name = "a"
 	w.Write(r)
@@ -80,7 +80,7 @@ func TestWhateverIsGivenIsWrittenAndRead(t *testing.T) {
 	if err != nil {
 		t.Fatalf("%v\n%s", err, b.String())
 	}
-	if c.Name != "?" || c.Clubs != "7i" || len(got) != 2 || got[0].Name != "a" || got[1].Name != "a (2)" || got[0].Course != "xy" || got[0].Note != strings.Repeat("é", golf.MaxText/2) {
+	if c.Name != "?" || c.Clubs != "7i" || len(got) != 2 || got[0].Name != "a" || got[1].Name != "a (2)" || got[0].Course != "xy" || got[0].Conditions != strings.Repeat("é", golf.MaxText/2) {
 		t.Errorf("%+v %+v", c, got)
 	}
 }

@@ -51,7 +51,7 @@ type Round struct {
 	Target     float64   // score of 18 holes that it was played for
 	BoundaryYd float64   // yards within which its short game began
 	Par18      int       // par of the whole course
-	Note       string    // the round's conditions, such as the weather; may be empty
+	Conditions string    // the round's conditions, such as the weather; may be empty
 	CardOut    int       // what the card says of the front nine, 0 where it says nothing
 	CardIn     int       // and of the back nine
 	FirstHole  int       // hole that was played first, 1 to 18

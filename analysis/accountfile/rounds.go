@@ -42,7 +42,7 @@ func (r *Reader) roundField(name string, round *Round) error {
 	case "tee":
 		return r.text(&round.Tee, name, golf.MaxText)
 	case "note":
-		return r.text(&round.Note, name, golf.MaxText)
+		return r.text(&round.Conditions, name, golf.MaxText)
 	case "holes":
 		return r.holes(name, round)
 	}

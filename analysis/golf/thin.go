@@ -21,6 +21,7 @@ const (
 	ThinTrend                        // the mean of a season: rounds
 	ThinIndex                        // a Handicap Index: scores on rated courses
 	ThinSpread                       // how far scores spread: simulated rounds
+	ThinPlan                         // what to practise: rounds with a hole whose strokes are known
 )
 
 // Enough returns no note when have reaches need, and otherwise the note.

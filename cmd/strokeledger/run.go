@@ -36,6 +36,10 @@ var commands = []command{
 	{"analyse", "show what every shot of the rounds in a file cost", analyse},
 	{"expect", "show how many strokes a golfer takes to hole out from a place", expectStrokes},
 	{"simulate", "play many rounds as a golfer of given levels, and show the scores", simulate},
+	{"plan", "say what to practise, from the rounds in a file", plan},
+	{"drill", "show what to reach in a practice drill, or list the drills", drill},
+	{"startline", "show how straight putts start, from tries of one length", startLine},
+	{"runout", "sum up how far chips run, and choose a club for one", runOut},
 	{"calibrate", "fit the model golfer to the published figures again", calibrate},
 }
 

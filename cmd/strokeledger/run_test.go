@@ -33,6 +33,12 @@ func TestWrongUsage(t *testing.T) {
 		"expect --level 79 --lie rough --distance 0", "expect --level 79 --lie rough --distance nan", "expect --level 79 --lie rough --distance 701",
 		"expect --level 79 --lie rough --distance 40 --green-to-work-with 3", "expect --level 79 --lie green --distance 9 --green-to-work-with 1",
 		"simulate", "simulate --level 111", "simulate --level 79 --rounds 0", "simulate --level 79 --putting 10", "simulate --level 79 now",
+		"plan", "plan a b", "plan --target 60 " + card84, "plan --minutes 59 " + card84, "plan --minutes 62 " + card84, "plan --target nan " + card84,
+		"drill", "drill --level 79", "drill moon --level 79", "drill ladder", "drill ladder --level 60", "drill ladder --level 79 --today 111", "drill ladder --level 79 --feet 5",
+		"drill start-line --level 79 --feet 11", "drill ladder --level 79 --tries 12", "drill start-line --level 79 --tries 0", "drill short-side --level 79", "drill --list now",
+		"startline", "startline --feet 2 --tries 4 --made 1", "startline --feet 6 --tries 4 --made 5", "startline --feet 6 --tries 4 --made 1 --left 2",
+		"startline --feet 6 --tries 4 --made 1 --left 2 --right 2", "startline --feet 6 --tries 4 --made 1 --level 60", "startline --feet 6 --tries 4 --made 1 now",
+		"runout", "runout a b", "runout a --distance 20", "runout a --distance 20 --green 20", "runout a --distance 20 --green 9 --lie bunker", "runout a --distance 20 --green 9 --slope steep",
 		"calibrate --check --show", "calibrate now", "ready now",
 		"serve now", "serve --sign-up everybody", "serve --listen nowhere", "serve --demo --listen 0.0.0.0:8177", "serve --demo --listen example.org:1",
 		"serve --demo --database postgres://x", "serve --proxies everywhere",
@@ -47,7 +53,7 @@ func TestWrongUsage(t *testing.T) {
 }
 
 func TestHelp(t *testing.T) {
-	for _, args := range []string{"", "help", "--help", "analyse --help", "expect -h", "simulate --help", "calibrate --help", "serve --help", "ready -h"} {
+	for _, args := range []string{"", "help", "--help", "analyse --help", "expect -h", "simulate --help", "plan --help", "drill --help", "startline --help", "runout --help", "calibrate --help", "serve --help", "ready -h"} {
 		if r := runLine("", strings.Fields(args)...); r.status != exitDone || r.err != "" || len(r.out) < 80 {
 			t.Errorf("%q: status %d, out %q, err %q", args, r.status, r.out, r.err)
 		}

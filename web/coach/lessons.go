@@ -94,7 +94,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 	page.Foot = "The player and every coach with access can read the notes, unless they are marked private. When a coach’s access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop if it hurts."
 	l := LessonsPage{Page: page, Own: in.Whose.Own, Heading: "Lessons and practice", AllRounds: in.Whose.Rounds(), Player: fmt.Sprint(in.Whose.Player), Coach: fmt.Sprint(in.Me),
 		Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}
-	l.Acts = []components.Link{{Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
+	l.Acts = []components.Link{{Name: "What to practise", At: in.Whose.Plan()}, {Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
 		{Name: "A report to print", At: in.Whose.Report()}, {Name: "Handicap estimate", At: in.Whose.Handicap()}}
 	if l.Own {
 		l.Lede = ownLede(in)

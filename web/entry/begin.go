@@ -28,10 +28,10 @@ type BeginPage struct {
 
 // BeginFields are the fields that describe a round on any course.
 type BeginFields struct {
-	Date  components.Field  // when it was played
-	First components.Field  // number of the first hole played
-	Note  components.Field  // conditions, optional
-	Part  components.Radios // all holes, or one nine
+	Date       components.Field  // when it was played
+	First      components.Field  // number of the first hole played
+	Conditions components.Field  // conditions, optional
+	Part       components.Radios // all holes, or one nine
 }
 
 // OpenRound is an unfinished round.
@@ -70,20 +70,20 @@ func (b BeginFields) sum(s *components.Summary) {
 	s.Add(b.Date.ID, b.Date.Label, b.Date.Problem)
 	b.Part.AddTo(s)
 	s.Add(b.First.ID, b.First.Label, b.First.Problem)
-	s.Add(b.Note.ID, b.Note.Label, b.Note.Problem)
+	s.Add(b.Conditions.ID, b.Conditions.Label, b.Conditions.Problem)
 }
 
 // beginFields fills the fields of one of the two forms; problems belong to the
 // one that was sent.
 func beginFields(in form.RoundStart, sent bool, prefix string) BeginFields {
 	if !sent {
-		in.Date.Problem, in.First.Problem, in.Note.Problem, in.Part.Problem = "", "", "", ""
+		in.Date.Problem, in.First.Problem, in.Conditions.Problem, in.Part.Problem = "", "", "", ""
 	}
 	return BeginFields{
 		Date: components.Filled(components.Field{Name: "date", ID: prefix + "date", Label: "Date played", Type: "date"}, in.Date),
 		First: components.Filled(components.Field{Name: "first_hole", ID: prefix + "first_hole", Label: "First hole", Mode: "numeric",
 			Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."}, in.First),
-		Note: components.Filled(components.Field{Name: "note", ID: prefix + "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Note),
+		Conditions: components.Filled(components.Field{Name: "conditions", ID: prefix + "conditions", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Conditions),
 		Part: components.Picked(components.Radios{Name: "part", ID: prefix + "part", Label: "Holes", All: []components.Choice{
 			{Value: form.AllHoles.String(), Name: "all"}, {Value: form.FrontNine.String(), Name: "front nine"}, {Value: form.BackNine.String(), Name: "back nine"}}}, in.Part),
 	}

@@ -279,7 +279,7 @@ func (f BeginFields) fields() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = components.Input(f.Note).Render(ctx, templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = components.Input(f.Conditions).Render(ctx, templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

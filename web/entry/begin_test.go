@@ -37,9 +37,9 @@ func TestBeginPage(t *testing.T) {
 	}
 	for ids, fields := range map[string]BeginFields{"": page.Begin, "new_": page.Fresh} {
 		want := BeginFields{
-			Date:  components.Field{Name: "date", ID: ids + "date", Label: "Date played", Type: "date", Value: "2026-05-02"},
-			First: components.Field{Name: "first_hole", ID: ids + "first_hole", Label: "First hole", Mode: "numeric", Value: "1", Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."},
-			Note:  components.Field{Name: "note", ID: ids + "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."},
+			Date:       components.Field{Name: "date", ID: ids + "date", Label: "Date played", Type: "date", Value: "2026-05-02"},
+			First:      components.Field{Name: "first_hole", ID: ids + "first_hole", Label: "First hole", Mode: "numeric", Value: "1", Hint: "Where you started; the rest follow in order. Leave it at 1 to start a back nine at 10."},
+			Conditions: components.Field{Name: "conditions", ID: ids + "conditions", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."},
 			Part: components.Radios{Name: "part", ID: ids + "part", Label: "Holes",
 				All: []components.Choice{{Value: "", Name: "all"}, {Value: "front", Name: "front nine", Chosen: true}, {Value: "back", Name: "back nine"}}},
 		}

@@ -14,20 +14,20 @@ import (
 // round.
 type DetailsPage struct {
 	layout.Page
-	At     string              // address that saves
-	Back   string              // address of the statement
-	Wrong  components.Summary  // what is wrong, in the order of the fields
-	Day    components.Field    // when it was played
-	Course components.Field    // name
-	Tee    components.Field    // may be empty
-	Take   []components.Choice // other courses to copy from, the first is none
-	Taken  components.Field    // chooses one of Take
-	Target components.Field    // score over 18 holes
-	Par18  components.Field    // par of all 18 holes
-	First  components.Field    // number of the first hole played
-	Note   components.Field    // conditions, optional
-	Unit   string              // of the lengths: yd or m
-	Holes  []HoleFields        // the card, by number
+	At         string              // address that saves
+	Back       string              // address of the statement
+	Wrong      components.Summary  // what is wrong, in the order of the fields
+	Day        components.Field    // when it was played
+	Course     components.Field    // name
+	Tee        components.Field    // may be empty
+	Take       []components.Choice // other courses to copy from, the first is none
+	Taken      components.Field    // chooses one of Take
+	Target     components.Field    // score over 18 holes
+	Par18      components.Field    // par of all 18 holes
+	First      components.Field    // number of the first hole played
+	Conditions components.Field    // conditions, optional
+	Unit       string              // of the lengths: yd or m
+	Holes      []HoleFields        // the card, by number
 }
 
 // HoleFields are the card of one hole.
@@ -50,10 +50,10 @@ func NewDetailsPage(page layout.Page, id golf.RoundID, in form.RoundDetails, cou
 	d.Target = components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, " + form.TargetRange() + "."}, in.Target)
 	d.Par18 = components.Filled(components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}, in.Par18)
 	d.First = components.Filled(components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}, in.First)
-	d.Note = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Note)
+	d.Conditions = components.Filled(components.Field{Name: "conditions", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}, in.Conditions)
 	d.Taken = components.Filled(components.Field{Name: "take", Label: "Copy from another course",
 		Hint: "Its name, tees and card replace what is entered here, for the holes it has."}, in.Take)
-	fields := []components.Field{d.Day, d.Course, d.Tee, d.Target, d.Par18, d.First, d.Note, d.Taken}
+	fields := []components.Field{d.Day, d.Course, d.Tee, d.Target, d.Par18, d.First, d.Conditions, d.Taken}
 	for _, h := range in.Holes {
 		row := holeFields(h)
 		d.Holes = append(d.Holes, row)

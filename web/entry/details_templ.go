@@ -104,7 +104,7 @@ func (d DetailsPage) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = components.Input(d.Note).Render(ctx, templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Input(d.Conditions).Render(ctx, templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

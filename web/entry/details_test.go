@@ -28,7 +28,7 @@ func TestDetailsPage(t *testing.T) {
 		{page.Target, components.Field{Name: "target", Label: "Target score", Value: "79", Mode: "decimal", Hint: "For 18 holes, 68 to 110."}},
 		{page.Par18, components.Field{Name: "par18", Label: "Par of 18 holes", Mode: "numeric", Hint: "Of all 18 holes, even if you played nine."}},
 		{page.First, components.Field{Name: "first_hole", Label: "First hole", Mode: "numeric", Hint: "Where the round started. The other holes follow in order."}},
-		{page.Note, components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}},
+		{page.Conditions, components.Field{Name: "conditions", Label: "Conditions", Hint: "Weather and greens, in one line. Optional."}},
 	} {
 		if diff := cmp.Diff(c.want, c.got); diff != "" {
 			t.Error(diff)

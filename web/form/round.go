@@ -30,11 +30,11 @@ func (p Part) has(number int) bool {
 // RoundStart is the form that begins a round, on a course with a card or on one
 // whose card is filled in while it is played.
 type RoundStart struct {
-	Course Course      // the one chosen
-	Date   Day         // on which it is played
-	Note   Text        // weather and greens
-	First  Whole       // hole to begin with; 0 and 1 are the first of the part
-	Part   Field[Part] // all holes or one nine
+	Course     Course      // the one chosen
+	Date       Day         // on which it is played
+	Conditions Text        // weather and greens
+	First      Whole       // hole to begin with; 0 and 1 are the first of the part
+	Part       Field[Part] // all holes or one nine
 
 	Fresh    bool  // on a course that has no card yet
 	NewName  Text  // of that course
@@ -45,7 +45,7 @@ type RoundStart struct {
 // ParseRoundStart reads the form that begins a round. ChooseHoles reads what
 // depends on the card.
 func ParseRoundStart(v url.Values) RoundStart {
-	s := RoundStart{Date: ParseDay(v.Get("date")), Note: conditions(v.Get("note")), Fresh: v.Has("new_course"),
+	s := RoundStart{Date: ParseDay(v.Get("date")), Conditions: conditions(v.Get("conditions")), Fresh: v.Has("new_course"),
 		First: optional(v.Get("first_hole"), parseHoleNumber),
 		Part:  ParseChoice(v.Get("part"), "Choose all holes, the front nine or the back nine.", AllHoles, FrontNine, BackNine)}
 	if !s.Fresh {
@@ -60,7 +60,7 @@ func ParseRoundStart(v url.Values) RoundStart {
 
 // Sound reports whether nothing is wrong with the form.
 func (s RoundStart) Sound() bool {
-	return sound(s.Course, s.Date, s.Note, s.First, s.Part, s.NewName, s.NewTee, s.NewHoles)
+	return sound(s.Course, s.Date, s.Conditions, s.First, s.Part, s.NewName, s.NewTee, s.NewHoles)
 }
 
 // ChooseHoles returns the holes of a card that are played and the number of the
@@ -96,7 +96,7 @@ type RoundDetails struct {
 	Target      Number     // strokes over 18 holes
 	Par18       Whole      // of the whole course
 	First       Whole      // hole
-	Note        Text       // weather and greens
+	Conditions  Text       // weather and greens
 	Holes       []HoleCard // the card, in the order of the holes
 }
 
@@ -123,14 +123,14 @@ func ParseTake(v url.Values) Course { return optional(v.Get("take"), ParseCourse
 // without one, and taken is nil when no course is taken over.
 func ParseRoundDetails(v url.Values, kept KnownRound, taken *TakenCourse, unit golf.Unit) RoundDetails {
 	d := RoundDetails{
-		Day:    ParseDay(v.Get("day")),
-		Course: ParseName(v.Get("course"), golf.MaxName),
-		Tee:    ParseText(v.Get("tee"), golf.MaxName),
-		Take:   ParseTake(v),
-		Target: ParseTarget(v.Get("target")),
-		Par18:  ParseWhole(v.Get("par18"), golf.MinPar18, golf.MaxPar18),
-		First:  parseHoleNumber(v.Get("first_hole")),
-		Note:   conditions(v.Get("note")),
+		Day:        ParseDay(v.Get("day")),
+		Course:     ParseName(v.Get("course"), golf.MaxName),
+		Tee:        ParseText(v.Get("tee"), golf.MaxName),
+		Take:       ParseTake(v),
+		Target:     ParseTarget(v.Get("target")),
+		Par18:      ParseWhole(v.Get("par18"), golf.MinPar18, golf.MaxPar18),
+		First:      parseHoleNumber(v.Get("first_hole")),
+		Conditions: conditions(v.Get("conditions")),
 	}
 	if d.First.Sound() && d.First.Value != kept.First && !kept.has(d.First.Value) {
 		d.First.Problem = "The round has no such hole."
@@ -184,7 +184,7 @@ func (d *RoundDetails) checkIndexes() {
 
 // Sound reports whether nothing is wrong with the form.
 func (d RoundDetails) Sound() bool {
-	return sound(d.Day, d.Course, d.Tee, d.Take, d.Target, d.Par18, d.First, d.Note) &&
+	return sound(d.Day, d.Course, d.Tee, d.Take, d.Target, d.Par18, d.First, d.Conditions) &&
 		!slices.ContainsFunc(d.Holes, func(h HoleCard) bool { return !h.Sound() })
 }
 

@@ -20,7 +20,7 @@ const (
 )
 
 func TestRoundStart(t *testing.T) {
-	right := map[string]string{"course": "7", "date": "2026-05-02", "note": "", "first_hole": "1", "part": ""}
+	right := map[string]string{"course": "7", "date": "2026-05-02", "conditions": "", "first_hole": "1", "part": ""}
 	fresh := map[string]string{"new_course": "Links", "new_tee": "", "new_holes": "9", "date": "2026-05-02", "part": "back"}
 	checkForms(t, func(v url.Values) typedForm { return ParseRoundStart(v) }, []formCase{
 		{right, nil},
@@ -28,11 +28,11 @@ func TestRoundStart(t *testing.T) {
 		{with(right, "course", ""), map[string]string{"Course": noCourse}},
 		{with(right, "course", "-1"), map[string]string{"Course": noCourse}},
 		{with(right, "date", "x"), map[string]string{"Date": dayAllowed}},
-		{with(right, "note", strings.Repeat("a", 301)), map[string]string{"Note": weather}},
+		{with(right, "conditions", strings.Repeat("a", 301)), map[string]string{"Conditions": weather}},
 		{with(right, "first_hole", "19"), map[string]string{"First": anyHole}},
 		{with(right, "part", "middle"), map[string]string{"Part": wholePart}},
-		{map[string]string{"course": "x", "date": "x", "note": "a\nb", "first_hole": "x", "part": "x"},
-			map[string]string{"Course": noCourse, "Date": dayAllowed, "Note": weather, "First": anyHole, "Part": wholePart}},
+		{map[string]string{"course": "x", "date": "x", "conditions": "a\nb", "first_hole": "x", "part": "x"},
+			map[string]string{"Course": noCourse, "Date": dayAllowed, "Conditions": weather, "First": anyHole, "Part": wholePart}},
 		{fresh, nil},
 		{with(fresh, "new_course", ""), map[string]string{"NewName": needed}},
 		{with(fresh, "new_course", long, "new_tee", long, "new_holes", "0"), map[string]string{"NewName": needed, "NewTee": perhaps, "NewHoles": anyHole}},
@@ -75,7 +75,7 @@ func aRound() KnownRound {
 }
 
 func aRoundTyped() map[string]string {
-	return map[string]string{"day": "2026-05-02", "course": "Links", "tee": "", "target": "79", "par18": "72", "first_hole": "2", "note": "",
+	return map[string]string{"day": "2026-05-02", "course": "Links", "tee": "", "target": "79", "par18": "72", "first_hole": "2", "conditions": "",
 		"par-1": "4", "length-1": "378.7", "index-1": "5", "par-2": "3", "length-2": "158", "index-2": "", "par-3": "4", "length-3": "", "index-3": ""}
 }
 
@@ -91,9 +91,9 @@ func TestRoundDetails(t *testing.T) {
 		{with(right, "par-2", "7"), map[string]string{"Holes.Par": "Allowed: 3 to 6."}},
 		{with(right, "length-2", ""), map[string]string{"Holes.Length": "Allowed: over 0, at most 700 yd."}},
 		{with(right, "take", "x"), map[string]string{"Take": noCourse}},
-		{map[string]string{"day": "x", "tee": long, "take": "0", "note": "a\tb", "par-1": "x", "length-1": "x", "index-1": "x"},
+		{map[string]string{"day": "x", "tee": long, "take": "0", "conditions": "a\tb", "par-1": "x", "length-1": "x", "index-1": "x"},
 			map[string]string{"Day": dayAllowed, "Course": needed, "Tee": perhaps, "Take": noCourse, "Target": targetAllowed, "Par18": "Allowed: 27 to 108.", "First": anyHole,
-				"Note": weather, "Holes.Par": "Allowed: 3 to 6.", "Holes.Length": "Allowed: over 0, at most 700 yd.", "Holes.Index": anyHole}},
+				"Conditions": weather, "Holes.Par": "Allowed: 3 to 6.", "Holes.Length": "Allowed: over 0, at most 700 yd.", "Holes.Index": anyHole}},
 	})
 }
 
@@ -144,9 +144,9 @@ func TestRoundCard(t *testing.T) {
 	parse := func(v url.Values) typedForm { return ParseRoundCard(v, kept) }
 	checkForms(t, parse, []formCase{
 		{nil, nil},
-		{map[string]string{"out": "", "in": "44", "note": "wet"}, nil},
+		{map[string]string{"out": "", "in": "44", "conditions": "wet"}, nil},
 		{map[string]string{"out": "0"}, map[string]string{"Out": nine}},
-		{map[string]string{"out": "x", "in": "201", "note": "a\nb"}, map[string]string{"Out": nine, "In": nine, "Note": weather}},
+		{map[string]string{"out": "x", "in": "201", "conditions": "a\nb"}, map[string]string{"Out": nine, "In": nine, "Conditions": weather}},
 	})
 	if diff := cmp.Diff(RoundCard{TextOf("dry"), Whole{}, WholeOf(44)}, parse(url.Values{"out": {""}, "in": {"44"}})); diff != "" {
 		t.Error(diff)

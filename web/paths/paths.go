@@ -69,8 +69,8 @@ func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" 
 // Card is a round on a sheet of paper that folds to a card.
 func Card(id golf.RoundID) string { return Round(id) + "/card" }
 
-// Note is where the note of a round is saved.
-func Note(id golf.RoundID) string { return Round(id) + "/note" }
+// Conditions is where the conditions of a round and the score of its nines are saved.
+func Conditions(id golf.RoundID) string { return Round(id) + "/conditions" }
 
 // Details is where the day, course, target and card of a round are corrected.
 func Details(id golf.RoundID) string { return Round(id) + "/details" }

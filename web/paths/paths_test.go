@@ -27,7 +27,7 @@ func TestAddressesOfARound(t *testing.T) {
 	check(t, []address{
 		{Round(12), "/rounds/12"},
 		{Details(12), "/rounds/12/details"},
-		{Note(12), "/rounds/12/note"},
+		{Conditions(12), "/rounds/12/conditions"},
 		{RemoveRound(12), "/rounds/12/remove"},
 		{Hole(12, 7), "/rounds/12/holes/7"},
 		{Echo(12, 7), "/rounds/12/holes/7/echo"},

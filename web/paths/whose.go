@@ -143,6 +143,12 @@ func (w Whose) Write(id golf.RoundID, on string) string {
 	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode() + "#write"
 }
 
+// Plan says what to practise.
+func (w Whose) Plan() string { return w.at("/plan") }
+
+// Drill is how a drill is set up, and its mark for the player.
+func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
+
 // Assignments is where a coach gives something to practise.
 func (w Whose) Assignments() string { return w.at("/assignments") }
 

@@ -59,7 +59,7 @@ func problemPages() []Page {
 		{"site", "problem", "not-found", site.NewProblemPage(signedIn(""), "Not found", "There is no such page, or you do not have access to it.", "").View()},
 		{"site", "problem", "failed", site.NewProblemPage(signedIn(""), "Something went wrong", "This is a fault on the server, not yours. Nothing was changed. Go back and try again.", "7f3a-12").View()},
 		{"site", "problem", "reload", busy().Again("/rounds", true, nil).View()},
-		{"site", "problem", "resend", busy().Again("/rounds/7/note", false, url.Values{"note": {"dry, fast greens"}}).View()},
+		{"site", "problem", "resend", busy().Again("/rounds/7/conditions", false, url.Values{"conditions": {"dry, fast greens"}}).View()},
 		{"site", "problem", "go-back", busy().Again("/sign-in", false, url.Values{"password": {"secret"}}).View()},
 	}
 }

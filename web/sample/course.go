@@ -94,7 +94,7 @@ func beginPages() []Page {
 
 func detailsPages() []Page {
 	kept := form.RoundDetails{Day: form.DayOf(golf.Date{Year: 2026, Month: 5, Day: 2}), Course: form.TextOf("Harrow Fen"), Tee: form.TextOf("white"), Target: form.NumberOf(79),
-		Par18: form.WholeOf(72), First: form.WholeOf(1), Note: form.TextOf("Dry and windy, fast greens")}
+		Par18: form.WholeOf(72), First: form.WholeOf(1), Conditions: form.TextOf("Dry and windy, fast greens")}
 	for _, h := range harrowFen {
 		kept.Holes = append(kept.Holes, form.HoleCardOf(h, golf.Yards))
 	}

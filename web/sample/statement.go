@@ -23,7 +23,7 @@ func statementPages() []Page {
 	just.JustEntered = true
 	agrees.Nines = [2]int{nineOf(agrees.Round, false), nineOf(agrees.Round, true)}
 	refused, refusedNote := statementInput(enteredRound(18)), statementInput(enteredRound(18))
-	card := form.ParseRoundCard(url.Values{"out": {"4o"}, "note": {strings.Repeat("windy ", 60)}}, form.RoundCard{})
+	card := form.ParseRoundCard(url.Values{"out": {"4o"}, "conditions": {strings.Repeat("windy ", 60)}}, form.RoundCard{})
 	refused.Returned.Card = &card
 	refusedNote.Coached, refusedNote.On = true, "6.2"
 	note := form.ParseRoundNote(url.Values{"on": {"6.2"}})

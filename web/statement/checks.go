@@ -73,10 +73,10 @@ func newNineCheck(in RoundInput, half, score int) NineCheck {
 func (s *RoundPage) checks(in RoundInput) {
 	conditions := form.TextOf(in.Conditions)
 	if in.Returned.Card != nil {
-		conditions = in.Returned.Card.Note
+		conditions = in.Returned.Card.Conditions
 	}
-	s.ConditionsField = components.Filled(components.Field{Name: "note", Label: "Conditions", Hint: "Weather and greens, in one line."}, conditions)
-	s.SaveCard = paths.Note(in.ID)
+	s.ConditionsField = components.Filled(components.Field{Name: "conditions", Label: "Conditions", Hint: "Weather and greens, in one line."}, conditions)
+	s.SaveCard = paths.Conditions(in.ID)
 	s.Checks = nineChecks(in)
 	if in.Returned.Card != nil {
 		for _, c := range s.Checks {

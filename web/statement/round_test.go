@@ -227,7 +227,7 @@ func TestNineChecks(t *testing.T) {
 	if c := checks[1]; c.Asked || c.Field.Value != "28" || c.Field.Problem != "The holes add up to 27. Look for a missing putt or penalty, or one too many." {
 		t.Errorf("%+v", c)
 	}
-	card := form.ParseRoundCard(url.Values{"out": {"x"}, "note": {"windy"}}, form.RoundCard{})
+	card := form.ParseRoundCard(url.Values{"out": {"x"}, "conditions": {"windy"}}, form.RoundCard{})
 	in.Returned.Card = &card
 	s := NewRoundPage(layout.Page{}, in)
 	if s.Checks[0].Field.Value != "x" || s.NinesWrong.Links[0].Text != "Score out on your card: Allowed: 1 to 200." || s.ConditionsField.Value != "windy" || s.ConditionsWrong.Heading != "" {

@@ -25,6 +25,8 @@ func Thin(t golf.Thin) string {
 		return fmt.Sprintf("%s on a rated course %s an estimate", more+OneOrMany(t.Missing(), "score", "scores"), OneOrMany(t.Missing(), "makes", "make"))
 	case golf.ThinSpread:
 		return rounds + " until it can be said how far scores spread"
+	case golf.ThinPlan:
+		return rounds + " until a plan says much"
 	default:
 		return ""
 	}

@@ -104,7 +104,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	at := pupil.send("/courses/new", "name", longName, "tee", longName, "holes", "9", "rating", "36.5", "slope", "155", "paste", awkwardCard)
 	course := pupil.part(`^/courses/(\d+)`, at)
 	for range 2 {
-		at := pupil.send("/rounds/new", "course", course, "date", "2026-10-02", "note", longName+" "+longName)
+		at := pupil.send("/rounds/new", "course", course, "date", "2026-10-02", "conditions", longName+" "+longName)
 		round = at[:strings.Index(at, "/holes/")]
 		for i, line := range awkwardRound {
 			pupil.send(fmt.Sprintf("%s/holes/%d", round, i+1), "line", line, "version", "0", "press", "anyway", "asked", line)

@@ -85,12 +85,20 @@ func do(t *testing.T, ctx context.Context, steps ...chromedp.Action[chromedp.Voi
 	}
 }
 
-// read is the text of an element.
+// read is the text of an element, waited for. One step of script finds and
+// reads it: an element found in one step and read in the next may be gone when
+// a page is followed by another in between.
 func read(t *testing.T, ctx context.Context, selector string) string {
 	t.Helper()
-	text, err := chromedp.Run(ctx, chromedp.TextContent(selector))
-	if err != nil {
-		t.Fatalf("%s: %v", selector, err)
+	script := fmt.Sprintf(`Array.from(document.querySelectorAll(%q), e => e.textContent)`, selector)
+	var found []string
+	var err error
+	for range 600 {
+		if found, err = chromedp.Run(ctx, chromedp.Evaluate[[]string](script)); err == nil && len(found) > 0 {
+			return strings.Join(strings.Fields(found[0]), " ")
+		}
+		time.Sleep(50 * time.Millisecond)
 	}
-	return strings.Join(strings.Fields(text), " ")
+	t.Fatalf("%s: not on the page (%v)", selector, err)
+	return ""
 }

@@ -73,7 +73,7 @@ func (p *player) save() (acknowledged bool, err error) { return p.saveAt(p.app.u
 // without an answer is left behind: nobody knows whether it is saved.
 func (p *player) saveAt(at string) (acknowledged bool, err error) {
 	if p.next > holes {
-		status, first := p.post(at, "/rounds/new", url.Values{"course": {"1"}, "date": {"2026-11-01"}, "note": {fmt.Sprint(p.rounds + 1)}})
+		status, first := p.post(at, "/rounds/new", url.Values{"course": {"1"}, "date": {"2026-11-01"}, "conditions": {fmt.Sprint(p.rounds + 1)}})
 		switch status {
 		case http.StatusSeeOther:
 		case 0, http.StatusServiceUnavailable, http.StatusInternalServerError:

@@ -1,0 +1,199 @@
+package analysis
+
+import (
+	"cmp"
+	"errors"
+	"slices"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/expect"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/practice"
+)
+
+// PlanRounds is how many of the latest rounds a plan stands on.
+const PlanRounds = 12
+
+// mostDearest is how many example shots a candidate has.
+const mostDearest = 3
+
+// PlanInput is what a plan of practice is made of.
+type PlanInput struct {
+	History []golf.Played // all rounds, in the order of their days
+	Target  float64       // the player's
+	Minutes int           // a week, see practice.MinMinutes
+}
+
+// Plan is what to practise.
+type Plan struct {
+	Game       practice.Game // zero without a hole whose strokes are known
+	First      golf.Date     // of the rounds that the plan stands on
+	Last       golf.Date
+	Thin       golf.Thin // why it says little; no note when there are rounds enough
+	Candidates []PlanCandidate
+}
+
+// PlanCandidate is something to practise, with what it cost most.
+type PlanCandidate struct {
+	practice.Candidate
+	Dearest []DearShot // the dearest first
+}
+
+// DearShot is a shot that cost much.
+type DearShot struct {
+	Round      golf.RoundID
+	Day        golf.Date
+	Hole, Shot int
+	Lost       float64 // strokes, to the golfer of the target
+}
+
+// Plan answers "what should I practise, and how good is good enough?", from the
+// latest rounds with a hole whose strokes are known. A target outside
+// golf.MinTarget to golf.MaxTarget is an error.
+func (e *Engine) Plan(in PlanInput) (Plan, error) {
+	chosen := latestDetailed(in.History, PlanRounds)
+	p := Plan{Thin: golf.Enough(golf.ThinPlan, len(chosen), practice.MinRounds)}
+	rounds := make([]golf.Round, len(chosen))
+	for i, r := range chosen {
+		rounds[i] = r.Round
+	}
+	game, err := practice.Committed().Look(rounds, in.Target)
+	if errors.Is(err, practice.ErrNothing) {
+		return p, nil
+	}
+	if err != nil {
+		return p, err
+	}
+	p.Game, p.First, p.Last = game, chosen[0].Round.Date, chosen[len(chosen)-1].Round.Date
+	candidates, err := game.Candidates(e.golfer, in.Minutes)
+	if err != nil {
+		return p, err
+	}
+	dear, err := dearShots(chosen, in.Target)
+	if err != nil {
+		return p, err
+	}
+	for _, c := range candidates {
+		p.Candidates = append(p.Candidates, PlanCandidate{c, dearestOf(c, dear)})
+	}
+	return p, nil
+}
+
+// latestDetailed are the latest rounds with a hole whose strokes are known, in the
+// order of their days.
+func latestDetailed(history []golf.Played, most int) []golf.Played {
+	var chosen []golf.Played
+	for _, r := range slices.Backward(history) {
+		if len(chosen) < most && slices.ContainsFunc(r.Round.Holes, golf.Hole.Detailed) {
+			chosen = append(chosen, r)
+		}
+	}
+	slices.Reverse(chosen)
+	return chosen
+}
+
+// pricedShot is a shot with what it cost and what it counts for.
+type pricedShot struct {
+	DearShot
+	band  account.Band
+	short bool // a putt of 6 ft or less, missed on the way to a double
+	after bool // an error after the first of a chain
+}
+
+// dearShots are the shots of rounds, the dearest first.
+func dearShots(rounds []golf.Played, target float64) ([]pricedShot, error) {
+	fixed, err := expect.Level(target)
+	if err != nil {
+		return nil, err
+	}
+	terms := account.Terms{Lens: fixed, Fixed: fixed, Boundary: golf.StandardBoundary}
+	var all []pricedShot
+	for _, r := range rounds {
+		a := account.Of(r.Round, terms)
+		doubles := map[int]account.Double{}
+		for _, d := range a.Doubles {
+			doubles[d.Hole] = d
+		}
+		for _, h := range a.Holes {
+			d := doubles[h.Number]
+			for i, s := range h.Shots {
+				all = append(all, pricedShot{DearShot{r.ID, r.Round.Date, h.Number, i + 1, s.Lost}, s.Band,
+					slices.Contains(d.Missed, i+1), len(d.Chain) > 1 && slices.Contains(d.Chain[1:], i+1)})
+			}
+		}
+	}
+	slices.SortStableFunc(all, func(x, y pricedShot) int { return cmp.Compare(y.Lost, x.Lost) })
+	return all, nil
+}
+
+// dearestOf are the dearest shots of a candidate.
+func dearestOf(c practice.Candidate, all []pricedShot) []DearShot {
+	counts := map[practice.Kind]func(pricedShot) bool{
+		practice.OfPart:      func(s pricedShot) bool { return s.band == c.Band },
+		practice.Compounding: func(s pricedShot) bool { return s.after },
+		practice.ShortMisses: func(s pricedShot) bool { return s.short },
+	}[c.Kind]
+	var dearest []DearShot
+	for _, s := range all {
+		if len(dearest) < mostDearest && s.Lost > 0 && counts != nil && counts(s) {
+			dearest = append(dearest, s.DearShot)
+		}
+	}
+	return dearest
+}
+
+// DrillFor is a drill with its mark for a player.
+type DrillFor struct {
+	practice.Drill
+	Target   float64
+	Today    float64       // level at which the drill's part of the game is played; the target where that is better or not known
+	Known    bool          // Today comes from rounds
+	Of       float64       // share of tries that count for the golfer of the target; 0 for a drill without a mark
+	OfToday  float64       // the same of today's golfer
+	Mark     practice.Mark // zero for a drill without one
+	Stations []StationFor
+}
+
+// StationFor is a place of a drill with the share of tries that count there, for the
+// golfer of the target and for today's.
+type StationFor struct {
+	practice.Station
+	Of, OfToday float64
+}
+
+// ErrNoDrill says that there is no drill of a name.
+var ErrNoDrill = errors.New("no such drill")
+
+// Drill answers "how do I do this drill, and what is good enough?". A key that no
+// drill has is ErrNoDrill, a target outside golf.MinTarget to golf.MaxTarget an
+// error.
+func (e *Engine) Drill(key string, in PlanInput) (DrillFor, error) {
+	d, err := practice.Find(key)
+	if err != nil {
+		return DrillFor{}, ErrNoDrill
+	}
+	plan, err := e.Plan(in)
+	if err != nil {
+		return DrillFor{}, err
+	}
+	f := DrillFor{Drill: d, Target: in.Target, Today: in.Target, Known: len(plan.Candidates) > 0 && !plan.Thin.Any()}
+	if f.Known {
+		f.Today = max(plan.Game.Played[d.Part], in.Target)
+	}
+	if d.NoMark {
+		return f, nil
+	}
+	target, err := d.Chances(&e.golfer, f.Target)
+	if err != nil {
+		return f, err
+	}
+	today, err := d.Chances(&e.golfer, f.Today)
+	if err != nil {
+		return f, err
+	}
+	f.Of, f.OfToday, f.Mark = practice.Chance(target), practice.Chance(today), d.Mark(target, today)
+	for i, s := range d.Stations {
+		f.Stations = append(f.Stations, StationFor{s, target[i], today[i]})
+	}
+	return f, nil
+}

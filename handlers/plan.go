@@ -1,0 +1,62 @@
+package handlers
+
+import (
+	"errors"
+	"net/http"
+
+	"github.com/go-chi/chi/v5"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/practice"
+)
+
+// planMinutes is how many minutes a week a plan shares out.
+const planMinutes = 180
+
+// plan says what a player should practise.
+func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
+	about, in, err := s.planInput(r)
+	if err != nil {
+		return err
+	}
+	plan, err := s.engine.Plan(in)
+	if err != nil {
+		return err
+	}
+	if err := s.recordLook(r, about.pages, db.LookPlan, 0); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, practice.NewPlanPage(shell(r), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+		Minutes: planMinutes, Units: unitsOf(me(r)), Today: now(), Plan: plan}).View())
+}
+
+// drill shows how a drill is done, and its mark for a player.
+func (s *server) drill(w http.ResponseWriter, r *http.Request) error {
+	about, in, err := s.planInput(r)
+	if err != nil {
+		return err
+	}
+	drill, err := s.engine.Drill(chi.URLParam(r, "drill"), in)
+	if errors.Is(err, analysis.ErrNoDrill) {
+		return golf.ErrNotFound
+	}
+	if err != nil {
+		return err
+	}
+	if err := s.recordLook(r, about.pages, db.LookPlan, 0); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, practice.NewDrillPage(shell(r), practice.DrillInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+		Units: unitsOf(me(r)), DrillFor: drill}).View())
+}
+
+// planInput reads a player's rounds for a plan.
+func (s *server) planInput(r *http.Request) (about subject, in analysis.PlanInput, err error) {
+	if about, err = s.subject(r); err != nil {
+		return about, in, err
+	}
+	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
+	return about, analysis.PlanInput{History: history, Target: about.player.Target, Minutes: planMinutes}, err
+}

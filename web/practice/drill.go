@@ -1,0 +1,107 @@
+package practice
+
+import (
+	"fmt"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/practice"
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// DrillPage is how a drill is done and what to reach in it.
+type DrillPage struct {
+	layout.Page
+	Name     string
+	Place    string // the part of the game that it serves
+	Lede     string // the mark
+	Chances  string // how often it is passed; empty for a drill without a mark
+	SetUp    [3]string
+	Counts   string // when a try counts; empty for a drill without a mark
+	Writes   string // what to write down
+	Target   string // over the shares of the target's golfer
+	Today    string // over the player's; empty when not known
+	Stations []StationRow
+	Cautions []string
+	Others   []components.Link
+	Plan     string // address of the plan
+}
+
+// StationRow is a place of a drill with what to expect there.
+type StationRow struct {
+	From   string
+	Target string // share of tries that count for the target's golfer
+	Today  string // the player's; empty when not known
+}
+
+// DrillInput is what the page of a drill is made of.
+type DrillInput struct {
+	Whose  paths.Whose
+	Name   string // the player's
+	Target float64
+	Units  form.Units
+	analysis.DrillFor
+}
+
+// written says what to write down.
+var written = map[practice.Written]string{
+	practice.Sides: "how many counted, and for each miss: left, right, short or long",
+	practice.Tally: "how many counted at each place",
+	practice.Run:   "how many counted, and the longest run without a miss",
+	practice.Notes: "what you saw",
+}
+
+// NewDrillPage makes the page.
+func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
+	page.Title, page.Here = in.DrillFor.Name, layout.Here(in.Whose, in.Whose.Lessons())
+	page.Foot = "Marks come from the golfer who averages the target, by an exact step of the same model that prices every shot."
+	d := DrillPage{Page: page, Name: in.DrillFor.Name, Place: words.Capital(in.Part.String()) + ".", SetUp: in.SetUp, Writes: "Write down " + written[in.Written] + ".", Plan: in.Whose.Plan(), Lede: in.lede()}
+	if !in.NoMark {
+		plan := PlanInput{Whose: in.Whose, Name: in.Name, Target: in.Target}
+		d.Counts = "A try counts when " + in.Counts + "."
+		d.Chances = plan.chances(in.Mark, in.Today())
+		d.Target = words.Capital(words.A(in.Target))
+		if in.Known {
+			d.Today = "You today"
+			if !in.Whose.Own {
+				d.Today = in.Name + " today"
+			}
+		}
+	}
+	for i, s := range in.Stations {
+		if i > 0 && s.Lie == in.Stations[i-1].Lie && s.Distance == in.Stations[i-1].Distance {
+			continue // eight times the same place
+		}
+		row := StationRow{From: "Full drive", Target: words.Percent(s.Of)}
+		if s.Distance > 0 {
+			row.From = words.Distance(s.Lie, s.Distance, in.Units)
+		}
+		if in.Known {
+			row.Today = words.Percent(s.OfToday)
+		}
+		d.Stations = append(d.Stations, row)
+	}
+	if in.Swing {
+		d.Cautions = cautions
+	}
+	for _, o := range practice.Drills() {
+		if o.Key != in.Key {
+			d.Others = append(d.Others, components.Link{At: in.Whose.Drill(o.Key), Name: o.Name})
+		}
+	}
+	return d
+}
+
+// Today is the level of the player in the drill's part of the game.
+func (in DrillInput) Today() float64 { return in.DrillFor.Today }
+
+// lede says what to reach.
+func (in DrillInput) lede() string {
+	if in.NoMark {
+		return "No mark: its results cannot tell levels apart. What you see is what counts."
+	}
+	return fmt.Sprintf("Pass mark: %s.", markWords(in.Mark))
+}
