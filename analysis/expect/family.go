@@ -126,6 +126,12 @@ func residual(golfer *Table) Table {
 		}
 		hold(row[:], YardNode, residualRange[lie])
 	}
+	// No hole is so short: there what the table adds shrinks with the distance, as it
+	// would otherwise outweigh skill.
+	tees, first := rest.Row(golf.Tee), residualRange[golf.Tee][0]
+	for i := range tees {
+		tees[i] *= min(YardNode(i)/first, 1)
+	}
 	for i := range rest.Feet {
 		rest.Feet[i] = Tabulated(golf.Green, FootNode(i)) - golfer.Feet[i]
 	}

@@ -1,12 +1,10 @@
 package golfer
 
 import (
-	"fmt"
 	"math"
 	"math/rand/v2"
 
 	"gonum.org/v1/gonum/mat"
-	"gonum.org/v1/gonum/optimize"
 
 	"strokeledger/analysis/parallel"
 )
@@ -53,10 +51,11 @@ func (a *aims) misfits(p *Parameters, l *lineup) []float64 {
 	return all
 }
 
-// Objective is what a calibration makes small: the sum of the squared misfits.
+// Objective is what a calibration makes small: the sum of the squared misfits, on
+// the quick grid.
 func (p Parameters) Objective() float64 {
 	a := publishedAims()
-	return sumOfSquares(a.misfits(&p, newLineup(&p)))
+	return sumOfSquares(a.misfits(&p, p.lineupOn(quick, nil)))
 }
 
 // sumOfSquares adds up the squares of some numbers, 0 for none.
@@ -75,14 +74,12 @@ const derivativeStep = 1e-5
 // number stands from the first parameters.
 type problem struct {
 	aims
-	grid   *grid
 	from   Parameters // where every x is 0
 	notify func(Progress)
 
-	steps    int        // derivatives taken so far
-	jacobian *mat.Dense // of the misfits, at x; a row a misfit, a column a free number
-	misfit   []float64  // at x
-	x        []float64  // where the last derivative was taken; nil before the first
+	steps    int          // derivatives taken so far
+	jacobian *mat.Dense   // of the misfits, where the last derivative was taken; a row a misfit, a column a free number
+	hessian  mat.Cholesky // of the same place, of half the objective
 }
 
 // Progress is how far a calibration has come.
@@ -101,97 +98,123 @@ func (q *problem) at(x []float64) Parameters {
 	return p
 }
 
-// objective is what is made small, at x.
-func (q *problem) objective(x []float64) float64 {
+// misfitsAt are the misfits at x.
+func (q *problem) misfitsAt(x []float64) []float64 {
 	p := q.at(x)
-	return sumOfSquares(q.misfits(&p, p.lineupOn(q.grid, nil)))
+	return q.misfits(&p, p.lineupOn(quick, nil))
 }
 
-// linearise works out the misfits and their derivatives at x, once for each x.
+// linearise works out the derivatives of the misfits at x, and from them the
+// Gauss-Newton Hessian, which is always positive definite here: the prior alone is.
 func (q *problem) linearise(x []float64) {
-	if q.x != nil && equal(q.x, x) {
-		return
-	}
 	p := q.at(x)
-	here := p.lineupOn(q.grid, nil)
-	q.x, q.misfit = append([]float64(nil), x...), q.misfits(&p, here)
-	q.jacobian = mat.NewDense(len(q.misfit), len(x), nil)
+	here := p.lineupOn(quick, nil)
+	misfit := q.misfits(&p, here)
+	q.jacobian = mat.NewDense(len(misfit), len(x), nil)
 	q.steps++
-	said := Progress{Step: q.steps, Of: len(x), Objective: sumOfSquares(q.misfit)}
+	said := Progress{Step: q.steps, Of: len(x), Objective: sumOfSquares(misfit)}
 	parallel.DoTelling(len(x), func(i int) {
 		moved := p.moved(q.free[i], derivativeStep)
 		for row, m := range q.misfits(&moved, moved.lineupLike(here)) {
-			q.jacobian.Set(row, i, (m-q.misfit[row])/derivativeStep)
+			q.jacobian.Set(row, i, (m-misfit[row])/derivativeStep)
 		}
 	}, func(done int) {
 		said.Done = done
 		q.notify(said)
 	})
+	var hessian mat.SymDense
+	hessian.SymOuterK(1, q.jacobian.T())
+	if !q.hessian.Factorize(&hessian) {
+		panic("golfer: the Hessian of a calibration is not positive definite")
+	}
 }
 
-// equal reports whether two points of the same length are one.
-func equal(a, b []float64) bool {
-	for i := range a {
-		if a[i] != b[i] {
-			return false
+// step goes from x, where the misfits are known, to the optimum of the linear
+// picture, or as far towards it as the objective falls. It returns x and the misfits
+// as they were when it does not fall.
+func (q *problem) step(x, misfit []float64) ([]float64, []float64) {
+	var gradient, full mat.VecDense
+	gradient.MulVec(q.jacobian.T(), mat.NewVecDense(len(misfit), misfit))
+	if err := q.hessian.SolveVecTo(&full, &gradient); err != nil {
+		panic("golfer: " + err.Error())
+	}
+	for share := 1.0; share > .05; share /= 2 {
+		next := make([]float64, len(x))
+		for i := range x {
+			next[i] = x[i] - share*full.AtVec(i)
+		}
+		if m := q.misfitsAt(next); sumOfSquares(m) < sumOfSquares(misfit) {
+			return next, m
 		}
 	}
-	return true
+	return x, misfit
 }
 
-// gradient writes the derivative of the objective at x into grad.
-func (q *problem) gradient(grad, x []float64) {
-	q.linearise(x)
-	g := mat.NewVecDense(len(x), grad)
-	g.MulVec(q.jacobian.T(), mat.NewVecDense(len(q.misfit), q.misfit))
-	g.ScaleVec(2, g)
+// further goes on from x in the direction that led there, twice as far each time, for
+// as long as the objective falls: in a curved valley linear pictures take one small
+// step after the other the same way.
+func (q *problem) further(from, x, misfit []float64) ([]float64, []float64) {
+	direction := make([]float64, len(x))
+	for i := range x {
+		direction[i] = x[i] - from[i]
+	}
+	for share := .5; share < 100; share *= 2 {
+		next := make([]float64, len(x))
+		for i := range x {
+			next[i] = x[i] + share*direction[i]
+		}
+		m := q.misfitsAt(next)
+		if sumOfSquares(m) >= sumOfSquares(misfit) {
+			break
+		}
+		x, misfit = next, m
+	}
+	return x, misfit
 }
 
-// hessian is that of the misfits made linear (Gauss-Newton), which is always
-// positive definite here: the prior alone is.
-func (q *problem) hessian(h *mat.SymDense, x []float64) {
-	q.linearise(x)
-	h.SymOuterK(2, q.jacobian.T())
+// search is a Gauss-Newton search from x = 0 that ends when a fresh linear picture
+// gains less than least. As a derivative costs as much as a hundred solutions, a
+// picture is used for as long as its steps gain a part of what its first one did.
+func (q *problem) search(least float64) Parameters {
+	x := make([]float64, len(q.free))
+	misfit := q.misfitsAt(x)
+	for {
+		start, from := sumOfSquares(misfit), x
+		q.linearise(x)
+		for gain, first := math.Inf(1), 0.0; gain > max(first/20, least/10); first = max(first, gain) {
+			before := sumOfSquares(misfit)
+			x, misfit = q.step(x, misfit)
+			gain = before - sumOfSquares(misfit)
+		}
+		x, misfit = q.further(from, x, misfit)
+		if start-sumOfSquares(misfit) < least {
+			return q.at(x).rounded()
+		}
+	}
 }
 
 // Calibrate fits the free numbers of the parameters to the published figures,
 // starting from where they are, and tells notify how far it has come.
-func (p Parameters) Calibrate(notify func(Progress)) (Parameters, error) {
-	return p.fit(publishedAims(), notify)
+func (p Parameters) Calibrate(notify func(Progress)) Parameters {
+	return p.fit(publishedAims(), leastGain, notify)
 }
 
 // Refit fits the free numbers as Calibrate does, but to figures that are moved at
-// random, each by its spread.
-func (p Parameters) Refit(seed uint64, notify func(Progress)) (Parameters, error) {
-	return p.fit(publishedAims().drawn(seed), notify)
+// random, each by its spread; it need not end as near to the optimum.
+func (p Parameters) Refit(seed uint64, notify func(Progress)) Parameters {
+	return p.fit(publishedAims().drawn(seed), refitGain, notify)
 }
 
-// fit searches on a quick grid until steps gain little, and from there on the grid
-// that counts until no step gains anything.
-func (p Parameters) fit(a aims, notify func(Progress)) (Parameters, error) {
-	p, err := p.search(&problem{aims: a, grid: quick, from: p, notify: notify}, optimize.FunctionConverge{Absolute: .05, Iterations: 1})
-	if err != nil {
-		return p, err
-	}
-	return p.search(&problem{aims: a, grid: standard, from: p, notify: notify}, optimize.FunctionConverge{Absolute: 1e-4, Iterations: 2})
-}
+// What a linear picture must gain for the search to go on, in the squares of
+// spreads. Past it, expected strokes move by a small part of how sure they are.
+const (
+	leastGain = .05
+	refitGain = 1
+)
 
-// search is a Newton search on misfits made linear.
-func (p Parameters) search(q *problem, end optimize.FunctionConverge) (Parameters, error) {
-	result, err := optimize.Minimize(
-		optimize.Problem{Func: q.objective, Grad: q.gradient, Hess: q.hessian},
-		make([]float64, len(q.free)),
-		&optimize.Settings{
-			GradientThreshold: .01, // a step of 1 % then changes the objective by curvature alone
-			Converger:         &end,
-			Concurrent:        1,
-		},
-		&optimize.Newton{Linesearcher: &optimize.Backtracking{}},
-	)
-	if err != nil {
-		return p, fmt.Errorf("the calibration stopped: %w", err)
-	}
-	return q.at(result.X).rounded(), nil
+// fit searches on the quick grid.
+func (p Parameters) fit(a aims, least float64, notify func(Progress)) Parameters {
+	return (&problem{aims: a, from: p, notify: notify}).search(least)
 }
 
 // rounded keeps as many digits as the file needs to be read by people; they

@@ -34,7 +34,8 @@ type grid struct {
 var standard = newGrid(1)
 
 // quick has about half as many nodes as the standard grid in every direction in
-// which a stroke is spread, and the same states: a calibration begins on it.
+// which a stroke is spread, and the same states: calibrations are done on it, since
+// they need the family thousands of times. A test holds its error.
 var quick = newQuick()
 
 func newQuick() *grid {

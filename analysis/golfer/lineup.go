@@ -110,13 +110,29 @@ func (l *lineup) at(level float64, figure func(*Golfer) float64) float64 {
 	return read(l.sums, level, func(i int) float64 { return figure(l.golfers[i]) })
 }
 
-// read reads a figure at a level by the parabola through the three golfers around
-// it, whose levels are their sums.
+// read reads a figure at a level between two golfers, whose levels are their sums,
+// by the parabolas through three golfers around each of the two, blended so that the
+// reading has no jump and no kink where one golfer gives way to the next: a search
+// for the best numbers would stumble over it.
 func read(sums []float64, level float64, figure func(int) float64) float64 {
-	i := 1
-	for i < len(sums)-2 && level > (sums[i]+sums[i+1])/2 {
+	last := len(sums) - 2
+	i := 0
+	for i < last && level > sums[i+1] {
 		i++
 	}
+	w := min(max((level-sums[i])/(sums[i+1]-sums[i]), 0), 1)
+	switch i {
+	case 0:
+		return parabola(sums, level, 1, figure)
+	case last:
+		return parabola(sums, level, last, figure)
+	default:
+		return (1-w)*parabola(sums, level, i, figure) + w*parabola(sums, level, i+1, figure)
+	}
+}
+
+// parabola reads a figure by the parabola through golfer i and its neighbours.
+func parabola(sums []float64, level float64, i int, figure func(int) float64) float64 {
 	x0, x1, x2 := sums[i-1], sums[i], sums[i+1]
 	return figure(i-1)*(level-x1)*(level-x2)/((x0-x1)*(x0-x2)) +
 		figure(i)*(level-x0)*(level-x2)/((x1-x0)*(x1-x2)) +

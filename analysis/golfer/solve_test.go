@@ -68,6 +68,26 @@ func TestNumericalError(t *testing.T) {
 	}
 }
 
+// The grid of calibrations against the standard one: far less than the figures
+// may be off.
+func TestQuickGridIsNearTheStandardOne(t *testing.T) {
+	p := Committed()
+	for _, skill := range []float64{0, 1} {
+		g, rough := p.Solve(skill), p.solveOn(quick, skill, nil)
+		if miss := g.course(expect.ReferenceCourse()) - rough.course(expect.ReferenceCourse()); math.Abs(miss) > .04 {
+			t.Errorf("skill %g: %.4f off over the course", skill, miss)
+		}
+		for _, lie := range golf.Lies {
+			for x := 3.0; x <= 300; x += 7 {
+				d := lie.Unit().Of(x)
+				if miss := g.Strokes(lie, d) - rough.Strokes(lie, d); math.Abs(miss) > .01 {
+					t.Errorf("skill %g, %s %g: %.4f off", skill, lie, x, miss)
+				}
+			}
+		}
+	}
+}
+
 // Reading a level between two stored ones is as good as solving it.
 func TestBlendedLevelsAreNearSolvedOnes(t *testing.T) {
 	p := Committed()

@@ -55,61 +55,82 @@ func (l *lineup) watched() []Uncertain {
 	return all
 }
 
-// linear is the calibration made linear at its optimum: what each free number
+// linear is the calibration made linear at some parameters: what each free number
 // does to the misfits and to the expected strokes that are watched.
 type linear struct {
-	here     *lineup
-	misfits  *mat.Dense // a row a misfit, a column a free number
-	strokes  *mat.Dense // a row a place
-	smallest float64    // the least that the objective changes when one number moves by the step, up or down
-	weakest  free       // of which number
+	misfit  []float64    // there
+	misfits *mat.Dense   // derivatives: a row a misfit, a column a free number
+	strokes *mat.Dense   // derivatives: a row a place
+	hessian mat.Cholesky // of half the objective
+	change  []float64    // the least that the objective changes when a number moves by the step, up or down
 }
 
 // linearised takes central differences with a step of each free number.
-func (p *Parameters) linearised(step float64, notify func(done, of int)) *linear {
-	a, here := publishedAims(), newLineup(p)
-	best, watched := a.misfits(p, here), here.watched()
-	lin := &linear{here: here, misfits: mat.NewDense(len(best), len(a.free), nil), strokes: mat.NewDense(len(watched), len(a.free), nil)}
-	change := make([]float64, len(a.free))
+func (p *Parameters) linearised(step float64, notify func(done, of int)) (*linear, error) {
+	a, here := publishedAims(), p.lineupOn(quick, nil)
+	lin := &linear{misfit: a.misfits(p, here)}
+	lin.misfits = mat.NewDense(len(lin.misfit), len(a.free), nil)
+	lin.strokes = mat.NewDense(len(here.watched()), len(a.free), nil)
+	lin.change = make([]float64, len(a.free))
 	parallel.DoTelling(len(a.free), func(i int) {
 		up, down := p.moved(a.free[i], step), p.moved(a.free[i], -step)
 		high, low := up.lineupLike(here), down.lineupLike(here)
 		above, below := a.misfits(&up, high), a.misfits(&down, low)
-		for row := range best {
+		for row := range above {
 			lin.misfits.Set(row, i, (above[row]-below[row])/(2*step))
 		}
+		lin.change[i] = math.Min(sumOfSquares(above), sumOfSquares(below)) - sumOfSquares(lin.misfit)
 		more, less := high.watched(), low.watched()
-		for row := range watched {
+		for row := range more {
 			lin.strokes.Set(row, i, (more[row].Strokes-less[row].Strokes)/(2*step))
 		}
-		change[i] = math.Min(sumOfSquares(above), sumOfSquares(below)) - sumOfSquares(best)
 	}, func(done int) { notify(done, len(a.free)) })
-	lin.smallest = math.Inf(1)
-	for i, c := range change {
-		if c < lin.smallest {
-			lin.smallest, lin.weakest = c, a.free[i]
-		}
+	var hessian mat.SymDense
+	hessian.SymOuterK(1, lin.misfits.T())
+	if !lin.hessian.Factorize(&hessian) {
+		return nil, fmt.Errorf("the calibration does not hold every number: its Hessian is singular")
 	}
-	return lin
+	return lin, nil
+}
+
+// newton is how far the free numbers go, by the linear calibration, when its misfits
+// are these.
+func (lin *linear) newton(misfit []float64) *mat.VecDense {
+	var right, step mat.VecDense
+	right.MulVec(lin.misfits.T(), mat.NewVecDense(len(misfit), misfit))
+	if err := lin.hessian.SolveVecTo(&step, &right); err != nil {
+		panic("golfer: " + err.Error()) // linearised has factorised it
+	}
+	step.ScaleVec(-1, &step)
+	return &step
+}
+
+// unfinished is what the search for the optimum has left: what the objective would
+// still fall by the linear calibration, and the largest move of watched expected
+// strokes in their own spreads.
+func (lin *linear) unfinished(table []Uncertain) (gain, move float64) {
+	step := lin.newton(lin.misfit)
+	var change, strokes mat.VecDense
+	change.MulVec(lin.misfits, step)
+	gain = mat.Dot(&change, &change)
+	strokes.MulVec(lin.strokes, step)
+	for i, u := range table {
+		move = math.Max(move, math.Abs(strokes.AtVec(i))/u.SD)
+	}
+	return gain, move
 }
 
 // uncertain works out the table: the covariance of the free numbers is the
 // inverse of the Gauss-Newton Hessian, and the spread of expected strokes follows
 // by the delta method. The refit moved every aim; the same draw through the
 // linear calibration says what it should have come to.
-func (lin *linear) uncertain(refit Parameters) ([]Uncertain, error) {
-	var hessian mat.SymDense
-	hessian.SymOuterK(1, lin.misfits.T())
-	var chol mat.Cholesky
-	if !chol.Factorize(&hessian) {
-		return nil, fmt.Errorf("the calibration does not hold every number: its Hessian is singular")
-	}
-	step := lin.drawnStep(&chol)
-	table, after := lin.here.watched(), newLineup(&refit).watched()
+func (lin *linear) uncertain(p, refit Parameters) ([]Uncertain, error) {
+	table, after := newLineup(&p).watched(), newLineup(&refit).watched()
+	step := lin.newton(drawnMisfits())
 	for row := range table {
 		g := mat.VecDenseCopyOf(lin.strokes.RowView(row))
 		var x mat.VecDense
-		if err := chol.SolveVecTo(&x, g); err != nil {
+		if err := lin.hessian.SolveVecTo(&x, g); err != nil {
 			return nil, err
 		}
 		table[row].SD = math.Sqrt(mat.Dot(g, &x))
@@ -119,31 +140,30 @@ func (lin *linear) uncertain(refit Parameters) ([]Uncertain, error) {
 	return table, nil
 }
 
-// drawnStep is how far the free numbers go, by the linear calibration, when the
-// aims are moved as in the refit.
-func (lin *linear) drawnStep(chol *mat.Cholesky) *mat.VecDense {
+// drawnMisfits are what moving the aims as in the refit adds to the misfits.
+func drawnMisfits() []float64 {
 	a := publishedAims()
 	moved := a.drawn(RefitSeed)
-	var by []float64
+	var all []float64
 	for i, t := range a.targets {
-		by = append(by, (moved.targets[i].Want-t.Want)/t.Spread)
+		all = append(all, (t.Want-moved.targets[i].Want)/t.Spread)
 	}
-	by = append(by, moved.pull...)
-	var right, step mat.VecDense
-	right.MulVec(lin.misfits.T(), mat.NewVecDense(len(by), by))
-	if err := chol.SolveVecTo(&step, &right); err != nil {
-		panic("golfer: " + err.Error()) // the caller has factorised it
+	for _, pull := range moved.pull {
+		all = append(all, -pull)
 	}
-	return &step
+	return all
 }
 
 // Uncertainty works out how sure expected strokes are, with the refit that checks
 // it, and tells notify how far it has come.
 func (p Parameters) Uncertainty(refit Parameters, notify func(done, of int)) ([]Uncertain, error) {
-	return p.linearised(uncertaintyStep, notify).uncertain(refit)
+	lin, err := p.linearised(uncertaintyStep, notify)
+	if err != nil {
+		return nil, err
+	}
+	return lin.uncertain(p, refit)
 }
 
-// uncertaintyStep is the share by which a number is moved for the table: large
-// enough to tell whether the parameters are the optimum, small enough for a
-// derivative.
+// uncertaintyStep is the share by which a number is moved for the table, to either
+// side.
 const uncertaintyStep = .01

@@ -14,7 +14,11 @@ func TestCommittedUncertaintyIsWorkedOut(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	table, err := linearOnce().uncertain(refit)
+	lin, err := linearOnce()
+	if err != nil {
+		t.Fatal(err)
+	}
+	table, err := lin.uncertain(Committed(), refit)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -53,10 +53,7 @@ func writeCalibration(root string, s streams) error {
 	}
 	line := newProgress(s.err)
 	defer line.end()
-	p, err := golfer.Start().Calibrate(line.calibration)
-	if err != nil {
-		return err
-	}
+	p := golfer.Start().Calibrate(line.calibration)
 	files, err := calibrated(p, line)
 	if err != nil {
 		return err
@@ -78,10 +75,7 @@ func calibrated(p golfer.Parameters, line *progress) (map[string][]byte, error) 
 	if err != nil {
 		return nil, err
 	}
-	refit, err := p.Refit(golfer.RefitSeed, line.calibration)
-	if err != nil {
-		return nil, err
-	}
+	refit := p.Refit(golfer.RefitSeed, line.calibration)
 	table, err := p.Uncertainty(refit, func(done, of int) { line.update("how sure it is: %d of %d", done, of) })
 	if err != nil {
 		return nil, err
@@ -100,10 +94,7 @@ func checkCalibration(s streams) error {
 	committed := golfer.Committed()
 	line := newProgress(s.err)
 	defer line.end()
-	p, err := committed.Disturbed(.2).Calibrate(line.calibration)
-	if err != nil {
-		return err
-	}
+	p := committed.Disturbed(.2).Calibrate(line.calibration)
 	line.end()
 	worst := 0.0
 	for _, d := range p.Differences(committed) {
