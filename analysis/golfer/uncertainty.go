@@ -136,6 +136,9 @@ func (lin *linear) uncertain(p, refit Parameters) ([]Uncertain, error) {
 		table[row].SD = math.Sqrt(mat.Dot(g, &x))
 		table[row].Refit = after[row].Strokes - table[row].Strokes
 		table[row].Linear = mat.Dot(g, step)
+		for _, x := range []*float64{&table[row].Strokes, &table[row].SD, &table[row].Refit, &table[row].Linear} {
+			*x = math.Round(*x*1e4) / 1e4 // as the file keeps them
+		}
 	}
 	return table, nil
 }
