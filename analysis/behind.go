@@ -78,15 +78,6 @@ func (b *Behind) Holes() bool { return b.Measure != nil }
 // Share reports whether some of what is listed counts as a success.
 func (b *Behind) Share() bool { return !b.loss && (b.Measure == nil || b.Measure.Share) }
 
-// Lost is what everything listed lost together, in strokes.
-func (b *Behind) Lost() float64 {
-	sum := 0.0
-	for _, one := range b.All {
-		sum += one.Lost
-	}
-	return sum
-}
-
 // Hits counts the successes.
 func (b *Behind) Hits() int {
 	n := 0

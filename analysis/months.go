@@ -41,7 +41,8 @@ type Listed struct {
 	ID     golf.RoundID
 	Day    golf.Date
 	Course string
-	Score  float64 // 0 for a round that is left out
+	Score  float64 // in whole strokes, 0 for a round that is left out
+	Holes  int     // entered
 	Out    bool
 }
 
@@ -121,14 +122,14 @@ func (m *Months) listed(history []golf.Played) []Listed {
 	scores := map[golf.RoundID]float64{}
 	for _, c := range m.Sheet.Columns {
 		for _, r := range c.Rounds {
-			scores[r.ID] = r.Account.Score
+			scores[r.ID] = float64(r.Account.Whole())
 		}
 	}
 	var all []Listed
 	for _, h := range slices.Backward(history) {
 		score, in := scores[h.ID]
 		if out := slices.Contains(m.Choice.Without, h.ID); in || out {
-			all = append(all, Listed{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Out: out})
+			all = append(all, Listed{ID: h.ID, Day: h.Round.Date, Course: h.Round.Course, Score: score, Holes: len(h.Round.Holes), Out: out})
 		}
 	}
 	return all

@@ -14,24 +14,28 @@ const RosterRounds = 2*compare.FormRounds + 4
 
 // RosterRow answers "how does this player play, and has it changed?" in a row.
 type RosterRow struct {
-	Last  golf.Date // day of the latest round with a hole; the zero value without one
-	Score float64   // of that round
-	Holes int       // of that round; 0 without one
-	Form  compare.Form
+	Last        golf.Date // day of the latest round with a hole; the zero value without one
+	Score       float64   // of that round, in whole strokes
+	HolesTarget float64   // the target of its holes
+	Lifted      bool      // one of them was picked up
+	Holes       int       // of that round; 0 without one
+	From        golf.Date // day of the earliest round of the form; zero without one
+	Form        compare.Form
 }
 
-// Roster works out a row for each of many players, from their rounds, the
-// latest first.
-func (e *Engine) Roster(players [][]Summarized) ([]RosterRow, error) {
+// Roster works out a row for each of many players. Targets outside golf.MinTarget
+// to golf.MaxTarget are read as the nearer end.
+func (e *Engine) Roster(players []Player) ([]RosterRow, error) {
 	rows, faults := make([]RosterRow, len(players)), make([]error, len(players))
 	parallel.Do(len(players), func(i int) {
-		entered, latest, err := e.decoded(players[i])
+		entered, days, err := e.decoded(players[i].Rounds)
 		if faults[i] = err; err != nil {
 			return
 		}
-		row := RosterRow{Last: latest.Day, Form: e.ladder.Form(entered, drawSeed)}
+		row := RosterRow{Form: e.ladder.Form(entered, players[i].Target, drawSeed)}
 		if len(entered) > 0 {
-			row.Score, row.Holes = entered[0].Score, entered[0].Entered
+			row.Last, row.From = days[0], days[min(compare.FormRounds, len(days))-1]
+			row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
 		}
 		rows[i] = row
 	})

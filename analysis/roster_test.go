@@ -4,13 +4,14 @@ import (
 	"math"
 	"testing"
 
+	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 )
 
 func TestRosterFromNoneToMany(t *testing.T) {
 	many := played(t, 84, 20)
 	open := append(played(t, 84, 1), openRound())
-	rows, err := engine.Roster([][]Summarized{nil, summarized(t, open), summarized(t, many[:4]), summarized(t, many)})
+	rows, err := engine.Roster([]Player{{Target: 79}, {79, summarized(t, open)}, {79, summarized(t, many[:4])}, {79, summarized(t, many)}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -30,7 +31,7 @@ func TestRosterFromNoneToMany(t *testing.T) {
 			t.Errorf("row %d: %d holes on %s, form of %d rounds, %+v", i, got.Holes, got.Last, got.Form.Rounds, got.Form.Now[golf.Putting].Thin())
 		}
 	}
-	if _, err := engine.Roster([][]Summarized{{{Summary: []byte{1}}}}); err == nil {
+	if _, err := engine.Roster([]Player{{79, []Summarized{{Summary: []byte{1}}}}}); err == nil {
 		t.Error("a summary of one byte was read")
 	}
 	if rows, err := engine.Roster(nil); err != nil || len(rows) != 0 {
@@ -38,12 +39,49 @@ func TestRosterFromNoneToMany(t *testing.T) {
 	}
 }
 
+// One change has one word: roster, report and months say the same of the same
+// rounds, with nines and a hole known by its score among them.
+func TestOneChangeHasOneWord(t *testing.T) {
+	said := map[compare.Word]int{}
+	for seed := range 12 {
+		history := append(played(t, 82+float64(seed), 10), played(t, 84, 10)...)
+		for i := range history {
+			history[i].ID, history[i].Round.Date = golf.RoundID(i+1), golf.Date{Year: 2026, Month: 5, Day: 1}.AddDays(i)
+		}
+		history[4+seed/2].Round.Holes = history[4+seed/2].Round.Holes[:9]
+		alone := &history[19].Round.Holes[3]
+		alone.ScoreOnly, alone.Shots = 6, alone.Shots[:1]
+		rows, err := engine.Roster([]Player{{79, summarized(t, history)}})
+		if err != nil {
+			t.Fatal(err)
+		}
+		report, err := engine.Report(ReportInput{History: history, Span: UsualReport(), Target: 79, Boundary: golf.StandardBoundary})
+		if err != nil {
+			t.Fatal(err)
+		}
+		months, err := engine.Months(MonthsInput{History: history, Choice: golf.Comparison{Spans: []golf.Span{{From: history[0].Round.Date, To: history[9].Round.Date}, {From: history[10].Round.Date, To: history[19].Round.Date}}}, Target: 79, Boundary: golf.StandardBoundary})
+		if err != nil {
+			t.Fatal(err)
+		}
+		inReport := report.Form()
+		for k, c := range rows[0].Form.Changes {
+			said[c.Word]++
+			if other := months.Now().Cells[k].Change; c.Word == 0 || other.Word != c.Word || inReport.Changes[k] != report.Now().Cells[k].Change || inReport.Changes[k].Word != c.Word || math.Abs(other.Mean-c.Mean) > 1e-4 {
+				t.Errorf("player %d, row %d: roster %+v, months %+v, report %+v", seed, k, c, other, inReport.Changes[k])
+			}
+		}
+	}
+	if said[compare.Clear] == 0 || said[compare.Leaning] == 0 || said[compare.Chance] == 0 {
+		t.Errorf("not every word was said: %v", said)
+	}
+}
+
 func TestSquadFromNobodyToMany(t *testing.T) {
-	if s, err := engine.Squad(nil); err != nil || s.Played != 0 || s.Most != 0 {
+	if s, err := engine.Squad(nil, 0); err != nil || s.Played != 0 || s.Most != 0 {
 		t.Errorf("of nobody: %+v, %v", s, err)
 	}
 	weak, strong := summarized(t, played(t, 95, 12)), summarized(t, played(t, 72, 12))
-	s, err := engine.Squad([]SquadPlayer{{79, weak}, {79, nil}, {95, strong}, {79, summarized(t, []golf.Played{openRound()})}})
+	s, err := engine.Squad([]Player{{79, weak}, {79, nil}, {95, strong}, {79, summarized(t, []golf.Played{openRound()})}}, 0)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -66,7 +104,7 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 	if math.Abs(parts-s.Together[0]) > 1e-6 {
 		t.Errorf("the parts are %.4f, everything %.4f", parts, s.Together[0])
 	}
-	if _, err := engine.Squad([]SquadPlayer{{79, []Summarized{{}}}}); err == nil {
+	if _, err := engine.Squad([]Player{{79, []Summarized{{}}}}, 0); err == nil {
 		t.Error("an empty summary was read")
 	}
 }

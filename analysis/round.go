@@ -118,7 +118,8 @@ func (a *Analyst) over(r golf.Round, card []golf.CardHole, par18 int) Statement 
 
 // StatementOf answers what was lost in a stored round against the golfer of its
 // own target. card is the holes over which that golfer averages the target; nil
-// for those of the round. Without a hole the statement is empty.
+// for those of the round. Picked-up holes count whole strokes, as pages show them.
+// Without a hole the statement is empty.
 func StatementOf(r golf.Played, card []golf.CardHole, boundary golf.Distance) (Statement, error) {
 	if len(r.Round.Holes) == 0 {
 		return Statement{Round: r.Round}, nil
@@ -130,5 +131,7 @@ func StatementOf(r golf.Played, card []golf.CardHole, boundary golf.Distance) (S
 	if card == nil {
 		card = r.Round.Card()
 	}
-	return a.over(r.Round, card, r.Par18), nil
+	s := a.over(r.Round, card, r.Par18)
+	s.Account = s.Account.InWholeStrokes()
+	return s, nil
 }

@@ -112,8 +112,8 @@ func TestGoldenSeason(t *testing.T) {
 		fmt.Fprintf(&b, "%s score %.4f expected %.4f tee %.4f approach %.4f short %.4f putting %.4f %+v\n",
 			r.ID, acc.Score, acc.Expected, l.Tee, l.Approach, l.ShortGame, l.Putting, acc.Counts)
 		for _, d := range acc.Doubles {
-			fmt.Fprintf(&b, "  hole %d par %d in %d lost %.4f %s root %d %s chain %v compounding %.4f\n",
-				d.Hole, d.Par, d.Score, d.Lost, d.Kind, d.Root, d.RootCategory, d.Chain, d.Compounding)
+			fmt.Fprintf(&b, "  hole %d par %d in %d lost %.4f %s root %d %s costliest %d chain %v compounding %.4f\n",
+				d.Hole, d.Par, d.Score, d.Lost, d.Kind, d.Root, d.RootCategory, d.Costliest, d.Chain, d.Compounding)
 		}
 	}
 	const name = "../testdata/golden/season.txt"

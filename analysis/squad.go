@@ -9,11 +9,9 @@ import (
 	"strokeledger/analysis/parallel"
 )
 
-// SquadPlayer is one of the players who are set side by side.
-type SquadPlayer struct {
-	Target float64      // the player's, a score of 18 holes
-	Rounds []Summarized // the latest first
-}
+// SquadRounds is how many of a player's latest rounds count in a squad unless days are
+// chosen: as many as a form is taken over.
+const SquadRounds = compare.FormRounds
 
 // Squad answers "where do these players lose most, each and together?".
 type Squad struct {
@@ -27,6 +25,7 @@ type Squad struct {
 // SquadRow is one player of a squad.
 type SquadRow struct {
 	Lost  compare.PartsLost // to the golfer of the player's target
+	First golf.Date         // day of the earliest of the rounds; zero without one
 	Worst golf.Category     // in which the player loses most; 0 when in none
 }
 
@@ -35,12 +34,13 @@ type SquadRow struct {
 const worthSaying = .05
 
 // Squad sets players side by side. Targets outside golf.MinTarget to
-// golf.MaxTarget are read as the nearer end.
-func (e *Engine) Squad(players []SquadPlayer) (Squad, error) {
+// golf.MaxTarget are read as the nearer end. most is how many of the latest rounds of
+// each count, 0 for all.
+func (e *Engine) Squad(players []Player, most int) (Squad, error) {
 	s := Squad{Rows: make([]SquadRow, len(players))}
 	faults := make([]error, len(players))
 	parallel.Do(len(players), func(i int) {
-		s.Rows[i], faults[i] = e.squadRow(players[i])
+		s.Rows[i], faults[i] = e.squadRow(players[i], most)
 	})
 	s.together()
 	return s, errors.Join(faults...)
@@ -68,10 +68,16 @@ func (s *Squad) together() {
 }
 
 // squadRow works out one player.
-func (e *Engine) squadRow(p SquadPlayer) (r SquadRow, err error) {
-	rounds, _, err := e.decoded(p.Rounds)
+func (e *Engine) squadRow(p Player, most int) (r SquadRow, err error) {
+	rounds, days, err := e.decoded(p.Rounds)
 	if err != nil {
 		return r, err
+	}
+	if most > 0 {
+		rounds = rounds[:min(most, len(rounds))]
+	}
+	if len(rounds) > 0 {
+		r.First = days[len(rounds)-1]
 	}
 	slices.Reverse(rounds) // the same draws of the same rounds then say the same everywhere
 	r.Lost = e.ladder.PartsLost(rounds, p.Target, drawSeed)

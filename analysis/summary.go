@@ -15,6 +15,12 @@ type Summarized struct {
 	Summary []byte // as Summary makes it, for the player's boundary
 }
 
+// Player is one of many who are looked over.
+type Player struct {
+	Target float64      // the player's, a score of 18 holes
+	Rounds []Summarized // the latest first
+}
+
 // SummaryVersion names what a summary is worked out with. One that was made
 // under another name is out of date.
 func SummaryVersion(boundary golf.Distance) string { return compare.SummaryVersion(boundary) }
@@ -30,20 +36,17 @@ func (e *Engine) Summary(r golf.Played, boundary golf.Distance) ([]byte, error) 
 }
 
 // decoded reads what is kept of rounds, and leaves out those of which no hole
-// was entered.
-func (e *Engine) decoded(rounds []Summarized) (all []compare.Summary, first Summarized, err error) {
+// was entered. days are those of the rounds that it read.
+func (e *Engine) decoded(rounds []Summarized) (all []compare.Summary, days []golf.Date, err error) {
 	for _, r := range rounds {
 		s, err := e.ladder.Decode(r.Summary)
 		if err != nil {
-			return nil, first, err
+			return nil, nil, err
 		}
 		if s.Entered == 0 {
 			continue
 		}
-		if len(all) == 0 {
-			first = r
-		}
-		all = append(all, s)
+		all, days = append(all, s), append(days, r.Day)
 	}
-	return slices.Clip(all), first, nil
+	return slices.Clip(all), days, nil
 }

@@ -116,8 +116,15 @@ func (s *Store) HasPupils(ctx context.Context, who golf.PlayerID) (bool, error) 
 		pgx.StrictNamedArgs{"who": who})
 }
 
+// SeenPlayer is a player whose pages somebody may see.
+type SeenPlayer struct {
+	Player
+	SharedFrom *time.Time // the first day that can be seen; nil for everything
+}
+
 // Seen returns a player whose pages asker may see, golf.ErrNotFound otherwise.
-func (s *Store) Seen(ctx context.Context, asker, player golf.PlayerID) (Player, error) {
-	return one(ctx, s.q, pgx.RowToStructByName[Player], `select `+playerColumns+` from players where id = @player and `+accessFrom("@asker", "@player")+` is not null`,
+func (s *Store) Seen(ctx context.Context, asker, player golf.PlayerID) (SeenPlayer, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[SeenPlayer], `
+		select `+playerColumns+`, nullif(`+accessFrom("@asker", "@player")+`, '-infinity'::date) as shared_from from players where id = @player and `+accessFrom("@asker", "@player")+` is not null`,
 		pgx.StrictNamedArgs{"asker": asker, "player": player})
 }

@@ -79,11 +79,11 @@ func TestACoachHasAccess(t *testing.T) {
 	if n := sees(t, s, pupil, coach); n != 0 {
 		t.Errorf("the pupil sees %d rounds of the coach", n)
 	}
-	if err := s.RecordLook(ctx, coach, pupil, db.LookMonths, 0); err != nil {
+	if err := s.RecordLook(ctx, coach, pupil, looked(db.LookMonths, 0)); err != nil {
 		t.Error(err)
 	}
 	for _, stranger := range []golf.PlayerID{other, pupil} {
-		if err := s.RecordLook(ctx, stranger, pupil, db.LookMonths, 0); !errors.Is(err, golf.ErrNotFound) {
+		if err := s.RecordLook(ctx, stranger, pupil, looked(db.LookMonths, 0)); !errors.Is(err, golf.ErrNotFound) {
 			t.Errorf("a look by %d, who is not a coach: %v", stranger, err)
 		}
 	}
@@ -100,7 +100,7 @@ func TestACoachHasAccess(t *testing.T) {
 	if err != nil || len(looks) != 1 || looks[0].CoachID != coach || looks[0].Kind != db.LookMonths || looks[0].Times != 1 {
 		t.Errorf("%+v, %v", looks, err)
 	}
-	if pupils, err := s.Roster(ctx, coach, db.LookRoster); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
+	if pupils, err := s.Roster(ctx, coach, thisMonth()); err != nil || len(pupils) != 1 || pupils[0].ID != pupil {
 		t.Errorf("%+v, %v", pupils, err)
 	}
 	if err := s.EndCoaching(ctx, other, pupil, coach); !errors.Is(err, golf.ErrNotFound) {

@@ -50,6 +50,7 @@ func (s *Store) UseCard(ctx context.Context, who golf.PlayerID, round golf.Round
 			batch.Queue(`update rounds set par18 = @par where player_id = @who and id = @round`,
 				pgx.StrictNamedArgs{"who": who, "round": round, "par": par})
 		}
+		batch.Queue(`update rounds set changed_at = now() where player_id = @who and id = @round`, args)
 		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, args)
 		return translate(tx.q.SendBatch(ctx, batch).Close())
 	})

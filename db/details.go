@@ -31,7 +31,7 @@ func (s *Store) SaveDetails(ctx context.Context, who golf.PlayerID, id golf.Roun
 	return s.Tx(ctx, func(tx *Store) error {
 		of := pgx.StrictNamedArgs{"who": who, "round": id}
 		err := changeOne(ctx, tx.q, `
-			update rounds set played_on = @day, course = @course, tee = @tee, target = @target, par18 = @par18, conditions = @conditions, first_hole = @first,
+			update rounds set played_on = @day, course = @course, tee = @tee, target = @target, par18 = @par18, conditions = @conditions, first_hole = @first, changed_at = now(),
 				course_id = case when @course_id::bigint is not null then @course_id when course = @course and tee = @tee then course_id end
 			where player_id = @who and id = @round and removed_at is null`,
 			pgx.StrictNamedArgs{"who": who, "round": id, "day": to.PlayedOn, "course": to.Course, "tee": to.Tee, "target": to.Target,

@@ -33,6 +33,9 @@ func TestDetailsAreCorrected(t *testing.T) {
 	after, err := p.Round(p.ctx, p.pupil, p.round)
 	p.must(err)
 	want := before
+	if want.ChangedAt = after.ChangedAt; !after.ChangedAt.After(before.ChangedAt) {
+		t.Error("corrected details are no change of the round")
+	}
 	want.PlayedOn, want.Course, want.Tee, want.Target, want.Par18, want.Conditions, want.FirstHole = to.PlayedOn, to.Course, to.Tee, to.Target, to.Par18, to.Conditions, 2
 	want.Holes = nil
 	for i, h := range before.Holes {

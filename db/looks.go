@@ -31,10 +31,17 @@ const (
 // visit.
 const visitGap = "3 hours"
 
-// RecordLook records, for the pupil to read, that a coach opened a page. about is
-// the round of a statement, and 0 for the other kinds. It returns golf.ErrNotFound
-// when coach has no access to the pupil.
-func (s *Store) RecordLook(ctx context.Context, coach, pupil golf.PlayerID, kind LookKind, about golf.RoundID) error {
+// Opened is a page that a coach opened.
+type Opened struct {
+	Kind  LookKind
+	Round golf.RoundID // of a statement, 0 for the other kinds
+	Day   golf.Date    // where the pupil is
+	At    time.Time
+}
+
+// RecordLook records, for the pupil to read, that a coach opened a page. It returns
+// golf.ErrNotFound when coach has no access to the pupil.
+func (s *Store) RecordLook(ctx context.Context, coach, pupil golf.PlayerID, page Opened) error {
 	batch := &pgx.Batch{}
 	of := pgx.StrictNamedArgs{"coach": coach, "pupil": pupil}
 	batch.Queue(`
@@ -43,10 +50,10 @@ func (s *Store) RecordLook(ctx context.Context, coach, pupil golf.PlayerID, kind
 	batch.Queue(`update coachings set looked_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is not null`, of)
 	batch.Queue(`
 		insert into coach_looks (player_id, coach_id, day, kind, about, name, last_at)
-		select c.player_id, c.coach_id, current_date, @kind, @about, p.name, now() from coachings c join players p on p.id = c.coach_id
+		select c.player_id, c.coach_id, @day::date, @kind, @about::bigint, p.name, @at from coachings c join players p on p.id = c.coach_id
 		where c.player_id = @pupil and c.coach_id = @coach and c.confirmed_at is not null
 		on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`,
-		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "kind": kind, "about": about})
+		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "kind": page.Kind, "about": page.Round, "day": day(page.Day), "at": page.At})
 	return changeAll(ctx, s.q, batch)
 }
 

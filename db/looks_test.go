@@ -12,8 +12,8 @@ import (
 // coach opens in a day are one Look, which names every round.
 func TestLooksAreGrouped(t *testing.T) {
 	p := newPair(t)
-	p.must(p.RecordLook(p.ctx, p.other, p.pupil, db.LookLessons, 0))
-	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	p.must(p.RecordLook(p.ctx, p.other, p.pupil, looked(db.LookLessons, 0)))
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
 	var rounds []golf.RoundID
 	for n := range 12 {
 		r := aRound()
@@ -24,7 +24,7 @@ func TestLooksAreGrouped(t *testing.T) {
 	}
 	for range 2 {
 		for _, id := range rounds {
-			p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookStatement, id))
+			p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookStatement, id)))
 		}
 	}
 	p.must(p.RemoveRound(p.ctx, p.pupil, rounds[10]))
@@ -45,10 +45,10 @@ func TestLooksAreGrouped(t *testing.T) {
 	if rest, err := p.Looks(p.ctx, p.pupil, 1, 1); err != nil || len(rest) != 1 || rest[0].Kind != db.LookMonths {
 		t.Errorf("the second line: %+v, %v", rest, err)
 	}
-	if err := p.RecordLook(p.ctx, p.coach, p.pupil, db.LookStatement, 0); err == nil {
+	if err := p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookStatement, 0)); err == nil {
 		t.Error("a statement of no round is recorded")
 	}
-	if err := p.RecordLook(p.ctx, p.coach, p.pupil, "You owe me", 0); err == nil {
+	if err := p.RecordLook(p.ctx, p.coach, p.pupil, looked("You owe me", 0)); err == nil {
 		t.Error("a text of the coach's is recorded")
 	}
 }

@@ -3,6 +3,7 @@ package db_test
 import (
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/jackc/pgx/v5"
 
@@ -66,7 +67,7 @@ func TestTheRosterIsFoundByIndex(t *testing.T) {
 		sql  string
 		args pgx.StrictNamedArgs
 	}{
-		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach}},
+		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach, "month": time.Date(2026, 5, 1, 0, 0, 0, 0, time.UTC)}},
 		"summaries": {db.SummariesStatement, pgx.StrictNamedArgs{"coach": coach, "from": nil, "to": nil, "most": 24}},
 	} {
 		plan := dbtest.Plan(t, url, of.sql, of.args)

@@ -20,6 +20,7 @@ type Player struct {
 	Target       float64 // the score of 18 holes to reach
 	BoundaryYd   float64 // where the short game ends
 	Clubs        string  // the clubs carried, separated by spaces
+	Zone         string  // name of the time zone whose days are the player's; empty for the server's
 	Greeted      bool    // has answered the questions of the first visit
 }
 
@@ -33,7 +34,7 @@ func (p Player) Units() Units {
 	return Units{far, green}
 }
 
-const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, greeted_at is not null as greeted`
+const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, zone, greeted_at is not null as greeted`
 
 // NewPlayer creates an account with the default settings. It returns ErrTaken when
 // the address has an account.
@@ -89,6 +90,7 @@ type Settings struct {
 	Target     float64
 	BoundaryYd float64
 	Clubs      string
+	Zone       string // name of a time zone; empty for the server's
 }
 
 // SaveSettings changes the player's own settings. Rounds keep the target and
@@ -97,19 +99,19 @@ func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings
 	far, green := to.Units.columns()
 	return changeOne(ctx, s.q, `
 		update players
-		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs,
+		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs, zone = @zone,
 			greeted_at = now()
 		where id = @who`,
-		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": far, "green": green, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs})
+		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": far, "green": green, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs, "zone": to.Zone})
 }
 
 // Greet stores what a player answered on the first visit, and that the questions
 // need not be asked again.
-func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, units Units) error {
+func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, units Units, zone string) error {
 	far, green := units.columns()
 	return changeOne(ctx, s.q, `
-		update players set target = @target, far_unit = @far, green_unit = @green, greeted_at = now() where id = @who`,
-		pgx.StrictNamedArgs{"who": who, "target": target, "far": far, "green": green})
+		update players set target = @target, far_unit = @far, green_unit = @green, zone = @zone, greeted_at = now() where id = @who`,
+		pgx.StrictNamedArgs{"who": who, "target": target, "far": far, "green": green, "zone": zone})
 }
 
 // SavePassword changes the player's password, ends every session and pending

@@ -33,16 +33,16 @@ func TestPlayers(t *testing.T) {
 	if p.Greeted {
 		t.Error("a new player counts as asked")
 	}
-	if err := s.Greet(ctx, who, 84, db.Units{Far: golf.Metres, Green: golf.Feet}); err != nil {
+	if err := s.Greet(ctx, who, 84, db.Units{Far: golf.Metres, Green: golf.Feet}, "Pacific/Auckland"); err != nil {
 		t.Fatal(err)
 	}
-	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); !p.Greeted || p.Target != 84 || p.FarUnit != "m" || p.GreenUnit != "ft" {
+	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); !p.Greeted || p.Zone != "Pacific/Auckland" || p.Target != 84 || p.FarUnit != "m" || p.GreenUnit != "ft" {
 		t.Errorf("%+v", p)
 	}
-	if err := s.SaveSettings(ctx, who, db.Settings{Name: "R. Calder", Units: db.Units{Far: golf.Metres, Green: golf.Metres}, Target: 84.5, BoundaryYd: 40}); err != nil {
+	if err := s.SaveSettings(ctx, who, db.Settings{Name: "R. Calder", Units: db.Units{Far: golf.Metres, Green: golf.Metres}, Target: 84.5, BoundaryYd: 40, Zone: "Europe/London"}); err != nil {
 		t.Fatal(err)
 	}
-	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); p.Name != "R. Calder" || p.Target != 84.5 || p.FarUnit != "m" {
+	if p, _ = s.PlayerByEmail(ctx, "robin@example.org"); p.Name != "R. Calder" || p.Zone != "Europe/London" || p.Target != 84.5 || p.FarUnit != "m" {
 		t.Errorf("%+v", p)
 	}
 	if _, err := s.PlayerByEmail(ctx, "nobody@example.org"); !errors.Is(err, golf.ErrNotFound) {

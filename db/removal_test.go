@@ -50,7 +50,7 @@ func TestRemovedThingsComeBack(t *testing.T) {
 	}
 	p.must(p.RemoveAssignment(p.ctx, p.pupil, p.pupil, assignment))
 	p.must(p.RemoveNote(p.ctx, p.coach, p.pupil, note))
-	if pupils, err := p.Roster(p.ctx, p.coach, db.LookRoster); err != nil || pupils[0].DueWhat != nil || pupils[0].Unread != 0 || pupils[0].Results != 0 {
+	if pupils, err := p.Roster(p.ctx, p.coach, thisMonth()); err != nil || pupils[0].DueWhat != nil || pupils[0].Unread != 0 || pupils[0].Results != 0 {
 		t.Errorf("the roster counts what is removed: %+v, %v", pupils, err)
 	}
 	for who, want := range map[golf.PlayerID][]string{p.pupil: {"assignment"}, p.coach: {"note", "assignment"}, p.other: {}, p.stranger: {}} {

@@ -3,7 +3,6 @@ package db
 import (
 	"cmp"
 	"context"
-	"errors"
 	"slices"
 	"time"
 
@@ -18,10 +17,12 @@ type Pupil struct {
 	Name       string
 	Target     float64
 	BoundaryYd float64
+	Zone       string     // of time, as Player has it
 	SharedFrom *time.Time // nil for everything
 	LookedAt   *time.Time
 	Month      int // rounds of this calendar month
-	NewRounds  int // entered or changed since the coach last looked
+	NewRounds  int // entered since the coach last looked
+	Changed    int // other rounds, saved again since then
 	Questions  int // of the pupil's that nobody has answered
 	Unread     int // other notes with something the coach has not read
 	Results    int // of practice, recorded since the coach last looked
@@ -29,24 +30,25 @@ type Pupil struct {
 	DueWhat    *string // the practice that is due first
 }
 
-// rosterLooks records, for each pupil to read, that the coach opened a page about
+// rosterLooks records, for some pupils to read, that the coach opened a page about
 // all of them.
 const rosterLooks = `
 	insert into coach_looks (player_id, coach_id, day, kind, name, last_at)
-	select m.player_id, m.coach_id, current_date, @kind, c.name, now() from coachings m join players c on c.id = m.coach_id
-	where m.coach_id = @coach and m.confirmed_at is not null
+	select m.player_id, m.coach_id, @day::date, @kind, c.name, @at from coachings m join players c on c.id = m.coach_id
+	where m.coach_id = @coach and m.player_id = any(@pupils) and m.confirmed_at is not null
 	on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`
 
 var roster = `
-	select p.id, p.name, p.target, p.boundary_yd, m.shared_from, m.looked_at, r.month, r.new_rounds, n.questions, n.unread,
+	select p.id, p.name, p.target, p.boundary_yd, p.zone, m.shared_from, m.looked_at, r.month, r.new_rounds, r.changed, n.questions, n.unread,
 		(select count(*) from assignment_results a where a.player_id = m.player_id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= coalesce(m.shared_from, '-infinity')
 			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null)) as results,
 		d.due_on as due, d.what as due_what
 	from coachings m
 	join players p on p.id = m.player_id
 	cross join lateral (
-		select count(*) filter (where played_on >= date_trunc('month', now())) as month,
-			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity')) as new_rounds
+		select count(*) filter (where played_on >= @month) as month,
+			count(*) filter (where entered_at > coalesce(m.looked_at, '-infinity')) as new_rounds,
+			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity') and entered_at <= coalesce(m.looked_at, '-infinity')) as changed
 		from rounds where player_id = m.player_id and removed_at is null and played_on >= coalesce(m.shared_from, '-infinity')
 			and exists (select 1 from holes h where h.player_id = rounds.player_id and h.round_id = rounds.id and h.line <> '')
 	) r
@@ -65,19 +67,21 @@ var roster = `
 	where m.coach_id = @coach and m.confirmed_at is not null
 	order by lower(p.name), p.id`
 
-// Roster lists the players who have given the coach access, and records for each
-// that the coach opened the page: the roster, or pupils side by side.
-func (s *Store) Roster(ctx context.Context, coach golf.PlayerID, kind LookKind) ([]Pupil, error) {
+// Roster lists the players who have given the coach access; month is the first day of
+// the calendar month in which it is read.
+func (s *Store) Roster(ctx context.Context, coach golf.PlayerID, month golf.Date) ([]Pupil, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Pupil], roster, pgx.StrictNamedArgs{"coach": coach, "month": day(month)})
+}
+
+// RecordRosterLook records, for each of some pupils to read, that the coach opened a
+// page about all of them: the roster, or pupils side by side. days has the pupils by
+// the day that it was where they are.
+func (s *Store) RecordRosterLook(ctx context.Context, coach golf.PlayerID, kind LookKind, days map[golf.Date][]golf.PlayerID, at time.Time) error {
 	batch := &pgx.Batch{}
-	batch.Queue(rosterLooks, pgx.StrictNamedArgs{"coach": coach, "kind": kind})
-	batch.Queue(roster, pgx.StrictNamedArgs{"coach": coach})
-	answers := s.q.SendBatch(ctx, batch)
-	_, err := answers.Exec()
-	if err != nil {
-		return nil, errors.Join(translate(err), answers.Close())
+	for on, pupils := range days {
+		batch.Queue(rosterLooks, pgx.StrictNamedArgs{"coach": coach, "kind": kind, "day": day(on), "pupils": pupils, "at": at})
 	}
-	pupils, err := next(answers, pgx.RowToStructByName[Pupil])
-	return pupils, errors.Join(err, translate(answers.Close()))
+	return translate(s.q.SendBatch(ctx, batch).Close())
 }
 
 // SummaryRow is a pupil's round with its stored summary.

@@ -9,11 +9,23 @@ import (
 	"strokeledger/db"
 )
 
+// today is the day on the machine, which is that of nobody in particular.
+func today() golf.Date { return golf.DateOf(time.Now()) }
+
+// thisMonth is the first day of the month on the machine.
+func thisMonth() golf.Date { return golf.Month(today().Year, today().Month).From }
+
+// looked is a page that was opened now.
+func looked(kind db.LookKind, round golf.RoundID) db.Opened {
+	return db.Opened{Kind: kind, Round: round, Day: today(), At: time.Now()}
+}
+
 // roster is the pupil's row of the coach's roster.
 func (p pair) roster() db.Pupil {
 	p.t.Helper()
-	all, err := p.Roster(p.ctx, p.coach, db.LookRoster)
+	all, err := p.Roster(p.ctx, p.coach, thisMonth())
 	p.must(err)
+	p.must(p.RecordRosterLook(p.ctx, p.coach, db.LookRoster, map[golf.Date][]golf.PlayerID{today(): {p.pupil}}, time.Now()))
 	if len(all) != 1 || all[0].ID != p.pupil {
 		p.t.Fatalf("%+v", all)
 	}
@@ -26,16 +38,16 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 	if r := p.roster(); r.NewRounds != 1 || r.LookedAt != nil || r.Questions+r.Unread+r.Results+r.Month != 0 || r.Due != nil {
 		t.Errorf("before the first look: %+v", r)
 	}
-	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, db.LookMonths, 0))
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
 	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
 		t.Errorf("after it: %+v", r)
 	}
 	now := time.Now()
-	today := aRound()
-	today.Name, today.PlayedOn = "today", now
-	today.Holes[0] = entered(0)
-	today.Holes[0].Length = 384 * golf.Yard
-	second(p.NewRound(p.ctx, p.pupil, today))
+	played := aRound()
+	played.Name, played.PlayedOn = "today", now
+	played.Holes[0] = entered(0)
+	played.Holes[0].Length = 384 * golf.Yard
+	second(p.NewRound(p.ctx, p.pupil, played))
 	empty := aRound()
 	empty.Name = "not entered"
 	second(p.NewRound(p.ctx, p.pupil, empty))
@@ -49,11 +61,11 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 	p.must(err)
 	p.must(p.RecordResult(p.ctx, p.pupil, given[0].ID, db.Result{Day: now, Result: "7 of 10"}))
 	r := p.roster()
-	if r.NewRounds != 2 || r.Month != 1 || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
+	if r.NewRounds != 1 || r.Changed != 1 || r.Month != 1 || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
 		t.Errorf("%+v", r)
 	}
 	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
-	if all, err := p.Roster(p.ctx, p.coach, db.LookRoster); err != nil || len(all) != 0 {
+	if all, err := p.Roster(p.ctx, p.coach, thisMonth()); err != nil || len(all) != 0 {
 		t.Errorf("after the end: %+v, %v", all, err)
 	}
 	looks, err := p.Looks(p.ctx, p.pupil, 0, 9)
@@ -146,7 +158,7 @@ func TestAssignments(t *testing.T) {
 	if fromADay, err := p.Assignments(p.ctx, p.other, p.pupil, 0); err != nil || len(fromADay) != 1 || len(fromADay[0].Results) != 1 || fromADay[0].Results[0].Result != "33 of 40" {
 		t.Errorf("a coach from a day on sees %+v, %v", fromADay, err)
 	}
-	if all, err := p.Roster(p.ctx, p.other, db.LookRoster); err != nil || len(all) != 1 || all[0].Results != 1 {
+	if all, err := p.Roster(p.ctx, p.other, thisMonth()); err != nil || len(all) != 1 || all[0].Results != 1 {
 		t.Errorf("a coach from a day on has on the roster %+v, %v", all, err)
 	}
 	if none, err := p.Assignments(p.ctx, p.stranger, p.pupil, 0); err != nil || len(none) != 0 {
@@ -197,5 +209,33 @@ func TestProposedTargets(t *testing.T) {
 	}
 	if err := p.AnswerProposal(p.ctx, p.pupil, p.coach, true); !errors.Is(err, golf.ErrNotFound) {
 		t.Errorf("accepted twice: %v", err)
+	}
+}
+
+// A round is new to a coach when a hole of it was entered for the first time since
+// the last look, and changed when it was only saved again.
+func TestEnteredAndCorrected(t *testing.T) {
+	p := newPair(t)
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.must(p.SaveHole(p.ctx, p.pupil, p.round, entered(1)))
+	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
+		t.Errorf("corrected: %+v", r)
+	}
+	rounds, err := p.Rounds(p.ctx, p.coach, p.pupil, db.Chosen{})
+	p.must(err)
+	if r := rounds[0]; !r.ChangedAt.After(r.EnteredAt) {
+		t.Errorf("entered %s, changed %s", r.EnteredAt, r.ChangedAt)
+	}
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	second := entered(0)
+	second.Number = 2
+	p.must(p.SaveHole(p.ctx, p.pupil, p.round, second))
+	if r := p.roster(); r.NewRounds != 1 || r.Changed != 0 {
+		t.Errorf("another hole entered: %+v", r)
+	}
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.must(p.SaveDetails(p.ctx, p.pupil, p.round, db.Details{PlayedOn: aRound().PlayedOn, Course: "Elsewhere", Target: 84, Par18: 72}))
+	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
+		t.Errorf("target changed: %+v", r)
 	}
 }

@@ -27,7 +27,8 @@ type Round struct {
 	CardIn     int            // and of the back nine
 	CourseID   *golf.CourseID // the shared course it is played on, nil for none
 	FirstHole  int            // where it began; 0 in a new round counts as 1
-	ChangedAt  time.Time      // when a hole was last saved, or the round was begun
+	ChangedAt  time.Time      // when it was last saved, or begun
+	EnteredAt  time.Time      // when a hole was last entered for the first time, or the round was begun
 	Holes      []Hole         `db:"-"`
 }
 
@@ -93,7 +94,7 @@ func (r Round) NextAfter(hole int) (int, bool) {
 	return 0, false
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole, changed_at`
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole, changed_at, entered_at`
 
 const insertRound = `
 	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole)
@@ -127,24 +128,33 @@ func (s *Store) NewRound(ctx context.Context, who golf.PlayerID, r Round) (golf.
 	return id, err
 }
 
+// savedHole is a hole as it is before it is saved.
+type savedHole struct {
+	Version int
+	Open    bool // it has not been entered
+}
+
 // SaveHole stores what was entered for a hole of the player's round. h.Version is the
 // version that was shown; golf.ErrConflict says that the hole has been saved since.
 func (s *Store) SaveHole(ctx context.Context, who golf.PlayerID, round golf.RoundID, h Hole) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		args := pgx.StrictNamedArgs{"who": who, "round": round, "number": h.Number}
-		version, err := one(ctx, tx.q, pgx.RowTo[int], `
-			select h.version from holes h join rounds r on r.player_id = h.player_id and r.id = h.round_id
+		was, err := one(ctx, tx.q, pgx.RowToStructByName[savedHole], `
+			select h.version, h.line = '' as open from holes h join rounds r on r.player_id = h.player_id and r.id = h.round_id
 			where h.player_id = @who and h.round_id = @round and h.number = @number and r.removed_at is null
 			for update of h`, args)
 		if err != nil {
 			return err
 		}
-		if version != h.Version {
+		if was.Version != h.Version {
 			return golf.ErrConflict
 		}
 		batch, changed := &pgx.Batch{}, pgx.StrictNamedArgs{"who": who, "round": round}
 		batch.Queue(`delete from round_summaries where player_id = @who and round_id = @round`, changed)
 		batch.Queue(`update rounds set changed_at = now() where player_id = @who and id = @round`, changed)
+		if was.Open && h.Line != "" {
+			batch.Queue(`update rounds set entered_at = now() where player_id = @who and id = @round`, changed)
+		}
 		queueHole(batch, who, round, h)
 		return translate(tx.q.SendBatch(ctx, batch).Close())
 	})

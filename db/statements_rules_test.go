@@ -69,6 +69,11 @@ func TestStatementsThatShardedServersRefuse(t *testing.T) {
 			`with ended as (delete from sessions where player_id = @who) update players set password_hash = @hash where id = @who`,
 			`delete from courses c where c.id = @id and not exists (select 1 from rounds r where r.player_id = @who and r.course_id = c.id)`,
 		},
+		"takes the day from the server": {
+			`insert into coach_looks (player_id, day) values (@who, current_date)`,
+			`select id from rounds where player_id = @who and played_on >= date_trunc('month', now())`,
+			`select id from rounds where player_id = @who and played_on >= now()::date`,
+		},
 		"has a clock in returning": {
 			`insert into tries (account, client, n) values (@account, @client, 1) returning now() - began_at`,
 		},

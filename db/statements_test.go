@@ -28,6 +28,7 @@ var (
 	clock       = `(?:\b(?:now|clock_timestamp|statement_timestamp|transaction_timestamp|random|gen_random_uuid|nextval)\s*\(|\bcurrent_(?:date|time|timestamp)\b|\blocaltime)`
 	clockOrStep = regexp.MustCompile(clock + `|[-+] interval`)
 	anyClock    = regexp.MustCompile(clock)
+	serversDay  = regexp.MustCompile(`\bcurrent_date\b|\blocaltime|\bdate_trunc\([^()]*\bnow\b|\bnow\(\)::date`)
 	ourFunction = regexp.MustCompile(`\b(leave_from|access_from)\s*\(`)
 	writes      = regexp.MustCompile(`(?:^|\()\s*(insert|update|delete)\s`)
 	onConflict  = regexp.MustCompile(`do update set (.*?)(?: where | returning |$)`)
@@ -56,6 +57,7 @@ func faults(s statement, sharded []string) []string {
 		}
 	}
 	add("calls a function of ours", ourFunction.MatchString(sql))
+	add("takes the day from the server", serversDay.MatchString(sql)) // it is another day where the player is
 	add("locks rows in a with before an insert", strings.Contains(sql, "insert into") && lockedFirst.MatchString(sql))
 	add("compares an argument of no type with a number", untyped.MatchString(sql))
 	if writes.MatchString(sql) {

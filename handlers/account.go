@@ -5,7 +5,6 @@ import (
 	"encoding/hex"
 	"errors"
 	"net/http"
-	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -25,7 +24,7 @@ func storedAccount(r *http.Request) site.AccountInput {
 	p := me(r)
 	units := unitsOf(p)
 	return site.AccountInput{Settings: form.Settings{Name: form.TextOf(p.Name), Target: form.NumberOf(p.Target), Boundary: form.NumberOf(p.BoundaryYd),
-		Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green), Clubs: form.TextOf(p.Clubs)}}
+		Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green), Clubs: form.TextOf(p.Clubs), Zone: form.TextOf(p.Zone)}}
 }
 
 func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f site.AccountInput) error {
@@ -36,7 +35,7 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 	}
 	_, this, _ := s.sessionOf(r)
 	for _, d := range devices {
-		f.Devices = append(f.Devices, site.Device{Name: site.DeviceName(d.Device), Seen: site.DeviceSeen(d.SeenAt, time.Now()),
+		f.Devices = append(f.Devices, site.Device{Name: site.DeviceName(d.Device), Seen: site.DeviceSeen(d.SeenAt, s.here(r, s.now())),
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
 	}
 	f.Steward, f.Invites = p.Steward, p.Steward && s.options.SignUp == SignUpInvitation
@@ -48,7 +47,7 @@ func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, site.AccountInput{Settings: f})
 	}
-	to := db.Settings{Name: f.Name.Value, Units: db.Units{Far: f.Far.Value, Green: f.Green.Value}, Target: f.Target.Value, BoundaryYd: f.Boundary.Value, Clubs: f.Clubs.Value}
+	to := db.Settings{Name: f.Name.Value, Units: db.Units{Far: f.Far.Value, Green: f.Green.Value}, Target: f.Target.Value, BoundaryYd: f.Boundary.Value, Clubs: f.Clubs.Value, Zone: f.Zone.Value}
 	if err := s.store.SaveSettings(r.Context(), me(r).ID, to); err != nil {
 		return err
 	}

@@ -19,7 +19,7 @@ import (
 const lookBack = 5
 
 func (s *server) newRound(w http.ResponseWriter, r *http.Request) error {
-	f := form.RoundStart{Course: form.Course{Text: r.FormValue("course")}, Date: form.DayOf(now()), First: form.WholeOf(1), NewHoles: form.WholeOf(form.MostHoles)}
+	f := form.RoundStart{Course: form.Course{Text: r.FormValue("course")}, Date: form.DayOf(s.today(r)), First: form.WholeOf(1), NewHoles: form.WholeOf(form.MostHoles)}
 	return s.showNewRound(w, r, http.StatusOK, f)
 }
 
@@ -55,7 +55,7 @@ func (s *server) beginRound(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	round := roundOn(c, p, &f)
+	round := roundOn(c, p, &f, s.now().In(s.zoneOf(p)))
 	if !f.Sound() {
 		return s.showNewRound(w, r, http.StatusUnprocessableEntity, f)
 	}
@@ -82,9 +82,10 @@ func (s *server) storeRound(w http.ResponseWriter, r *http.Request, round db.Rou
 	return redirect(w, r, paths.Hole(id, round.FirstHole))
 }
 
-// roundOn is the round of a player on a course that a form begins.
-func roundOn(c db.Course, p db.Player, f *form.RoundStart) db.Round {
-	round := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, time.Now().Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
+// roundOn is the round of a player on a course that a form begins; at makes its name
+// another than that of the player's other rounds of the day.
+func roundOn(c db.Course, p db.Player, f *form.RoundStart, at time.Time) db.Round {
+	round := db.Round{Name: fmt.Sprintf("%s %s %s", f.Date.Value, c.Name, at.Format("150405")), PlayedOn: f.Date.Value.Time(), Course: c.Name, Tee: c.Tee,
 		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: golf.StandardPar, Conditions: f.Conditions.Value}
 	if len(c.Holes) == form.MostHoles {
 		round.Par18 = parOf(c.Holes)

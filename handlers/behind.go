@@ -12,27 +12,27 @@ import (
 	"strokeledger/web/months"
 )
 
-// ofComparison works out the comparison that an address describes. A choice that is
+// ofComparison works out the comparison that an address describes, and whose it is. A choice that is
 // not allowed is not found, since only links lead to these pages.
-func (s *server) ofComparison(r *http.Request) (q figures.ComparisonInput, err error) {
-	about, err := s.subject(r)
-	if err != nil {
-		return q, err
+func (s *server) ofComparison(r *http.Request) (q figures.ComparisonInput, about subject, err error) {
+	if about, err = s.subject(r); err != nil {
+		return q, about, err
 	}
 	at, _, problems := readComparison(r, about.pages)
 	if len(problems) > 0 {
-		return q, golf.ErrNotFound
+		return q, about, golf.ErrNotFound
 	}
-	return s.compared(r, about.player, at)
+	q, err = s.compared(r, about.player, at)
+	return q, about, err
 }
 
 // monthsCSV sends the table of a comparison as a CSV file.
 func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
-	q, err := s.ofComparison(r)
+	q, about, err := s.ofComparison(r)
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, q.At.Whose, db.LookMonthsFile, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookMonthsFile, 0); err != nil {
 		return err
 	}
 	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
@@ -42,7 +42,7 @@ func (s *server) monthsCSV(w http.ResponseWriter, r *http.Request) error {
 
 // behind lists the shots or holes behind a figure.
 func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
-	q, err := s.ofComparison(r)
+	q, about, err := s.ofComparison(r)
 	if err != nil {
 		return err
 	}
@@ -51,8 +51,8 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, q.At.Whose, db.LookBehind, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookBehind, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewBehindPage(shell(r), q, b).View())
+	return show(w, r, http.StatusOK, months.NewBehindPage(shellOf(r, about), q, b).View())
 }

@@ -31,7 +31,7 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	}
 	in.Whose = mine(r)
 	for _, c := range coaches {
-		in.Coaches = append(in.Coaches, coach.CoachInput{Player: me(r).ID, Coach: c.ID, Name: c.Name, Email: c.Email, From: c.SharedFrom, Approved: c.Confirmed, Looked: c.LookedAt})
+		in.Coaches = append(in.Coaches, coach.CoachInput{Player: me(r).ID, Coach: c.ID, Name: c.Name, Email: c.Email, From: c.SharedFrom, Approved: c.Confirmed, Looked: s.hereIf(r, c.LookedAt)})
 	}
 	return show(w, r, status, coach.NewCoachingPage(shell(r), in).View())
 }

@@ -63,7 +63,7 @@ func (s *server) export(w http.ResponseWriter, r *http.Request) error {
 func (s *server) exportEverything(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	var file bytes.Buffer
-	out := accountfile.NewWriter(&file, accountfile.Settings{Name: p.Name, Far: p.FarUnit, Green: p.GreenUnit, Target: p.Target, BoundaryYd: p.BoundaryYd, Clubs: p.Clubs})
+	out := accountfile.NewWriter(&file, accountfile.Settings{Name: p.Name, Far: p.FarUnit, Green: p.GreenUnit, Target: p.Target, BoundaryYd: p.BoundaryYd, Clubs: p.Clubs, Zone: p.Zone})
 	err := s.eachRound(r, func(kept db.Round) error {
 		out.Write(fileOf(kept))
 		return nil

@@ -76,22 +76,23 @@ func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, at
 // stripOf is the holes of a round, with the strokes lost on those that were
 // entered.
 func stripOf(round db.Round) ([]entry.RoundHole, error) {
-	lost := map[int]float64{}
-	if fullCard(round) {
-		of, err := analysis.StatementOf(playedOf(round), cardOf(round), golf.Yards.Of(round.BoundaryYd))
-		if err != nil {
-			return nil, err
-		}
-		for _, h := range of.Account.Holes {
-			lost[h.Number] = h.Lost
-		}
+	of, err := analysis.StatementOf(playedOf(round), cardOf(round), golf.Yards.Of(round.BoundaryYd))
+	if err != nil {
+		return nil, err
+	}
+	known := map[int]entry.RoundHole{}
+	for _, h := range of.Account.Holes {
+		known[h.Number] = entry.RoundHole{Score: h.Whole, PickedUp: h.PickedUp, Lost: h.Lost, Known: true}
 	}
 	var holes []entry.RoundHole
 	for _, h := range round.Holes {
 		in := entry.RoundHole{Number: h.Number, Par: h.Par, Length: h.Length}
 		if h.Line != "" {
-			in.Score = max(h.Strokes(), 1)
-			in.Lost, in.Known = lost[h.Number]
+			of := known[h.Number]
+			in.Score, in.PickedUp = of.Score, of.PickedUp
+			if fullCard(round) {
+				in.Lost, in.Known = of.Lost, of.Known
+			}
 		}
 		holes = append(holes, in)
 	}

@@ -7,10 +7,12 @@ import (
 	"strconv"
 	"strings"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
+	"strokeledger/web/words"
 )
 
 // refuse answers a save that cannot be stored, with what was typed.
@@ -117,9 +119,24 @@ func (s *server) sumUp(r *http.Request, round db.Round) {
 func (s *server) nextAfter(w http.ResponseWriter, r *http.Request, at holeOfRound) error {
 	next := nextHole(at.round, at.hole.Number)
 	if wantsJSON(r) {
-		return answerJSON(w, http.StatusOK, savedHole{Next: next, Version: at.hole.Version, Score: max(at.hole.Strokes(), 1)})
+		score, err := scoreOf(at)
+		if err != nil {
+			return err
+		}
+		return answerJSON(w, http.StatusOK, savedHole{Next: next, Version: at.hole.Version, Score: score})
 	}
 	return redirect(w, r, next)
+}
+
+// scoreOf is the score of a stored hole as the strip of holes shows it.
+func scoreOf(at holeOfRound) (string, error) {
+	alone := playedOf(at.round)
+	alone.Round.Holes = []golf.Hole{at.hole.Hole}
+	of, err := analysis.StatementOf(alone, nil, golf.Yards.Of(at.round.BoundaryYd))
+	if err != nil {
+		return "", err
+	}
+	return words.Score(of.Account.Score, at.hole.PickedUp), nil
 }
 
 // carryDetails copies what a line does not hold, misses and notes, from the shots

@@ -120,7 +120,7 @@ func TestBothVersionsOfAHole(t *testing.T) {
 	if body := v.get(at).body; !strings.Contains(body, `value="g15 2"`) {
 		t.Error("the other was not kept")
 	}
-	if status, _, done := v.script(at, "line", "g18 3 1", "version", "1", "press", "mine"); status != http.StatusOK || done.Version != 2 || done.Score != 4 || !strings.HasSuffix(done.Next, "/holes/3") {
+	if status, _, done := v.script(at, "line", "g18 3 1", "version", "1", "press", "mine"); status != http.StatusOK || done.Version != 2 || done.Score != "4" || !strings.HasSuffix(done.Next, "/holes/3") {
 		t.Errorf("keep mine: %d %+v", status, done)
 	}
 }

@@ -2,12 +2,14 @@ package handlers
 
 import (
 	"bytes"
+	"cmp"
 	"compress/gzip"
 	"context"
 	"errors"
 	"io"
 	"net/http"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/accountfile"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
@@ -83,10 +85,28 @@ func (s *server) previewFile(r *http.Request) (found entry.PreviewInput, err err
 func previewed(found *entry.PreviewInput) func([]db.Round, []entry.There) error {
 	return func(some []db.Round, there []entry.There) error {
 		for i, round := range some {
-			found.Add(round.Name, round.Played(), there[i])
+			score, err := wholeScore(round)
+			if err != nil {
+				return err
+			}
+			found.Add(round.Name, round.Played(), score, there[i])
 		}
 		return nil
 	}
+}
+
+// wholeScore is the score of a round in whole strokes. Only a hole that was picked up
+// has to be worked out.
+func wholeScore(round db.Round) (float64, error) {
+	score, played := 0, round.Played()
+	for _, h := range played.Holes {
+		if h.PickedUp {
+			of, err := analysis.StatementOf(playedOf(round), nil, golf.Yards.Of(round.BoundaryYd))
+			return of.Account.Score, err
+		}
+		score += h.Strokes()
+	}
+	return float64(score), nil
 }
 
 // settingsOf are the settings of a file, nil for none.
@@ -94,7 +114,7 @@ func settingsOf(c *accountfile.Settings) *entry.SettingsInput {
 	if c == nil {
 		return nil
 	}
-	return &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs}
+	return &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs, Zone: c.Zone}
 }
 
 // errNothingWaits is the answer when a file is confirmed twice, or too late.
@@ -142,7 +162,7 @@ func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, sett
 	})
 	if c := file.settings(); err == nil && c != nil && settings {
 		far, green := c.Units()
-		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs})
+		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
 	}
 	return replaced, err
 }

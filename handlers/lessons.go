@@ -2,7 +2,6 @@ package handlers
 
 import (
 	"net/http"
-	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -12,7 +11,7 @@ import (
 
 // How many of a pupil's rounds, notes and assignments the lessons page shows.
 const (
-	lessonRounds      = 12
+	lessonRounds      = 24 // the latest with shots are among them, and those shown
 	lessonNotes       = 40
 	lessonAssignments = 40
 )
@@ -28,14 +27,14 @@ func (s *server) lessons(w http.ResponseWriter, r *http.Request) error {
 // showLessons shows the notes and the practice of a player; back is a form that
 // has problems, empty for none.
 func (s *server) showLessons(w http.ResponseWriter, r *http.Request, about subject, back form.Returned) error {
-	if err := s.recordLook(r, about.pages, db.LookLessons, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookLessons, 0); err != nil {
 		return err
 	}
-	q := coach.LessonsInput{Whose: about.pages, Me: me(r).ID, Name: about.player.Name, Target: about.player.Target, Today: now(), Returned: back}
+	q := coach.LessonsInput{Whose: about.pages, Me: me(r).ID, Name: about.player.Name, Target: about.player.Target, Today: s.today(r), Returned: back}
 	if err := s.readLessons(r, &q); err != nil {
 		return err
 	}
-	page := shell(r)
+	page := shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
@@ -77,7 +76,7 @@ func (s *server) readLatest(r *http.Request, q *coach.LessonsInput) error {
 		return err
 	}
 	if before != nil {
-		q.Visit = *before
+		q.Visit = s.here(r, *before)
 	}
 	if q.Rounds, err = s.listed(r, q.Whose, db.Chosen{Most: lessonRounds + 1}, q.Visit); err != nil {
 		return err
@@ -125,6 +124,3 @@ func (s *server) answerTarget(w http.ResponseWriter, r *http.Request) error {
 	}
 	return saved(w, r, about.pages.Lessons(), what)
 }
-
-// now is today by the server's clock.
-func now() golf.Date { return golf.DateOf(time.Now()) }

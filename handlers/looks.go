@@ -31,6 +31,7 @@ func (s *server) looks(w http.ResponseWriter, r *http.Request) error {
 	all := make([]coach.Look, len(kept))
 	for i, k := range kept {
 		all[i] = lookOf(k)
+		all[i].Last = s.here(r, k.LastAt)
 	}
 	return show(w, r, http.StatusOK, coach.NewLooksPage(shell(r), all, number, more).View())
 }

@@ -29,11 +29,11 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookMonths, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookMonths, 0); err != nil {
 		return err
 	}
 	q.Problems = problems
-	return show(w, r, statusOf(problems), months.NewComparisonPage(shell(r), q).View())
+	return show(w, r, statusOf(problems), months.NewComparisonPage(shellOf(r, about), q).View())
 }
 
 // statusOf is the status of a page that shows these problems.

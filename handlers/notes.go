@@ -3,6 +3,7 @@ package handlers
 import (
 	"fmt"
 	"net/http"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -18,19 +19,22 @@ func (s *server) notes(r *http.Request, pages paths.Whose, of db.NotesOf) ([]not
 	if err != nil {
 		return nil, err
 	}
-	if err := s.store.MarkRead(r.Context(), me(r).ID, pages.Player, kept); err != nil {
-		return nil, err
-	}
-	all := make([]notes.Note, len(kept))
-	for i, k := range kept {
-		all[i] = noteOf(k, me(r).ID)
-	}
-	return all, nil
+	return s.notesOf(r, kept), s.store.MarkRead(r.Context(), me(r).ID, pages.Player, kept)
 }
 
-func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
+// notesOf are stored notes for the reader.
+func (s *server) notesOf(r *http.Request, kept []db.Note) []notes.Note {
+	all := make([]notes.Note, len(kept))
+	for i, k := range kept {
+		all[i] = noteOf(k, me(r).ID, s.zoneOf(me(r)))
+	}
+	return all
+}
+
+// noteOf is a note for a reader, whose time zone its times are of.
+func noteOf(k db.Note, reader golf.PlayerID, zone *time.Location) notes.Note {
 	n := notes.Note{ID: k.ID, Mine: k.AuthorID == reader, Author: k.Author, Question: k.Kind == db.KindQuestion, Lesson: k.Kind == db.KindLesson, Private: k.Private,
-		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt, Edited: k.EditedAt != nil}
+		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt.In(zone), Edited: k.EditedAt != nil}
 	if k.RoundID != nil {
 		n.Round = *k.RoundID
 	}
@@ -41,10 +45,10 @@ func noteOf(k db.Note, reader golf.PlayerID) notes.Note {
 		n.Shot = *k.Shot
 	}
 	if k.ReadAt != nil {
-		n.Read = *k.ReadAt
+		n.Read = k.ReadAt.In(zone)
 	}
 	for _, a := range k.Replies {
-		n.Replies = append(n.Replies, notes.Reply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt})
+		n.Replies = append(n.Replies, notes.Reply{ID: a.ID, Mine: a.AuthorID == reader, Author: a.Author, Body: a.Body, Written: a.WrittenAt.In(zone)})
 	}
 	return n
 }

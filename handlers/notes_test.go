@@ -189,7 +189,7 @@ func TestSquadAndReport(t *testing.T) {
 	if a := coach.get("/coaching/squad?from=March"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("a day that is none: %d", a.status)
 	}
-	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-04"); !strings.Contains(a.body, "1 round of 1 pupil, 4 Mar 2026 to 4 Mar 2026") {
+	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-04"); !strings.Contains(a.body, "1 round of 1 pupil, 4 Mar 2026.") {
 		t.Error("a single day is not the span")
 	}
 	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-01"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The last day is before the first.") {

@@ -25,11 +25,11 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookPlan, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewPlanPage(shell(r), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Minutes: planMinutes, Units: unitsOf(me(r)), Today: now(), Plan: plan}).View())
+	return show(w, r, http.StatusOK, practice.NewPlanPage(shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}).View())
 }
 
 // drill shows how a drill is done, and its mark for a player.
@@ -45,10 +45,10 @@ func (s *server) drill(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookPlan, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewDrillPage(shell(r), practice.DrillInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+	return show(w, r, http.StatusOK, practice.NewDrillPage(shellOf(r, about), practice.DrillInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
 		Units: unitsOf(me(r)), DrillFor: drill}).View())
 }
 

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"net/http"
 	"strings"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -53,13 +54,14 @@ func (s *server) offerUndo(r *http.Request, page *layout.Page) error {
 		return err
 	}
 	if x, found := findRemoved(all, text); found {
-		page.Undo = site.NewUndo(removedThing(x, me(r).ID))
+		page.Undo = site.NewUndo(removedThing(x, me(r).ID, s.zoneOf(me(r))))
 	}
 	return nil
 }
 
-func removedThing(x db.Removed, reader golf.PlayerID) site.RemovedThing {
-	to := site.RemovedThing{Name: removalOf(x).String(), Kind: x.Kind, Day: golf.DateOf(x.Day), Text: x.Text, Removed: x.RemovedAt}
+// removedThing is what was removed, for a reader, whose time zone its time is of.
+func removedThing(x db.Removed, reader golf.PlayerID, zone *time.Location) site.RemovedThing {
+	to := site.RemovedThing{Name: removalOf(x).String(), Kind: x.Kind, Day: golf.DateOf(x.Day), Text: x.Text, Removed: x.RemovedAt.In(zone)}
 	if x.PlayerID != reader {
 		to.Of = x.Player
 	}
@@ -74,7 +76,7 @@ func (s *server) removed(w http.ResponseWriter, r *http.Request) error {
 	}
 	var all []site.RemovedThing
 	for _, x := range kept {
-		all = append(all, removedThing(x, me(r).ID))
+		all = append(all, removedThing(x, me(r).ID, s.zoneOf(me(r))))
 	}
 	return show(w, r, http.StatusOK, site.NewRemovedPage(shell(r), all).View())
 }

@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"net/http"
+	"slices"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -24,18 +25,29 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if typed && err == nil {
 		return redirect(w, r, about.pages.ReportOf(span))
 	}
-	q := coach.ReportInput{Today: now(), Span: span}
+	q := coach.ReportInput{Today: s.today(r), Span: span}
 	status := http.StatusOK
 	if err != nil {
 		q.Problem, status = words.Capital(err.Error())+".", http.StatusUnprocessableEntity
 	}
-	if err := s.readReportInput(r, about, &q); err != nil {
+	kept, err := s.readReportInput(r, about, &q)
+	if err != nil {
 		return err
 	}
-	if err := s.recordLook(r, about.pages, db.LookReport, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookReport, 0); err != nil {
 		return err
 	}
-	return show(w, r, status, coach.NewReportPage(shell(r), q).View())
+	return s.showReport(w, r, status, about, coach.NewReportPage(shellOf(r, about), q), kept)
+}
+
+// showReport shows a report, and records that the reader has read those notes that are
+// on it.
+func (s *server) showReport(w http.ResponseWriter, r *http.Request, status int, about subject, page coach.ReportPage, kept []db.Note) error {
+	shown := slices.DeleteFunc(kept, func(n db.Note) bool { return !page.Shows(n.ID) })
+	if err := s.store.MarkRead(r.Context(), me(r).ID, about.player.ID, shown); err != nil {
+		return err
+	}
+	return show(w, r, status, page.View())
 }
 
 // readReport reads the span of a report, and whether it was typed as two days. A
@@ -54,22 +66,25 @@ func readReport(r *http.Request) (span golf.Span, typed bool, err error) {
 	return span, typed, err
 }
 
-// readReportInput reads what goes into a report, and works the report out.
-func (s *server) readReportInput(r *http.Request, about subject, q *coach.ReportInput) error {
+// readReportInput reads what goes into a report, and works the report out. It returns
+// the notes that may be on it, none of them marked as read.
+func (s *server) readReportInput(r *http.Request, about subject, q *coach.ReportInput) ([]db.Note, error) {
 	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Most: reportNotes}); err != nil {
-		return err
+	kept, err := s.store.Notes(r.Context(), me(r).ID, about.player.ID, db.NotesOf{Most: reportNotes})
+	if err != nil {
+		return nil, err
 	}
+	q.Notes = s.notesOf(r, kept)
 	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
-		return err
+		return nil, err
 	}
 	if q.Months, err = s.comparisonInput(r, about.player, paths.Comparison{Whose: about.pages}); err != nil {
-		return err
+		return nil, err
 	}
 	report, err := s.engine.Report(analysis.ReportInput{History: history, Span: q.Span, Target: about.player.Target, Boundary: golf.Yards.Of(about.player.BoundaryYd)})
-	q.Months.Months, q.Months.At.Comparison = report.Months, report.Choice
-	return err
+	q.Months.Months, q.Months.At.Comparison, q.Span = report.Months, report.Choice, report.Span
+	return kept, err
 }

@@ -17,8 +17,8 @@ func readRoster(r *http.Request) paths.Roster {
 
 // roster works out a coach's list of pupils.
 func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
-	q := coach.RosterInput{At: readRoster(r), Today: now()}
-	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookRoster)
+	q := coach.RosterInput{At: readRoster(r), Today: s.today(r)}
+	pupils, err := s.pupils(r, db.LookRoster)
 	if err != nil || len(pupils) == 0 {
 		return q, err
 	}
@@ -26,7 +26,11 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 	if err != nil {
 		return q, err
 	}
-	rows, err := s.engine.Roster(rounds)
+	players := make([]analysis.Player, len(pupils))
+	for i, p := range pupils {
+		players[i] = analysis.Player{Target: p.Target, Rounds: rounds[i]}
+	}
+	rows, err := s.engine.Roster(players)
 	if err != nil {
 		return q, err
 	}
@@ -38,7 +42,10 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 }
 
 func pupilOf(p db.Pupil, row analysis.RosterRow) coach.RosterPupil {
-	to := coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Questions: p.Questions, Unread: p.Unread, Results: p.Results, RosterRow: row}
+	to := coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Changed: p.Changed, Questions: p.Questions, Unread: p.Unread, Results: p.Results, RosterRow: row}
+	if p.SharedFrom != nil {
+		to.Since = golf.DateOf(*p.SharedFrom)
+	}
 	if p.Due != nil {
 		to.Due, to.DueWhat = golf.DateOf(*p.Due), *p.DueWhat
 	}

@@ -38,7 +38,7 @@ func TestRosterFollowsTheRounds(t *testing.T) {
 	coach.letIn(pupil, 1, 2, "")
 	withSeason(t, s.store, 1, 84, "2026-03-01", 3, 11)
 	first := coach.get("/coaching")
-	if first.status != 200 || !strings.Contains(first.body, "Your pupil") || !strings.Contains(first.body, "11 rounds") {
+	if first.status != 200 || !strings.Contains(first.body, "Your pupil") || !strings.Contains(first.body, "11 new rounds") {
 		t.Fatalf("%d %s", first.status, first.body)
 	}
 	if again := coach.get("/coaching"); again.body != first.body {

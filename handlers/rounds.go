@@ -71,7 +71,7 @@ func accounted(q statement.RoundInput, kept db.Round) (statement.RoundInput, err
 // showStatement shows a player's round to the player or to a coach; back is a form
 // that has problems, empty for none.
 func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.Round, about subject, back form.Returned) (err error) {
-	if err := s.recordLook(r, about.pages, db.LookStatement, kept.ID); err != nil {
+	if err := s.recordLook(r, about, db.LookStatement, kept.ID); err != nil {
 		return err
 	}
 	q := statementInput(r, kept, about, back)
@@ -84,7 +84,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	if q, err = accounted(q, kept); err != nil {
 		return err
 	}
-	page := shell(r)
+	page := shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -58,7 +58,7 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 	if len(first) > 0 && !first[0].Done {
 		of.Due, of.DueWhat = first[0].Due, first[0].What
 	}
-	of.Today = now()
+	of.Today = s.today(r)
 	return nil
 }
 
@@ -71,10 +71,10 @@ func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
 	if about.pages.Own {
 		return redirect(w, r, about.pages.Rounds())
 	}
-	if err := s.recordLook(r, about.pages, db.LookRounds, 0); err != nil {
+	if err := s.recordLook(r, about, db.LookRounds, 0); err != nil {
 		return err
 	}
-	return s.showRounds(w, r, shell(r), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
+	return s.showRounds(w, r, shellOf(r, about), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
 }
 
 func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) (err error) {
@@ -84,7 +84,7 @@ func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.
 	of.Leaf = statement.LeafOf(of.Narrow)
 	if !of.Leaf.First.IsZero() {
 		chosen := db.Chosen{Course: of.Narrow.Course, From: of.Leaf.From, To: of.Leaf.To, Most: roundsMost}
-		if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Now()); err != nil {
+		if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Time{}); err != nil {
 			return err
 		}
 	}
@@ -117,7 +117,7 @@ func monthOf(text string) golf.Date {
 
 // yearBook is the book of a year of who is signed in.
 func (s *server) yearBook(w http.ResponseWriter, r *http.Request) error {
-	return s.showYearBook(w, r, statement.YearBookInput{Whose: mine(r), Name: me(r).Name})
+	return s.showYearBook(w, r, shell(r), statement.YearBookInput{Whose: mine(r), Name: me(r).Name})
 }
 
 // seenYearBook is the book of a player's year for a coach.
@@ -127,30 +127,30 @@ func (s *server) seenYearBook(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if !about.pages.Own {
-		err = s.recordLook(r, about.pages, db.LookRounds, 0)
+		err = s.recordLook(r, about, db.LookRounds, 0)
 	}
 	if err != nil {
 		return err
 	}
-	return s.showYearBook(w, r, statement.YearBookInput{Whose: about.pages, Name: about.player.Name})
+	return s.showYearBook(w, r, shellOf(r, about), statement.YearBookInput{Whose: about.pages, Name: about.player.Name})
 }
 
-func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, of statement.YearBookInput) error {
+func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.YearBookInput) error {
 	first, err := golf.ParseDate(chi.URLParam(r, "year") + "-01-01")
 	if err != nil {
 		return golf.ErrNotFound
 	}
 	of.Year = first.Year
 	chosen := db.Chosen{From: first, To: golf.Date{Year: first.Year, Month: time.December, Day: 31}, Most: roundsMost}
-	if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Now()); err != nil {
+	if of.Rounds, err = s.listed(r, of.Whose, chosen, time.Time{}); err != nil {
 		return err
 	}
 	of.Cut = len(of.Rounds) == roundsMost
-	return show(w, r, http.StatusOK, statement.NewYearBookPage(shell(r), of).View())
+	return show(w, r, http.StatusOK, statement.NewYearBookPage(page, of).View())
 }
 
-// listed works out some of a player's rounds for a list; those saved after newAfter
-// are marked as new.
+// listed works out some of a player's rounds for a list; those entered or corrected
+// after newAfter say so, none when that is zero.
 func (s *server) listed(r *http.Request, pages paths.Whose, chosen db.Chosen, newAfter time.Time) ([]figures.ListedRound, error) {
 	all, err := s.store.Rounds(r.Context(), me(r).ID, pages.Player, chosen)
 	if err != nil {
@@ -158,7 +158,8 @@ func (s *server) listed(r *http.Request, pages paths.Whose, chosen db.Chosen, ne
 	}
 	listed := make([]figures.ListedRound, len(all))
 	for i, kept := range all {
-		l := figures.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target, New: kept.ChangedAt.After(newAfter)}
+		l := figures.ListedRound{ID: kept.ID, Round: kept.Played(), Card: len(kept.Holes), Target: kept.Target}
+		l.New, l.NewDay = s.freshness(r, kept, newAfter)
 		of, err := analysis.StatementOf(playedOf(kept), nil, golf.Yards.Of(kept.BoundaryYd))
 		if err != nil {
 			return nil, err
@@ -167,4 +168,18 @@ func (s *server) listed(r *http.Request, pages paths.Whose, chosen db.Chosen, ne
 		listed[i] = l
 	}
 	return listed, nil
+}
+
+// freshness is what happened to a round after a moment, and on which day where the
+// reader is.
+func (s *server) freshness(r *http.Request, kept db.Round, after time.Time) (figures.Freshness, golf.Date) {
+	switch {
+	case after.IsZero():
+		return 0, golf.Date{}
+	case kept.EnteredAt.After(after):
+		return figures.Entered, golf.DateOf(s.here(r, kept.EnteredAt))
+	case kept.ChangedAt.After(after):
+		return figures.Corrected, golf.DateOf(s.here(r, kept.ChangedAt))
+	}
+	return 0, golf.Date{}
 }

@@ -20,7 +20,7 @@ func wantsJSON(r *http.Request) bool { return r.Header.Get("Accept") == "applica
 type savedHole struct {
 	Next    string `json:"next"` // address to go on to
 	Version int    `json:"version"`
-	Score   int    `json:"score"`
+	Score   string `json:"score"` // as the strip of holes shows it
 }
 
 // scriptAnswer tells a script why nothing was stored, or how a line reads.

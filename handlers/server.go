@@ -24,6 +24,8 @@ type Options struct {
 	HashesMost int      // passwords hashed at once; 0 means 2
 	Hash       HashCost // of passwords; the zero value means 64 MiB, three passes, four lanes
 
+	Clock func() time.Time // tells the moment, in the time zone of players who have chosen none; nil means the machine's
+
 	PageTime time.Duration // the longest that a page may take; 0 means 20 s
 	SlowStep time.Duration // how much longer each further try of an unknown client takes; 0 means 100 ms
 }

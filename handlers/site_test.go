@@ -120,7 +120,7 @@ func (s testSite) member(name string) visitor {
 	if err != nil {
 		s.t.Fatal(err)
 	}
-	if err := s.store.Greet(context.Background(), p.ID, p.Target, p.Units()); err != nil {
+	if err := s.store.Greet(context.Background(), p.ID, p.Target, p.Units(), p.Zone); err != nil {
 		s.t.Fatal(err)
 	}
 	v := s.visitor()

@@ -12,38 +12,55 @@ import (
 	"strokeledger/web/form"
 )
 
-// squadDays is over how many days pupils are compared unless the coach chooses
-// others.
-const squadDays = 92
-
 // squad compares pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	q := readSquad(r)
-	pupils, err := s.store.Roster(r.Context(), me(r).ID, db.LookSquad)
+	pupils, err := s.pupils(r, db.LookSquad)
 	if err != nil {
 		return err
 	}
-	rounds, err := s.summaries(r, pupils, db.Chosen{From: q.From, To: q.To})
+	of, most := squadRounds(q)
+	rounds, err := s.summaries(r, pupils, of)
 	if err != nil {
 		return err
 	}
-	players := make([]analysis.SquadPlayer, len(pupils))
-	chosen := r.URL.Query()["pupil"]
-	for i, p := range pupils {
-		m := coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))}
-		if q.Members = append(q.Members, m); m.Chosen {
-			players[i] = analysis.SquadPlayer{Target: p.Target, Rounds: rounds[i]}
+	q.Members = chosenPupils(r, pupils)
+	players := make([]analysis.Player, len(pupils))
+	for i, m := range q.Members {
+		if m.Chosen {
+			players[i] = analysis.Player{Target: m.Target, Rounds: rounds[i]}
 		}
 	}
-	if q.Squad, err = s.engine.Squad(players); err != nil {
+	if q.Squad, err = s.engine.Squad(players, most); err != nil {
 		return err
 	}
 	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())
 }
 
-// readSquad reads over which days to compare pupils.
+// squadRounds says which rounds to read, and how many of each pupil's to compare; 0 for
+// all.
+func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
+	if q.Latest() {
+		return db.Chosen{Most: analysis.RosterRounds}, analysis.SquadRounds
+	}
+	return db.Chosen{From: q.From, To: q.To}, 0
+}
+
+// chosenPupils are the pupils, with those who are to be compared: all unless some are
+// chosen.
+func chosenPupils(r *http.Request, pupils []db.Pupil) []coach.SquadMember {
+	var all []coach.SquadMember
+	chosen := r.URL.Query()["pupil"]
+	for _, p := range pupils {
+		all = append(all, coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))})
+	}
+	return all
+}
+
+// readSquad reads over which days to compare pupils: without any, over the latest
+// rounds of each.
 func readSquad(r *http.Request) coach.SquadInput {
-	q := coach.SquadInput{From: now().AddDays(1 - squadDays), To: now(), Problems: map[string]string{}}
+	q := coach.SquadInput{Problems: map[string]string{}}
 	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
 	for field, to := range map[string]*golf.Date{"from": &q.From, "to": &q.To} {
 		if values[field] != "" {
@@ -55,7 +72,7 @@ func readSquad(r *http.Request) coach.SquadInput {
 			*to = day.Value
 		}
 	}
-	if q.From.Compare(q.To) > 0 {
+	if !q.To.IsZero() && q.From.Compare(q.To) > 0 {
 		q.Problems["to"] = "The last day is before the first."
 	}
 	return q

@@ -11,13 +11,11 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/paths"
 	"strokeledger/web/site"
+	"strokeledger/web/words"
 )
 
 // resetHours is how long a link for a new password works.
 const resetHours = 24
-
-// untilFormat is how the page writes when a link expires.
-const untilFormat = "2 Jan, 15:04 MST"
 
 func (s *server) accounts(w http.ResponseWriter, r *http.Request) error {
 	return s.showAccounts(w, r, http.StatusOK, site.AccountsInput{})
@@ -33,9 +31,9 @@ func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int
 		return golf.ErrNotFound
 	}
 	for _, a := range all {
-		l := site.ListedAccount{ID: a.ID, Name: a.Name, Email: a.Email, Since: a.CreatedAt.Format("2 Jan 2006"), Steward: a.Steward}
+		l := site.ListedAccount{ID: a.ID, Name: a.Name, Email: a.Email, Since: words.ShortDay(golf.DateOf(s.here(r, a.CreatedAt))), Steward: a.Steward}
 		if a.ResetEnds != nil {
-			l.ResetUntil = a.ResetEnds.Format(untilFormat)
+			l.ResetUntil = words.Moment(s.here(r, *a.ResetEnds))
 		}
 		q.All = append(q.All, l)
 	}
@@ -44,7 +42,7 @@ func (s *server) showAccounts(w http.ResponseWriter, r *http.Request, status int
 		return err
 	}
 	for _, i := range invitations {
-		q.Invitations = append(q.Invitations, site.OpenInvitation{MadeBy: i.MadeBy, Until: i.ExpiresAt.Format(untilFormat), Token: hex.EncodeToString(i.TokenHash)})
+		q.Invitations = append(q.Invitations, site.OpenInvitation{MadeBy: i.MadeBy, Until: words.Moment(s.here(r, i.ExpiresAt)), Token: hex.EncodeToString(i.TokenHash)})
 	}
 	return show(w, r, status, site.NewAccountsPage(shell(r), q).View())
 }

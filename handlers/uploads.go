@@ -78,10 +78,10 @@ func (u *uploads) free(who golf.PlayerID) {
 
 // count adds to the bytes that an account has uploaded today, and reports whether
 // they are within the quota.
-func (u *uploads) count(who golf.PlayerID, bytes int64) bool {
+func (u *uploads) count(who golf.PlayerID, bytes int64, today golf.Date) bool {
 	u.mu.Lock()
 	defer u.mu.Unlock()
-	if today := now(); today != u.day {
+	if today != u.day {
 		u.day = today
 		clear(u.taken)
 	}
@@ -145,7 +145,7 @@ func (s *server) upload(r *http.Request) (file *counted, err error) {
 		}
 		if err = failed; err == nil && part.FormName() == "file" && part.FileName() != "" {
 			who := me(r).ID
-			return &counted{Reader: part, read: func(n int64) bool { return s.uploads.count(who, n) }}, nil
+			return &counted{Reader: part, read: func(n int64) bool { return s.uploads.count(who, n, golf.DateOf(s.now())) }}, nil
 		}
 	}
 	return nil, unreadable(err)

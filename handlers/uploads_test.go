@@ -251,15 +251,15 @@ func TestTheQuotaOfADay(t *testing.T) {
 		bytes int64
 		want  bool
 	}{{1, quotaDay - 1, true}, {1, 2, false}, {1, 1, true}, {1, 1, false}, {2, quotaDay, true}} {
-		if got := u.count(c.who, c.bytes); got != c.want {
+		if got := u.count(c.who, c.bytes, golf.Date{Year: 2026, Month: 5, Day: 2}); got != c.want {
 			t.Errorf("%+v: %v", c, got)
 		}
 	}
 	u.day = golf.Date{} // another day
-	if !u.count(1, quotaDay) {
+	if !u.count(1, quotaDay, golf.Date{Year: 2026, Month: 5, Day: 2}) {
 		t.Error("the next day is counted with the one before")
 	}
-	c := &counted{Reader: strings.NewReader("x"), read: func(n int64) bool { return u.count(1, n) }}
+	c := &counted{Reader: strings.NewReader("x"), read: func(n int64) bool { return u.count(1, n, golf.Date{Year: 2026, Month: 5, Day: 2}) }}
 	if _, err := io.ReadAll(c); unreadable(err) != errQuota {
 		t.Errorf("%v", err)
 	}

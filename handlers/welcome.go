@@ -12,7 +12,7 @@ import (
 func (s *server) welcome(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	units := unitsOf(p)
-	f := form.FirstSettings{Target: form.NumberOf(p.Target), Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green)}
+	f := form.FirstSettings{Target: form.NumberOf(p.Target), Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green), Zone: form.TextOf(p.Zone)}
 	return show(w, r, http.StatusOK, site.NewWelcomePage(shell(r), f).View())
 }
 
@@ -20,17 +20,17 @@ func (s *server) welcome(w http.ResponseWriter, r *http.Request) error {
 func (s *server) saveWelcome(w http.ResponseWriter, r *http.Request) error {
 	p := me(r)
 	if r.FormValue("skip") != "" {
-		return s.greet(w, r, p.Target, p.Units())
+		return s.greet(w, r, p.Target, p.Units(), form.ParseZone(r.FormValue("zone")).Value) // that of the device, not asked for
 	}
 	f := form.ParseFirstSettings(r.Form)
 	if !f.Sound() {
 		return show(w, r, http.StatusUnprocessableEntity, site.NewWelcomePage(shell(r), f).View())
 	}
-	return s.greet(w, r, f.Target.Value, db.Units{Far: f.Far.Value, Green: f.Green.Value})
+	return s.greet(w, r, f.Target.Value, db.Units{Far: f.Far.Value, Green: f.Green.Value}, f.Zone.Value)
 }
 
-func (s *server) greet(w http.ResponseWriter, r *http.Request, target float64, units db.Units) error {
-	if err := s.store.Greet(r.Context(), me(r).ID, target, units); err != nil {
+func (s *server) greet(w http.ResponseWriter, r *http.Request, target float64, units db.Units, zone string) error {
+	if err := s.store.Greet(r.Context(), me(r).ID, target, units, zone); err != nil {
 		return err
 	}
 	at, err := s.homeOf(r, me(r))

@@ -40,6 +40,7 @@ type Split struct {
 	Tee, Approach, ShortGame, Putting float64 // strokes
 	Undetailed                        float64 // holes known by their score alone
 	Course                            float64 // what no level reaches on this course
+	PickedUp                          float64 // what rounding picked-up holes changed; 0 unless InWholeStrokes
 	Total                             float64 // the sum of the others
 }
 
@@ -71,6 +72,7 @@ func (s *Split) Add(other Split) {
 	s.Putting += other.Putting
 	s.Undetailed += other.Undetailed
 	s.Course += other.Course
+	s.PickedUp += other.PickedUp
 	s.Total += other.Total
 }
 
@@ -78,6 +80,7 @@ func (s *Split) Add(other Split) {
 type Hole struct {
 	Number, Par int     // as in the round
 	Score       float64 // with the strokes still to come when it was picked up
+	Whole       int     // the same as pages count it: rounded
 	Lost        float64 // Score less what the lens takes from its tee
 	Shots       []Shot  // of the shots played; none when only the score is known
 	PickedUp    bool    // the ball was lifted before it was in
@@ -104,7 +107,7 @@ func Of(r golf.Round, t Terms) Account {
 	shots, fixed := make([]Shot, n), make([]float64, n)
 	for i, h := range r.Holes {
 		played := len(h.Played())
-		hole := Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, Detailed: h.Detailed(), Shots: shots[:played:played]}
+		hole := Hole{Number: h.Number, Par: h.Par, PickedUp: h.PickedUp, Whole: wholeScore(h, t.Fixed), Detailed: h.Detailed(), Shots: shots[:played:played]}
 		a.hole(&hole, h, fixed[:played], t)
 		a.Holes[i] = hole
 		shots, fixed = shots[played:], fixed[played:]

@@ -149,8 +149,11 @@ func (d Double) consistent(t *rapid.T, h Hole) {
 	if !want[d.Kind] || d.Score < d.Par+2 || d.Lost != h.Lost {
 		t.Fatalf("%+v on %d errors", d, errors)
 	}
-	if (d.Kind == Unknown) != (d.Root == 0) && len(h.Shots) > 0 {
-		t.Fatalf("%+v has root %d", d, d.Root)
+	if (d.Kind == Unknown || d.Kind == Leak) != (d.Root == 0) || (d.Root == 0) != (d.RootCategory == 0) || (d.Costliest == 0) != (len(h.Shots) == 0) {
+		t.Fatalf("%+v", d)
+	}
+	if d.Root > 0 && !h.Shots[d.Root-1].Error {
+		t.Fatalf("%+v began with a shot that is no error", d)
 	}
 	for _, shot := range d.Chain {
 		if !h.Shots[shot-1].Error {

@@ -73,7 +73,8 @@ func linked(all []played, i, j int) bool {
 // told is what the definitions say of a double.
 type told struct {
 	kind        Kind
-	root        int
+	root        int // 0 for nowhere
+	costliest   int
 	chain       []int
 	compounding float64
 }
@@ -102,11 +103,14 @@ func tell(all []played) told {
 	}
 	best := told{kind: [...]Kind{Leak, Single, Separate}[min(len(errors), 2)]}
 	if len(all) > 0 {
-		best.root = all[worst].marked()
+		best.costliest = all[worst].marked()
+	}
+	if len(errors) > 0 {
+		best.root = all[errors[0]].marked()
 	}
 	most := 0.0
 	for first := range errors {
-		c, sum := told{kind: Compound}, 0.0
+		c, sum := told{kind: Compound, costliest: best.costliest}, 0.0
 		for j, i := range errors {
 			if group[j] != first {
 				continue
@@ -146,7 +150,7 @@ func TestDoublesAreAsDefined(t *testing.T) {
 			}
 			all := playedBy(h, terms)
 			sameErrors(t, all, a.Holes[i])
-			if want := tell(all); is && (d.Kind != want.kind || d.Root != want.root || !slices.Equal(d.Chain, want.chain) || math.Abs(d.Compounding-want.compounding) > 1e-9) {
+			if want := tell(all); is && (d.Kind != want.kind || d.Root != want.root || d.Costliest != want.costliest || !slices.Equal(d.Chain, want.chain) || math.Abs(d.Compounding-want.compounding) > 1e-9) {
 				t.Fatalf("hole %d: %+v, by the definitions %+v", h.Number, d, want)
 			}
 		}
@@ -180,7 +184,7 @@ func TestLensChangesNoVerdict(t *testing.T) {
 		}
 		for i, d := range a.Doubles {
 			e := b.Doubles[i]
-			if d.Score != e.Score || d.Kind != e.Kind || d.Root != e.Root || d.RootCategory != e.RootCategory ||
+			if d.Score != e.Score || d.Kind != e.Kind || d.Root != e.Root || d.RootCategory != e.RootCategory || d.Costliest != e.Costliest ||
 				d.Compounding != e.Compounding || !slices.Equal(d.Chain, e.Chain) || !slices.Equal(d.Missed, e.Missed) {
 				t.Fatalf("%+v and %+v", d, e)
 			}

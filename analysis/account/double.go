@@ -1,8 +1,6 @@
 package account
 
 import (
-	"math"
-
 	"strokeledger/analysis/golf"
 )
 
@@ -40,8 +38,9 @@ type Double struct {
 	Score        int     // that of a picked-up hole is rounded
 	Lost         float64 // on the hole, as its shots are charged
 	Kind         Kind
-	Root         int           // the shot, from 1, where it began; 0 when unknown
-	RootCategory golf.Category // the part of the game of the root; 0 when unknown
+	Root         int           // the shot, from 1, where it began; 0 for a leak, which began nowhere, and when unknown
+	RootCategory golf.Category // the part of the game of the root; 0 without a root
+	Costliest    int           // the shot, from 1, at which what lost most is marked; 0 when unknown
 	Chain        []int         // shots of the costliest chain, from 1; empty without one
 	Compounding  float64       // what that chain's errors after the first lost to the fixed golfer
 	Missed       []int         // putts of 6 ft and less that were missed on the way
@@ -113,10 +112,7 @@ func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
 	for _, u := range all {
 		to.Shots[u.marked].Error = u.isError()
 	}
-	d := Double{Hole: h.Number, Par: h.Par, Score: h.Strokes(), Lost: to.Lost, Kind: Unknown}
-	if h.PickedUp {
-		d.Score += int(math.Round(t.Fixed.Shot(h.Shots[len(to.Shots)])))
-	}
+	d := Double{Hole: h.Number, Par: h.Par, Score: to.Whole, Lost: to.Lost, Kind: Unknown}
 	if d.Score < h.Par+2 {
 		return
 	}
@@ -128,42 +124,50 @@ func (a *Account) judge(to *Hole, h golf.Hole, lost []float64, t Terms) {
 	a.Counts.Double(d.Kind)
 }
 
-// trace finds kind, root and chain.
+// trace finds kind, root, costliest shot and chain. A double began with the first
+// error of its costliest chain, without a chain with its first error, and without
+// an error nowhere.
 func (d *Double) trace(all []unit, shots []Shot) {
-	errors, root := errorsOf(all)
-	switch worst := costliest(all); {
-	case len(worst.at) > 0:
-		d.Kind, root = Compound, worst.at[0]
-		for _, i := range worst.at {
+	if len(all) == 0 {
+		d.Kind = Leak // picked up on the tee
+		return
+	}
+	errors, root, worst := errorsOf(all)
+	d.Costliest = all[worst].marked + 1
+	switch chain := costliest(all); {
+	case len(chain.at) > 0:
+		d.Kind, root = Compound, chain.at[0]
+		for _, i := range chain.at {
 			d.Chain = append(d.Chain, all[i].marked+1)
 			d.Compounding += all[i].lost
 		}
 		d.Compounding -= all[root].lost
 	case errors == 0:
 		d.Kind = Leak
+		return
 	case errors == 1:
 		d.Kind = Single
 	default:
 		d.Kind = Separate
 	}
-	if len(all) > 0 {
-		d.Root = all[root].marked + 1
-		d.RootCategory = shots[all[root].marked].Band.Category
-	}
+	d.Root = all[root].marked + 1
+	d.RootCategory = shots[all[root].marked].Band.Category
 }
 
-// errorsOf counts the errors of a hole, and finds the place of the unit that lost
-// most, the first of equals; 0 without a unit.
-func errorsOf(all []unit) (errors, worst int) {
+// errorsOf counts the errors of a hole, and finds the places of the first of them
+// and of the unit that lost most, the first of equals; 0 where there is none.
+func errorsOf(all []unit) (errors, first, worst int) {
 	for i, u := range all {
 		if u.isError() {
-			errors++
+			if errors++; errors == 1 {
+				first = i
+			}
 		}
 		if u.lost > all[worst].lost {
 			worst = i
 		}
 	}
-	return errors, worst
+	return errors, first, worst
 }
 
 // missedShort lists the putts of 6 ft and less that were played and missed.

@@ -26,7 +26,7 @@ func readAll(in io.Reader) (rounds []Round, c Settings, err error) {
 	return rounds, r.Settings(), nil
 }
 
-var someSettings = Settings{Name: "Robin", Far: "m", Green: "ft", Target: 84.5, BoundaryYd: 40, Clubs: "d 3w 7i"}
+var someSettings = Settings{Name: "Robin", Far: "m", Green: "ft", Target: 84.5, BoundaryYd: 40, Clubs: "d 3w 7i", Zone: "Pacific/Auckland"}
 
 // ofGolf is a round of an account with the strokes of one played.
 func ofGolf(played golf.Round) Round {
@@ -129,6 +129,7 @@ func TestFaultsAreToldWithTheirPlace(t *testing.T) {
 		{`"number":4`, `"number":0`, `round 1 "x": hole at place 1: number: 0; allowed: 1 to 18`},
 		{`"line":"g20 2"`, `"line":""`, `round 1 "x": hole 4: it has shots but no line`},
 		{`"version":1`, `"version":9`, `version: 9; allowed: 1 to 1`},
+		{`"clubs":""`, `"clubs":"","zone":"Mars/Olympus"`, `settings: time zone "Mars/Olympus"; allowed: a name of the tz database, such as Europe/London, or none`},
 		{`"target":79,"boundary_yd":50,"clubs"`, `"target":12,"boundary_yd":50,"clubs"`, `settings: target: 12; allowed: 68 to 110`},
 		{`"far_unit":"yd"`, `"far_unit":"ft"`, `settings: units "ft" and "ft"; allowed: yd or m, ft or m`},
 		{`"name":"x"`, `"name":""`, `round 1 "": name: a round needs one`},

@@ -25,12 +25,13 @@ const (
 
 // Settings are those of an account.
 type Settings struct {
-	Name       string  `json:"name"`        // of the player; never empty once read
-	Far        string  `json:"far_unit"`    // off the green: "yd" or "m"
-	Green      string  `json:"green_unit"`  // on the green: "ft" or "m"
-	Target     float64 `json:"target"`      // score of 18 holes, golf.MinTarget to golf.MaxTarget
-	BoundaryYd float64 `json:"boundary_yd"` // yards within which the short game begins
-	Clubs      string  `json:"clubs"`       // as typed in the settings; empty for none
+	Name       string  `json:"name"`           // of the player; never empty once read
+	Far        string  `json:"far_unit"`       // off the green: "yd" or "m"
+	Green      string  `json:"green_unit"`     // on the green: "ft" or "m"
+	Target     float64 `json:"target"`         // score of 18 holes, golf.MinTarget to golf.MaxTarget
+	BoundaryYd float64 `json:"boundary_yd"`    // yards within which the short game begins
+	Clubs      string  `json:"clubs"`          // as typed in the settings; empty for none
+	Zone       string  `json:"zone,omitempty"` // name of a time zone; empty for the server's
 }
 
 // Units are the units in which the player writes distances, off the green and on

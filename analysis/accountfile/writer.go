@@ -65,6 +65,9 @@ type Writer struct {
 func NewWriter(out io.Writer, c Settings) *Writer {
 	w := &Writer{out: out}
 	c.Name, c.Clubs = golf.Cleaned(c.Name, golf.MaxName), golf.Cleaned(c.Clubs, golf.MaxClubs)
+	if !isZone(c.Zone) {
+		c.Zone = "" // one that only another version of the tz database knows
+	}
 	if c.Name == "" {
 		c.Name = "?" // a reader refuses settings without a name
 	}

@@ -16,6 +16,8 @@ const wholeRound = 18
 type Figure struct {
 	stat.Sample
 	Known bool // there is anything to average; the rest is 0 otherwise
+
+	events events // of a count or a share
 }
 
 // perRound averages values of rounds for 18 holes. Where every round is whole
@@ -27,7 +29,7 @@ func perRound(values, holes []float64, d resampled) Figure {
 			return ratio(values, holes, wholeRound, d)
 		}
 	}
-	return Figure{stat.Of(values), len(values) > 0}
+	return Figure{Sample: stat.Of(values), Known: len(values) > 0}
 }
 
 // ratio is the sum of values over that of chances, times scale, with an error
@@ -40,7 +42,7 @@ func ratio(values, chances []float64, scale float64, d resampled) Figure {
 		return Figure{}
 	}
 	n := len(values)
-	f := Figure{stat.Sample{N: n, Mean: scale * value / chance}, true}
+	f := Figure{Sample: stat.Sample{N: n, Mean: scale * value / chance}, Known: true}
 	if n < minForInterval {
 		return f
 	}
@@ -112,7 +114,8 @@ type Change struct {
 }
 
 // changeOf compares two figures by Welch's test, which does not take both spans to
-// vary alike (B. L. Welch, Biometrika 34, 1947; from memory).
+// vary alike (B. L. Welch, Biometrika 34, 1947; from memory). The word of a count
+// or a share is by the exact test of independent events where that is less sure.
 func changeOf(from, to Figure) Change {
 	if !from.Known || !to.Known {
 		return Change{}
@@ -121,11 +124,15 @@ func changeOf(from, to Figure) Change {
 	if c.Thin = golf.Enough(golf.ThinChange, min(from.N, to.N), minForWord); c.Thin.Any() {
 		return c
 	}
-	d, ok := stat.Welch(from.Sample, to.Sample)
-	if !ok {
+	d, differ := stat.Welch(from.Sample, to.Sample)
+	p, counted := from.events.chance(to.events)
+	if !differ && !counted {
 		return c // no round differs from another, on either side
 	}
-	c.Word = wordOf(d.P)
+	if differ {
+		p = max(p, d.P)
+	}
+	c.Word = wordOf(p)
 	return c
 }
 

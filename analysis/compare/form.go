@@ -1,6 +1,10 @@
 package compare
 
-import "strokeledger/analysis/golf"
+import (
+	"slices"
+
+	"strokeledger/analysis/golf"
+)
 
 // FormRounds is over how many rounds a player's form is taken, and over how many
 // before them it is compared with.
@@ -12,23 +16,36 @@ type Form struct {
 	Rounds   int                       // of the last ten, with a hole whose strokes are known
 	Now      [golf.Putting + 1]PlaysTo // levels over the last ten, by category
 	Before   [golf.Putting + 1]Level   // levels over the ten before, by category; not known from too few
+	Changes  [golf.Putting + 1]Change  // in strokes lost for 18 holes from the ten before, by category; everything at 0
 	Doubles  float64                   // of a known kind, for 18 holes
 	Compound float64                   // the share of the doubles in which one mistake led to the next; 0 without any
 }
 
-// Form works out a player's form from summaries, the latest first. The levels
-// and intervals are those of NewSheet with the same seed.
-func (l Ladder) Form(latestFirst []Summary, seed uint64) Form {
+// Form works out a player's form from summaries, the latest first. Levels,
+// intervals and changes are those of NewSheet with the same seed and the golfer of
+// the player's target, a score from 68 to 110.
+func (l Ladder) Form(latestFirst []Summary, target float64, seed uint64) Form {
 	var f Form
-	now := detailed(latestFirst[:min(FormRounds, len(latestFirst))])
-	before := detailed(latestFirst[min(FormRounds, len(latestFirst)):min(2*FormRounds, len(latestFirst))])
+	now := inOrderOfDays(latestFirst[:min(FormRounds, len(latestFirst))])
+	before := inOrderOfDays(latestFirst[min(FormRounds, len(latestFirst)):min(2*FormRounds, len(latestFirst))])
 	f.Rounds = len(now)
 	f.count(now)
 	profiles, earlier := profilesIn(now), profilesIn(before)
 	for _, c := range golf.Categories {
 		f.Now[c], f.Before[c] = l.PlaysTo(profiles, c, seed), l.level(earlier, c)
 	}
+	f.Changes = l.changes(before, now, target, seed)
 	return f
+}
+
+// changes are those of everything and the parts of the game between rounds, in the
+// order of their days.
+func (l Ladder) changes(before, now []Summary, target float64, seed uint64) (all [golf.Putting + 1]Change) {
+	was, is := l.PartsLost(before, target, seed), l.PartsLost(now, target, seed)
+	for k := range all {
+		all[k] = changeOf(was.Cells[k].Figure, is.Cells[k].Figure)
+	}
+	return all
 }
 
 // count fills in the doubles.
@@ -58,38 +75,44 @@ func detailed(all []Summary) []Summary {
 	return kept
 }
 
-// profilesIn are the profiles in the order of their days: the same draws of the
-// same rounds then say the same everywhere.
-func profilesIn(latestFirst []Summary) []Profile {
-	profiles := make([]Profile, len(latestFirst))
-	for i, s := range latestFirst {
-		profiles[len(profiles)-1-i] = s.profile
+// inOrderOfDays are those of them, in the order of their days: the same draws of
+// the same rounds then say the same everywhere.
+func inOrderOfDays(latestFirst []Summary) []Summary {
+	kept := detailed(latestFirst)
+	slices.Reverse(kept)
+	return kept
+}
+
+// profilesIn are the profiles of rounds.
+func profilesIn(rounds []Summary) []Profile {
+	profiles := make([]Profile, len(rounds))
+	for i, s := range rounds {
+		profiles[i] = s.profile
 	}
 	return profiles
 }
 
-// Moved says how the level of a part of the game stands to that of the ten
-// rounds before: Better or Worse when the earlier level lies outside the
-// interval of the later, which is likely more than luck; otherwise Within.
+// Moved says which way a part of the game has clearly moved, in strokes lost:
+// Better or Worse, and Within where it is not clear.
 func (f *Form) Moved(part golf.Category) Past {
-	if !f.Now[part].Known() || !f.Before[part].Known() {
+	switch c := f.Changes[part]; {
+	case c.Word != Clear:
 		return Within
-	}
-	switch was := f.Before[part].Value; {
-	case was > f.Now[part].High.Value:
+	case c.Mean < 0:
 		return Better
-	case was < f.Now[part].Low.Value:
-		return Worse
 	default:
-		return Within
+		return Worse
 	}
 }
 
-// FormOf is the form of a span of rounds beside that of an earlier one.
+// FormOf is the form of a span of rounds beside that of the one before.
 func FormOf(before, now *Column) Form {
 	f := Form{Rounds: len(now.Rounds), Now: now.PlaysTo}
 	for _, c := range golf.Categories {
 		f.Before[c] = before.PlaysTo[c].Level
+	}
+	for k := range min(len(f.Changes), len(now.Cells)) {
+		f.Changes[k] = now.Cells[k].Change
 	}
 	return f
 }

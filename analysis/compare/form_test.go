@@ -1,6 +1,7 @@
 package compare
 
 import (
+	"fmt"
 	"math"
 	"slices"
 	"testing"
@@ -31,7 +32,7 @@ func summaries(t testing.TB, rounds []golf.Round, target float64) []Summary {
 // months tell of the same rounds.
 func TestFormIsThatOfTheMonths(t *testing.T) {
 	rounds := season(t, golfer.Levels{Tee: 84, Approach: 90, ShortGame: 80, Putting: 88}, 23, 3)
-	form := ladder.Form(summaries(t, rounds, 79), 18)
+	form := ladder.Form(summaries(t, rounds, 79), 79, 18)
 	sheet := NewSheet(judged(t, rounds, 79), []golf.Span{{Last: 10, Before: true}, {Last: 10}}, golf.StandardBoundary, ladder, 18)
 	before, now := sheet.Columns[0], sheet.Columns[1]
 	near := func(what string, got, want float64) {
@@ -46,19 +47,26 @@ func TestFormIsThatOfTheMonths(t *testing.T) {
 		near(c.String()+", its high end", form.Now[c].High.Value, now.PlaysTo[c].High.Value)
 		near(c.String()+" before", form.Before[c].Value, before.PlaysTo[c].Level.Value)
 	}
+	for k, change := range form.Changes {
+		months := now.Cells[k].Change
+		near(fmt.Sprintf("change %d", k), change.Mean, months.Mean)
+		if change.Word != months.Word || change.Word == 0 {
+			t.Errorf("change %d is %d, by the months %d", k, change.Word, months.Word)
+		}
+	}
 	near("doubles", form.Doubles, now.Measures[MeasureAt("doubles")].Mean)
 	near("compound", form.Compound*form.Doubles, now.Measures[MeasureAt("compound")].Mean)
 }
 
 func TestFormOfFewRounds(t *testing.T) {
 	all := summaries(t, season(t, golfer.Even(79), 13, 4), 79)
-	if f := ladder.Form(nil, 1); f.Rounds != 0 || f.Now[golf.Putting].Known() || f.Doubles != 0 {
+	if f := ladder.Form(nil, 79, 1); f.Rounds != 0 || f.Now[golf.Putting].Known() || f.Doubles != 0 {
 		t.Errorf("of no round: %+v", f)
 	}
-	if f := ladder.Form(all[:4], 1); f.Rounds != 4 || f.Now[golf.Putting].Known() {
+	if f := ladder.Form(all[:4], 79, 1); f.Rounds != 4 || f.Now[golf.Putting].Known() {
 		t.Errorf("of four rounds: %+v", f)
 	}
-	f := ladder.Form(all, 1)
+	f := ladder.Form(all, 79, 1)
 	if !f.Now[golf.Putting].Known() || f.Before[golf.Putting].Known() {
 		t.Error("ten rounds have no level, or the three before have one")
 	}
@@ -70,10 +78,10 @@ func TestFormOfFewRounds(t *testing.T) {
 func TestMoved(t *testing.T) {
 	f := Form{}
 	part := golf.Putting
-	f.Now[part] = PlaysTo{Level: Level{Value: 84}, Low: Level{Value: 80}, High: Level{Value: 88}}
-	for was, want := range map[float64]Past{90: Better, 88: Within, 84: Within, 80: Within, 79: Worse} {
-		if f.Before[part] = (Level{Value: was}); f.Moved(part) != want {
-			t.Errorf("from %g: %d, want %d", was, f.Moved(part), want)
+	for c, want := range map[Change]Past{{Known: true, Mean: -1, Word: Clear}: Better, {Known: true, Mean: 1, Word: Clear}: Worse,
+		{Known: true, Mean: 4, Word: Leaning}: Within, {Known: true, Mean: -4, Word: Chance}: Within, {Known: true, Mean: 4}: Within, {}: Within} {
+		if f.Changes[part] = c; f.Moved(part) != want {
+			t.Errorf("%+v: %d, want %d", c, f.Moved(part), want)
 		}
 	}
 }
@@ -134,7 +142,7 @@ func TestSummariesOfAnotherMakeAreRefused(t *testing.T) {
 func BenchmarkForm(b *testing.B) {
 	all := summaries(b, season(b, golfer.Even(84), 20, 1), 79)
 	for b.Loop() {
-		ladder.Form(all, 1)
+		ladder.Form(all, 79, 1)
 	}
 }
 

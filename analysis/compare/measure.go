@@ -11,6 +11,7 @@ type Measure struct {
 	Name  string                                 // for addresses; MeasureAt reads it
 	Share bool                                   // a share of chances, 0 to 1
 	of    func(*Judged) (value, chances float64) // of a round; the chances of a count are its holes
+	kind  eventKind
 }
 
 // Measures lists them in the order of a page: doubles and their kinds, where
@@ -20,13 +21,13 @@ var Measures = measures()
 // measures makes the list.
 func measures() []Measure {
 	count := func(name string, of func(*account.Counts) int) Measure {
-		return Measure{name, false, func(j *Judged) (float64, float64) { return float64(of(&j.Account.Counts)), j.Holes }}
+		return Measure{name, false, func(j *Judged) (float64, float64) { return float64(of(&j.Account.Counts)), j.Holes }, ofRate}
 	}
 	share := func(name string, of func(*account.Counts) (int, int)) Measure {
 		return Measure{name, true, func(j *Judged) (float64, float64) {
 			hit, chances := of(&j.Account.Counts)
 			return float64(hit), float64(chances)
-		}}
+		}, ofShare}
 	}
 	all := []Measure{
 		count("doubles", func(c *account.Counts) int { return c.Doubles - c.Unknown }),
@@ -36,14 +37,14 @@ func measures() []Measure {
 		count("leak", func(c *account.Counts) int { return c.Leak }),
 	}
 	for _, part := range golf.Categories {
-		all = append(all, Measure{"root " + part.String(), false, func(j *Judged) (float64, float64) { return float64(j.roots(part)), j.Holes }})
+		all = append(all, Measure{"root " + part.String(), false, func(j *Judged) (float64, float64) { return float64(j.roots(part)), j.Holes }, ofRate})
 	}
 	return append(all,
-		Measure{"compounding", false, func(j *Judged) (float64, float64) { return j.compounding(), j.Holes }},
+		Measure{"compounding", false, func(j *Judged) (float64, float64) { return j.compounding(), j.Holes }, ofCost},
 		share("fairways", func(c *account.Counts) (int, int) { return c.Fairways, c.FairwayChances }),
 		share("greens", func(c *account.Counts) (int, int) { return c.Greens, c.GreenChances }),
 		share("up and down", func(c *account.Counts) (int, int) { return c.UpAndDowns, c.UpAndDownChances }),
-		count("putts", func(c *account.Counts) int { return c.Putts }),
+		Measure{"putts", false, func(j *Judged) (float64, float64) { return float64(j.Account.Counts.Putts), j.Holes }, ofPutts},
 		count("three-putts", func(c *account.Counts) int { return c.ThreePutts }),
 		count("penalties", func(c *account.Counts) int { return c.Penalties }),
 	)
@@ -83,15 +84,22 @@ func (j *Judged) compounding() float64 {
 func (c *Column) measure(drawn resampled, holes []float64) {
 	values, chances := make([]float64, len(c.Rounds)), make([]float64, len(c.Rounds))
 	for _, m := range Measures {
-		total := 0.0
 		for i, r := range c.Rounds {
 			values[i], chances[i] = m.of(r)
-			total += chances[i]
 		}
+		hits, tries := sums(values, chances)
+		f := Figure{}
 		if m.Share {
-			c.Measures = append(c.Measures, drawn.cell(ratio(values, chances, 1, drawn), int(total)))
-			continue
+			f = ratio(values, chances, 1, drawn)
+		} else {
+			f = perRound(values, holes, drawn)
 		}
-		c.Measures = append(c.Measures, drawn.cell(perRound(values, holes, drawn), int(total)))
+		switch f.events = (events{kind: m.kind, hits: int(hits), chances: int(tries)}); m.kind {
+		case ofPutts:
+			f.events.byHole = puttsByHole(c.Rounds)
+		case ofCost:
+			f.events = compoundDoubles(c.Rounds)
+		}
+		c.Measures = append(c.Measures, drawn.cell(f, int(tries)))
 	}
 }

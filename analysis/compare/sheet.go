@@ -136,7 +136,7 @@ func (c *Column) lost(rows int, drawn resampled, holes []float64) {
 func (d resampled) cell(f Figure, shots int) Cell {
 	c := Cell{Figure: f, Shots: shots}
 	if c.HasInterval() {
-		c.Interval = f.Around(d.reach)
+		c.Interval = f.events.widened(f.Around(d.reach))
 	}
 	return c
 }

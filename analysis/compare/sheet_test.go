@@ -79,27 +79,6 @@ func TestPlantedChangesAreFound(t *testing.T) {
 	}
 }
 
-// A change that is none is called clear as seldom as the word promises:
-// engine.md section 4 has clear at p < .05.
-func TestNoChangeIsSeldomClear(t *testing.T) {
-	const seeds = 1000
-	var clear [golf.Putting + 1]int
-	for seed := range uint64(seeds) {
-		same := twoMonths(t, golfer.Even(79), golfer.Even(79), 5000+seed)
-		for _, part := range golf.Categories {
-			if same.Columns[1].Cells[part].Change.Word == Clear {
-				clear[part]++
-			}
-		}
-	}
-	t.Logf("clear in %v of %d", clear[1:], seeds)
-	for _, part := range golf.Categories {
-		if n := clear[part]; n < 30 || n > 70 {
-			t.Errorf("unchanged %s is clear in %d of %d", part, n, seeds)
-		}
-	}
-}
-
 // The interval of 95 % holds the truth in 93 to 97 of 100: for whole rounds the
 // truth of everything lost is known exactly, a golfer's own expectation less
 // that of the one he is compared with.

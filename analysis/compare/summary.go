@@ -17,7 +17,9 @@ import (
 type Summary struct {
 	Entered  int     // holes of the round, 0 to 18
 	Holes    float64 // of these with their strokes known
-	Score    float64 // over the holes entered
+	Score    float64 // over the holes entered, in whole strokes; a picked-up hole counts those still to come, rounded
+	Target   float64 // of those holes
+	PickedUp bool    // one of them was picked up
 	Doubles  int     // of a known kind
 	Compound int     // of these, in which one mistake led to the next
 	profile  Profile
@@ -30,7 +32,7 @@ func (l Ladder) Summary(r golf.Played, boundary golf.Distance) (Summary, error) 
 		return Summary{}, err
 	}
 	a := account.Of(r.Round, account.Terms{Lens: fixed, Fixed: fixed, Boundary: boundary})
-	return Summary{Entered: len(r.Round.Holes), Holes: float64(a.Counts.Holes), Score: a.Score,
+	return Summary{Entered: len(r.Round.Holes), Holes: float64(a.Counts.Holes), Score: float64(a.Whole()), Target: golf.TargetOver(r.Round.Card(), r.Target, r.Par18), PickedUp: len(a.PickedUp()) > 0,
 		Doubles: a.Counts.Doubles - a.Counts.Unknown, Compound: a.Counts.Compound, profile: l.Profile(r.Round, boundary)}, nil
 }
 
@@ -52,7 +54,7 @@ func (l Ladder) Lost(s Summary, part golf.Category, level float64) float64 {
 
 // summaryFormat counts the ways in which summaries have been worked out and
 // written: raise it when either changes.
-const summaryFormat = 1
+const summaryFormat = 2
 
 // levelsVersion names the stored levels, since every loss in a summary comes from
 // them.
@@ -66,11 +68,13 @@ func SummaryVersion(boundary golf.Distance) string {
 
 // storedSummary is the fixed part of a written summary; the losses follow, part
 // by part and rung by rung.
-type storedSummary struct{ Entered, Holes, Score, Doubles, Compound float32 }
+type storedSummary struct {
+	Entered, Holes, Score, Target, PickedUp, Doubles, Compound float32
+}
 
 // Encode writes the summary in little-endian float32.
 func (s Summary) Encode() []byte {
-	out, err := binary.Append(nil, binary.LittleEndian, storedSummary{float32(s.Entered), float32(s.Holes), float32(s.Score), float32(s.Doubles), float32(s.Compound)})
+	out, err := binary.Append(nil, binary.LittleEndian, storedSummary{float32(s.Entered), float32(s.Holes), float32(s.Score), float32(s.Target), tally(s.PickedUp), float32(s.Doubles), float32(s.Compound)})
 	if err != nil {
 		panic("compare: " + err.Error()) // it has fixed size, so it cannot be
 	}
@@ -82,17 +86,25 @@ func (s Summary) Encode() []byte {
 	return out
 }
 
+// tally is 1 when something holds and 0 otherwise.
+func tally(holds bool) float32 {
+	if holds {
+		return 1
+	}
+	return 0
+}
+
 // errSummary says that a summary was made with other levels, or is not one.
 var errSummary = errors.New("a summary of the wrong size")
 
 // Decode reads a summary that Encode wrote with the same version.
 func (l Ladder) Decode(data []byte) (s Summary, err error) {
-	const head = 5
+	const head = 7
 	if len(data) != 4*(head+len(golf.Categories)*len(l.rungs)) {
 		return s, errSummary
 	}
 	at := func(i int) float64 { return float64(math.Float32frombits(binary.LittleEndian.Uint32(data[4*i:]))) }
-	s = Summary{Entered: int(at(0)), Holes: at(1), Score: at(2), Doubles: int(at(3)), Compound: int(at(4))}
+	s = Summary{Entered: int(at(0)), Holes: at(1), Score: at(2), Target: at(3), PickedUp: at(4) > 0, Doubles: int(at(5)), Compound: int(at(6))}
 	room := make([]float64, len(golf.Categories)*len(l.rungs))
 	for i := range room {
 		room[i] = at(head + i)

@@ -123,6 +123,7 @@ func doublesJSON(to []byte, doubles []account.Double) []byte {
 		o.string("kind", d.Kind.String())
 		o.integer("root_shot", d.Root)
 		o.string("root_category", categoryKey(d.RootCategory))
+		o.integer("costliest_shot", d.Costliest)
 		o.integers("chain", d.Chain)
 		o.number("compounding", d.Compounding)
 		to = o.end()

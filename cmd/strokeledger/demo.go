@@ -80,7 +80,7 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 		return err
 	}
 	for _, p := range []db.Player{steward, player} {
-		if err := store.Greet(ctx, p.ID, p.Target, p.Units()); err != nil {
+		if err := store.Greet(ctx, p.ID, p.Target, p.Units(), p.Zone); err != nil {
 			return err
 		}
 	}

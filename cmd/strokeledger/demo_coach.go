@@ -39,7 +39,7 @@ func demoCoaching(ctx context.Context, store *db.Store, player golf.PlayerID, ha
 	if err != nil {
 		return err
 	}
-	if err := store.Greet(ctx, coach.ID, coach.Target, coach.Units()); err != nil {
+	if err := store.Greet(ctx, coach.ID, coach.Target, coach.Units(), coach.Zone); err != nil {
 		return err
 	}
 	if err := letIn(ctx, store, player, coach.ID); err != nil {

@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"encoding/json"
+	"fmt"
 	"math"
 	"os"
 	"path/filepath"
@@ -108,6 +109,7 @@ type result struct {
 			Kind             string
 			Root             int    `json:"root_shot"`
 			RootCategory     string `json:"root_category"`
+			Costliest        int    `json:"costliest_shot"`
 			Chain            []int
 			Compounding      float64
 		}
@@ -173,11 +175,42 @@ func TestAnalyseSpecialHoles(t *testing.T) {
 	if len(first.PickedUp) != 1 || first.PickedUp[0] != 4 || first.Score <= 11 || first.Score >= 12 {
 		t.Errorf("picked up %v, score %g", first.PickedUp, first.Score)
 	}
-	if d := first.Doubles; len(d) != 1 || d[0].Kind != "unknown" || d[0].Root != 0 || d[0].RootCategory != "" || d[0].Chain == nil {
+	if d := first.Doubles; len(d) != 1 || d[0].Kind != "unknown" || d[0].Root != 0 || d[0].RootCategory != "" || d[0].Costliest != 0 || d[0].Chain == nil {
 		t.Errorf("%+v", d)
 	}
 	if second.Round != `r"2` || second.Score != 1 || second.Doubles == nil {
 		t.Errorf("%+v", second)
+	}
+}
+
+// A leak began nowhere, separate errors with the first of them, and what cost most
+// is told of both.
+func TestAnalyseDoubles(t *testing.T) {
+	file := "round,date,hole,par,shot,lie,distance\n"
+	for i, hole := range []string{"tee 370 recovery 175 fairway 80 rough 24 green 16 green 2", "tee 450 rough 265 rough 78 fairway 20 green 22 green 2", "tee 420 fairway 175 rough 22 green 9 green 6 green 1"} {
+		words := strings.Fields(hole)
+		for k := 0; k < len(words); k += 2 {
+			file += fmt.Sprintf("r1,2026-05-02,%d,4,%d,%s,%s\n", i+1, k/2+1, words[k], words[k+1])
+		}
+	}
+	doubles := analysed(t, file, "-").Rounds[0].Doubles
+	if len(doubles) != 3 {
+		t.Fatalf("%+v", doubles)
+	}
+	if d := doubles[0]; d.Root != 1 || d.RootCategory != "tee" || d.Costliest == 0 {
+		t.Errorf("separate: %+v", d)
+	}
+	if d := doubles[1]; d.Kind != "leak" || d.Root != 0 || d.RootCategory != "" || d.Costliest == 0 {
+		t.Errorf("leak: %+v", d)
+	}
+	if r := runLine(oneHole+"r1,2026-05-02,1,3,1,tee,150,0,,\n", "analyse", "-"); !strings.Contains(r.out, "\n1 hole in 1: ") {
+		t.Errorf("one hole: %s", r.out)
+	}
+	r := runLine(file, "analyse", "-")
+	for _, want := range []string{"leak, most lost at shot", "began with shot 4 (putting), since the putts of a green count together", "1 tee, 0 approach, 0 short game, 1 putting, 1 nowhere (leak)"} {
+		if !strings.Contains(r.out, want) {
+			t.Errorf("no %q in\n%s", want, r.out)
+		}
 	}
 }
 

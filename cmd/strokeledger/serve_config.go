@@ -8,6 +8,7 @@ import (
 	"net/netip"
 	"os"
 	"strings"
+	"time"
 
 	"strokeledger/handlers"
 )
@@ -134,7 +135,7 @@ func (c *serveConfig) checkFront() (err error) {
 // options are the settings that the handlers need. The setup token is new each
 // time.
 func (c *serveConfig) options(log *slog.Logger) handlers.Options {
-	return handlers.Options{SignUp: handlers.SignUp(c.signUp), Secure: c.tls, Proxies: c.proxies, Address: c.address, SetupToken: rand.Text(), Log: log}
+	return handlers.Options{SignUp: handlers.SignUp(c.signUp), Secure: c.tls, Proxies: c.proxies, Address: c.address, SetupToken: rand.Text(), Log: log, Clock: time.Now}
 }
 
 // unguarded reports whether other machines can reach the address without TLS.

@@ -70,7 +70,7 @@ func nonEmpty(all ...string) []string {
 // sentence says the round in one line.
 func (s *statement) sentence(r analysis.Statement) string {
 	a := r.Account
-	text := fmt.Sprintf("%d holes in %.0f", len(a.Holes), math.Round(a.Score))
+	text := fmt.Sprintf("%d %s in %.0f", len(a.Holes), plural(len(a.Holes), "hole", "holes"), math.Round(a.Score))
 	if worst := a.Lost.Worst(); a.Lost.Of(worst) > 0.05 {
 		text += fmt.Sprintf(": %s %s, most of all %s (%.1f)", overUnder(a.Lost.Total), s.against(), partName(worst), a.Lost.Of(worst))
 	} else {
@@ -186,6 +186,12 @@ func doubleLine(d account.Double) string {
 	if d.Root > 0 {
 		text += fmt.Sprintf(", began with shot %d (%s)", d.Root, d.RootCategory)
 	}
+	if d.RootCategory == golf.Putting {
+		text += ", since the putts of a green count together"
+	}
+	if d.Kind != account.Compound && d.Costliest != d.Root {
+		text += fmt.Sprintf(", most lost at shot %d", d.Costliest)
+	}
 	if len(d.Chain) > 0 {
 		text += fmt.Sprintf(", chain %s, the compounding cost %.1f", strings.ReplaceAll(holeList(d.Chain), ", ", " > "), d.Compounding)
 	}
@@ -212,6 +218,6 @@ func (s *statement) end(w *bufio.Writer) {
 		per18(float64(c.Putts)), per18(float64(c.ThreePutts)), per18(float64(c.Penalties)))
 	fmt.Fprintf(w, "  doubles or worse %.1f: %d compound, %d single, %d separate, %d leak, %d unknown\n",
 		per18(float64(c.Doubles)), c.Compound, c.Single, c.Separate, c.Leak, c.Unknown)
-	fmt.Fprintf(w, "  they began: %d tee, %d approach, %d short game, %d putting; compounding cost %.1f\n",
-		s.roots[golf.TeeShots], s.roots[golf.Approach], s.roots[golf.ShortGame], s.roots[golf.Putting], per18(s.chains))
+	fmt.Fprintf(w, "  they began: %d tee, %d approach, %d short game, %d putting, %d nowhere (leak); compounding cost %.1f\n",
+		s.roots[golf.TeeShots], s.roots[golf.Approach], s.roots[golf.ShortGame], s.roots[golf.Putting], c.Leak, per18(s.chains))
 }

@@ -72,7 +72,7 @@ func newCoachLine(in CoachInput) CoachLine {
 	case in.Looked == nil:
 		l.Says = "can see " + what + ", and has not looked yet"
 	default:
-		l.Says = "can see " + what + ", and last looked on " + in.Looked.Format("2 Jan 2006, 15:04 MST")
+		l.Says = "can see " + what + ", and last looked on " + words.Moment(*in.Looked)
 	}
 	return l
 }
@@ -105,7 +105,7 @@ func (c *CoachingPage) addRoster(in RosterInput) {
 	if n == 1 {
 		c.Heading = "Your pupil"
 	}
-	c.Page.Foot = "Plays to puts every pupil on one scale, whatever the course. Better or worse appears where the level over the ten rounds before lies outside the 95% interval of the last ten. Pupils can see which of their pages you opened, and can end your access at any time."
+	c.Page.Foot = "Plays to puts every pupil on one scale, whatever the course. Better or worse compares strokes lost in the last ten rounds with those in the ten before, by the test of the months: clear is beyond luck, leaning probably so. One unchanged part in twenty looks clear all the same. Pupils can see which of their pages you opened, and can end your access at any time."
 }
 
 // accessLede counts who can see the player's rounds, and who is waiting.

@@ -44,8 +44,8 @@ func TestCoachingPage(t *testing.T) {
 		"two wait":          {CoachingInput{Coaches: []CoachInput{waits, waits}}, "Coach", "", "Only you can see your rounds; two coaches are waiting for your approval.", ""},
 		"one has access":    {CoachingInput{Coaches: []CoachInput{has}, Unused: 1}, "Coach", "", "One coach has access.", "1 link has not been used yet."},
 		"some of each":      {CoachingInput{Coaches: []CoachInput{has, waits, has}, Unused: 2}, "Coach", "", "Two coaches have access, and one is waiting for your approval.", "2 links have not been used yet."},
-		"a coach of one":    {CoachingInput{Coaches: []CoachInput{has}, Roster: RosterInput{Pupils: pupils()[:1], Today: today}}, "Your pupil", "Monday 31 August 2026.", "Nobody has played since you looked.", ""},
-		"a coach of others": {CoachingInput{Roster: RosterInput{Pupils: pupils()[3:], Today: today}}, "Your two pupils", "Monday 31 August 2026.", "Nobody has played since you looked.", ""},
+		"a coach of one":    {CoachingInput{Coaches: []CoachInput{has}, Roster: RosterInput{Pupils: pupils()[:1], Today: today}}, "Your pupil", "Monday 31 August 2026.", "Nobody has entered a round since you looked.", ""},
+		"a coach of others": {CoachingInput{Roster: RosterInput{Pupils: pupils()[3:], Today: today}}, "Your two pupils", "Monday 31 August 2026.", "Nobody has entered a round since you looked.", ""},
 	} {
 		p := NewCoachingPage(layout.Page{}, c.in)
 		if p.Heading != c.heading || p.At != c.at || p.Lede != c.lede || p.Unused != c.unused {

@@ -3,8 +3,9 @@ package coach
 import (
 	"fmt"
 	"slices"
+	"strings"
 
-	"strokeledger/analysis/account"
+	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
 	"strokeledger/web/words"
 )
@@ -32,53 +33,60 @@ func ownLede(in LessonsInput) string {
 	}
 }
 
-// sinceLede tells a coach how the pupil has played since the previous visit.
-func sinceLede(in LessonsInput) string {
-	var fresh []figures.ListedRound
-	for _, r := range in.Rounds {
-		if r.New && len(r.Round.Holes) > 0 {
-			fresh = append(fresh, r)
-		}
+// sinceLede tells a coach what the pupil entered since the previous visit, and how
+// the latest rounds went; since is the first day that the coach sees.
+func sinceLede(in LessonsInput, since golf.Date) string {
+	late := figures.Late(in.Rounds)
+	text := figures.Lately(in.Rounds, in.Name, "")
+	if text != "" {
+		text = strings.TrimSuffix(text, ".") + "; " + doublesOf(late) + "."
 	}
-	since := "Since you last looked, on " + in.Visit.Format("Monday 2 January")
-	rounds := words.Spelled(len(fresh)) + words.OneOrMany(len(fresh), " round", " rounds")
+	entered := slices.ContainsFunc(in.Rounds, func(r figures.ListedRound) bool { return len(r.Round.Holes) > 0 })
 	switch {
-	case in.Visit.IsZero() && len(fresh) == 0:
-		return "No round has been entered yet."
+	case !entered:
+		return words.NoRounds(in.Name, since)
 	case in.Visit.IsZero():
-		return fmt.Sprintf("Your first look. Over the last %s: %s", words.OneOrMany(len(fresh), "round", rounds), summed(fresh))
-	case len(fresh) == 0:
-		return since + ": no new rounds."
-	case in.Earlier && len(fresh) == len(in.Rounds):
-		return fmt.Sprintf("%s: %s or more. Over the last %s: %s", since, rounds, words.Spelled(len(fresh)), summed(fresh))
+		return strings.TrimSpace("Your first look. " + text)
+	default:
+		return strings.TrimSpace(fmt.Sprintf("Since you last looked, on %s, %s %s. %s", in.Visit.Format("Monday 2 January"), in.Name, sinceThen(in), text))
 	}
-	var scores []string
-	for _, r := range slices.Backward(fresh) {
-		scores = append(scores, fmt.Sprintf("%.0f", r.Account.Score))
-	}
-	return fmt.Sprintf("%s: %s, %s. %s", since, rounds, words.List(scores), summed(fresh))
 }
 
-// summed says what some rounds lost, where most of it, and their doubles.
-func summed(rounds []figures.ListedRound) string {
-	var lost account.Split
-	holes, doubles, compound := 0, 0, 0
+// sinceThen says which rounds the pupil entered since the previous visit, with their
+// scores, and how many others were corrected.
+func sinceThen(in LessonsInput) string {
+	var scores []string
+	corrected, all := 0, true
+	for _, r := range slices.Backward(in.Rounds) {
+		corrected += words.Tally(r.New == figures.Corrected)
+		all = all && r.New == figures.Entered
+		if r.New == figures.Entered && len(r.Round.Holes) > 0 {
+			scores = append(scores, words.Score(r.Account.Score, len(r.Account.PickedUp()) > 0)+words.OnHoles(len(r.Round.Holes)))
+		}
+	}
+	text := "entered " + words.SpelledPlural(len(scores), "round", "rounds")
+	switch {
+	case len(scores) == 0:
+		text = "entered no new rounds"
+	case all && in.Earlier:
+		text += " or more"
+	default:
+		text += ", " + words.List(scores)
+	}
+	if corrected > 0 {
+		text += fmt.Sprintf(", and corrected %s", words.OneOrMany(corrected, "one", words.Spelled(corrected)))
+	}
+	return text
+}
+
+// doublesOf counts the doubles of some rounds.
+func doublesOf(rounds []figures.ListedRound) string {
+	doubles, compound := 0, 0
 	for _, r := range rounds {
-		holes += len(r.Round.Holes)
-		lost.Add(r.Account.Lost)
 		doubles += len(r.Account.Doubles)
 		compound += r.Account.Counts.Compound
 	}
-	worst := lost.Worst()
-	per18 := lost.Total * 18 / float64(holes)
-	text := fmt.Sprintf("%s over target for 18 holes, the largest part %s", words.StrokeCount(per18), words.Where(worst))
-	switch {
-	case per18 <= -.05:
-		text = words.StrokeCount(-per18) + " under target for 18 holes"
-	case per18 < .05:
-		text = "Level with the target"
-	}
-	return text + "; " + doublesWords(doubles, compound) + "."
+	return doublesWords(doubles, compound)
 }
 
 // doublesWords counts doubles, and how many of them are compound.

@@ -2,6 +2,7 @@ package coach
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"strokeledger/analysis/golf"
@@ -120,20 +121,35 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 	return l
 }
 
+// latestShown is how many of a pupil's rounds a coach sees on the page.
+const latestShown = 12
+
+// firstNew is the day on which the earliest round was played that was entered since
+// the previous visit; zero for none.
+func firstNew(latestFirst []figures.ListedRound) golf.Date {
+	for _, r := range slices.Backward(latestFirst) {
+		if r.New == figures.Entered {
+			return r.Round.Date
+		}
+	}
+	return golf.Date{}
+}
+
 // forCoach adds what only a coach sees: the pupil's name and latest rounds, and
 // what is new since the previous visit.
 func (l *LessonsPage) forCoach(in LessonsInput) {
-	if !in.Visit.IsZero() {
-		from := golf.DateOf(in.Visit)
+	if from := firstNew(in.Rounds); !from.IsZero() && !in.Visit.IsZero() {
 		since := paths.Comparison{Whose: in.Whose}.With(golf.Span{To: from.AddDays(-1)}, golf.Span{From: from})
-		l.Acts = append([]components.Link{{Name: "Since you last looked, against before", At: since.Months()}}, l.Acts...)
+		l.Acts = append([]components.Link{{Name: fmt.Sprintf("Rounds from %s on, against those before", words.NearDay(from, in.Today)), At: since.Months()}}, l.Acts...)
 	}
 	l.Page.Title, l.Heading = in.Name, in.Name
 	l.At = fmt.Sprintf("%s. Target %s.", words.LongDay(in.Today), words.Plain(in.Target))
-	l.Lede = sinceLede(in)
-	for _, r := range in.Rounds {
+	l.Lede = sinceLede(in, l.Page.Since)
+	for _, r := range in.Rounds[:min(len(in.Rounds), latestShown)] {
 		row := r.Row(in.Whose)
-		row.New = r.New && !in.Visit.IsZero() // on a first visit all are
+		if in.Visit.IsZero() {
+			row.New = "" // on a first visit all are
+		}
 		l.Rounds = append(l.Rounds, row)
 	}
 }

@@ -22,30 +22,36 @@ var (
 	bea   = paths.Whose{Player: 7}
 )
 
+// newness is what happened to a round that is new, and to one that is not.
+var newness = map[bool]figures.Freshness{true: figures.Entered}
+
 // played is a round of 18 holes that lost strokes on the approach alone.
 func played(fresh bool, score, lost float64) figures.ListedRound {
-	l := figures.ListedRound{ID: 9, Card: 18, Target: 79, New: fresh, Round: golf.Round{Date: today, Course: "Harrow Fen", Holes: make([]golf.Hole, 18)}}
-	l.Account.Score, l.Account.Lost.Total, l.Account.Lost.Approach = score, lost, lost
+	l := figures.ListedRound{ID: 9, Card: 18, Target: 79, New: newness[fresh], NewDay: today, Round: golf.Round{Date: today, Course: "Harrow Fen", Holes: make([]golf.Hole, 18)}}
+	l.Account.Score, l.Account.Expected, l.Account.Lost.Total, l.Account.Lost.Approach, l.Account.Counts.Holes = score, score-lost, lost, lost, 18
 	return l
 }
 
 // A coach is told what came since the previous visit, in a sentence.
 func TestSinceTheLastVisit(t *testing.T) {
-	begun := figures.ListedRound{New: true, Card: 18}
+	corrected := played(false, 99, 20)
+	corrected.New = figures.Corrected
+	begun := figures.ListedRound{New: figures.Entered, Card: 18}
 	for _, c := range []struct {
 		visit  time.Time
 		rounds []figures.ListedRound
 		want   string
 	}{
-		{time.Time{}, nil, "No round has been entered yet."},
-		{time.Time{}, []figures.ListedRound{begun}, "No round has been entered yet."},
-		{time.Time{}, []figures.ListedRound{played(true, 77, -2)}, "Your first look. Over the last round: 2 strokes under target for 18 holes; no doubles."},
-		{time.Time{}, []figures.ListedRound{played(true, 80, 1), played(true, 80, 1)}, "Your first look. Over the last two rounds: 1 stroke over target for 18 holes, the largest part on the approach; no doubles."},
-		{visit, nil, "Since you last looked, on Tuesday 25 August: no new rounds."},
-		{visit, []figures.ListedRound{played(false, 99, 20)}, "Since you last looked, on Tuesday 25 August: no new rounds."},
-		{visit, []figures.ListedRound{played(true, 79, .04)}, "Since you last looked, on Tuesday 25 August: one round, 79. Level with the target; no doubles."},
-		{visit, []figures.ListedRound{played(true, 86, 7), played(true, 84, 5), played(false, 99, 20)}, "Since you last looked, on Tuesday 25 August: two rounds, 84 and 86. 6 strokes over target for 18 holes, the largest part on the approach; no doubles."},
-		{visit, []figures.ListedRound{played(true, 86, 7), played(true, 84, 5), played(true, 86, 7), played(true, 84, 5)}, "Since you last looked, on Tuesday 25 August: four rounds or more. Over the last four: 6 strokes over target for 18 holes, the largest part on the approach; no doubles."},
+		{time.Time{}, nil, "Bea has not entered a round yet."},
+		{time.Time{}, []figures.ListedRound{begun}, "Bea has not entered a round yet."},
+		{time.Time{}, []figures.ListedRound{played(false, 77, -2)}, "Your first look. The last round, of 31 Aug 2026: two under Bea’s target of 79; no doubles."},
+		{time.Time{}, []figures.ListedRound{played(false, 80, 1), played(false, 80, 1)}, "Your first look. The last two rounds, 31 Aug 2026: one over Bea’s target of 79 each, most of it on the approach; no doubles."},
+		{visit, nil, "Bea has not entered a round yet."},
+		{visit, []figures.ListedRound{played(false, 99, 20)}, "Since you last looked, on Tuesday 25 August, Bea entered no new rounds. The last round, of 31 Aug 2026: twenty over Bea’s target of 79, most of it on the approach; no doubles."},
+		{visit, []figures.ListedRound{played(true, 79, .04)}, "Since you last looked, on Tuesday 25 August, Bea entered one round, 79. The last round, of 31 Aug 2026: level with Bea’s target of 79; no doubles."},
+		{visit, []figures.ListedRound{played(true, 86, 7), played(true, 84, 5), corrected}, "Since you last looked, on Tuesday 25 August, Bea entered two rounds, 84 and 86, and corrected one. The last three rounds, 31 Aug 2026: eleven over Bea’s target of 79 each, most of it on the approach; no doubles."},
+		{visit, []figures.ListedRound{corrected}, "Since you last looked, on Tuesday 25 August, Bea entered no new rounds, and corrected one. The last round, of 31 Aug 2026: twenty over Bea’s target of 79, most of it on the approach; no doubles."},
+		{visit, []figures.ListedRound{played(true, 86, 7), played(true, 84, 5), played(true, 86, 7), played(true, 84, 5)}, "Since you last looked, on Tuesday 25 August, Bea entered four rounds or more. The last four rounds, 31 Aug 2026: six over Bea’s target of 79 each, most of it on the approach; no doubles."},
 	} {
 		l := NewLessonsPage(layout.Page{}, LessonsInput{Whose: bea, Name: "Bea", Target: 79, Today: today, Visit: c.visit, Rounds: c.rounds, Earlier: len(c.rounds) == 4})
 		if l.Lede != c.want {
@@ -59,14 +65,24 @@ func TestDoublesInWords(t *testing.T) {
 		doubles, compound int
 		want              string
 	}{
-		{0, 0, "Level with the target; no doubles."}, {1, 0, "Level with the target; one double, not compound."}, {1, 1, "Level with the target; one compound double."},
-		{3, 0, "Level with the target; three doubles, none compound."}, {3, 2, "Level with the target; three doubles, two compound."}, {3, 3, "Level with the target; three doubles, all compound."},
+		{0, 0, "no doubles"}, {1, 0, "one double, not compound"}, {1, 1, "one compound double"},
+		{3, 0, "three doubles, none compound"}, {3, 2, "three doubles, two compound"}, {3, 3, "three doubles, all compound"},
 	} {
 		r := played(true, 79, 0)
 		r.Account.Doubles, r.Account.Counts.Compound = make([]account.Double, c.doubles), c.compound
-		if got := summed([]figures.ListedRound{r}); got != c.want {
+		if got := doublesOf([]figures.ListedRound{r}); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)
 		}
+	}
+}
+
+// A coach who is let in from a later day is told so, and never that nothing was
+// entered.
+func TestACoachFromALaterDay(t *testing.T) {
+	page := layout.Page{Since: today.AddDays(-3)}
+	l := NewLessonsPage(page, LessonsInput{Whose: bea, Name: "Bea", Target: 79, Today: today})
+	if l.Lede != "Bea has entered no round played on 28 Aug 2026 or later, the first day that you see." {
+		t.Error(l.Lede)
 	}
 }
 
@@ -102,7 +118,7 @@ func TestLessonsPage(t *testing.T) {
 		"a coach's first visit": {bea, time.Time{}, "Bea", "Bea", "Monday 31 August 2026. Target 79.5.",
 			[]string{"What to practise", "Months side by side", "All rounds", "A report to print", "Handicap estimate"}, []bool{false, false}},
 		"a coach's next visit": {bea, visit, "Bea", "Bea", "Monday 31 August 2026. Target 79.5.",
-			[]string{"Since you last looked, against before", "What to practise", "Months side by side", "All rounds", "A report to print", "Handicap estimate"}, []bool{true, false}},
+			[]string{"Rounds from 31 Aug on, against those before", "What to practise", "Months side by side", "All rounds", "A report to print", "Handicap estimate"}, []bool{true, false}},
 	} {
 		in.Whose, in.Visit = c.whose, c.visit
 		l := NewLessonsPage(layout.Page{}, in)
@@ -115,7 +131,7 @@ func TestLessonsPage(t *testing.T) {
 		}
 		var isNew []bool
 		for _, r := range l.Rounds {
-			isNew = append(isNew, r.New)
+			isNew = append(isNew, r.New != "")
 		}
 		if diff := cmp.Diff(c.acts, acts) + cmp.Diff(c.isNew, isNew); diff != "" {
 			t.Errorf("%s: %s", name, diff)
@@ -128,7 +144,7 @@ func TestLessonsPage(t *testing.T) {
 		}
 	}
 	in.Whose, in.Visit = bea, visit
-	want := paths.Comparison{Whose: bea}.With(golf.Span{To: today.AddDays(-7)}, golf.Span{From: today.AddDays(-6)}).Months()
+	want := paths.Comparison{Whose: bea}.With(golf.Span{To: today.AddDays(-1)}, golf.Span{From: today}).Months()
 	if at := NewLessonsPage(layout.Page{}, in).Acts[0].At; at != want {
 		t.Errorf("since the last visit is at %q", at)
 	}

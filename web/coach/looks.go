@@ -72,7 +72,7 @@ func NewLooksPage(page layout.Page, looks []Look, number int, more bool) LooksPa
 		l.Later = paths.Looks(number - 1)
 		l.Lede = fmt.Sprintf("Page %d of what your coaches opened.", number)
 	case len(looks) > 0:
-		l.Lede = looks[0].Name + " looked last, on " + looks[0].Last.Format("Monday 2 January 2006, 15:04") + "."
+		l.Lede = looks[0].Name + " looked last, on " + words.LongMoment(looks[0].Last) + "."
 	}
 	if more {
 		l.Earlier = paths.Looks(number + 1)

@@ -19,7 +19,7 @@ func TestLooks(t *testing.T) {
 		{Name: "Ines", Kind: "statement", Times: 2, Last: last, Rounds: []LookedRound{{ID: 7, Day: played, Course: "Harrow Fen", Times: 2}}},
 		{Name: "Tam", Kind: "statement", Times: 5, Last: last, Rounds: []LookedRound{{ID: 7, Day: played, Times: 2}, {ID: 8, Day: played, Course: "Harrow Fen", Times: 2, Removed: true}, {ID: 9, Times: 1}}},
 	}, 1, true)
-	const when = "3 May 2026, 14:30"
+	const when = "3 May 2026, 14:30 UTC"
 	want := []LookRow{
 		{Who: "Ines", What: "Lessons and practice", When: when, Times: "1 time"},
 		{Who: "Ines", What: "Statement of 2 May 2026, Harrow Fen", At: "/rounds/7", When: when, Times: "2 times"},
@@ -28,7 +28,7 @@ func TestLooks(t *testing.T) {
 	if diff := cmp.Diff(want, l.Rows); diff != "" {
 		t.Error(diff)
 	}
-	if l.Lede != "Ines looked last, on Sunday 3 May 2026, 14:30." || l.Later != "" || l.Earlier != "/coaching/looks?page=2" {
+	if l.Lede != "Ines looked last, on Sunday 3 May 2026, 14:30 UTC." || l.Later != "" || l.Earlier != "/coaching/looks?page=2" {
 		t.Errorf("%q %q %q", l.Lede, l.Later, l.Earlier)
 	}
 	if second := NewLooksPage(layout.Page{}, nil, 2, false); second.Later != "/coaching/looks" || second.Earlier != "" || second.Lede != "Page 2 of what your coaches opened." {

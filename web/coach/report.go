@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 
+	"github.com/a-h/templ"
+
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
@@ -20,25 +22,38 @@ import (
 // what was lost, three pictures, what was written, and what to practise.
 type ReportPage struct {
 	layout.Page
-	Name     string              // the player's
-	At       string              // the span, and the day of the report
-	Lede     string              // what changed from the span before, or that there are no rounds
-	Empty    bool                // the player has no rounds: nothing is drawn
-	Season   figures.Season      // unless Empty
-	Putts    figures.Putts       // unless Empty
-	Caption  string              // what the strokes are compared with
-	Axis     components.Axis     // of the bars
-	Ruler    components.Axis     // of the levels
-	Lost     []ReportLine        // the parts of the game, then all of them
-	Levels   []figures.PartLevel // what each part of the game plays to
-	Written  []notes.Card        // shared notes of the span, the latest first, that fit on the page
-	Practice []AssignmentCard    // that fit on the page
-	More     string              // notes and practice that do not fit; empty when all do
-	Presets  []components.Link   // spans that are one click away
-	SpanAt   string              // where the form that chooses another span is sent
+	Name     string            // the player's
+	At       string            // the span, and the day of the report
+	Lede     string            // what changed from the span before, or that there are no rounds
+	Empty    bool              // the player has no rounds: nothing is drawn
+	Season   figures.Season    // unless Empty
+	Putts    figures.Putts     // unless Empty
+	Caption  string            // what the strokes are compared with
+	Axis     components.Axis   // of the bars
+	Ruler    components.Axis   // of the levels
+	Lost     []ReportLine      // the parts of the game, then all of them
+	Levels   []ReportLevel     // what each part of the game plays to
+	Written  []notes.Card      // shared notes of the span, the latest first, that fit on the page
+	Practice []AssignmentCard  // that fit on the page
+	More     string            // notes and practice that do not fit; empty when all do
+	Presets  []components.Link // spans that are one click away
+	SpanAt   string            // where the form that chooses another span is sent
 	From, To components.Field
 	Wrong    components.Summary
 	Back     string // address of lessons and practice
+}
+
+// noRounds says that the player has no round, to the reader.
+func noRounds(page layout.Page, in ReportInput) string {
+	if in.Months.At.Own {
+		return words.NoRounds("", page.Since)
+	}
+	return words.NoRounds(in.Months.Name, page.Since)
+}
+
+// Shows reports whether a note stands on the page.
+func (r *ReportPage) Shows(note int64) bool {
+	return slices.ContainsFunc(r.Written, func(c notes.Card) bool { return c.ID == notes.ID(note) })
 }
 
 // ReportLine is what a part of the game lost in the span, in strokes for 18
@@ -46,11 +61,36 @@ type ReportPage struct {
 type ReportLine struct {
 	Name     string // the part of the game, or All
 	Figure   string // the loss with its sign, or "no round"
+	Of       figures.Voucher
 	Interval string // 95% interval of the loss; empty with too few rounds
 	Bar      chart.Bar
 	Whisker  chart.Whisker       // the interval; not drawn with too few rounds
 	Change   figures.ChangeWords // from the span before; empty when either has no rounds
-	All      bool                // the line is of all parts together, without a bar
+	ChangeOf figures.Voucher
+	All      bool // the line is of all parts together, without a bar
+}
+
+// mark says that a figure is added to those of all parts, or that it is their sum.
+func (l ReportLine) mark(column string) templ.Attributes {
+	if l.All {
+		return templ.Attributes{"data-sum": column}
+	}
+	return templ.Attributes{"data-part": column}
+}
+
+// workings are those of the losses, for paper.
+func (r *ReportPage) workings() []figures.Voucher {
+	var all []figures.Voucher
+	for _, l := range r.Lost {
+		all = append(all, l.Of)
+	}
+	return all
+}
+
+// ReportLevel is what a part of the game plays to.
+type ReportLevel struct {
+	figures.PartLevel
+	Of figures.Voucher
 }
 
 // ReportInput is what a report is made of.
@@ -67,10 +107,10 @@ type ReportInput struct {
 func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 	whose := in.Months.At.Whose
 	page.Title, page.Here, page.BodyClass = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
-	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: "No rounds yet.", Presets: reportPresets(whose, in), SpanAt: whose.Report()}
+	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: noRounds(page, in), Presets: reportPresets(whose, in), SpanAt: whose.Report()}
 	span := words.Span(in.Span, true)
-	if in.Span.Last > 0 {
-		span += " rounds"
+	if in.Span.Last > 0 && !r.Empty {
+		span = figures.SpanName(in.Months, len(in.Months.Sheet.Columns)-1)
 	}
 	r.At = fmt.Sprintf("%s. %s.", words.Capital(span), words.LongDay(in.Today))
 	r.From = components.Field{Name: "from", Label: "From", Type: "date", Value: in.Span.From.String(), Problem: in.Problem}
@@ -131,8 +171,10 @@ func (r *ReportPage) lost(in ReportInput) {
 	}
 	for _, c := range append(slices.Clone(golf.Categories), 0) {
 		line := newReportLine(c, now.Cells[c], printed[c], scale)
+		line.Of = figures.LossVoucher(in.Months, len(in.Months.Sheet.Columns)-1, int(c), printed[c])
 		if line.Change.Figure != "" && pair.Known {
 			line.Change.Figure = words.Signed(pair.Moved[c], 1)
+			line.ChangeOf = figures.MovedVoucher(in.Months, line.Name, pair, printed[c]-pair.Moved[c], printed[c])
 		}
 		r.Lost = append(r.Lost, line)
 	}
@@ -162,15 +204,19 @@ func newReportLine(c golf.Category, lost compare.Cell, printed float64, scale ch
 
 // reportLevels are what each part of the game plays to in the span, and in the
 // span before.
-func reportLevels(in ReportInput) []figures.PartLevel {
+func reportLevels(in ReportInput) []ReportLevel {
 	played := in.Months.Form()
 	var all []figures.PartLevelInput
 	for _, c := range golf.Categories {
 		all = append(all, partLevel(&played, c, in.Months.Target))
 	}
-	var levels []figures.PartLevel
+	var levels []ReportLevel
 	for _, level := range all {
-		levels = append(levels, figures.NewPartLevel(level, figures.Levels))
+		l := ReportLevel{PartLevel: figures.NewPartLevel(level, figures.Levels)}
+		if level.Now.Known() {
+			l.Of = figures.LevelVoucher(in.Months, len(in.Months.Sheet.Columns)-1, level.Part)
+		}
+		levels = append(levels, l)
 	}
 	return levels
 }

@@ -38,7 +38,7 @@ func TestReportWithoutARound(t *testing.T) {
 	in := reported(bea)
 	in.Problem = "Not a span."
 	r := NewReportPage(layout.Page{}, in)
-	if r.Title != "Report for Bea" || r.Name != "Bea" || r.At != "Aug 2026. Monday 31 August 2026." || r.Lede != "No rounds yet." || !r.Empty || r.Lost != nil || r.Levels != nil || r.Here != "/coaching" || r.BodyClass != "report-page" {
+	if r.Title != "Report for Bea" || r.Name != "Bea" || r.At != "Aug 2026. Monday 31 August 2026." || r.Lede != "Bea has not entered a round yet." || !r.Empty || r.Lost != nil || r.Levels != nil || r.Here != "/coaching" || r.BodyClass != "report-page" {
 		t.Errorf("%+v", r)
 	}
 	if r.From.Value != "2026-08-01" || r.To.Value != "2026-08-31" || r.From.Problem != "Not a span." || r.Wrong.Heading != "These dates cannot be used." || r.Back != "/players/7/lessons" || r.SpanAt != "/players/7/report" {
@@ -89,7 +89,7 @@ func TestReportOfASpan(t *testing.T) {
 	in.Months.Sheet.Columns[0].Rounds = in.Months.Sheet.Columns[1].Rounds
 	for i := range in.Months.Sheet.Columns[1].Cells {
 		in.Months.Sheet.Columns[0].Cells[i].Known = true
-		in.Months.Sheet.Columns[1].Cells[i].Change.Known = true
+		in.Months.Sheet.Columns[1].Cells[i].Change = compare.Change{Known: true, Mean: -1, Word: compare.Clear}
 	}
 	r = ReportPage{}
 	if r.lost(in); r.Lost[1].Change.Figure != "+3.0" || r.Caption != "Strokes lost for 18 holes against a 79 golfer, with a 95% interval, and the change from Jul 2026; without a word it could be chance" {
@@ -97,7 +97,7 @@ func TestReportOfASpan(t *testing.T) {
 	}
 	in.Months.Sheet.Columns[0].PlaysTo[golf.Approach] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: 99}}
 	levels := reportLevels(in)
-	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "better" {
+	if l := levels[1]; l.Name != "Approach" || l.Now != "90" || l.Interval != "85 to 95" || l.Was != "was 99" || l.Moved != "better, clear" {
 		t.Errorf("%+v", l)
 	}
 	if l := levels[0]; l.Now != "five more rounds until a level is shown" || l.Dumbbell.Known {
@@ -142,9 +142,9 @@ func TestReportFits(t *testing.T) {
 		more            string
 	}{
 		{0, 0, false, 0, 0, ""},
-		{6, 3, false, 6, 3, ""},
-		{12, 6, false, 6, 3, "Not shown here: 6 earlier notes and 3 more things to practise. See Lessons and practice."},
-		{7, 3, false, 6, 3, "Not shown here: 1 earlier note. See Lessons and practice."},
+		{5, 3, false, 5, 3, ""},
+		{12, 6, false, 5, 3, "Not shown here: 7 earlier notes and 3 more things to practise. See Lessons and practice."},
+		{6, 3, false, 5, 3, "Not shown here: 1 earlier note. See Lessons and practice."},
 		{2, 4, true, 1, 3, "Not shown here: 1 earlier note and 1 more thing to practise. See Lessons and practice."},
 	} {
 		in := reported(bea)

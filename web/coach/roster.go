@@ -35,6 +35,8 @@ type Roster struct {
 type RosterRow struct {
 	Name, At string              // the pupil, and the address of their lessons and practice
 	Last     string              // day of the latest round, or that there is none
+	Over     string              // how many rounds the levels are over, and from when; empty without one
+	Since    string              // from which day on the coach sees rounds; empty for everything
 	Score    string              // of that round, and of how many holes unless 18; empty for none
 	Month    string              // how many rounds this month
 	Target   string              // a score for 18 holes of par 72
@@ -52,18 +54,20 @@ type RosterPupil struct {
 	Name      string
 	Target    float64   // a score for 18 holes of par 72
 	Month     int       // rounds this month
-	NewRounds int       // since the coach last looked
+	NewRounds int       // entered since the coach last looked
+	Changed   int       // other rounds, corrected since then
 	Questions int       // not answered yet
 	Unread    int       // notes with something that the coach has not read
 	Results   int       // of practice, since the coach last looked
 	Due       golf.Date // of what is due first; zero for no practice
 	DueWhat   string    // what that is; empty for no practice
+	Since     golf.Date // first day that the coach sees; zero for everything
 
 	analysis.RosterRow // the latest round, and the form over the last ten
 }
 
 // anyNew reports whether anything is new since the coach last looked.
-func (p *RosterPupil) anyNew() bool { return p.NewRounds+p.Questions+p.Unread+p.Results > 0 }
+func (p *RosterPupil) anyNew() bool { return p.NewRounds+p.Changed+p.Questions+p.Unread+p.Results > 0 }
 
 // late is by how many days practice is late; 0 when it is not.
 func (p *RosterPupil) late(today golf.Date) int {
@@ -73,7 +77,7 @@ func (p *RosterPupil) late(today golf.Date) int {
 	return max(0, words.DaysBetween(p.Due, today))
 }
 
-// worse counts the parts of the game that have got worse.
+// worse counts the parts of the game that have clearly got worse.
 func (p *RosterPupil) worse() int {
 	n := 0
 	for _, c := range golf.Categories {
@@ -110,7 +114,7 @@ type rosterOrder struct {
 // those who practised, then those whose practice is late or whose game got
 // worse, then those who played last.
 func byNeed(a, b *RosterPupil, today golf.Date) int {
-	return cmp.Or(cmp.Compare(b.Questions, a.Questions), compareAny(b.Unread, a.Unread), compareAny(b.NewRounds, a.NewRounds), compareAny(b.Results, a.Results),
+	return cmp.Or(cmp.Compare(b.Questions, a.Questions), compareAny(b.Unread, a.Unread), compareAny(b.NewRounds, a.NewRounds), compareAny(b.Changed, a.Changed), compareAny(b.Results, a.Results),
 		cmp.Compare(b.late(today), a.late(today)), cmp.Compare(b.worse(), a.worse()), b.Last.Compare(a.Last))
 }
 
@@ -138,7 +142,7 @@ var rosterShows = []struct {
 	{"", "all pupils", func(*RosterPupil, golf.Date) bool { return true }},
 	{"new", "with something new", func(p *RosterPupil, _ golf.Date) bool { return p.anyNew() }},
 	{"late", "with late practice", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
-	{"worse", "with a part that got worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
+	{"worse", "with a part that got clearly worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
 	{"target", "with a part clearly above target", func(p *RosterPupil, _ golf.Date) bool {
 		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
 	}},
@@ -166,7 +170,7 @@ func NewRoster(in RosterInput) Roster {
 	}
 	ros.Aside = "Sorted by " + order.name + "."
 	if order.key == "" {
-		ros.Aside = "First come pupils who asked or replied, then those who played or practised since you last looked, then those whose practice is late or whose game got worse."
+		ros.Aside = "First come pupils who asked or replied, then those who entered rounds or practised since you last looked, then those whose practice is late or whose game got clearly worse."
 	}
 	ros.rows(in, order, holds)
 	return ros
@@ -197,16 +201,20 @@ func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPup
 
 // partLevel is what a part of the game plays to in a form, beside a target.
 func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLevelInput {
-	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Moved: f.Moved(c), Target: target}
+	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Change: f.Changes[c], Target: target}
 }
 
 func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow {
 	r := RosterRow{Name: p.Name, At: paths.Whose{Player: p.ID}.Lessons(), Target: words.Plain(p.Target), Last: "no rounds yet", New: p.news()}
+	if !p.Since.IsZero() {
+		r.Since = "shared from " + words.NearDay(p.Since, today)
+	}
 	if p.Holes > 0 {
-		r.Last, r.Score = words.NearDay(p.Last, today), fmt.Sprintf("%.0f", math.Round(p.Score))
+		r.Last, r.Score = words.NearDay(p.Last, today), words.Score(p.Score, p.Lifted)
 		if p.Holes != 18 {
-			r.Score += " on " + words.Plural(p.Holes, "hole", "holes")
+			r.Score += fmt.Sprintf("%s, target %s", words.OnHoles(p.Holes), words.Plain(p.HolesTarget))
 		}
+		r.Over = fmt.Sprintf("levels over %s from %s", words.Plural(p.Form.Rounds, "round", "rounds"), words.NearDay(p.From, today))
 		r.Doubles = fmt.Sprintf("%.1f", p.Form.Doubles)
 		if p.Form.Doubles > 0 {
 			r.Compound = words.Percent(p.Form.Compound) + " compound"

@@ -1,6 +1,7 @@
 package coach
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -18,7 +19,7 @@ import (
 var today = golf.Date{Year: 2026, Month: time.August, Day: 31}
 
 // aForm is a form of ten rounds whose putting plays to a level now and to another
-// before, and whose other parts play to 84.
+// before, which is clear from five levels on, and whose other parts play to 84.
 func aForm(now, before float64) compare.Form {
 	f := compare.Form{Rounds: 10, Doubles: 2, Compound: .5}
 	for _, c := range golf.Categories {
@@ -27,15 +28,19 @@ func aForm(now, before float64) compare.Form {
 	}
 	f.Now[golf.Putting] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 	f.Before[golf.Putting] = compare.Level{Value: before}
+	f.Changes[golf.Putting] = compare.Change{Known: true, Mean: (now - before) / 5, Word: compare.Chance}
+	if math.Abs(now-before) >= 5 {
+		f.Changes[golf.Putting].Word = compare.Clear
+	}
 	return f
 }
 
 func pupils() []RosterPupil {
 	return []RosterPupil{
-		{ID: 1, Name: "Abara", Target: 79, RosterRow: analysis.RosterRow{Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)}},
-		{ID: 2, Name: "Bea", Target: 79, NewRounds: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
-		{ID: 3, Name: "Calder", Target: 79, Questions: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-20), Score: 91, Holes: 18, Form: aForm(80, 89)}},
-		{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-4), RosterRow: analysis.RosterRow{Last: today.AddDays(-1), Score: 80, Holes: 9, Form: aForm(82, 83)}},
+		{ID: 1, Name: "Abara", Target: 79, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-9), Score: 84, Holes: 18, Form: aForm(84, 84)}},
+		{ID: 2, Name: "Bea", Target: 79, NewRounds: 1, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+		{ID: 3, Name: "Calder", Target: 79, Questions: 1, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-20), Score: 91, Holes: 18, Form: aForm(80, 89)}},
+		{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-4), RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-1), Score: 80, Holes: 9, Form: aForm(82, 83)}},
 		{ID: 5, Name: "Esme", Target: 90},
 	}
 }
@@ -82,13 +87,13 @@ func TestRosterRows(t *testing.T) {
 	}{
 		"no round": {RosterPupil{ID: 5, Name: "Esme", Target: 90},
 			RosterRow{Name: "Esme", At: "/players/5/lessons", Last: "no rounds yet", Month: "0 rounds this month", Target: "90", Due: "none set"}},
-		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, RosterRow: analysis.RosterRow{Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin}},
-			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
-		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
-			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
-				New: []string{"2 questions", "1 reply or note", "1 round", "3 practice results"}, Due: "Start line, tomorrow"}},
-		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{Last: today, Score: 40, Holes: 9, Form: aForm(82, 83)}},
-			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
+		"one round": {RosterPupil{ID: 1, Name: "Abara", Target: 79.5, Month: 1, RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-400), Score: 83.6, Holes: 18, Form: thin}},
+			RosterRow{Name: "Abara", At: "/players/1/lessons", Last: "27 Jul 2025", Score: "84", Over: "levels over 1 round from 2 Jun", Month: "1 round this month", Target: "79.5", Doubles: "0.0", Due: "none set"}},
+		"much that is new": {RosterPupil{ID: 2, Name: "Bea", Target: 79, Month: 3, NewRounds: 1, Questions: 2, Unread: 1, Results: 3, DueWhat: "Start line", Due: today.AddDays(1), RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today.AddDays(-2), Score: 86, Holes: 18, Form: aForm(97, 84)}},
+			RosterRow{Name: "Bea", At: "/players/2/lessons", Last: "29 Aug", Score: "86", Over: "levels over 10 rounds from 2 Jun", Month: "3 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound",
+				New: []string{"2 questions", "1 reply or note", "1 new round", "3 practice results"}, Due: "Start line, tomorrow"}},
+		"late practice, nine holes": {RosterPupil{ID: 4, Name: "Dev", Target: 79, DueWhat: "Start line", Due: today.AddDays(-1), RosterRow: analysis.RosterRow{From: today.AddDays(-90), Last: today, Score: 40, HolesTarget: 39.5, Holes: 9, Form: aForm(82, 83)}},
+			RosterRow{Name: "Dev", At: "/players/4/lessons", Last: "31 Aug", Score: "40 on 9 holes, target 39.5", Over: "levels over 10 rounds from 2 Jun", Month: "0 rounds this month", Target: "79", Doubles: "2.0", Compound: "50% compound", Due: "Start line", Late: "1 day late"}},
 	} {
 		r := NewRoster(RosterInput{Pupils: []RosterPupil{c.in}, Today: today})
 		got := r.Rows[0]
@@ -110,7 +115,7 @@ func TestRosterParts(t *testing.T) {
 		if got := []string{parts[0].Name, parts[1].Name, parts[2].Name, parts[3].Name}; !slices.Equal(got, []string{"Tee", "Approach", "Short game", "Putting"}) {
 			t.Errorf("the parts are %q", got)
 		}
-		want := figures.PartLevel{Name: "Putting", Now: "97", Was: "was 84", Interval: "93 to 101", Moved: "worse",
+		want := figures.PartLevel{Name: "Putting", Now: "97", Was: "was 84", Interval: "93 to 101", Moved: "worse, clear",
 			Dumbbell: figures.Dumbbell{Known: true, X: "80.91%", Low: "66.36%", High: "95.45%", Target: "15.45%", HasBefore: true, Before: "33.64%"}}
 		if diff := cmp.Diff(want, parts[3]); diff != "" {
 			t.Errorf("shown %q: %s", show, diff)
@@ -127,11 +132,11 @@ func TestRosterLede(t *testing.T) {
 	abara, calder := all[0], all[2]
 	dan := RosterPupil{Name: "Dan", NewRounds: 2, Questions: 1}
 	for want, in := range map[string][]RosterPupil{
-		"Nobody has played since you looked.":                                                                                                {abara},
-		"Dan has played since you looked, and one is waiting for an answer.":                                                                 {dan},
-		"Two of three have played since you looked, and two are waiting for an answer.":                                                      {dan, dan, abara},
-		"One of five has played since you looked, and one is waiting for an answer. Bea’s putting has changed most: from an 84’s to a 97’s.": all,
-		"Nobody has played since you looked, and one is waiting for an answer. Calder’s putting has changed most: from an 89’s to an 80’s.":  {abara, calder},
+		"Nobody has entered a round since you looked.":                                                                                                                           {abara},
+		"Dan has entered two rounds since you looked, and one is waiting for an answer.":                                                                                         {dan},
+		"Two of three have entered rounds since you looked, and two are waiting for an answer.":                                                                                  {dan, dan, abara},
+		"One of five has entered rounds since you looked, and one is waiting for an answer. Bea’s putting has changed most: 2.6 strokes worse a round of 18, and that is clear.": all,
+		"Nobody has entered a round since you looked, and one is waiting for an answer. Calder’s putting has changed most: 1.8 strokes better a round of 18, and that is clear.": {abara, calder},
 	} {
 		if got := NewRoster(RosterInput{Pupils: in, Today: today}).Lede; got != want {
 			t.Errorf("%q, want %q", got, want)
@@ -159,7 +164,7 @@ func TestRosterChoices(t *testing.T) {
 	if diff := cmp.Diff([]string{"what needs attention", "latest round", "name", "tee above target", "approach above target", "short game above target (here)", "putting above target", "doubles"}, sorts); diff != "" {
 		t.Error(diff)
 	}
-	if diff := cmp.Diff([]string{"all pupils", "with something new", "with late practice (chosen)", "with a part that got worse", "with a part clearly above target"}, shows); diff != "" {
+	if diff := cmp.Diff([]string{"all pupils", "with something new", "with late practice (chosen)", "with a part that got clearly worse", "with a part clearly above target"}, shows); diff != "" {
 		t.Error(diff)
 	}
 	if r.Aside != "Sorted by short game above target." || r.Sorts[1].At != "/coaching?name=e&show=late&sort=round" || r.Name.Value != "e" || r.Sort != "short game" {

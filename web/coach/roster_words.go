@@ -17,14 +17,14 @@ func rosterLede(pupils []RosterPupil) string {
 		played += words.Tally(pupils[i].NewRounds > 0)
 		asked += words.Tally(pupils[i].Questions > 0)
 	}
-	text := fmt.Sprintf("%s of %s have played since you looked", words.Capital(words.Spelled(played)), words.Spelled(len(pupils)))
+	text := fmt.Sprintf("%s of %s have entered rounds since you looked", words.Capital(words.Spelled(played)), words.Spelled(len(pupils)))
 	switch {
 	case played == 0:
-		text = "Nobody has played since you looked"
+		text = "Nobody has entered a round since you looked"
 	case len(pupils) == 1:
-		text = pupils[0].Name + " has played since you looked"
+		text = pupils[0].Name + " has entered " + words.SpelledPlural(pupils[0].NewRounds, "round", "rounds") + " since you looked"
 	case played == 1:
-		text = fmt.Sprintf("One of %s has played since you looked", words.Spelled(len(pupils)))
+		text = fmt.Sprintf("One of %s has entered rounds since you looked", words.Spelled(len(pupils)))
 	}
 	if asked > 0 {
 		text += fmt.Sprintf(", and %s waiting for an answer", words.OneOrMany(asked, "one is", words.Spelled(asked)+" are"))
@@ -32,20 +32,22 @@ func rosterLede(pupils []RosterPupil) string {
 	return text + "." + furthest(pupils)
 }
 
-// furthest names the part of a pupil's game that changed most, among changes
-// that are likely more than luck; empty when there is none.
+// furthest names the part of a pupil's game that changed most, among clear changes;
+// empty when there is none.
 func furthest(pupils []RosterPupil) string {
 	most, text := 0.0, ""
 	for i := range pupils {
 		f := &pupils[i].Form
 		for _, c := range golf.Categories {
-			way := f.Moved(c)
-			by := math.Abs(f.Before[c].Value - f.Now[c].Level.Value)
-			if way == compare.Within || by <= most {
+			way, by := "better", math.Abs(f.Changes[c].Mean)
+			switch moved := f.Moved(c); {
+			case moved == compare.Within || by <= most:
 				continue
+			case moved == compare.Worse:
+				way = "worse"
 			}
 			most = by
-			text = fmt.Sprintf(" %s’s %s has changed most: from %s to %s.", pupils[i].Name, words.PartName(c), words.GameOf(f.Before[c]), words.GameOf(f.Now[c].Level))
+			text = fmt.Sprintf(" %s %s has changed most: %s %s a round of 18, and that is clear.", words.Whose(pupils[i].Name), words.PartName(c), words.StrokeCount(by), way)
 		}
 	}
 	return text
@@ -57,7 +59,7 @@ func (p *RosterPupil) news() []string {
 	for _, n := range []struct {
 		count     int
 		one, many string
-	}{{p.Questions, "question", "questions"}, {p.Unread, "reply or note", "replies or notes"}, {p.NewRounds, "round", "rounds"}, {p.Results, "practice result", "practice results"}} {
+	}{{p.Questions, "question", "questions"}, {p.Unread, "reply or note", "replies or notes"}, {p.NewRounds, "new round", "new rounds"}, {p.Changed, "round corrected", "rounds corrected"}, {p.Results, "practice result", "practice results"}} {
 		if n.count > 0 {
 			all = append(all, words.Plural(n.count, n.one, n.many))
 		}

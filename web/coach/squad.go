@@ -41,10 +41,29 @@ type SquadGroup struct {
 
 // SquadInput is what the page is made of.
 type SquadInput struct {
-	From, To golf.Date         // the first day and the last
+	From, To golf.Date         // the first day and the last; zero for no limit, both for the latest rounds of each
 	Problems map[string]string // what is wrong with the days, by field: from, to
 	Members  []SquadMember     // all pupils, by name
 	Squad    analysis.Squad    // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
+}
+
+// Latest reports whether no days are chosen, so that the latest rounds of each pupil
+// are compared.
+func (in SquadInput) Latest() bool { return in.From.IsZero() && in.To.IsZero() }
+
+// at says how many rounds of how many pupils, and of when.
+func (in SquadInput) at(played []squadRow) string {
+	text := fmt.Sprintf("%s of %s, ", words.Plural(in.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"))
+	switch {
+	case in.Latest():
+		return text + fmt.Sprintf("the last %s or fewer of each.", words.Spelled(analysis.SquadRounds))
+	case in.From.IsZero():
+		return text + "up to " + words.ShortDay(in.To) + "."
+	case in.To.IsZero():
+		return text + "from " + words.ShortDay(in.From) + " on."
+	default:
+		return text + words.Days(in.From, in.To) + "."
+	}
 }
 
 // SquadMember is one pupil.
@@ -60,7 +79,7 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 	page.Title, page.Here = "Pupils side by side", paths.Squad
 	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
 	s := SquadPage{Page: page, Open: len(in.Problems) > 0,
-		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: in.From.String(), Problem: in.Problems["from"]},
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Hint: "Without days, the last ten rounds of each pupil.", Value: in.From.String(), Problem: in.Problems["from"]},
 		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.To.String(), Problem: in.Problems["to"]}}
 	s.Wrong = components.Summed(s.From, s.To).Saying("These dates cannot be used.")
 	var played []squadRow
@@ -75,8 +94,11 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player gives you access by sending you a link."
 	case len(played) == 0:
 		s.Empty, s.Open, s.Lede = true, true, "None of the chosen pupils played on these days."
+		if in.Latest() {
+			s.Lede = "None of the chosen pupils has entered a round."
+		}
 	default:
-		s.At = fmt.Sprintf("%s of %s, %s to %s.", words.Plural(in.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"), words.ShortDay(in.From), words.ShortDay(in.To))
+		s.At = in.at(played)
 		s.groups(played, in.Squad)
 		s.Table = newSquadTable(played, in.Squad)
 	}
@@ -103,7 +125,7 @@ func (s *SquadPage) groups(played []squadRow, all analysis.Squad) {
 	}
 	switch {
 	case all.Together[all.Most] >= leastLost:
-		s.Lede = squadLede(played, all.Most, all.Together[all.Most], len(names[all.Most]))
+		s.Lede = squadLede(played, all.Most, printedSquad(played, all)[len(played)][all.Most], len(names[all.Most]))
 	case len(played) == 1:
 		s.Lede = played[0].Name + " loses no strokes to the target in any part of the game."
 	default:
@@ -147,23 +169,46 @@ func newSquadTable(played []squadRow, all analysis.Squad) figures.SpanTable {
 		t.Heads = append(t.Heads, figures.SpanHead{Name: name})
 	}
 	together := figures.SpanRow{Name: "Together"}
-	for _, m := range played {
+	printed := printedSquad(played, all)
+	for k, m := range played {
 		row := figures.SpanRow{Name: fmt.Sprintf("%s, target %s", m.Name, words.Plain(m.Target)), At: paths.Whose{Player: m.ID}.Lessons()}
 		for i, c := range columns {
-			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], scale))
+			row.Cells = append(row.Cells, newSquadCell(t.Heads[i].Name, m.Lost.Cells[c], printed[k][c], scale))
 		}
-		row.Cells[0].Behind = words.Plural(m.Lost.Rounds, "round", "rounds")
+		row.Cells[0].Behind = words.Plural(m.Lost.Rounds, "round", "rounds") + " from " + words.ShortDay(m.First)
 		t.Rows = append(t.Rows, row)
 	}
 	for i, c := range columns {
-		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(all.Together[c], 1), Bar: figures.EmptyBar})
+		together.Cells = append(together.Cells, figures.SpanCell{Head: t.Heads[i].Name, Figure: words.Signed(printed[len(played)][c], 1), Bar: figures.EmptyBar})
 	}
 	t.Foot = []figures.SpanRow{together}
 	return t
 }
 
-func newSquadCell(head string, lost compare.Cell, scale chart.Scale) figures.SpanCell {
-	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(lost.Mean, 1)}
+// printedSquad are the amounts of the pupils, and of all of them together at the
+// end, in tenths whose parts add up to everything.
+func printedSquad(played []squadRow, all analysis.Squad) [][golf.Putting + 1]float64 {
+	var printed [][golf.Putting + 1]float64
+	add := func(of func(c golf.Category) float64) {
+		row := [golf.Putting + 1]float64{figures.Tenth(of(0))}
+		var exact []float64
+		for _, c := range golf.Categories {
+			exact = append(exact, of(c))
+		}
+		for i, tenths := range figures.Tenths(exact, row[0]) {
+			row[golf.Categories[i]] = tenths
+		}
+		printed = append(printed, row)
+	}
+	for _, m := range played {
+		add(func(c golf.Category) float64 { return m.Lost.Cells[c].Mean })
+	}
+	add(func(c golf.Category) float64 { return all.Together[c] })
+	return printed
+}
+
+func newSquadCell(head string, lost compare.Cell, printed float64, scale chart.Scale) figures.SpanCell {
+	c := figures.SpanCell{Head: head, Bar: scale.Bar(lost.Mean), Figure: words.Signed(printed, 1)}
 	if lost.HasInterval() {
 		c.Interval = words.Signed(lost.Interval.Low, 1) + " to " + words.Signed(lost.Interval.High, 1)
 		c.Whisker = scale.Whisker(lost.Mean, lost.Interval.Low, lost.Interval.High)

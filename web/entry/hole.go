@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -73,12 +74,13 @@ type HoleInput struct {
 
 // RoundHole is a hole of the round in the strip of holes.
 type RoundHole struct {
-	Number int
-	Par    int
-	Length golf.Distance // 0 while unknown
-	Score  int           // 0 if not entered
-	Lost   float64       // strokes, 0 unless Known
-	Known  bool          // the hole is entered and its length is known
+	Number   int
+	Par      int
+	Length   golf.Distance // 0 while unknown
+	Score    int           // 0 if not entered; of a picked-up hole with the strokes still to come, rounded
+	PickedUp bool
+	Lost     float64 // strokes, 0 unless Known
+	Known    bool    // the hole is entered and its length is known
 }
 
 // NewHolePage makes the page.
@@ -120,17 +122,17 @@ func cardFields(typed form.HoleCard, units form.Units) []components.Field {
 // fillStrip lists the holes of the round and sums up what is saved.
 func (p *HolePage) fillStrip(in HoleInput) {
 	var entered []int
-	score, known, lost := 0, 0, 0.0
-	for _, h := range in.Round {
+	score, known := 0, 0
+	lost, sum := lostInTenths(in.Round)
+	for i, h := range in.Round {
+		h.Lost = lost[i]
 		p.Holes = append(p.Holes, holeLink(in, h))
 		if h.Score == 0 {
 			continue
 		}
 		entered = append(entered, h.Number)
 		score += h.Score
-		if h.Known {
-			known, lost = known+1, lost+h.Lost
-		}
+		known += words.Tally(h.Known)
 	}
 	if len(entered) == 0 {
 		p.State = "No holes are saved yet."
@@ -138,9 +140,34 @@ func (p *HolePage) fillStrip(in HoleInput) {
 	}
 	p.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), words.Plural(score, "stroke", "strokes"))
 	if known == len(entered) {
-		p.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against your target of %s.", words.Spelled(known), words.OneOrMany(known, "hole", "holes"),
-			words.Plural(score, "stroke", "strokes"), words.Signed(lost, 1), words.Plain(in.Target))
+		target := fmt.Sprintf("your target of %s", words.Plain(float64(score)-sum))
+		if known < 18 {
+			target += " for " + words.OneOrMany(known, "it", "them")
+		}
+		p.SoFar = fmt.Sprintf("So far: %s %s, %s, %s against %s.", words.Spelled(known), words.OneOrMany(known, "hole", "holes"),
+			words.Plural(score, "stroke", "strokes"), words.Signed(sum, 1), target)
 	}
+}
+
+// lostInTenths is what the holes lost that are known, in tenths that add up to their
+// sum.
+func lostInTenths(holes []RoundHole) (each []float64, sum float64) {
+	each = make([]float64, len(holes))
+	var at []int
+	var exact []float64
+	for i, h := range holes {
+		if h.Score > 0 && h.Known {
+			at, exact = append(at, i), append(exact, h.Lost)
+			sum += h.Lost
+		}
+	}
+	sum = figures.Tenth(sum)
+	if len(at) > 0 {
+		for k, tenths := range figures.Tenths(exact, sum) {
+			each[at[k]] = tenths
+		}
+	}
+	return each, sum
 }
 
 // holeLink leads to a hole and shows how far it is.
@@ -152,7 +179,7 @@ func holeLink(in HoleInput, h RoundHole) HoleLink {
 	}
 	switch {
 	case h.Score > 0:
-		l.Mark = components.MarkOf(h.Score, h.Par, strconv.Itoa(h.Score))
+		l.Mark = components.MarkOf(h.Score, h.Par, words.Score(float64(h.Score), h.PickedUp))
 		if h.Known {
 			l.Lost = words.Signed(h.Lost, 1)
 		}

@@ -76,9 +76,9 @@ func TestHolePageSumsUp(t *testing.T) {
 		state, soFar string
 	}{
 		"none":        {nil, 0, "No holes are saved yet.", ""},
-		"one":         {[]int{1}, 0, "Saved: hole 1, 1 stroke.", "So far: one hole, 1 stroke, +1.1 against your target of 79."},
-		"three":       {[]int{6, 5, 3}, 0, "Saved: holes 1 to 3, 14 strokes.", "So far: three holes, 14 strokes, +3.3 against your target of 79."},
-		"one skipped": {[]int{6, 0, 3}, 0, "Saved: holes 1 and 3, 9 strokes.", "So far: two holes, 9 strokes, +2.2 against your target of 79."},
+		"one":         {[]int{4}, 0, "Saved: hole 1, 4 strokes.", "So far: one hole, 4 strokes, +1.1 against your target of 2.9 for it."},
+		"three":       {[]int{6, 5, 3}, 0, "Saved: holes 1 to 3, 14 strokes.", "So far: three holes, 14 strokes, +3.3 against your target of 10.7 for them."},
+		"one skipped": {[]int{6, 0, 3}, 0, "Saved: holes 1 and 3, 9 strokes.", "So far: two holes, 9 strokes, +2.2 against your target of 6.8 for them."},
 		"one unknown": {[]int{6, 5}, 1, "Saved: holes 1 and 2, 11 strokes.", ""},
 	} {
 		in := entering(frontNine...)

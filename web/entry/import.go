@@ -2,6 +2,7 @@ package entry
 
 import (
 	"fmt"
+	"slices"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/shotsfile"
@@ -64,19 +65,13 @@ type SettingsInput struct {
 	Green  string  // unit on the green: ft or m
 	Target float64 // score over 18 holes
 	Clubs  string  // names with spaces between; may be empty
+	Zone   string  // name of a time zone; empty for the server's
 }
 
-// Add adds a round with the holes that were played.
-func (in *PreviewInput) Add(name string, r golf.Round, there There) {
+// Add adds a round with the holes that were played; score is in whole strokes.
+func (in *PreviewInput) Add(name string, r golf.Round, score float64, there There) {
 	row := ImportRow{Date: words.ShortDay(r.Date), Name: words.Excerpt(name), Course: words.Joined(r.Course, r.Tee), Holes: fmt.Sprint(len(r.Holes)), There: there.word()}
-	score := 0
-	for _, h := range r.Holes {
-		score += h.Strokes()
-		if h.PickedUp {
-			row.Score = ", with a pick-up"
-		}
-	}
-	row.Score = fmt.Sprint(score) + row.Score
+	row.Score = words.Score(score, slices.ContainsFunc(r.Holes, func(h golf.Hole) bool { return h.PickedUp }))
 	in.Rows = append(in.Rows, row)
 	in.count[there]++
 }
@@ -147,6 +142,9 @@ func (s *SettingsInput) said() string {
 	}
 	if s.Clubs != "" {
 		text += ", clubs " + s.Clubs
+	}
+	if s.Zone != "" {
+		text += ", time zone " + s.Zone
 	}
 	return text
 }

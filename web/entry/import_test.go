@@ -58,7 +58,7 @@ func TestImportPageOfARefusedFile(t *testing.T) {
 func previewed(settings *SettingsInput, there ...There) ImportPage {
 	in := PreviewInput{Settings: settings}
 	for _, th := range there {
-		in.Add("a round", golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 2}, Course: "Harrow Fen"}, th)
+		in.Add("a round", golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 2}, Course: "Harrow Fen"}, 0, th)
 	}
 	return NewPreviewPage(layout.Page{}, in)
 }
@@ -109,12 +109,12 @@ func TestPreviewPageRows(t *testing.T) {
 	lifted := golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 9}, Course: "Quarry Hill",
 		Holes: []golf.Hole{{Number: 1, Par: 4, PickedUp: true, Shots: []golf.Shot{teeShot, putt, putt}}}}
 	in := PreviewInput{Unknown: []string{"wind", "mood"}}
-	in.Add("May medal", round, ThereNot)
-	in.Add("Evening", lifted, ThereOther)
+	in.Add("May medal", round, 9, ThereNot)
+	in.Add("Evening", lifted, 3, ThereOther)
 	page := NewPreviewPage(layout.Page{}, in)
 	want := []ImportRow{
 		{Date: "2 May 2026", Name: "May medal", Course: "Harrow Fen, white", Holes: "2", Score: "9", There: "no"},
-		{Date: "9 May 2026", Name: "Evening", Course: "Quarry Hill", Holes: "1", Score: "2, with a pick-up", There: "yes, but different"},
+		{Date: "9 May 2026", Name: "Evening", Course: "Quarry Hill", Holes: "1", Score: "(3)", There: "yes, but different"},
 	}
 	if diff := cmp.Diff(want, page.Rows); diff != "" {
 		t.Error(diff)

@@ -8,6 +8,7 @@ import (
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
 	"strokeledger/web/words"
 )
@@ -22,6 +23,7 @@ type Reading struct {
 	Final    bool         // the hole has ended: the sum is underlined twice
 	Ready    bool         // the Save key is lit
 	Holed    bool         // the Holed key is lit: the ball is on the green
+	Expected string       // of a score only, the strokes that it is compared with, two decimals; empty otherwise
 	Score    string       // strokes on the hole, once it has ended; empty before
 	Problem  string       // what cannot be read and what is allowed; empty if nothing, or while a word is unfinished
 	Ask      *Ask         // questions to answer before saving; nil for none
@@ -66,7 +68,7 @@ func NewReading(in ReadingInput) Reading {
 	}
 	r.sum(in)
 	if l.Sound() && l.Ended {
-		r.Final, r.Ready, r.Score = true, true, scoreSaid(*l)
+		r.Final, r.Ready, r.Score = true, true, scoreSaid(*l, in.Account)
 	}
 	if l.Sound() && (l.Ended || in.AskAll) {
 		r.Ask = newAsk(*l, in.AskAll)
@@ -84,7 +86,14 @@ func (r *Reading) sum(in ReadingInput) {
 	if l.Ended && l.Sound() {
 		r.Say = total(*l)
 		if known {
-			r.Sum = words.Signed(in.Account.Holes[0].Lost, 2)
+			h := in.Account.Holes[0]
+			r.Sum = words.Signed(lostSoFar(h, len(l.Hole.Shots)), 2) // of a hole picked up, as the rows above it
+			switch {
+			case h.PickedUp:
+				r.Say += fmt.Sprintf("; counts as %d", h.Whole)
+			case l.Hole.ScoreOnly > 0:
+				r.Expected = fmt.Sprintf("%.2f", h.Score-h.Lost)
+			}
 		}
 		return
 	}
@@ -94,11 +103,16 @@ func (r *Reading) sum(in ReadingInput) {
 		r.SumNote = "no shots yet"
 		return
 	}
-	lost := 0.0
-	for _, s := range in.Account.Holes[0].Shots[:min(settled, len(in.Account.Holes[0].Shots))] {
-		lost += s.Lost
+	r.Sum, r.SumNote = words.Signed(lostSoFar(in.Account.Holes[0], settled), 2), "so far"
+}
+
+// lostSoFar is what the first shots of a hole lost, as their rows print it; of a
+// hole without shots, what its score lost.
+func lostSoFar(h account.Hole, shots int) float64 {
+	if len(h.Shots) == 0 {
+		return figures.ScoreLost(h)
 	}
-	r.Sum, r.SumNote = words.Signed(lost, 2), "so far"
+	return figures.WorkingOf(h.Shots[:min(shots, len(h.Shots))]...).Lost()
 }
 
 // settledShots is how many shots have a known finish: all but the last, or all
@@ -187,7 +201,7 @@ func readingRow(in ReadingInput, shots []golf.Shot, i int) ReadingRow {
 		shot := in.Account.Holes[0].Shots[i]
 		r.Expected = fmt.Sprintf("%.2f", shot.Expected)
 		if !r.ToPlay {
-			r.Lost = words.Signed(shot.Lost, 2)
+			r.Lost = words.Signed(figures.WorkingOf(shot).Lost(), 2)
 		}
 	}
 	return r

@@ -4,7 +4,9 @@ import (
 	"strconv"
 	"strings"
 
+	"strokeledger/analysis/account"
 	"strokeledger/web/form"
+	"strokeledger/web/words"
 )
 
 // Ask holds questions about unlikely shots. The player changes the line or saves
@@ -70,13 +72,19 @@ func newConflict(in ReadingInput) *Conflict {
 		}
 		return all
 	}
-	return &Conflict{Mine: differing(mine), Theirs: differing(theirs), MineScore: scoreSaid(in.Line), TheirsScore: scoreSaid(*in.Conflict)}
+	return &Conflict{Mine: differing(mine), Theirs: differing(theirs), MineScore: scoreSaid(in.Line, in.Account), TheirsScore: scoreSaid(*in.Conflict, account.Account{})}
 }
 
 // scoreSaid is the score of a line, empty while it cannot be read.
-func scoreSaid(l form.Line) string {
+func scoreSaid(l form.Line, of account.Account) string {
 	if !l.Sound() {
 		return ""
+	}
+	if l.Hole.PickedUp {
+		if len(of.Holes) != 1 {
+			return "" // the length of the hole is not known, so neither is what was still to come
+		}
+		return words.Score(float64(of.Holes[0].Whole), true)
 	}
 	return strconv.Itoa(max(l.Hole.Strokes(), 1))
 }

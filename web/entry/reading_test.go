@@ -46,7 +46,7 @@ func TestReading(t *testing.T) {
 		{"f202 b25 g30 1", "Green, 1 ft: to play", "so far", 5, false, true, "Green 1 ft"},
 		{"x", "Tee, 417 yd: play again from there", "so far", 2, false, false, "Tee 417 yd"},
 		{"f180w", "Dropped: what is the new lie?", "so far", 2, false, false, "Fairway 180 yd"},
-		{"f180 g9 2 1-", "Picked up after 4 strokes", "", 5, true, false, "Green 1 ft"},
+		{"f180 g9 2 1-", "Picked up after 4 strokes; counts as 5", "", 5, true, false, "Green 1 ft"},
 		{"=7", "Score only: 7", "", 0, true, false, ""},
 		{"r165 q", "Not understood yet", "", 2, false, false, "Rough 165 yd"},
 	} {

@@ -8,9 +8,9 @@ import (
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -25,7 +25,7 @@ type HoleStrip struct {
 	Target  string            // heads where the target's golfer plays from: “A 79 from”
 	Ticks   []StripTick       // yards or metres to the hole, from the tee on
 	Rows    []StripRow        // in order of play
-	Total   string            // strokes lost a round, two decimals; the rows add up to it
+	Total   string            // strokes lost each time, two decimals; the rows add up to it
 }
 
 // StripTick is a figure under the rule.
@@ -39,7 +39,7 @@ type StripRow struct {
 	Spot   string      // place from where the target's golfer plays; empty for none
 	From   string      // the middle of the distances, with the farthest and the nearest
 	Target string      // the distance of Spot; empty for none
-	Cost   string      // strokes lost a round, signed, two decimals
+	Cost   string      // strokes lost each time, signed, two decimals
 }
 
 // StripMark is where shots were played from.
@@ -65,7 +65,7 @@ func newHoleStrip(in CourseInput, units form.Units) HoleStrip {
 	for _, step := range s.Steps {
 		lost = append(lost, step.Lost)
 	}
-	rounded := stat.RoundedTo(lost, .01, total)
+	rounded := figures.Hundredths(lost, total)
 	for i, step := range s.Steps {
 		row := rule.row(step)
 		row.Cost = words.Signed(rounded[i], 2)
@@ -88,7 +88,7 @@ func stripLede(in CourseInput, s analysis.Strip, cost analysis.HoleCost, units f
 			worst = step
 		}
 	}
-	return text + fmt.Sprintf("It costs you %.2f a round against %s, most of it %s.", cost.Lost, words.A(in.Target), withStroke(worst.Stroke))
+	return text + fmt.Sprintf("It costs you %.2f each time against %s, most of it %s.", cost.Lost, words.A(in.Target), withStroke(worst.Stroke))
 }
 
 // strokeNames name the strokes of a hole, from the green on.

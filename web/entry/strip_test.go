@@ -36,7 +36,7 @@ func TestHoleStrip(t *testing.T) {
 	if h.Heading != "Hole 6 over two rounds" || h.Target != "A 79 from" || h.Total != "+1.29" && h.Total != "+1.28" {
 		t.Errorf("%+v", h)
 	}
-	if want := "Par 4, 400 yd. It costs you 1.2"; !strings.HasPrefix(h.Lede, want) || !strings.HasSuffix(h.Lede, " a round against a 79, most of it with the second shot.") {
+	if want := "Par 4, 400 yd. It costs you 1.2"; !strings.HasPrefix(h.Lede, want) || !strings.HasSuffix(h.Lede, " each time against a 79, most of it with the second shot.") {
 		t.Error(h.Lede)
 	}
 	if want := []components.Link{{Name: "5: −0.3", At: "/courses/3?hole=5#strip"}, {Name: "6: +1.3", At: "/courses/3?hole=6#strip", Here: true}}; !slices.Equal(h.Holes, want) {

@@ -5,6 +5,9 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
+
+	"github.com/a-h/templ"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
@@ -30,12 +33,34 @@ type ChangeRow struct {
 	Name        string
 	Note        string // what it counts: strokes a round, 1 of 27
 	Before, Now string
-	BeforeAt    string // address of what is behind the figure before; empty for none
-	NowAt       string // and of the figure now
-	Moved       string // the change, with its sign
-	Word        string // clear or leaning; empty when it could be chance
-	up          bool   // it rose
-	place       int    // 0 for clear, 1 for leaning, 2 for the rest
+	BeforeOf    Voucher // of the figure before
+	NowOf       Voucher // of the figure now
+	Moved       string  // the change, with its sign
+	Word        string  // clear or leaning; empty when it could be chance
+	up          bool    // it rose
+	place       int     // 0 for clear, 1 for leaning, 2 for the rest
+}
+
+// mark says what the figure of a row is added to, or what it is the sum of. In
+// every row what moved is the figure now less the figure before.
+func (r ChangeRow) mark(role, column string) templ.Attributes {
+	row := strings.ReplaceAll(r.Name, " ", "-")
+	part, sum := "", ""
+	switch column {
+	case "before":
+		part = "-" + row
+	case "now":
+		part = row
+	default:
+		sum = row
+	}
+	switch role {
+	case "part":
+		part += " all-" + column
+	case "sum":
+		sum += " all-" + column
+	}
+	return templ.Attributes{"data-part": part, "data-sum": sum}
 }
 
 // NewChanges sets the two spans side by side.
@@ -51,7 +76,7 @@ func NewChanges(in ComparisonInput) Changes {
 	row := func(k int, name string) ChangeRow {
 		word := in.Sheet.Columns[p.Now].Cells[k].Change.Word
 		r := ChangeRow{Name: name, Before: words.Signed(before[k], 1), Now: words.Signed(now[k], 1), Moved: words.Signed(p.Moved[k], 1), Word: Sure(word), place: placeOf(word)}
-		r.BeforeAt, r.NowAt = behindRow(in, p.Before, k), behindRow(in, p.Now, k)
+		r.BeforeOf, r.NowOf = LossVoucher(in, p.Before, k, before[k]).InRow(in, p.Before), LossVoucher(in, p.Now, k, now[k]).InRow(in, p.Now)
 		return r
 	}
 	for _, part := range golf.Categories {
@@ -109,6 +134,7 @@ func (p Pair) eachCount(in ComparisonInput, call func(Count, CountWriter, compar
 // counts are the counts that changed clearly, then those that did probably.
 func (p Pair) counts(in ComparisonInput) []ChangeRow {
 	var all []ChangeRow
+	written := [2][]float64{PrintedMeasures(in.Sheet, p.Before), PrintedMeasures(in.Sheet, p.Now)}
 	p.eachCount(in, func(count Count, w CountWriter, now compare.Cell) {
 		word := Sure(now.Change.Word)
 		if word == "" {
@@ -116,8 +142,8 @@ func (p Pair) counts(in ComparisonInput) []ChangeRow {
 		}
 		before := in.Sheet.Columns[p.Before].Measures[w.K]
 		r := ChangeRow{Name: count.Name, Note: "for 18 holes", Word: word, up: now.Change.Mean > 0, place: placeOf(now.Change.Word),
-			Before: w.Write(before.Mean), Now: w.Write(now.Mean), Moved: w.Change(before.Mean, now.Mean),
-			BeforeAt: BehindCount(in, p.Before, count.Measure), NowAt: BehindCount(in, p.Now, count.Measure)}
+			Before: w.Write(written[0][w.K]), Now: w.Write(written[1][w.K]), Moved: w.Change(written[0][w.K], written[1][w.K]),
+			BeforeOf: CountVoucher(in, p.Before, count, written[0][w.K]).InRow(in, p.Before), NowOf: CountVoucher(in, p.Now, count, written[1][w.K]).InRow(in, p.Now)}
 		if w.Share {
 			r.Note = fmt.Sprintf("%s, was %s", hits(now), hits(before))
 		}

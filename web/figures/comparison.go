@@ -1,6 +1,7 @@
 package figures
 
 import (
+	"cmp"
 	"fmt"
 
 	"strokeledger/analysis"
@@ -35,19 +36,27 @@ func Against(in ComparisonInput) string {
 	return words.A(in.Level) + " golfer"
 }
 
-// SpanName names the span of column i; months have their year when the columns
+// SpanName names the span of column i: its last rounds with how many they are and
+// from when, since that is not what was asked for where there are fewer; months have their year when the columns
 // are not all of one year.
 func SpanName(in ComparisonInput, i int) string {
-	return words.Span(in.Sheet.Columns[i].Span, severalYears(in))
+	c := in.Sheet.Columns[i]
+	if n := len(c.Rounds); c.Span.Last > 0 && n > 0 {
+		days := words.Days(c.Rounds[0].Round.Date, c.Rounds[n-1].Round.Date)
+		c.Span.Last = n // fewer than were asked for, where the player has no more
+		return words.Span(c.Span, false) + words.OneOrMany(n, " of ", " from ") + days
+	}
+	return words.Span(c.Span, severalYears(in))
 }
 
 // ShortSpanName names the span of column i beside a bar: Aug, Aug 25, last 10.
 func ShortSpanName(in ComparisonInput, i int) string {
+	rounds := len(in.Sheet.Columns[i].Rounds)
 	switch s := in.Sheet.Columns[i].Span; {
 	case s.Last > 0 && s.Before:
-		return fmt.Sprintf("%d before", s.Last)
+		return fmt.Sprintf("%d before", cmp.Or(rounds, s.Last))
 	case s.Last > 0:
-		return fmt.Sprintf("last %d", s.Last)
+		return fmt.Sprintf("last %d", cmp.Or(rounds, s.Last))
 	case s.IsMonth() && severalYears(in):
 		return s.From.Time().Format("Jan 06")
 	case s.IsMonth():

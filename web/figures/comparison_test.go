@@ -59,6 +59,14 @@ func TestSpanNames(t *testing.T) {
 	if got := SpanName(in, 1); got != "April" {
 		t.Errorf("%q", got)
 	}
+	in.Sheet.Columns[1].Span = golf.Span{Last: 10} // of which there are eight
+	for i := range in.Sheet.Columns[1].Rounds {
+		in.Sheet.Columns[1].Rounds[i] = &compare.Judged{Played: golf.Played{Round: golf.Round{Date: golf.Date{Year: 2026, Month: 4, Day: 2 + i}}}}
+	}
+	if got := SpanName(in, 1); got != "the last eight rounds from 2 Apr to 9 Apr 2026" {
+		t.Errorf("%q", got)
+	}
+	in.Sheet.Columns[1].Span = golf.Month(2026, 4)
 	in.Sheet.Columns[0].Span = golf.Month(2025, 3)
 	if got := SpanName(in, 1); got != "Apr 2026" {
 		t.Errorf("%q", got)
@@ -67,7 +75,7 @@ func TestSpanNames(t *testing.T) {
 
 // Beside a bar a span has a short name.
 func TestShortSpanNames(t *testing.T) {
-	for text, want := range map[string][2]string{"2026-05": {"May", "May 26"}, "2026": {"2026", "2026"}, "last10": {"last 10", "last 10"}, "before10": {"10 before", "10 before"}, "2026-05-03..": {"from 3 May 2026", "from 3 May 2026"}} {
+	for text, want := range map[string][2]string{"2026-05": {"May", "May 26"}, "2026": {"2026", "2026"}, "last10": {"last 8", "last 8"}, "before10": {"8 before", "8 before"}, "2026-05-03..": {"from 3 May 2026", "from 3 May 2026"}} {
 		span, err := golf.ParseSpan(text)
 		if err != nil {
 			t.Fatal(err)
@@ -108,12 +116,23 @@ func TestPrintedLossesAddUp(t *testing.T) {
 	}
 }
 
+// holes lets a column stand on rounds of 18 holes, in the first of which one shot of
+// a part was holed.
+func holes(c *compare.Column, part golf.Category, expected float64) {
+	c.Detail = 18 * float64(len(c.Rounds))
+	for i := range c.Rounds {
+		c.Rounds[i] = &compare.Judged{}
+	}
+	c.Rounds[0].Account.Holes = []account.Hole{{Shots: []account.Shot{{Band: account.Band{Category: part}, Expected: expected, Lost: 1 - expected}}}}
+	c.Cells[part].Shots = 1
+}
+
 // Parts that changed clearly stand first, then those that probably did, and the
 // changes add up as well.
 func TestChanges(t *testing.T) {
 	in := spans(3, 8)
 	moves(in, changes{change(.6, compare.Chance), change(.1, compare.Chance), change(-.5, compare.Leaning), change(-.2, compare.Chance), change(1.2, compare.Clear)})
-	lastColumn(in).Cells[golf.Putting].Shots = 30
+	holes(lastColumn(in), golf.Putting, 1.9)
 	c := NewChanges(in)
 	if c.Aside != "April (8 rounds) against March (3 rounds)." || c.Before != "March" || c.Now != "April" || c.Caption != "Strokes lost for 18 holes against a 79 golfer" {
 		t.Errorf("%+v", c)
@@ -126,8 +145,12 @@ func TestChanges(t *testing.T) {
 	if strings.Join(got, ", ") != want {
 		t.Errorf("%q\nwant %q", strings.Join(got, ", "), want)
 	}
-	if r := c.Parts[0]; r.NowAt == "" || r.BeforeAt != "" {
-		t.Errorf("%+v", r)
+	r := c.Parts[0]
+	if want := (Voucher{Name: "Putting, April", Span: "Apr", Working: "0.90 won back on 144 holes in 8 rounds: that is 0.1 for 18 holes; +1.2 here, so that the tenths add up", At: r.NowOf.At, What: "1 shot"}); r.NowOf != want || want.At == "" {
+		t.Errorf("%+v", r.NowOf)
+	}
+	if r.BeforeOf != (Voucher{}) {
+		t.Errorf("%+v", r.BeforeOf)
 	}
 	if one := NewChanges(spans(0, 8)); one.Known {
 		t.Errorf("%+v", one)

@@ -2,7 +2,6 @@ package figures
 
 import (
 	"fmt"
-	"math"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/web/words"
@@ -52,16 +51,6 @@ func WriterOf(measure string) CountWriter {
 	return w
 }
 
-// printed is a figure as it is written: in whole percent or in tenths.
-func (w CountWriter) printed(x float64) float64 {
-	if w.Share {
-		return math.Round(x*100) / 100
-	}
-	return math.Round(x*10) / 10
-}
-
 // Change writes how a figure moved: what is printed now, less what was printed
 // before.
-func (w CountWriter) Change(before, now float64) string {
-	return w.Moved(w.printed(now) - w.printed(before))
-}
+func (w CountWriter) Change(before, now float64) string { return w.Moved(now - before) }

@@ -22,7 +22,8 @@ type ShotRow struct {
 	After   string // strokes expected after it, or holed
 	Lost    string // strokes lost, signed, two decimals
 	Working string // how the loss comes about
-	Tag     string // began here, follow-up or error; empty for a plain shot
+	Tag     string // began here, follow-up, costliest or error; empty for a plain shot
+	Said    string // what else is to be known of it; empty for most
 	Root    bool   // a double began here
 	lost    float64
 }
@@ -40,28 +41,30 @@ func inRed(tag string) bool { return tag == beganHere || tag == followUp }
 const (
 	beganHere = "began here"
 	followUp  = "follow-up"
+	costliest = "costliest"
 )
 
 // ShotInput is what the row of a shot is made of.
 type ShotInput struct {
 	Units  form.Units     // of the reader
-	Hole   int            // number of the hole
+	Hole   golf.Hole      // as it was entered
+	Worth  account.Hole   // what its shots were expected to take and what they lost
 	Number int            // of the shot on its hole, counted from 1
-	Shot   golf.Shot      // as it was entered
-	Worth  account.Shot   // what it was expected to take and what it lost
 	Double account.Double // of its hole; the zero Double when the hole is none
 }
 
 // NewShotRow makes the row of a shot, with what it counts as and its place in the
 // double of its hole.
 func NewShotRow(in ShotInput) ShotRow {
-	s, working := in.Worth, WorkingOf(in.Worth)
-	r := ShotRow{ID: fmt.Sprintf("h%d-%d", in.Hole, in.Number), Number: fmt.Sprint(in.Number), Lie: in.Shot.Lie.String(), Club: in.Shot.Club,
-		From: playedFrom(in.Shot, in.Units), Tag: tag(in), Root: in.Double.Root == in.Number,
+	shot, s := in.Hole.Shots[in.Number-1], in.Worth.Shots[in.Number-1]
+	working := WorkingOf(s)
+	r := ShotRow{ID: fmt.Sprintf("h%d-%d", in.Hole.Number, in.Number), Number: fmt.Sprint(in.Number), Lie: shot.Lie.String(), Club: shot.Club,
+		From: playedFrom(shot, in.Units), Tag: tag(in), Root: in.Double.Root == in.Number,
 		CountAs: words.Capital(s.Band.Category.String()), Before: fmt.Sprintf("%.2f", s.Expected), After: fmt.Sprintf("%.2f", s.After), Lost: words.Signed(working.Lost(), 2), Working: working.String(), lost: working.Lost()}
 	if s.After == 0 {
 		r.After = "holed"
 	}
+	r.Said = said(in.Hole, in.Worth, in.Number-1, r.Tag)
 	return r
 }
 
@@ -84,14 +87,17 @@ func playedFrom(shot golf.Shot, units form.Units) string {
 }
 
 // tag says what part a shot has in the double of its hole, or that it is an error;
-// empty for a plain shot.
+// empty for a plain shot. The costliest is told where the double did not begin with
+// it.
 func tag(in ShotInput) string {
 	switch {
 	case in.Double.Root == in.Number:
 		return beganHere
 	case slices.Contains(in.Double.Chain, in.Number):
 		return followUp
-	case in.Worth.Error:
+	case in.Double.Costliest == in.Number:
+		return costliest
+	case in.Worth.Shots[in.Number-1].Error:
 		return "error"
 	default:
 		return ""
@@ -124,7 +130,8 @@ type StoryStep struct {
 	Cost   string // strokes lost, signed, two decimals
 	Bar    CostBar
 	Work   string // how the cost comes about
-	Tag    string // began here, follow-up or error; empty for a plain shot
+	Tag    string // began here, follow-up, costliest or error; empty for a plain shot
+	Said   string // what else is to be known of it; empty for most
 	Did    string // club, miss and the player's own word; empty when none was entered
 	Error  bool   // it lost half a stroke or more
 	Root   bool   // the double began here
@@ -146,8 +153,8 @@ func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 	i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 	hole, played := in.Account.Holes[i], in.Round.Holes[i]
 	for k, s := range hole.Shots {
-		row := NewShotRow(ShotInput{in.Units, d.Hole, k + 1, played.Shots[k], s, d})
-		step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Bar: ShotCost(row.lost), Work: row.Working, Tag: row.Tag, Error: s.Error, Root: row.Root, Did: words.Joined(row.Club, played.Shots[k].Miss.String(), played.Shots[k].Word)}
+		row := NewShotRow(ShotInput{in.Units, played, hole, k + 1, d})
+		step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Bar: ShotCost(row.lost), Work: row.Working, Tag: row.Tag, Said: row.Said, Error: s.Error, Root: row.Root, Did: words.Joined(row.Club, played.Shots[k].Miss.String(), played.Shots[k].Word)}
 		if at := slices.Index(d.Chain, k+1); at >= 0 && at < len(d.Chain)-1 && d.Chain[at+1] == k+2 {
 			step.Linked = true
 		}
@@ -157,7 +164,11 @@ func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 		st.Sum = words.Signed(WorkingOf(hole.Shots...).Lost(), 2)
 	}
 	if d.Compounding > 0 {
-		st.Note = fmt.Sprintf("The follow-up cost %s, judged by %s golfer.", words.Signed(d.Compounding, 2), words.A(in.Target))
+		followed := "follow-up"
+		if n := len(d.Chain) - 1; n > 1 {
+			followed = words.Spelled(n) + " follow-ups"
+		}
+		st.Note = fmt.Sprintf("The %s cost %s, judged by %s golfer.", followed, words.Signed(d.Compounding, 2), words.A(in.Target))
 	}
 	return st
 }

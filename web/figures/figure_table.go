@@ -1,6 +1,9 @@
 package figures
 
 import (
+	"fmt"
+	"strings"
+
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
@@ -23,14 +26,42 @@ type FigureRow struct {
 	Cells  []FigureCell // one a span
 	Moved  string       // the change, signed; empty when not known
 	Word   string       // clear or leaning; empty when it could be chance
+	adds   string       // names what the change is added to
+	sums   string       // names what the change is the sum of
 }
 
 // FigureCell is a figure in one span.
 type FigureCell struct {
 	Figure string // or why there is none
 	None   bool   // there is no figure
-	At     string // address of what is behind it; empty for none
-	Note   string // its 95% interval and how many chances it has; empty when neither is known
+	Voucher
+	Note string // its 95% interval and how many chances it has; empty when neither is known
+	adds string // names what the figure is added to
+	sums string // names what it is the sum of
+}
+
+// Vouchers are those of its figures, and whether there is any.
+func (r FigureRow) Vouchers() (all []Voucher, any bool) {
+	for _, c := range r.Cells {
+		all, any = append(all, c.Voucher), any || c.Working != ""
+	}
+	return all, any
+}
+
+// Adds marks a row as one that is added, column by column, to the sum of a name.
+func (r *FigureRow) Adds(name string) {
+	for i := range r.Cells {
+		r.Cells[i].adds += fmt.Sprintf(" %s-%d", name, i)
+	}
+	r.adds += " " + name + "-moved"
+}
+
+// Sums marks a row as the sum of a name.
+func (r *FigureRow) Sums(name string) {
+	for i := range r.Cells {
+		r.Cells[i].sums += fmt.Sprintf(" %s-%d", name, i)
+	}
+	r.sums += " " + name + "-moved"
 }
 
 // NewFigureTable makes a table without rows.
@@ -64,6 +95,11 @@ func NewBandTable(in ComparisonInput) FigureTable {
 			}
 			if r := newLossRow(in, k, printed); anyShots(in.Sheet, k) {
 				r.Name, r.Detail = name, row.Band != (account.Band{})
+				if sum := "bands-" + strings.ReplaceAll(part.String(), " ", "-"); r.Detail {
+					r.Adds(sum)
+				} else {
+					r.Sums(sum)
+				}
 				t.Rows = append(t.Rows, r)
 			}
 		}
@@ -76,11 +112,11 @@ func newLossRow(in ComparisonInput, k int, printed [][]float64) FigureRow {
 	for i, c := range in.Sheet.Columns {
 		cell := FigureCell{Figure: "–", None: true}
 		if c.Cells[k].Known && c.Cells[k].Shots > 0 {
-			cell = FigureCell{Figure: words.Signed(printed[i][k], 1), At: behindRow(in, i, k), Note: words.Plural(c.Cells[k].Shots, "shot", "shots")}
+			cell = FigureCell{Figure: words.Signed(printed[i][k], 1), Voucher: LossVoucher(in, i, k, printed[i][k]).InRow(in, i), Note: words.Plural(c.Cells[k].Shots, "shot", "shots")}
 		}
 		r.Cells = append(r.Cells, cell)
 	}
-	if p := NewPair(in); p.Known && p.change(in, k).Known {
+	if p := NewPair(in); p.Known && in.Sheet.Columns[p.Now].Cells[k].Shots+in.Sheet.Columns[p.Before].Cells[k].Shots > 0 {
 		r.Moved, r.Word = words.Signed(p.Moved[k], 1), Sure(p.change(in, k).Word)
 	}
 	return r

@@ -21,26 +21,43 @@ import (
 var may = golf.Date{Year: 2026, Month: time.May, Day: 2}
 
 func TestShotRow(t *testing.T) {
-	plain := ShotInput{Units: form.StandardUnits, Hole: 6, Number: 2, Shot: golf.Shot{Lie: golf.Rough, Distance: golf.Yards.Of(150), Club: "8i"},
-		Worth: account.Shot{Band: account.Band{Category: golf.Approach}, Expected: 3.1, After: 2, Lost: -.1}}
+	plain := func() ShotInput {
+		return ShotInput{Units: form.StandardUnits, Number: 2, Hole: golf.Hole{Number: 6, Par: 4, Shots: []golf.Shot{{Lie: golf.Tee}, {Lie: golf.Rough, Distance: golf.Yards.Of(150), Club: "8i"}}},
+			Worth: account.Hole{Shots: []account.Shot{{}, {Band: account.Band{Category: golf.Approach}, Expected: 3.1, After: 2, Lost: -.1}}}}
+	}
 	for _, c := range []struct {
 		name   string
-		change func(*ShotInput)
+		change func(*ShotInput, *golf.Shot, *account.Shot)
 		want   ShotRow
 	}{
-		{"plain", func(*ShotInput) {}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10"}},
-		{"holed", func(in *ShotInput) { in.Worth.After, in.Worth.Lost = 0, -2.1 }, ShotRow{From: "Rough 150 yd", After: "holed", Lost: "−2.10"}},
-		{"not remembered well, in metres", func(in *ShotInput) { in.Shot.About, in.Units = true, form.Units{Far: golf.Metres, Green: golf.Metres} }, ShotRow{From: "About Rough 137 m", After: "2.00", Lost: "−0.10"}},
-		{"short-sided, penalty", func(in *ShotInput) { in.Shot.ShortSided, in.Shot.Penalty, in.Worth.Lost = true, 1, .9 }, ShotRow{From: "Rough 150 yd, short-sided, 1 penalty", After: "2.00", Lost: "+0.90"}},
-		{"green known", func(in *ShotInput) { in.Shot.GreenKnown, in.Shot.GreenToWork = true, golf.Yards.Of(4) }, ShotRow{From: "Rough 150 yd, 4 yd of green", After: "2.00", Lost: "−0.10"}},
-		{"error", func(in *ShotInput) { in.Worth.Error, in.Worth.Lost, in.Worth.After = true, .8, 2.9 }, ShotRow{From: "Rough 150 yd", After: "2.90", Lost: "+0.80", Tag: "error"}},
-		{"root", func(in *ShotInput) { in.Double = account.Double{Root: 2, Chain: []int{2, 3}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "began here", Root: true}},
-		{"linked", func(in *ShotInput) { in.Double = account.Double{Root: 1, Chain: []int{1, 2}} }, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "follow-up"}},
+		{"plain", func(*ShotInput, *golf.Shot, *account.Shot) {}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10"}},
+		{"holed", func(in *ShotInput, _ *golf.Shot, worth *account.Shot) { worth.After, worth.Lost = 0, -2.1 }, ShotRow{From: "Rough 150 yd", After: "holed", Lost: "−2.10"}},
+		{"not remembered well, in metres", func(in *ShotInput, shot *golf.Shot, worth *account.Shot) {
+			shot.About, in.Units = true, form.Units{Far: golf.Metres, Green: golf.Metres}
+		}, ShotRow{From: "About Rough 137 m", After: "2.00", Lost: "−0.10"}},
+		{"short-sided, penalty", func(in *ShotInput, shot *golf.Shot, worth *account.Shot) {
+			shot.ShortSided, shot.Penalty, worth.Lost = true, 1, .9
+		}, ShotRow{From: "Rough 150 yd, short-sided, 1 penalty", After: "2.00", Lost: "+0.90"}},
+		{"green known", func(in *ShotInput, shot *golf.Shot, worth *account.Shot) {
+			shot.GreenKnown, shot.GreenToWork = true, golf.Yards.Of(4)
+		}, ShotRow{From: "Rough 150 yd, 4 yd of green", After: "2.00", Lost: "−0.10"}},
+		{"error", func(in *ShotInput, _ *golf.Shot, worth *account.Shot) {
+			worth.Error, worth.Lost, worth.After = true, .8, 2.9
+		}, ShotRow{From: "Rough 150 yd", After: "2.90", Lost: "+0.80", Tag: "error"}},
+		{"root", func(in *ShotInput, _ *golf.Shot, _ *account.Shot) {
+			in.Double = account.Double{Root: 2, Chain: []int{2, 3}}
+		}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "began here", Root: true}},
+		{"linked", func(in *ShotInput, _ *golf.Shot, _ *account.Shot) {
+			in.Double = account.Double{Root: 1, Chain: []int{1, 2}}
+		}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "follow-up"}},
+		{"costliest", func(in *ShotInput, _ *golf.Shot, worth *account.Shot) {
+			in.Double, worth.Error = account.Double{Root: 1, Costliest: 2}, true
+		}, ShotRow{From: "Rough 150 yd", After: "2.00", Lost: "−0.10", Tag: "costliest"}},
 	} {
-		in := plain
-		c.change(&in)
+		in := plain()
+		c.change(&in, &in.Hole.Shots[1], &in.Worth.Shots[1])
 		c.want.ID, c.want.Number, c.want.Lie, c.want.Club, c.want.CountAs, c.want.Before = "h6-2", "2", "rough", "8i", "Approach", "3.10"
-		w := WorkingOf(in.Worth)
+		w := WorkingOf(in.Worth.Shots[1])
 		c.want.Working, c.want.lost = w.String(), w.Lost()
 		if got := NewShotRow(in); got != c.want {
 			t.Errorf("%s: %+v\nwant %+v", c.name, got, c.want)
@@ -80,17 +97,30 @@ func TestDoubleStory(t *testing.T) {
 	}
 }
 
+// More than one follow-up is told as many.
+func TestSeveralFollowUps(t *testing.T) {
+	lens, err := expect.Level(84)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r := golf.Round{Holes: []golf.Hole{{Number: 1, Par: 4, Shots: []golf.Shot{shot(golf.Tee, 400), shot(golf.Recovery, 200), shot(golf.Recovery, 190), shot(golf.Recovery, 180), shot(golf.Fairway, 60), shot(golf.Green, 10), shot(golf.Green, 1)}}}}
+	a := account.Of(r, account.Terms{Lens: lens, Fixed: lens, Boundary: golf.StandardBoundary})
+	if st := NewDoubleStory(StoryInput{Round: r, Account: a, Target: 84, Units: form.StandardUnits}, a.Doubles[0]); !strings.HasPrefix(st.Note, "The two follow-ups cost +") {
+		t.Errorf("%q", st.Note)
+	}
+}
+
 func TestRoundRow(t *testing.T) {
-	whole := ListedRound{ID: 3, Card: 18, Target: 79.5, New: true, Round: golf.Round{Date: may, Course: "Harrow Fen", Tee: "white", Holes: make([]golf.Hole, 18)},
+	whole := ListedRound{ID: 3, Card: 18, Target: 79.5, New: Entered, NewDay: may.AddDays(1), Round: golf.Round{Date: may, Course: "Harrow Fen", Tee: "white", Holes: make([]golf.Hole, 18)},
 		Account: account.Account{Score: 84, Expected: 79.5, Lost: account.Split{Tee: 1, Approach: 3, ShortGame: -.5, Putting: 1, Total: 4.5}, Doubles: make([]account.Double, 2)}}
 	begun, won, none := whole, whole, whole
 	begun.Round.Holes = make([]golf.Hole, 17)
 	won.Account.Score, won.Account.Lost = 77, account.Split{Tee: -1, Approach: -1, ShortGame: -.5, Total: -2.5}
 	none.Round.Holes = nil
-	row := RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: true, Score: "84", Over: "+4.5",
-		Parts: "tee +1.0, approach +3.0, short game −0.5, putting +1.0", Doubles: "2", Worst: "approach +3.0", id: "3"}
+	row := RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: "new, entered " + may.AddDays(1).Time().Format("2 Jan"), Score: "84", Over: "+4.5",
+		Parts: "tee +1.0, approach +3.0, short game −0.5, putting +1.0", Doubles: "2", Worst: "approach +3.0", id: "3", whole: true}
 	begunRow, wonRow := row, row
-	begunRow.Open = "1 hole to go"
+	begunRow.Open, begunRow.Holes, begunRow.whole = "1 hole to go", "target 79.5 for 17 holes", false
 	wonRow.Score, wonRow.Over, wonRow.Parts, wonRow.Worst = "77", "−2.5", "tee −1.0, approach −1.0, short game −0.5, putting 0.0", "nothing"
 	for _, c := range []struct {
 		name  string
@@ -98,7 +128,7 @@ func TestRoundRow(t *testing.T) {
 		want  RoundRow
 	}{
 		{"whole", whole, row}, {"one hole to go", begun, begunRow}, {"nothing lost", won, wonRow},
-		{"not entered", none, RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: true, Score: "not entered", Open: "18 holes to go", id: "3"}},
+		{"not entered", none, RoundRow{At: "/rounds/3", Day: "2026-05-02", Date: "2 May", Year: "2026", Course: "Harrow Fen, white", New: "new, entered " + may.AddDays(1).Time().Format("2 Jan"), Score: "not entered", Open: "18 holes to go", id: "3"}},
 	} {
 		got := c.round.Row(paths.Whose{Player: 1, Own: true})
 		if got.Bar.Known != (c.want.Over != "") {

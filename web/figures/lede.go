@@ -37,7 +37,7 @@ func stands(in ComparisonInput, p Pair) string {
 		return "nothing lost to " + Against(in)
 	}
 	worst := golf.Most(func(part golf.Category) float64 { return lost[part] })
-	return fmt.Sprintf("%s lost a round, most of it %s", words.StrokeCount(lost[0]), words.Where(worst))
+	return fmt.Sprintf("%s lost a round of 18, most of it %s", words.StrokeCount(lost[0]), words.Where(worst))
 }
 
 // lede says what moved between the two columns.
@@ -61,7 +61,7 @@ func (p Pair) clearStrokes(in ComparisonInput) string {
 	var said []string
 	main := golf.Category(0)
 	if all := p.change(in, 0); all.Word == compare.Clear {
-		text := words.StrokeCount(math.Abs(p.Moved[0])) + " " + direction(p.Moved[0]) + " a round"
+		text := words.StrokeCount(math.Abs(p.Moved[0])) + " " + direction(p.Moved[0]) + " a round of 18"
 		if main = p.mainPart(in); main != 0 {
 			text += fmt.Sprintf(", %s %s%s", howMuch(p.change(in, int(main)).Mean/all.Mean), words.Where(main), p.mainBand(in, main))
 		}
@@ -73,7 +73,7 @@ func (p Pair) clearStrokes(in ComparisonInput) string {
 				continue
 			}
 			if len(said) == 0 && word == compare.Clear {
-				said = append(said, fmt.Sprintf("%s %s a round %s, and that is clear", words.StrokeCount(math.Abs(p.Moved[part])), direction(p.Moved[part]), words.Where(part)))
+				said = append(said, fmt.Sprintf("%s %s a round of 18 %s, and that is clear", words.StrokeCount(math.Abs(p.Moved[part])), direction(p.Moved[part]), words.Where(part)))
 			} else if len(said) > 0 {
 				said = append(said, fmt.Sprintf("%s is %s %s (%s)", part, words.Plain(math.Abs(p.Moved[part])), direction(p.Moved[part]), words.Certainty(word)))
 			}

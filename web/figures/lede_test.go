@@ -20,15 +20,15 @@ func TestLedeOfAChange(t *testing.T) {
 		want    string
 	}{
 		{"one part carries it", changes{change(-2.1, clear), change(0, chance), change(-1.9, clear), change(-.1, chance), change(-.1, chance)},
-			"April against March: 2.1 strokes better a round, almost all of it on the approach, and that is clear."},
+			"April against March: 2.1 strokes better a round of 18, almost all of it on the approach, and that is clear."},
 		{"most of it", changes{change(1.5, clear), change(0, chance), change(1, leaning), change(.1, chance), change(.4, chance)},
-			"April against March: 1.5 strokes worse a round, most of it on the approach, and that is clear."},
+			"April against March: 1.5 strokes worse a round of 18, most of it on the approach, and that is clear."},
 		{"the largest part, and another", changes{change(-2, clear), change(-.8, leaning), change(-.5, leaning), change(-.4, chance), change(-.3, chance)},
-			"April against March: 2 strokes better a round, the largest part off the tee, and that is clear; approach is 0.5 better (leaning)."},
+			"April against March: 2 strokes better a round of 18, the largest part off the tee, and that is clear; approach is 0.5 better (leaning)."},
 		{"parts against each other", changes{change(-.4, chance), change(-1.4, clear), change(0, chance), change(0, chance), change(1, leaning)},
-			"April against March: 1.4 strokes better a round off the tee, and that is clear; putting is 1 worse (leaning)."},
+			"April against March: 1.4 strokes better a round of 18 off the tee, and that is clear; putting is 1 worse (leaning)."},
 		{"no part carries a third", changes{change(-1.2, clear), change(-.3, clear), change(-.3, chance), change(-.3, chance), change(-.3, chance)},
-			"April against March: 1.2 strokes better a round, and that is clear; tee is 0.3 better (clear)."},
+			"April against March: 1.2 strokes better a round of 18, and that is clear; tee is 0.3 better (clear)."},
 		{"nothing clear", changes{change(1.5, leaning), change(0, chance), change(1, leaning), change(.1, chance), change(.4, chance)},
 			"Nothing clear between March and April (8 rounds). Leaning, but not certain: everything together 1.5 worse and approach 1 worse."},
 		{"more lean than are named", changes{change(-1, leaning), change(-.5, leaning), change(-.5, leaning), change(0, chance), change(0, chance)},
@@ -68,7 +68,7 @@ func TestLedeOfCounts(t *testing.T) {
 	if len(c.Counts) != 2 || c.Rest != "" {
 		t.Fatalf("%+v", c)
 	}
-	if r := c.Counts[0]; r.Name != "Up and down" || r.Note != "1 of 27, was 13 of 45" || r.Before != "29%" || r.Now != "4%" || r.Moved != "−25 points" || r.Word != "clear" || !strings.HasSuffix(r.NowAt, "in=2&measure=up+and+down") {
+	if r := c.Counts[0]; r.Name != "Up and down" || r.Note != "1 of 27, was 13 of 45" || r.Before != "29%" || r.Now != "4%" || r.Moved != "−25 points" || r.Word != "clear" || !strings.HasSuffix(r.NowOf.At, "in=2&measure=up+and+down") {
 		t.Errorf("%+v", r)
 	}
 	if r := c.Counts[1]; r.Note != "for 18 holes" || r.Moved != "+2.5" || r.Word != "leaning" {
@@ -89,10 +89,10 @@ func TestLedeOfSpansWithoutRounds(t *testing.T) {
 		want   string
 	}{
 		{"none at all", []int{0, 0}, "No rounds in April."},
-		{"none in the last", []int{8, 0}, "No rounds in April. March: 2 strokes lost a round, most of it on the approach. No other span has rounds to compare it with."},
+		{"none in the last", []int{8, 0}, "No rounds in April. March: 2 strokes lost a round of 18, most of it on the approach. No other span has rounds to compare it with."},
 		{"none in the last of three", []int{8, 8, 0}, "No rounds in May. Nothing clear between March and April (8 rounds)."},
-		{"none before", []int{0, 8}, "April: 2 strokes lost a round, most of it on the approach. No other span has rounds to compare it with."},
-		{"a single span", []int{8}, "March: 2 strokes lost a round, most of it on the approach. No other span has rounds to compare it with."},
+		{"none before", []int{0, 8}, "April: 2 strokes lost a round of 18, most of it on the approach. No other span has rounds to compare it with."},
+		{"a single span", []int{8}, "March: 2 strokes lost a round of 18, most of it on the approach. No other span has rounds to compare it with."},
 		{"the one before", []int{8, 8, 8}, "Nothing clear between April and May (8 rounds)."},
 		{"the one before is empty", []int{8, 8, 0, 8}, "Nothing clear between April and June (8 rounds)."},
 	} {
@@ -134,7 +134,7 @@ func TestLedeNamesTheBand(t *testing.T) {
 		by := changes{change(-2, compare.Clear)}
 		by[c.band.Category] = change(-2, compare.Clear)
 		moves(in, by)
-		if got, want := ComparisonLede(in), "April against March: 2 strokes better a round, almost all of it "+c.want+", and that is clear."; got != want {
+		if got, want := ComparisonLede(in), "April against March: 2 strokes better a round of 18, almost all of it "+c.want+", and that is clear."; got != want {
 			t.Errorf("%s: %q\nwant %q", c.name, got, want)
 		}
 	}

@@ -13,7 +13,7 @@ type PartLevelInput struct {
 	Part   golf.Category   // off the tee, approach, short game or putting
 	Now    compare.PlaysTo // the level over the later rounds; not known with too few
 	Before compare.Level   // the level over the earlier rounds; not known with too few
-	Moved  compare.Past    // Better or Worse where the change is likely more than luck
+	Change compare.Change  // in strokes lost from the earlier rounds to the later
 	Target float64         // the player's, a score for 18 holes of par 72
 }
 
@@ -23,8 +23,7 @@ type PartLevel struct {
 	Now      string   // the level, or how many more rounds it takes
 	Was      string   // the level before, as "was 84"; empty when not known
 	Interval string   // 95% interval of Now, as "80 to 88"; empty when not known
-	Moved    string   // "better" or "worse" where the change is likely more than luck; empty otherwise
-	Better   bool     // Moved says better
+	Moved    string   // "better, clear" or "worse, leaning"; empty where the change could be chance
 	Dumbbell Dumbbell // the picture of it
 }
 
@@ -56,22 +55,24 @@ func LevelScale(all []PartLevelInput) chart.Range {
 
 // NewPartLevel words and places the level of a part of the game.
 func NewPartLevel(in PartLevelInput, scale chart.Range) PartLevel {
-	p := PartLevel{Name: words.Capital(in.Part.String()), Now: words.Thin(in.Now.Thin())}
+	p := PartLevel{Name: words.Capital(in.Part.String()), Now: words.Thin(in.Now.Thin()), Moved: movedWords(in.Change)}
 	if !in.Now.Known() {
 		return p
 	}
 	p.Now, p.Interval = words.Level(in.Now.Level), words.LevelRange(in.Now)
 	p.Dumbbell = Dumbbell{Known: true, X: scale.Across(in.Now.Level.Value), Target: scale.Across(in.Target),
 		Low: scale.Across(in.Now.Low.Value), High: scale.Across(in.Now.High.Value)}
-	if !in.Before.Known() {
-		return p
-	}
-	p.Was, p.Dumbbell.HasBefore, p.Dumbbell.Before = "was "+words.Level(in.Before), true, scale.Across(in.Before.Value)
-	switch in.Moved {
-	case compare.Better:
-		p.Moved, p.Better = "better", true
-	case compare.Worse:
-		p.Moved = "worse"
+	if in.Before.Known() {
+		p.Was, p.Dumbbell.HasBefore, p.Dumbbell.Before = "was "+words.Level(in.Before), true, scale.Across(in.Before.Value)
 	}
 	return p
+}
+
+// movedWords says which way strokes lost moved and how sure that is; empty where
+// it could be chance.
+func movedWords(c compare.Change) string {
+	if sure := Sure(c.Word); sure != "" {
+		return direction(c.Mean) + ", " + sure
+	}
+	return ""
 }

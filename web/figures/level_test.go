@@ -19,14 +19,14 @@ func TestPartLevel(t *testing.T) {
 		want PartLevel
 	}{
 		"too few rounds": {PartLevelInput{Part: golf.TeeShots, Now: compare.PlaysTo{Rounds: 2}, Target: 80}, PartLevel{Name: "Tee", Now: "three more rounds until a level is shown"}},
-		"too few rounds before": {PartLevelInput{Part: golf.Approach, Now: now, Target: 80},
-			PartLevel{Name: "Approach", Now: "84", Interval: "80 to 90", Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%"}}},
-		"within luck": {PartLevelInput{Part: golf.ShortGame, Now: now, Before: compare.Level{Value: 86}, Target: 80},
+		"too few rounds before for a level": {PartLevelInput{Part: golf.Approach, Now: now, Change: change(1, compare.Clear), Target: 80},
+			PartLevel{Name: "Approach", Now: "84", Moved: "worse, clear", Interval: "80 to 90", Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%"}}},
+		"within luck": {PartLevelInput{Part: golf.ShortGame, Now: now, Before: compare.Level{Value: 86}, Change: change(-2, compare.Chance), Target: 80},
 			PartLevel{Name: "Short game", Now: "84", Was: "was 86", Interval: "80 to 90", Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%", HasBefore: true, Before: "30%"}}},
-		"better": {PartLevelInput{Part: golf.Putting, Now: now, Before: compare.Level{Value: 100}, Moved: compare.Better, Target: 80},
-			PartLevel{Name: "Putting", Now: "84", Was: "was 100", Interval: "80 to 90", Moved: "better", Better: true, Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%", HasBefore: true, Before: "100%"}}},
-		"worse": {PartLevelInput{Part: golf.Putting, Now: now, Before: compare.Level{Value: 80}, Moved: compare.Worse, Target: 80},
-			PartLevel{Name: "Putting", Now: "84", Was: "was 80", Interval: "80 to 90", Moved: "worse", Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%", HasBefore: true, Before: "0%"}}},
+		"better": {PartLevelInput{Part: golf.Putting, Now: now, Before: compare.Level{Value: 100}, Change: change(-2, compare.Clear), Target: 80},
+			PartLevel{Name: "Putting", Now: "84", Was: "was 100", Interval: "80 to 90", Moved: "better, clear", Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%", HasBefore: true, Before: "100%"}}},
+		"worse": {PartLevelInput{Part: golf.Putting, Now: now, Before: compare.Level{Value: 80}, Change: change(.9, compare.Leaning), Target: 80},
+			PartLevel{Name: "Putting", Now: "84", Was: "was 80", Interval: "80 to 90", Moved: "worse, leaning", Dumbbell: Dumbbell{Known: true, X: "22%", Low: "0%", High: "50%", Target: "0%", HasBefore: true, Before: "0%"}}},
 		"past the best level": {PartLevelInput{Part: golf.Putting, Now: past, Target: 80},
 			PartLevel{Name: "Putting", Now: "better than 68", Interval: "better than 68 to 72", Dumbbell: Dumbbell{Known: true, X: "-60%", Low: "-60%", High: "-40%", Target: "0%"}}},
 	} {

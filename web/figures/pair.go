@@ -1,13 +1,11 @@
 package figures
 
 import (
-	"math"
 	"slices"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/words"
 )
 
@@ -70,11 +68,11 @@ func PrintedLosses(s compare.Sheet, column int) []float64 {
 		for i, k := range rows {
 			means[i] = cells[k].Mean
 		}
-		for i, tenths := range stat.RoundedTo(means, .1, total) {
+		for i, tenths := range Tenths(means, total) {
 			all[rows[i]] = tenths
 		}
 	}
-	all[0] = math.Round(cells[0].Mean*10) / 10
+	all[0] = Tenth(cells[0].Mean)
 	share([]int{int(golf.TeeShots), int(golf.Approach), int(golf.ShortGame), int(golf.Putting)}, all[0])
 	for _, part := range golf.Categories {
 		var bands []int

@@ -3,6 +3,8 @@ package figures
 import (
 	"fmt"
 
+	"github.com/a-h/templ"
+
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
@@ -22,13 +24,29 @@ type PartMonths struct {
 	All     bool // it is all parts together
 }
 
+// mark says that a figure is added to those of all parts, or that it is their sum.
+// Levels are not added up.
+func (t PartMonths) mark(column string) templ.Attributes {
+	switch {
+	case t.What == playsTo:
+		return nil
+	case t.All:
+		return templ.Attributes{"data-sum": "months-" + column}
+	default:
+		return templ.Attributes{"data-part": "months-" + column}
+	}
+}
+
+// playsTo is what levels are.
+const playsTo = "Plays to"
+
 // MonthLine is one span of a part.
 type MonthLine struct {
-	Name     string // short, beside the picture: Aug
-	Head     string // in full, to who listens: August, 6 rounds
-	Figure   string // or why there is none
-	None     bool   // there is no figure
-	At       string // address of the shots behind it; empty for none
+	Short  string // beside the picture: Aug
+	Head   string // in full, to who listens: August, 6 rounds
+	Figure string // or why there is none
+	None   bool   // there is no figure
+	Voucher
 	Interval string // 95%; empty when not known
 	Bar      MonthBar
 	Reach    Reach // a level instead of the bar
@@ -57,7 +75,7 @@ func NewPartMonths(in ComparisonInput) []PartMonths {
 			line := newMonthLine(in, pair, i)
 			line.Figure, line.None, line.Bar = "no rounds", true, EmptyMonthBar
 			if cell := c.Cells[k]; cell.Known {
-				line.Figure, line.None, line.At = words.Signed(printed[i][k], 1), false, behindRow(in, i, k)
+				line.Figure, line.None, line.Voucher = words.Signed(printed[i][k], 1), false, LossVoucher(in, i, k, printed[i][k])
 				line.Bar = NewMonthBar(printed[i][k], cell)
 			}
 			if cell := c.Cells[k]; cell.HasInterval() {
@@ -75,14 +93,14 @@ func NewLevelMonths(in ComparisonInput) []PartMonths {
 	pair := NewPair(in)
 	var all []PartMonths
 	for _, part := range golf.Categories {
-		t := PartMonths{Name: words.Capital(part.String()), What: "Plays to", Axis: LevelAxis()}
+		t := PartMonths{Name: words.Capital(part.String()), What: playsTo, Axis: LevelAxis()}
 		for i, c := range in.Sheet.Columns {
 			line := newMonthLine(in, pair, i)
 			p := c.PlaysTo[part]
 			line.Figure, line.None = "–", true
 			if p.Known() {
 				line.Figure, line.Interval, line.None = words.Level(p.Level), words.LevelRange(p), false
-				line.Reach, line.At = NewReach(p, in.Target), behindRow(in, i, int(part))
+				line.Reach, line.Voucher = NewReach(p, in.Target), LevelVoucher(in, i, part)
 			}
 			t.Months = append(t.Months, line)
 		}
@@ -92,7 +110,7 @@ func NewLevelMonths(in ComparisonInput) []PartMonths {
 }
 
 func newMonthLine(in ComparisonInput, pair Pair, column int) MonthLine {
-	return MonthLine{Name: words.Capital(ShortSpanName(in, column)), Now: column == pair.Now, Older: column != pair.Now && column != pair.Before,
+	return MonthLine{Short: words.Capital(ShortSpanName(in, column)), Now: column == pair.Now, Older: column != pair.Now && column != pair.Before,
 		Head: words.Capital(SpanName(in, column)) + ", " + words.Plural(len(in.Sheet.Columns[column].Rounds), "round", "rounds")}
 }
 

@@ -47,7 +47,7 @@ func TestMonthBar(t *testing.T) {
 func TestPartMonths(t *testing.T) {
 	in := spans(8, 0, 3, 8)
 	moves(in, changes{change(-1, compare.Leaning), change(0, compare.Chance), change(-1, compare.Leaning), {}, {}})
-	lastColumn(in).Cells[golf.Approach].Shots = 30
+	holes(lastColumn(in), golf.Approach, 3)
 	lastColumn(in).Cells[golf.Approach].Interval = stat.Interval{Low: -.5, High: 2}
 	all := NewPartMonths(in)
 	if len(all) != 5 || all[4].Name != "All" || !all[4].All || all[4].Moved != "−1.0" || all[4].Word != "leaning" {
@@ -57,7 +57,7 @@ func TestPartMonths(t *testing.T) {
 	if approach.Name != "Approach" || approach.Against != "Jun against May" || approach.Moved != "−1.0" || approach.Word != "leaning" || all[0].Word != "" {
 		t.Errorf("%+v", approach)
 	}
-	if m := approach.Months[3]; m.Name != "Jun" || m.Head != "June, 8 rounds" || m.Figure != "+0.5" || m.Interval != "−0.5 to +2.0" || !m.Now || m.Older || !strings.HasSuffix(m.At, "in=4&row=approach") {
+	if m := approach.Months[3]; m.Short != "Jun" || m.Head != "June, 8 rounds" || m.Figure != "+0.5" || m.Interval != "−0.5 to +2.0" || !m.Now || m.Older || !strings.HasSuffix(m.At, "in=4&row=approach") {
 		t.Errorf("%+v", m)
 	}
 	if m := approach.Months[1]; m.Figure != "no rounds" || !m.None || !m.Older || m.At != "" || !m.Bar.Bar.Empty {

@@ -8,7 +8,6 @@ import (
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/words"
 )
@@ -55,6 +54,7 @@ type PuttRow struct {
 	Target   string // percent that a golfer at the target holes of these putts
 	Tour     string // percent that a tour player holes of these putts
 	Lost     string // strokes lost for 18 holes; the rows add up to all putts
+	LostOf   Voucher
 }
 
 // The lengths at the two ends of the picture, in feet.
@@ -74,10 +74,11 @@ func NewPutts(in ComparisonInput) Putts {
 		p.Along = append(p.Along, AxisText{Place: chart.Percent(alongPutts(in.Units.Green.Of(length).Feet())), Text: words.Plain(length), Narrow: i%2 == 0})
 	}
 	p.Target = puttLine(in.Putter)
-	lost, total := puttsLost(in)
+	all := together(in)
+	lost, total := puttsLost(in, all)
 	for i, h := range in.Curve {
 		p.Dots, p.Table = append(p.Dots, newPuttDot(h, in)), append(p.Table, newPuttRow(h, in))
-		p.Table[i].Lost = words.Signed(lost[i], 1)
+		p.Table[i].Lost, p.Table[i].LostOf = words.Signed(lost[i], 1), puttVoucher(in, h, all, lost[i])
 	}
 	if len(p.Table) > 0 {
 		p.Lost = words.Signed(total, 1)
@@ -96,16 +97,8 @@ func puttTicks(unit golf.Unit) []float64 {
 
 // puttsLost are the strokes lost for 18 holes with the putts of each length, in
 // tenths that add up to those of all putts.
-func puttsLost(in ComparisonInput) (each []float64, total float64) {
-	holes, seen := 0.0, map[golf.RoundID]bool{}
-	for _, c := range in.Sheet.Columns {
-		for _, r := range c.Rounds {
-			if !seen[r.ID] {
-				seen[r.ID] = true
-				holes += r.Holes
-			}
-		}
-	}
+func puttsLost(in ComparisonInput, all *compare.Column) (each []float64, total float64) {
+	holes := all.Detail
 	for _, h := range in.Curve {
 		lost := 0.0
 		for _, putt := range compare.PuttsBehind(in.Sheet.Columns, h) {
@@ -117,8 +110,29 @@ func puttsLost(in ComparisonInput) (each []float64, total float64) {
 	if len(each) == 0 {
 		return nil, 0
 	}
-	total = math.Round(total*10) / 10
-	return stat.RoundedTo(each, .1, total), total
+	total = Tenth(total)
+	return Tenths(each, total), total
+}
+
+// together is all spans as one: their rounds, each once, and the holes of these.
+func together(in ComparisonInput) *compare.Column {
+	all, seen := &compare.Column{}, map[golf.RoundID]bool{}
+	for _, c := range in.Sheet.Columns {
+		for _, r := range c.Rounds {
+			if !seen[r.ID] {
+				seen[r.ID] = true
+				all.Detail += r.Holes
+				all.Rounds = append(all.Rounds, r)
+			}
+		}
+	}
+	return all
+}
+
+// puttVoucher is that of what the putts of a length lost, as it is printed.
+func puttVoucher(in ComparisonInput, h compare.Holed, all *compare.Column, printed float64) Voucher {
+	lost := LostTogether(compare.PuttsBehind(in.Sheet.Columns, h))
+	return Voucher{Name: PuttLength(h, in), Working: perHoles(LostWords(lost), lost, all, printed), At: in.At.BehindPutts(h.String()), What: words.Plural(h.Tried, "putt", "putts")}
 }
 
 // puttShares is the scale of the shares holed.

@@ -2,7 +2,6 @@ package figures
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"strokeledger/analysis/golf"
@@ -15,7 +14,7 @@ import (
 // what is carried forward through the year.
 type RoundBook struct {
 	Caption string
-	Over    string // heads the strokes: “Over 79”, or “Over target” where targets change
+	Over    string // heads the strokes: “Over 79”, or “Over target” where targets change or not all rounds are of 18 holes
 	Axis    components.Axis
 	Keys    []SplitKey
 	Months  []BookMonth
@@ -39,6 +38,27 @@ type BookLine struct {
 	Over    string // strokes over the target
 	Worst   string // the part of the game that cost most; empty for what is carried
 	Doubles string
+	adds    string // names what Over is added to
+	sums    string // names what Over is the sum of
+}
+
+// key names a month on its page.
+func (m BookMonth) key() string { return m.Name + "-" + m.Year }
+
+// added names a sum of a month; empty in a list without months.
+func added(what, month string) string {
+	if month == "" {
+		return ""
+	}
+	return what + "-" + month
+}
+
+// meant names the mean that the score of a round is part of; empty for none.
+func (r RoundRow) meant(month string) string {
+	if !r.whole {
+		return ""
+	}
+	return added("score", month)
 }
 
 // BookInput is what the book is made of.
@@ -58,7 +78,7 @@ func NewRoundBook(in BookInput) RoundBook {
 	}
 	b := RoundBook{Caption: "Rounds by month: score, strokes over the target, and where they went", Axis: SplitAxis(), Over: "Over target"}
 	target, same := sameTarget(in.Rounds[:shown])
-	if same {
+	if same && !slices.ContainsFunc(in.Rounds[:shown], func(l ListedRound) bool { return len(l.Round.Holes) > 0 && !l.whole() }) {
 		b.Over = "Over " + words.Plain(target)
 	}
 	unknown := false
@@ -100,7 +120,7 @@ func (b *RoundBook) sayTargets(rounds []ListedRound) {
 	before := ""
 	for _, m := range b.Months {
 		for i := range m.Rows {
-			if now := of[m.Rows[i].id]; now != before {
+			if now := of[m.Rows[i].id]; now != before && m.Rows[i].Holes == "" {
 				m.Rows[i].Target, before = "target "+now, now
 			}
 		}
@@ -142,9 +162,12 @@ func newBookMonth(month []ListedRound, in BookInput) BookMonth {
 	for _, l := range month {
 		m.Rows = append(m.Rows, l.Row(in.Whose))
 	}
+	m.Subtotal.sums = added("over", m.key())
 	if in.Cut {
 		return m
 	}
+	forward := added("forward", m.key())
+	m.Subtotal.adds = forward
 	var before, all Split
 	earlier := 0
 	for _, l := range in.Rounds {
@@ -159,8 +182,10 @@ func newBookMonth(month []ListedRound, in BookInput) BookMonth {
 	}
 	if earlier > 0 {
 		m.Brought = carried("brought forward", earlier, before)
+		m.Brought.adds = forward
 	}
 	m.Carried = carried("carried forward", earlier+len(month), all)
+	m.Carried.sums = forward
 	return m
 }
 
@@ -178,7 +203,7 @@ func subtotal(month []ListedRound) BookLine {
 		doubles += len(l.Account.Doubles)
 		if len(l.Round.Holes) == 18 {
 			whole++
-			score += math.Round(l.Account.Score)
+			score += Tenth(l.Account.Score)
 		}
 	}
 	line := BookLine{Name: words.Capital(words.SpelledPlural(len(month), "round", "rounds")), Over: tenths(lost.Over), Worst: lost.worst(), Doubles: fmt.Sprint(doubles)}

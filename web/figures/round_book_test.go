@@ -157,3 +157,17 @@ func TestSplitBar(t *testing.T) {
 		t.Error("the legend does not say what is drawn")
 	}
 }
+
+// A nine stands beside the target of its holes, and the column then heads no target
+// of 18. A picked-up hole puts the score in brackets.
+func TestNinesAndPickedUpHolesInTheBook(t *testing.T) {
+	nine := bookRound(1, golf.Date{Year: 2026, Month: 5, Day: 2})
+	nine.Round.Holes = make([]golf.Hole, 9)
+	nine.Card = 9
+	nine.Account = account.Account{Score: 47, Expected: 46, Lost: account.Split{Approach: 1, Total: 1}, Holes: []account.Hole{{PickedUp: true}}}
+	b := NewRoundBook(BookInput{Rounds: []ListedRound{nine}})
+	row := b.Months[0].Rows[0]
+	if b.Over != "Over target" || row.Holes != "target 46 for 9 holes" || row.Score != "(47)" || row.Over != "+1" {
+		t.Errorf("%q: %+v", b.Over, row)
+	}
+}

@@ -7,7 +7,6 @@ import (
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
@@ -20,16 +19,18 @@ type RoundRow struct {
 	Date    string   // “2 May”
 	Year    string   // “2026”, for a list without months
 	Course  string   // course and tees
-	Score   string   // a whole number, or not entered
+	Score   string   // a whole number, one decimal after a hole was picked up, or not entered
 	Over    string   // strokes over the target, on the holes played, signed
 	Target  string   // “target 79.5”, where the row before had another; empty otherwise
+	Holes   string   // “target 46 for 9 holes”; empty for 18
 	Parts   string   // what each part of the game lost, for those who do not see the bar
 	Bar     SplitBar // where the strokes went
 	Worst   string   // the part of the game that cost most, with its amount
 	Doubles string   // how many doubles
 	Open    string   // how many holes are still to be entered; empty for none
-	New     bool     // saved since the coach last looked
+	New     string   // “new, entered 22 Nov”, or that it was corrected since the coach last looked; empty for neither
 	id      string   // of the round
+	whole   bool     // 18 holes are entered, so that its score can be set beside others
 }
 
 // ListedRound is what a row is made of.
@@ -39,7 +40,30 @@ type ListedRound struct {
 	Card    int             // holes on the card
 	Target  float64         // strokes over 18 holes
 	Account account.Account // of the holes entered; zero when there are none
-	New     bool            // saved since the coach last looked
+	New     Freshness       // what happened to it since the coach last looked
+	NewDay  golf.Date       // when that was; zero for nothing
+}
+
+// Freshness says what happened to a round since a coach last looked.
+type Freshness uint8
+
+// What can have happened.
+const (
+	Entered   Freshness = iota + 1 // holes of it were entered
+	Corrected                      // it had been entered, and was saved again
+)
+
+// fresh says what happened, and when.
+func (l ListedRound) fresh() string {
+	day := l.NewDay.Time().Format("2 Jan")
+	switch l.New {
+	case Entered:
+		return "new, entered " + day
+	case Corrected:
+		return "corrected " + day
+	default:
+		return ""
+	}
 }
 
 // splitParts is how many parts the strokes of a round are split into: those of
@@ -76,19 +100,21 @@ func (l ListedRound) Split() Split {
 	if len(l.Round.Holes) == 0 {
 		return Split{}
 	}
-	a := l.Account
-	target := math.Round((a.Expected-a.Lost.Course)*10) / 10
-	total := math.Round(a.Score*10)/10 - target
-	amounts := make([]float64, 0, splitParts)
-	for _, c := range golf.Categories {
-		amounts = append(amounts, a.Lost.Of(c))
-	}
-	s := Split{Over: int(math.Round(total * 10))}
-	for i, p := range stat.RoundedTo(append(amounts, a.Lost.Undetailed+a.Lost.Course), .1, total) {
-		s.Parts[i] = int(math.Round(p * 10))
+	s := Split{}
+	_, lines := AccountLines(l.Account)
+	for i, line := range lines {
+		amount := int(math.Round(line.Printed * 10))
+		s.Over += amount
+		s.Parts[min(i, splitParts-1)] += amount
 	}
 	return s
 }
+
+// whole reports whether 18 holes are entered.
+func (l ListedRound) whole() bool { return len(l.Round.Holes) == 18 }
+
+// HolesTarget is the target of the holes entered.
+func (l ListedRound) HolesTarget() float64 { return l.Account.Expected - l.Account.Lost.Course }
 
 // worst names the part of the game that cost most, with its amount.
 func (s Split) worst() string {
@@ -115,7 +141,7 @@ func (s Split) said() string {
 // Row writes the round as a list prints it.
 func (l ListedRound) Row(whose paths.Whose) RoundRow {
 	day := l.Round.Date.Time()
-	r := RoundRow{id: fmt.Sprint(l.ID), At: whose.Round(l.ID), New: l.New, Day: l.Round.Date.String(), Date: day.Format("2 Jan"), Year: day.Format("2006"), Course: words.Joined(l.Round.Course, l.Round.Tee)}
+	r := RoundRow{id: fmt.Sprint(l.ID), At: whose.Round(l.ID), New: l.fresh(), Day: l.Round.Date.String(), Date: day.Format("2 Jan"), Year: day.Format("2006"), Course: words.Joined(l.Round.Course, l.Round.Tee)}
 	if left := l.Card - len(l.Round.Holes); left > 0 {
 		r.Open = words.Plural(left, "hole", "holes") + " to go"
 	}
@@ -123,8 +149,11 @@ func (l ListedRound) Row(whose paths.Whose) RoundRow {
 		r.Score = "not entered"
 		return r
 	}
+	if r.whole = l.whole(); !r.whole {
+		r.Holes = fmt.Sprintf("target %s for %s", words.Plain(l.HolesTarget()), words.Plural(len(l.Round.Holes), "hole", "holes"))
+	}
 	s := l.Split()
-	r.Score, r.Over = fmt.Sprintf("%.0f", math.Round(l.Account.Score)), tenths(s.Over)
+	r.Score, r.Over = words.Score(l.Account.Score, len(l.Account.PickedUp()) > 0), tenths(s.Over)
 	r.Parts, r.Bar, r.Worst = s.said(), NewSplitBar(s), s.worst()
 	r.Doubles = fmt.Sprint(len(l.Account.Doubles))
 	return r

@@ -1,7 +1,11 @@
 package figures
 
 import (
+	"fmt"
 	"slices"
+	"strings"
+
+	"github.com/a-h/templ"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/web/chart"
@@ -41,6 +45,25 @@ type SpanCell struct {
 	Behind   string        // how many shots or chances it is made of; empty when not counted
 	Bar      chart.Bar     // strokes lost, on the axis of the table; empty for none
 	Whisker  chart.Whisker // the 95% interval of the bar
+}
+
+// atFoot is the number of the row at the foot, which is the mean of all others.
+const atFoot = -1
+
+// mark says that the figures of a row add up to its last, and that the row at the
+// foot is the mean of the others.
+func (r SpanRow) mark(number, column int) templ.Attributes {
+	all, mean := fmt.Sprintf("row-%d", number), fmt.Sprintf("column-%d", column)
+	a := templ.Attributes{"data-part": mean}
+	if number == atFoot {
+		a = templ.Attributes{"data-mean": mean, "data-part": ""}
+	}
+	if column == len(r.Cells)-1 {
+		a["data-sum"] = all
+	} else {
+		a["data-part"] = strings.TrimSpace(fmt.Sprint(a["data-part"], " ", all))
+	}
+	return a
 }
 
 // ChangeWords is a change from an earlier span and how sure it is; empty when the

@@ -61,6 +61,17 @@ func (w Working) write(before, after int) string {
 	return fmt.Sprintf("%.2f to play, %s, %s: %s", float64(before)/100, played, left, LostWords(w.Lost()))
 }
 
+// ScoreLost is what a hole known by its score alone lost, so that it follows from
+// the two decimals printed of its expected strokes.
+func ScoreLost(h account.Hole) float64 {
+	return (100*math.Round(h.Score) - math.Round(100*(h.Score-h.Lost))) / 100
+}
+
+// OfScore says how the loss of a hole known by its score alone comes about.
+func OfScore(h account.Hole) string {
+	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, LostWords(ScoreLost(h)))
+}
+
 // LostWords says an amount as the end of a working: 0.51 lost, 0.20 won back.
 func LostWords(lost float64) string {
 	switch {

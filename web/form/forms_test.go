@@ -106,7 +106,7 @@ const (
 )
 
 func TestSettings(t *testing.T) {
-	right := map[string]string{"name": " Anna ", "target": "79,5", "boundary": "50", "far": "yd", "green": "m", "clubs": " d  3w 7i "}
+	right := map[string]string{"name": " Anna ", "target": "79,5", "boundary": "50", "far": "yd", "green": "m", "clubs": " d  3w 7i ", "zone": " Europe/London "}
 	name, clubsAllowed := "Allowed: 1 to 80 letters, each of which can be seen.", "Allowed: at most 200 letters, each of which can be seen, without a slash."
 	checkForms(t, func(v url.Values) typedForm { return ParseSettings(v) }, []formCase{
 		{right, nil},
@@ -122,6 +122,8 @@ func TestSettings(t *testing.T) {
 		{with(right, "far", "ft"), map[string]string{"Far": "Choose yards or metres."}},
 		{with(right, "green", "yd"), map[string]string{"Green": "Choose feet or metres."}},
 		{with(right, "clubs", "3w/5w"), map[string]string{"Clubs": clubsAllowed}},
+		{with(right, "zone", ""), nil},
+		{with(right, "zone", "Europe/Atlantis"), map[string]string{"Zone": "Not a time zone that is known here. Allowed: a name such as Europe/London or America/New_York."}},
 		{with(right, "clubs", long+long), map[string]string{"Clubs": clubsAllowed}},
 		{nil, map[string]string{"Name": name, "Target": targetAllowed, "Boundary": "Allowed: 30 to 100.", "Far": "Choose yards or metres.", "Green": "Choose feet or metres."}},
 	})
@@ -129,7 +131,7 @@ func TestSettings(t *testing.T) {
 	for field, text := range right {
 		v.Set(field, text)
 	}
-	want := Settings{TextOf("Anna"), Number{Text: "79,5", Value: 79.5}, NumberOf(50), ChoiceOf(golf.Yards), ChoiceOf(golf.Metres), TextOf("d 3w 7i")}
+	want := Settings{TextOf("Anna"), Number{Text: "79,5", Value: 79.5}, NumberOf(50), ChoiceOf(golf.Yards), ChoiceOf(golf.Metres), TextOf("d 3w 7i"), TextOf("Europe/London")}
 	if diff := cmp.Diff(want, ParseSettings(v)); diff != "" {
 		t.Error(diff)
 	}
@@ -216,4 +218,17 @@ func TestPractice(t *testing.T) {
 		{map[string]string{"day": "2026-05-02", "what": long}, map[string]string{"What": mark}},
 		{map[string]string{"day": "x", "what": ""}, map[string]string{"Day": dayAllowed, "What": mark}},
 	})
+}
+
+// Every zone that is suggested can be chosen.
+func TestZones(t *testing.T) {
+	all := Zones()
+	for _, name := range all {
+		if f := ParseZone(name); !f.Sound() || f.Value != name {
+			t.Errorf("%q: %+v", name, f)
+		}
+	}
+	if len(all) < 400 {
+		t.Errorf("%d zones", len(all))
+	}
 }

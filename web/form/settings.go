@@ -15,6 +15,7 @@ type Settings struct {
 	Boundary   Number // yards from the hole at which the short game begins
 	Far, Green Unit   // of distances off the green and on it
 	Clubs      Text   // of the bag, with a space between them
+	Zone       Text   // name of a time zone; empty for the server's
 }
 
 // ParseSettings reads the settings of an account.
@@ -26,27 +27,29 @@ func ParseSettings(v url.Values) Settings {
 		Far:      farUnit(v.Get("far")),
 		Green:    greenUnit(v.Get("green")),
 		Clubs:    clubs(v.Get("clubs")),
+		Zone:     ParseZone(v.Get("zone")),
 	}
 }
 
 // Sound reports whether nothing is wrong with the form.
 func (s Settings) Sound() bool {
-	return sound(s.Name, s.Target, s.Boundary, s.Far, s.Green, s.Clubs)
+	return sound(s.Name, s.Target, s.Boundary, s.Far, s.Green, s.Clubs, s.Zone)
 }
 
 // FirstSettings are what a new player is asked for.
 type FirstSettings struct {
 	Target     Number // score of 18 holes
 	Far, Green Unit   // of distances off the green and on it
+	Zone       Text   // name of a time zone; empty for the server's
 }
 
 // ParseFirstSettings reads what a new player is asked for.
 func ParseFirstSettings(v url.Values) FirstSettings {
-	return FirstSettings{ParseTarget(v.Get("target")), farUnit(v.Get("far")), greenUnit(v.Get("green"))}
+	return FirstSettings{ParseTarget(v.Get("target")), farUnit(v.Get("far")), greenUnit(v.Get("green")), ParseZone(v.Get("zone"))}
 }
 
 // Sound reports whether nothing is wrong with the form.
-func (s FirstSettings) Sound() bool { return sound(s.Target, s.Far, s.Green) }
+func (s FirstSettings) Sound() bool { return sound(s.Target, s.Far, s.Green, s.Zone) }
 
 // Join is the form that makes an account. Its password is not shown again, so
 // the text of that field is empty.

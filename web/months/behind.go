@@ -22,6 +22,9 @@ type BehindPage struct {
 	Share   bool   // the figure is a share, so each row says whether it succeeded
 	Rows    []BehindRow
 	Cut     string // says that some are not shown; empty when all are
+	Others  string // how many are not shown; empty when all are
+	Rest    string // what those lost together, signed, two decimals
+	Lost    string // what all lost together, so
 }
 
 // BehindRow is one shot or hole.
@@ -32,6 +35,7 @@ type BehindRow struct {
 	Place  string // hole, or hole and shot
 	From   string // lie and distance of a shot; score and par of a hole
 	Lost   string // strokes, signed, two decimals
+	Of     figures.Voucher
 	Hit    string // yes or no; shown where the figure is a share
 }
 
@@ -48,7 +52,7 @@ func NewBehindPage(page layout.Page, in figures.ComparisonInput, b analysis.Behi
 	p.Holes, p.Share = b.Holes(), b.Share()
 	switch {
 	case p.Share && b.Measure == nil: // putts
-		p.Lede = fmt.Sprintf("%d of %s holed. %s", b.Hits(), words.Plural(len(b.All), "putt", "putts"), puttsLost(b))
+		p.Lede = fmt.Sprintf("%d of %s holed. %s", b.Hits(), words.Plural(len(b.All), "putt", "putts"), puttsLost(figures.LostTogether(b.All)))
 	case p.Share:
 		p.Lede = fmt.Sprintf("%d of %s.", b.Hits(), words.Plural(len(b.All), "chance", "chances"))
 	case p.Holes:
@@ -87,27 +91,32 @@ func measureName(measure string) string {
 
 // lossLede adds up what the shots lost or won back.
 func lossLede(b analysis.Behind) string {
-	shots, rounds, lost := words.Plural(len(b.All), "shot", "shots"), words.Plural(len(b.Span.Rounds), "round", "rounds"), b.Lost()
-	if lost < -.05 {
-		return fmt.Sprintf("%s in %s won back %s.", shots, rounds, words.StrokeCount(-lost))
+	shots, rounds, lost := words.Plural(len(b.All), "shot", "shots"), words.Plural(len(b.Span.Rounds), "round", "rounds"), figures.LostTogether(b.All)
+	if lost < -.004 {
+		return fmt.Sprintf("%s in %s won back %.2f strokes.", shots, rounds, -lost)
 	}
-	return fmt.Sprintf("%s in %s lost %s.", shots, rounds, words.StrokeCount(lost))
+	return fmt.Sprintf("%s in %s lost %.2f strokes.", shots, rounds, math.Abs(lost))
 }
 
 // puttsLost adds up what putts of a length lost or won back.
-func puttsLost(b analysis.Behind) string {
-	if lost := b.Lost(); lost >= -.05 {
-		return fmt.Sprintf("Strokes lost: %.1f.", math.Abs(lost))
+func puttsLost(lost float64) string {
+	if lost > -.005 {
+		return fmt.Sprintf("Strokes lost: %.2f.", math.Abs(lost))
 	}
-	return fmt.Sprintf("Strokes won back: %.1f.", -b.Lost())
+	return fmt.Sprintf("Strokes won back: %.2f.", -lost)
 }
 
 func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all []compare.Behind) BehindPage {
+	if !in.At.Own {
+		heading = in.Name + ": " + heading
+	}
 	page.Title, page.Here = heading, layout.Here(in.At.Whose, paths.MyMonths)
 	p := BehindPage{Page: page, Heading: heading, Back: in.At.Months()}
 	p.Foot = fmt.Sprintf("Fixed golfer: strokes lost against %s. A round’s statement compares the same shot with the golfer who averages the target on that course, so its figure may differ.", figures.Against(in))
+	p.Lost = words.Signed(figures.LostTogether(all), 2)
 	if len(all) > behindMost {
 		p.Cut = fmt.Sprintf("The costliest %d of %d.", behindMost, len(all))
+		p.Others, p.Rest = fmt.Sprintf("The other %d", len(all)-behindMost), words.Signed(figures.LostTogether(all[behindMost:]), 2)
 		all = all[:behindMost]
 	}
 	for _, b := range all {
@@ -118,19 +127,28 @@ func newBehind(page layout.Page, in figures.ComparisonInput, heading string, all
 
 func behindRow(in figures.ComparisonInput, b compare.Behind) BehindRow {
 	hole := b.Round.Round.Holes[b.Hole]
-	r := BehindRow{Day: words.ShortDay(b.Round.Round.Date), Course: b.Round.Round.Course, Lost: words.Signed(b.Lost, 2), Hit: "no"}
+	lost, working := figures.LostOn(b)
+	r := BehindRow{Day: words.ShortDay(b.Round.Round.Date), Course: b.Round.Round.Course, Lost: words.Signed(lost, 2), Hit: "no"}
 	if b.Hit {
 		r.Hit = "yes"
 	}
 	shot := max(b.Shot, 0)
 	r.At = in.At.Round(b.Round.ID) + paths.Shot(hole.Number, shot+1)
 	r.Place = fmt.Sprintf("hole %d", hole.Number)
+	r.Of.Working = working
 	if b.Shot >= 0 {
 		s := hole.Shots[b.Shot]
 		r.Place += fmt.Sprintf(", shot %d", b.Shot+1)
 		r.From = words.Capital(s.Lie.String()) + " " + words.Distance(s.Lie, s.Distance, in.Units)
-		return r
+	} else {
+		r.From = fmt.Sprintf("%s on a par %d", words.Score(float64(b.Round.Account.Holes[b.Hole].Whole), hole.PickedUp), hole.Par)
 	}
-	r.From = fmt.Sprintf("%d on a par %d", hole.Strokes(), hole.Par)
+	r.Of.Name = r.Place
 	return r
 }
+
+// columns is how many columns the list has.
+func (p BehindPage) columns() string { return fmt.Sprint(4 + words.Tally(p.Share)) }
+
+// beside is how many stand after what was lost.
+func (p BehindPage) beside() string { return fmt.Sprint(2 + words.Tally(p.Share)) }

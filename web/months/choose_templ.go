@@ -40,7 +40,7 @@ func (c ChooseSpans) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 3, "><summary><b>Other days, another golfer, one course, rounds left out</b></summary>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 3, "><summary><b>Other days, golfer, course or rounds</b></summary>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -170,7 +170,7 @@ func (c ChooseSpans) forms() templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if len(c.Rounds) > 0 {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 15, "<details class=\"fold-out\"><summary>Leave rounds out</summary><fieldset><legend>Rounds to leave out: in a gale, on winter greens, or not all your own shots</legend> ")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 15, "<details class=\"fold-out\"><summary>Leave rounds out</summary><fieldset><legend>Rounds to leave out: in a gale, on winter greens, or with somebody else’s shots</legend> ")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

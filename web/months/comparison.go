@@ -46,6 +46,9 @@ func NewComparisonPage(page layout.Page, in figures.ComparisonInput) ComparisonP
 			m.Enter = paths.NewRound
 		}
 		m.Lede = "No rounds to compare yet. Enter two to see them side by side here."
+		if !in.At.Own {
+			m.Lede = words.NoRounds(in.Name, page.Since)
+		}
 		if in.At.Course != "" || len(in.At.Without) > 0 {
 			m.Lede = "No rounds left to compare. Choose another course, or leave fewer rounds out."
 		}
@@ -62,11 +65,22 @@ func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Changes = figures.NewChanges(in)
 	m.Season = figures.NewSeason(in)
 	m.Parts = figures.NewPartMonths(in)
-	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s, on one axis. Whiskers: how far luck alone could move a bar; an arrow goes on beyond the picture.", figures.Against(in))
+	m.Against = fmt.Sprintf("Strokes lost for 18 holes against %s. Whiskers: what luck alone could do; arrows go on.", figures.Against(in))
 	m.Levels, m.Plays = figures.NewLevelMonths(in), figures.LevelsSaid(in)
 	m.Counts = counts(in)
 	m.Putts = figures.NewPutts(in)
 	m.Bands = figures.NewBandTable(in)
+}
+
+// workings are those of the parts, for paper.
+func (m *ComparisonPage) workings() []figures.Voucher {
+	var all []figures.Voucher
+	for _, part := range m.Parts {
+		for _, month := range part.Months {
+			all = append(all, month.Voucher)
+		}
+	}
+	return all
 }
 
 // monthsAt counts the rounds of the spans, and their courses.

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"strokeledger/analysis"
+	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/figures"
@@ -65,8 +66,9 @@ func TestNamesOfFigures(t *testing.T) {
 }
 
 func TestLedeOfALoss(t *testing.T) {
-	for lost, want := range map[float64]string{1.25: "1 shot in 2 rounds lost 1.3 strokes.", -1: "1 shot in 2 rounds won back 1 stroke.", -.04: "1 shot in 2 rounds lost 0 strokes."} {
-		b := analysis.Behind{Span: &compare.Column{Rounds: make([]*compare.Judged, 2)}, All: []compare.Behind{{Lost: lost}}}
+	for lost, want := range map[float64]string{1.25: "1 shot in 2 rounds lost 1.25 strokes.", -1: "1 shot in 2 rounds won back 1.00 strokes.", -.004: "1 shot in 2 rounds lost 0.00 strokes."} {
+		round := &compare.Judged{Account: account.Account{Holes: []account.Hole{{Shots: []account.Shot{{Expected: 2, After: 1 + lost, Lost: lost}}}}}}
+		b := analysis.Behind{Span: &compare.Column{Rounds: []*compare.Judged{round, round}}, All: []compare.Behind{{Round: round, Lost: lost}}}
 		if got := lossLede(b); got != want {
 			t.Errorf("%q, want %q", got, want)
 		}

@@ -29,7 +29,7 @@ func TestComparisonPageWithoutRounds(t *testing.T) {
 		lede, enter string
 	}{
 		{"the player's", func(*figures.ComparisonInput) {}, "No rounds to compare yet. Enter two to see them side by side here.", "/rounds/new"},
-		{"a coach's", func(in *figures.ComparisonInput) { in.At.Own = false }, "No rounds to compare yet. Enter two to see them side by side here.", ""},
+		{"a coach's", func(in *figures.ComparisonInput) { in.At.Own = false }, "Robin has not entered a round yet.", ""},
 		{"all left out", func(in *figures.ComparisonInput) { in.At.Without = []golf.RoundID{1} }, "No rounds left to compare. Choose another course, or leave fewer rounds out.", "/rounds/new"},
 	} {
 		in := noRounds()
@@ -72,7 +72,7 @@ func TestChooseSpans(t *testing.T) {
 	in.Choice = in.At.Comparison
 	in.Courses = []string{"Harrow Fen", "Saltmarsh Links"}
 	in.Sheet.Columns = []compare.Column{{Span: golf.Month(2026, 5)}, {Span: golf.Month(2026, 6)}}
-	in.Rounds = []analysis.Listed{{ID: 4, Day: golf.Date{Year: 2026, Month: time.May, Day: 2}, Course: "Harrow Fen", Score: 88}, {ID: 3, Day: golf.Date{Year: 2026, Month: time.May, Day: 1}, Course: "Harrow Fen", Out: true}}
+	in.Rounds = []analysis.Listed{{ID: 4, Day: golf.Date{Year: 2026, Month: time.May, Day: 2}, Course: "Harrow Fen", Score: 88, Holes: 18}, {ID: 3, Day: golf.Date{Year: 2026, Month: time.May, Day: 1}, Course: "Harrow Fen", Out: true}}
 	in.Marks = []figures.MarkedDay{{ID: 9, Day: golf.Date{Year: 2026, Month: time.May, Day: 20}, What: "new driver"}}
 	c := chooseSpans(in)
 	if c.At != "/players/1/months" || c.Open || len(c.Pairs) != golf.MaxSpans || c.Pairs[0].From.Value != "2026-05-01" || c.Pairs[1].To.Value != "2026-06-30" || c.Pairs[2].From.Value != "" || c.Pairs[1].To.Label != "Span 2, to" {
@@ -118,7 +118,7 @@ func oneCell(measure string, cell compare.Cell, rounds int) figures.ComparisonIn
 	in := moved(rounds, [5]float64{}, [5]compare.Word{})
 	for i := range in.Sheet.Columns {
 		in.Sheet.Columns[i].Measures = make([]compare.Cell, len(compare.Measures))
-		in.Sheet.Columns[i].Measures[compare.MeasureAt(measure)] = cell
+		in.Sheet.Columns[i].Measures[compare.MeasureAt(measure)], in.Sheet.Columns[i].Detail = cell, 18*float64(rounds)
 	}
 	return in
 }
@@ -136,17 +136,27 @@ func TestCountRow(t *testing.T) {
 	}{
 		{"no rounds", "doubles", compare.Cell{}, 0, "no rounds", "", true, false},
 		{"no chances", "fairways", compare.Cell{}, 3, "no chances", "", true, false},
-		{"a count", "doubles", known(2.25, -.5, 4, 0), 8, "2.2", "0.0 to 4.0", false, true},
+		{"a count", "doubles", known(2.25, -.5, 4, 0), 8, "2.3", "0.0 to 4.0", false, true},
 		{"none", "doubles", known(0, 0, 0, 0), 8, "0.0", "", false, false},
 		{"a share", "fairways", known(.5, .3, 1.2, 13), 8, "50%", "30% to 100%, 13 chances", false, true},
 		{"one chance", "fairways", known(1, 1, 1, 1), 8, "100%", "1 chance", false, true},
 		{"strokes of compounding", "compounding", known(1.2, -.2, 2, 0), 8, "+1.2", "−0.2 to +2.0", false, true},
 	} {
-		got := countRow(oneCell(c.measure, c.cell, c.rounds), figures.Count{Measure: c.measure, Name: "Name"}).Cells[1]
+		in := oneCell(c.measure, c.cell, c.rounds)
+		got := countRow(in, figures.Count{Measure: c.measure, Name: "Name"}, writtenOf(in)).Cells[1]
 		if got.Figure != c.figure || got.Note != c.note || got.None != c.none || (got.At != "") != c.opens {
 			t.Errorf("%s: %+v", c.name, got)
 		}
 	}
+}
+
+// writtenOf are the measures of every column as they are written.
+func writtenOf(in figures.ComparisonInput) [][]float64 {
+	var all [][]float64
+	for i := range in.Sheet.Columns {
+		all = append(all, figures.PrintedMeasures(in.Sheet, i))
+	}
+	return all
 }
 
 // The change of a count is what is printed now, less what was printed before.
@@ -155,7 +165,7 @@ func TestCountsChange(t *testing.T) {
 	k := compare.MeasureAt("fairways")
 	in.Sheet.Columns[1].Measures[k].Mean = .616
 	in.Sheet.Columns[1].Measures[k].Change = compare.Change{Known: true, Mean: .112, Word: compare.Leaning}
-	if r := countRow(in, figures.Count{Measure: "fairways"}); r.Moved != "+12 points" || r.Word != "leaning" {
+	if r := countRow(in, figures.Count{Measure: "fairways"}, writtenOf(in)); r.Moved != "+12 points" || r.Word != "leaning" {
 		t.Errorf("%+v", r)
 	}
 	if got := counts(in)[1].Said; got != "fairways hit 50%, 62%" {

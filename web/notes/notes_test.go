@@ -32,7 +32,7 @@ func editOf(body string, canHide bool) EditForm {
 }
 
 func TestCard(t *testing.T) {
-	const when = "3 May 2026, 14:30"
+	const when = "3 May 2026, 14:30 UTC"
 	body := []Paragraph{{Lines: []string{"Aim left."}}}
 	for name, c := range map[string]struct {
 		note  Note
@@ -45,7 +45,7 @@ func TestCard(t *testing.T) {
 			Card{ID: "note-3", Who: "You", When: when, Body: body, Read: "not read yet", Reply: replyTo("Add to it"), Edit: editOf("Aim left.", true)}},
 		"a coach's own note, edited, read, with replies": {Note{ID: 3, Author: "Ines", Mine: true, Body: "Aim left.", Written: written, Edited: true, Read: written.Add(time.Hour),
 			Replies: []Reply{{ID: 5, Author: "Bea", Body: "Why?", Written: written}, {ID: 6, Author: "Ines", Mine: true, Body: "Aim left.", Written: written}}}, pupil,
-			Card{ID: "note-3", Who: "You", When: when + ", edited", Body: body, Read: "read 3 May 2026, 15:30", Reply: replyTo("Add to it"), Edit: editOf("Aim left.", false),
+			Card{ID: "note-3", Who: "You", When: when + ", edited", Body: body, Read: "read 3 May 2026, 15:30 UTC", Reply: replyTo("Add to it"), Edit: editOf("Aim left.", false),
 				Replies: []ReplyLine{{Who: "Bea", When: when, Body: []Paragraph{{Lines: []string{"Why?"}}}}, {Who: "You", When: when, Body: body, Remove: "/players/7/notes/3/replies/6/remove"}}}},
 		"a coach's private note": {Note{ID: 3, Author: "Ines", Mine: true, Private: true, Body: "Aim left.", Written: written}, pupil,
 			Card{ID: "note-3", Who: "You", When: when, Private: true, Body: body, Edit: editOf("Aim left.", true)}},

@@ -59,6 +59,9 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 	page.Title, page.Here = in.DrillFor.Name, layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Marks come from the golfer who averages the target, by an exact step of the same model that prices every shot."
 	d := DrillPage{Page: page, Name: in.DrillFor.Name, Place: words.Capital(in.Part.String()) + ".", SetUp: in.SetUp, Writes: "Write down " + written[in.Written] + ".", Plan: in.Whose.Plan(), Lede: in.lede()}
+	if !in.Whose.Own {
+		d.Place += " " + in.Name + "."
+	}
 	if !in.NoMark {
 		plan := PlanInput{Whose: in.Whose, Name: in.Name, Target: in.Target}
 		d.Counts = "A try counts when " + in.Counts + "."

@@ -66,8 +66,8 @@ func problemPages() []Page {
 
 // accountPages are the player's own account, and the questions to a new player.
 func accountPages() []Page {
-	kept := form.Settings{Name: form.TextOf(Player), Target: form.NumberOf(79), Boundary: form.NumberOf(50), Far: form.ChoiceOf(golf.Yards), Green: form.ChoiceOf(golf.Feet), Clubs: form.TextOf("d 3w 5i 7i 9i pw sw")}
-	devices := []site.Device{{Name: "Safari on iPhone", Seen: "today 06:22", This: true}, {Name: "Firefox on Linux", Seen: "2 Nov", Token: "b2"}}
+	kept := form.Settings{Name: form.TextOf(Player), Target: form.NumberOf(79), Boundary: form.NumberOf(50), Far: form.ChoiceOf(golf.Yards), Green: form.ChoiceOf(golf.Feet), Clubs: form.TextOf("d 3w 5i 7i 9i pw sw"), Zone: form.TextOf("Europe/London")}
+	devices := []site.Device{{Name: "Safari on iPhone", Seen: "today 06:22 GMT", This: true}, {Name: "Firefox on Linux", Seen: "2 Nov", Token: "b2"}}
 	account := func(state string, in site.AccountInput) Page {
 		return Page{"site", "account", state, site.NewAccountPage(signedIn(paths.Account), in).View()}
 	}
@@ -76,7 +76,7 @@ func accountPages() []Page {
 		account("one-device", site.AccountInput{Settings: kept, Devices: devices[:1]}),
 		account("full", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true}),
 		account("invited", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true, Invited: "https://golf.example/join?token=nvzf3kq7"}),
-		account("refused", site.AccountInput{Settings: form.ParseSettings(url.Values{"target": {"60"}, "clubs": {"7i/8i"}}), Devices: devices}),
+		account("refused", site.AccountInput{Settings: form.ParseSettings(url.Values{"target": {"60"}, "clubs": {"7i/8i"}, "zone": {"Greenwich time"}}), Devices: devices}),
 		account("wrong-password", site.AccountInput{Settings: kept, Devices: devices, OldWrong: wrong, NewWrong: "Too short. Allowed: 10 characters or more."}),
 		account("not-deleted", site.AccountInput{Settings: kept, Devices: devices, DeleteWrong: wrong}),
 		welcomePage("open", form.FirstSettings{Target: kept.Target, Far: kept.Far, Green: kept.Green}),

@@ -13,6 +13,7 @@ import (
 	"strokeledger/web/form"
 	"strokeledger/web/notes"
 	"strokeledger/web/paths"
+	"strokeledger/web/words"
 )
 
 // The day of the pages of coaching, the coach's previous visit, and whose pages
@@ -38,6 +39,9 @@ func coachPages() []Page {
 	own, pupil, empty := lessons(ownPages), lessons(pupilsPages), coach.LessonsInput{Whose: ownPages, Name: Player, Target: 79, Today: coachingDay}
 	first := lessons(pupilsPages)
 	first.Visit = time.Time{}
+	later, lately := pupils, squad()
+	later.Since, later.Shared = coachingDay.AddDays(-3), words.SharedFrom(Player, coachingDay.AddDays(-3))
+	lately.From, lately.To = golf.Date{}, golf.Date{}
 	return append(reportPages(),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
@@ -46,12 +50,14 @@ func coachPages() []Page {
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, "Bea Lund", "4", "ABC").View()},
 		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
+		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
 		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
 		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
 		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{From: coachingDay, To: coachingDay}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
 		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(pupils, pupil).View()},
+		Page{"coach", "lessons", "later-day", coach.NewLessonsPage(later, coach.LessonsInput{Whose: pupilsPages, Name: Player, Target: 79, Today: coachingDay}).View()},
 		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(pupils, first).View()},
 		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
 		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.ParseDay("soon")}})).View()},
@@ -79,6 +85,10 @@ func formOf(now, before float64) compare.Form {
 	for _, c := range golf.Categories {
 		f.Now[c] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 		f.Before[c] = compare.Level{Value: before}
+		f.Changes[c] = compare.Change{Known: true, Mean: (now - before) / 4, Word: compare.Chance}
+	}
+	if now != before {
+		f.Changes[golf.Approach].Word, f.Changes[golf.Putting].Word = compare.Clear, compare.Leaning
 	}
 	return f
 }
@@ -87,10 +97,10 @@ func formOf(now, before float64) compare.Form {
 // one who got better, and one without a round.
 func roster(at paths.Roster) coach.RosterInput {
 	return coach.RosterInput{At: at, Today: coachingDay, Pupils: []coach.RosterPupil{
-		{ID: 4, Name: "Bea Lund", Target: 79, Month: 3, NewRounds: 1, Questions: 1, Unread: 2, Results: 1, DueWhat: "Start line", Due: coachingDay.AddDays(2), RosterRow: analysis.RosterRow{Last: coachingDay.AddDays(-2), Score: 86, Holes: 18, Form: formOf(93, 84)}},
-		{ID: 5, Name: "Dev Marsh", Target: 84, Month: 1, DueWhat: "Lag putts", Due: coachingDay.AddDays(-4), RosterRow: analysis.RosterRow{Last: coachingDay.AddDays(-9), Score: 41, Holes: 9, Form: formOf(86, 86)}},
-		{ID: 6, Name: "Gwen Hale", Target: 75, RosterRow: analysis.RosterRow{Last: coachingDay.AddDays(-400), Score: 78, Holes: 18, Form: formOf(74, 82)}},
-		{ID: 7, Name: "Ruth Amis", Target: 95},
+		{ID: 4, Name: "Bea Lund", Target: 79, Month: 3, NewRounds: 1, Questions: 1, Unread: 2, Results: 1, DueWhat: "Start line", Due: coachingDay.AddDays(2), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-2), Score: 86, Holes: 18, Form: formOf(93, 84)}},
+		{ID: 5, Name: "Dev Marsh", Target: 84, Month: 1, DueWhat: "Lag putts", Due: coachingDay.AddDays(-4), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-9), Score: 41, HolesTarget: 42, Holes: 9, Form: formOf(86, 86)}},
+		{ID: 6, Name: "Gwen Hale", Target: 75, RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-400), Score: 78, Holes: 18, Form: formOf(74, 82)}},
+		{ID: 7, Name: "Ruth Amis", Target: 95, Since: coachingDay.AddDays(-30)},
 	}}
 }
 
@@ -98,13 +108,19 @@ func roster(at paths.Roster) coach.RosterInput {
 func squad() coach.SquadInput {
 	in := coach.SquadInput{From: coachingDay.AddDays(-91), To: coachingDay, Members: []coach.SquadMember{
 		{ID: 4, Name: "Bea Lund", Target: 79, Chosen: true}, {ID: 5, Name: "Dev Marsh", Target: 84, Chosen: true}, {ID: 7, Name: "Ruth Amis", Target: 95}}}
-	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Approach, Together: [golf.Putting + 1]float64{4, .5, 2.5, .5, .5}}
+	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Putting}
 	for i, worst := range []golf.Category{golf.Approach, golf.Putting} {
 		row := &in.Squad.Rows[i]
-		row.Lost.Rounds, row.Worst = 8, worst
-		for c := range row.Lost.Cells {
-			row.Lost.Cells[c] = cell(float64(c)*.4 - .5)
+		row.Lost.Rounds, row.First, row.Worst = 8, coachingDay.AddDays(-60), worst
+		all := 0.0
+		for _, c := range golf.Categories {
+			lost := float64(c)*.43 - .58 + .27*float64(i)
+			row.Lost.Cells[c] = cell(lost)
+			in.Squad.Together[c] += lost / 2
+			all += lost
 		}
+		row.Lost.Cells[0] = cell(all)
+		in.Squad.Together[0] += all / 2
 	}
 	return in
 }
@@ -119,7 +135,7 @@ func cell(mean float64) compare.Cell {
 // lessons is a page of lessons with everything on it.
 func lessons(whose paths.Whose) coach.LessonsInput {
 	written := time.Date(2026, 8, 20, 18, 5, 0, 0, time.UTC)
-	round := figures.ListedRound{ID: 9, Card: 18, Target: 79, New: true, Round: golf.Round{Date: coachingDay.AddDays(-2), Course: "Harrow Fen", Holes: make([]golf.Hole, 18)},
+	round := figures.ListedRound{ID: 9, Card: 18, Target: 79, New: figures.Entered, NewDay: coachingDay.AddDays(-1), Round: golf.Round{Date: coachingDay.AddDays(-2), Course: "Harrow Fen", Holes: make([]golf.Hole, 18)},
 		Account: account.Account{Score: 86, Expected: 79, Lost: account.Split{Approach: 5, Putting: 2, Total: 7}, Doubles: make([]account.Double, 2)}}
 	begun := figures.ListedRound{ID: 10, Card: 18, Target: 79, Round: golf.Round{Date: coachingDay, Course: "Harrow Fen"}}
 	return coach.LessonsInput{Whose: whose, Me: 2, Name: Player, Target: 79, Coached: true, Today: coachingDay, Visit: lastVisit, Rounds: []figures.ListedRound{begun, round},

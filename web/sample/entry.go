@@ -167,7 +167,7 @@ func previewPages() []Page {
 		in := entry.PreviewInput{Settings: settings, Unknown: unknown}
 		for i, th := range there {
 			in.Add("Medal "+strconv.Itoa(i+1), golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 2 + i}, Course: "Harrow Fen", Tee: "white",
-				Holes: []golf.Hole{{Number: 1, Par: 4, ScoreOnly: 5}, {Number: 2, Par: 3, ScoreOnly: 4}}}, th)
+				Holes: []golf.Hole{{Number: 1, Par: 4, ScoreOnly: 5}, {Number: 2, Par: 3, ScoreOnly: 4}}}, 9, th)
 		}
 		return Page{"entry", "preview", state, entry.NewPreviewPage(signedIn(paths.Rounds), in).View()}
 	}

@@ -44,6 +44,8 @@ func monthsPages() []Page {
 // behindPages are the shots and holes behind figures.
 func behindPages(in figures.ComparisonInput) []Page {
 	var all []Page
+	coach := in
+	coach.At.Whose = paths.Whose{Player: 1}
 	for _, p := range []struct {
 		state  string
 		figure analysis.Figure
@@ -54,6 +56,9 @@ func behindPages(in figures.ComparisonInput) []Page {
 			panic("sample: " + err.Error())
 		}
 		all = append(all, Page{"months", "behind", p.state, months.NewBehindPage(signedIn(paths.MyMonths), in, b).View()})
+		if p.state == "all" {
+			all = append(all, Page{"months", "behind", "coach", months.NewBehindPage(teaches(paths.Coaching), coach, b).View()})
+		}
 	}
 	return all
 }

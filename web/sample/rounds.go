@@ -56,7 +56,7 @@ func listedRounds() []figures.ListedRound {
 		all = append(all, figures.ListedRound{ID: golf.RoundID(90 - len(all)), Round: r, Card: 18, Target: 79, Account: statementInput(r).Account})
 	}
 	add(playedOn.AddDays(4), enteredRound(7))
-	all[1].New = true
+	all[1].New, all[1].NewDay = figures.Entered, playedOn.AddDays(5)
 	add(playedOn, enteredRound(18))
 	add(playedOn.AddDays(-1), roughRound())
 	for i := range 23 {

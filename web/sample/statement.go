@@ -113,7 +113,7 @@ func statementInput(r golf.Round) statement.RoundInput {
 		panic("sample: " + err.Error())
 	}
 	lens, course := expect.ForTarget(r.Card(), r.TargetOf(target, golf.StandardPar))
-	in.Account = account.Of(r, account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.StandardBoundary})
+	in.Account = account.Of(r, account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.StandardBoundary}).InWholeStrokes()
 	in.Level = lens.Level()
 	return in
 }

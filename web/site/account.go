@@ -14,6 +14,7 @@ type AccountPage struct {
 	Settings  []components.Field // name, target, clubs, and where the short game ends
 	Far       components.Radios  // unit off the green
 	Green     components.Radios  // unit on the green
+	Zone      ZoneField
 	Passwords []components.Field // current and new; never filled in
 	Devices   []Device           // signed in, this one included
 	Delete    components.Field   // the password that confirms; never filled in
@@ -49,7 +50,7 @@ type AccountInput struct {
 
 // NewAccountPage makes the page.
 func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
-	page.Title, page.Here = "Account", paths.Account
+	page.Title, page.Here, page.Script = "Account", paths.Account, "zone.js"
 	a := AccountPage{Page: page, Devices: in.Devices, Steward: in.Steward, Accounts: paths.Accounts, Invites: in.Invites, Invited: in.Invited,
 		Settings: []components.Field{
 			components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, in.Name),
@@ -59,6 +60,7 @@ func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
 		},
 		Far:   components.Picked(farUnits, in.Far),
 		Green: components.Picked(greenUnits, in.Green),
+		Zone:  newZoneField(in.Zone),
 		Passwords: []components.Field{
 			{Name: "password", Label: "Current password", Type: "password", Complete: "current-password", Problem: in.OldWrong},
 			{Name: "new", Label: "New password", Type: "password", Complete: "new-password", Hint: "10 characters or more. Other devices are signed out.", Problem: in.NewWrong},
@@ -68,6 +70,7 @@ func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
 	a.Wrong.Settings = components.Summed(a.Settings...)
 	a.Far.AddTo(&a.Wrong.Settings)
 	a.Green.AddTo(&a.Wrong.Settings)
+	a.Zone.AddTo(&a.Wrong.Settings)
 	a.Wrong.Password = components.Summed(a.Passwords...).Saying("The password was not changed.")
 	a.Wrong.Delete = components.Summed(a.Delete).Saying("The account was not deleted.")
 	return a

@@ -3,6 +3,8 @@ package site
 import (
 	"strings"
 	"time"
+
+	"strokeledger/web/words"
 )
 
 // agents are words by which browsers are known in their User-Agent header. The
@@ -45,9 +47,9 @@ func DeviceSeen(seen, now time.Time) string {
 	day := func(t time.Time) string { return t.Format(time.DateOnly) }
 	switch {
 	case day(seen) == day(now):
-		return "today " + seen.Format("15:04")
+		return "today " + words.Clock(seen)
 	case day(seen) == day(now.AddDate(0, 0, -1)):
-		return "yesterday " + seen.Format("15:04")
+		return "yesterday " + words.Clock(seen)
 	case seen.Year() == now.Year():
 		return seen.Format("2 Jan")
 	default:

@@ -27,7 +27,7 @@ func TestDeviceName(t *testing.T) {
 func TestDeviceSeen(t *testing.T) {
 	now := time.Date(2026, 11, 4, 12, 0, 0, 0, time.UTC)
 	for want, seen := range map[string]time.Time{
-		"today 06:22": time.Date(2026, 11, 4, 6, 22, 0, 0, time.UTC), "yesterday 23:05": time.Date(2026, 11, 3, 23, 5, 0, 0, time.UTC),
+		"today 06:22 UTC": time.Date(2026, 11, 4, 6, 22, 0, 0, time.UTC), "yesterday 23:05 UTC": time.Date(2026, 11, 3, 23, 5, 0, 0, time.UTC),
 		"2 Nov": time.Date(2026, 11, 2, 6, 0, 0, 0, time.UTC), "31 Dec 2025": time.Date(2025, 12, 31, 6, 0, 0, 0, time.UTC),
 	} {
 		if got := DeviceSeen(seen, now); got != want {

@@ -2,15 +2,14 @@ package site
 
 import (
 	"fmt"
-	"math"
 	"sync"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
 	"strokeledger/web/words"
 )
@@ -68,22 +67,18 @@ func placedShots(s analysis.Statement) []placed {
 // is over the target, and the bands to their line.
 func newFrontAccount(s analysis.Statement) FrontAccount {
 	shots := placedShots(s)
-	target := math.Round((s.Account.Expected-s.Account.Lost.Course)*10) / 10
-	var amounts []float64
-	for _, c := range golf.Categories {
-		amounts = append(amounts, s.Account.Lost.Of(c))
-	}
+	target, lines := figures.AccountLines(s.Account)
 	over := s.Account.Score - target
 	f := FrontAccount{Axis: components.NewAxis(frontScale, words.Tick), Target: fmt.Sprintf("%.1f", target), Lost: words.Signed(over, 1), Score: words.Plain(s.Account.Score),
 		Sentence: fmt.Sprintf("You shot %s. Your target is %s. Here is where the %s went.", words.Plain(s.Account.Score), words.Plain(target), words.SpelledAmount(over))}
 	worst := costliest(shots)
 	balance := target
-	for i, amount := range stat.RoundedTo(amounts, .1, over) {
-		of := shotsIn(shots, func(b account.Band) bool { return b.Category == golf.Categories[i] })
-		l := newFrontLine(words.Capital(golf.Categories[i].String()), of, amount)
-		balance += amount
-		if l.Balance = fmt.Sprintf("%.1f", balance); worst.Band.Category == golf.Categories[i] {
-			l.Bands = frontBands(of, amount, worst)
+	for _, line := range lines {
+		of := shotsIn(shots, func(b account.Band) bool { return b.Category == line.Part })
+		l := newFrontLine(line.Name, of, line.Printed)
+		balance += line.Printed
+		if l.Balance = fmt.Sprintf("%.1f", balance); worst.Band.Category == line.Part {
+			l.Bands = frontBands(of, line.Printed, worst)
 		}
 		f.Lines = append(f.Lines, l)
 	}
@@ -95,7 +90,7 @@ func newFrontAccount(s analysis.Statement) FrontAccount {
 func newFrontLine(name string, of []placed, amount float64) FrontLine {
 	worst := costliest(of)
 	return FrontLine{Name: name, Shots: words.Plural(len(of), "shot", "shots"), Bar: frontScale.Bar(amount), Amount: words.Signed(amount, 1),
-		Worst: fmt.Sprintf("hole %d, shot %d: %s", worst.hole, worst.number, words.Signed(worst.Lost, 2))}
+		Worst: fmt.Sprintf("hole %d, shot %d: %s", worst.hole, worst.number, words.Signed(figures.WorkingOf(worst.Shot).Lost(), 2))}
 }
 
 // frontBands are the bands of a part of the game that have shots; that of the
@@ -114,7 +109,7 @@ func frontBands(of []placed, total float64, worst placed) []FrontLine {
 		}
 		lines, amounts = append(lines, l), append(amounts, lostBy(in))
 	}
-	for i, amount := range stat.RoundedTo(amounts, .1, total) {
+	for i, amount := range figures.Tenths(amounts, total) {
 		lines[i].Amount, lines[i].Bar = words.Signed(amount, 1), frontScale.Bar(amount)
 	}
 	return lines
@@ -123,9 +118,8 @@ func frontBands(of []placed, total float64, worst placed) []FrontLine {
 // working says in one line how the loss of the shot comes about; it follows from
 // the two decimals that are printed.
 func (p placed) working() string {
-	before, after := math.Round(p.Expected*100)/100, math.Round(p.After*100)/100
-	return fmt.Sprintf("Hole %d, shot %d, %s %s: %.2f to play, 1 played, %.2f left: %.2f lost", p.hole, p.number, p.played.Lie,
-		words.Distance(p.played.Lie, p.played.Distance, form.StandardUnits), before, after, after+1-before)
+	return fmt.Sprintf("Hole %d, shot %d, %s %s: %s", p.hole, p.number, p.played.Lie,
+		words.Distance(p.played.Lie, p.played.Distance, form.StandardUnits), figures.WorkingOf(p.Shot))
 }
 
 func shotsIn(all []placed, belongs func(account.Band) bool) []placed {
@@ -167,7 +161,7 @@ func doublesOf(a account.Account) (count, began string) {
 		for _, h := range a.Holes {
 			if h.Number == d.Hole {
 				root, next := h.Shots[d.Root-1], h.Shots[d.Chain[1]-1]
-				return count + " One began here,", fmt.Sprintf("%s on hole %d: it lost %.2f, the shot after it %.2f.", words.Where(d.RootCategory), d.Hole, root.Lost, next.Lost)
+				return count + " One began here,", fmt.Sprintf("%s on hole %d: it lost %.2f, its follow-up %.2f.", words.Where(d.RootCategory), d.Hole, figures.WorkingOf(root).Lost(), figures.WorkingOf(next).Lost())
 			}
 		}
 	}

@@ -51,9 +51,9 @@ func TestRemovedPage(t *testing.T) {
 	})
 	want := []RemovedSection{
 		{ID: "round", Heading: "Rounds", Rows: []RemovedRow{
-			{"Round of 2 May 2026, Harrow Fen", "4 May 2026, 18:05", "round.1"},
-			{"Round of 2 May 2026, Quarry Hill", "4 May 2026, 17:05", "round.2"}}},
-		{ID: "result", Heading: "Results of practice", Rows: []RemovedRow{{"Result of 2 May 2026, “14 of 20”", "4 May 2026, 18:05", "result.3"}}},
+			{"Round of 2 May 2026, Harrow Fen", "4 May 2026, 18:05 UTC", "round.1"},
+			{"Round of 2 May 2026, Quarry Hill", "4 May 2026, 17:05 UTC", "round.2"}}},
+		{ID: "result", Heading: "Results of practice", Rows: []RemovedRow{{"Result of 2 May 2026, “14 of 20”", "4 May 2026, 18:05 UTC", "result.3"}}},
 	}
 	if diff := cmp.Diff(want, page.Sections); diff != "" {
 		t.Error(diff)

@@ -13,26 +13,28 @@ import (
 // WelcomePage asks a new player for a target and units, once.
 type WelcomePage struct {
 	layout.Page
-	Lede   string             // what a target is for
-	Target components.Field   // score over 18 holes
-	Far    components.Radios  // unit off the green
-	Green  components.Radios  // unit on the green
+	Lede   string            // what a target is for
+	Target components.Field  // score over 18 holes
+	Far    components.Radios // unit off the green
+	Green  components.Radios // unit on the green
+	Zone   ZoneField
 	Skip   string             // button that skips, with what applies then
 	Wrong  components.Summary // what is wrong with the answers
 }
 
 // NewWelcomePage makes the page. in is what was typed, or what applies by default.
 func NewWelcomePage(page layout.Page, in form.FirstSettings) WelcomePage {
-	page.Title = "Welcome"
+	page.Title, page.Script = "Welcome", "zone.js"
 	w := WelcomePage{Page: page,
 		Lede: "Every round is compared with a golfer who averages your target. The statement explains the strokes between that score and yours.",
 		Target: components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal",
 			Hint: "For 18 holes, " + form.TargetRange() + ". About five below your usual score works well: 79 to break 80, 84 if you score 90, 89 to break 90, 99 to break 100."}, in.Target),
 		Far:   components.Picked(farUnits, in.Far),
-		Green: components.Picked(greenUnits, in.Green), Skip: "Skip: 79, yards and feet"}
+		Green: components.Picked(greenUnits, in.Green), Zone: newZoneField(in.Zone), Skip: "Skip: 79, yards and feet"}
 	w.Wrong = components.Summed(w.Target)
 	w.Far.AddTo(&w.Wrong)
 	w.Green.AddTo(&w.Wrong)
+	w.Zone.AddTo(&w.Wrong)
 	return w
 }
 

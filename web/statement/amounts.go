@@ -2,12 +2,11 @@ package statement
 
 import (
 	"cmp"
-	"math"
 	"slices"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
-	"strokeledger/analysis/stat"
+	"strokeledger/web/figures"
 )
 
 // holeAmounts are the losses of the holes as they are printed, tenths that add up
@@ -22,7 +21,7 @@ func newHoleAmounts(holes []account.Hole, total float64) holeAmounts {
 	for _, h := range holes {
 		exact = append(exact, h.Lost)
 	}
-	a, balance, tenths := holeAmounts{map[int]float64{}, map[int]float64{}}, 0.0, stat.RoundedTo(exact, .1, total)
+	a, balance, tenths := holeAmounts{map[int]float64{}, map[int]float64{}}, 0.0, figures.Tenths(exact, total)
 	for _, i := range byNumber(holes) {
 		balance += tenths[i]
 		a.lost[holes[i].Number], a.balance[holes[i].Number] = tenths[i], balance
@@ -50,7 +49,20 @@ func holesTotal(lines map[string]float64) float64 {
 			total += tenths
 		}
 	}
-	return math.Round(total*10) / 10
+	return figures.Tenth(total)
+}
+
+// roundedUp is what counting a hole that was picked up in whole strokes added to its
+// loss.
+func roundedUp(h account.Hole) float64 {
+	if !h.PickedUp {
+		return 0
+	}
+	sum := h.Lost
+	for _, s := range h.Shots {
+		sum -= s.Lost
+	}
+	return sum
 }
 
 // half is 0 for a hole of the front nine and 1 for one of the back nine.
@@ -64,19 +76,20 @@ func half(number int) int {
 // partAmounts share the printed lines out among the nines, as tenths: the parts of
 // a nine add up to its holes, and a part of both nines to its line.
 func partAmounts(in RoundInput, lines map[string]float64, amounts holeAmounts) [2]map[string]float64 {
-	exact, total, back := map[string]float64{}, 0.0, false
+	exact, total, back := [2]map[string]float64{{}, {}}, 0.0, false
 	for _, h := range in.Account.Holes {
-		if half(h.Number) == 1 {
-			back = true
-			continue
+		side := half(h.Number)
+		back = back || side == 1
+		if side == 0 {
+			total += amounts.lost[h.Number]
 		}
-		total += amounts.lost[h.Number]
 		if !h.Detailed {
-			exact[scoreOnly] += h.Lost
+			exact[side][scoreOnly] += h.Lost
 		}
+		exact[side][rounding] += roundedUp(h)
 		for c, lost := range byPart(h) {
 			if lost != 0 {
-				exact[partName(golf.Category(c))] += lost
+				exact[side][partName(golf.Category(c))] += lost
 			}
 		}
 	}
@@ -86,14 +99,16 @@ func partAmounts(in RoundInput, lines map[string]float64, amounts holeAmounts) [
 	var names []string
 	var values []float64
 	for _, name := range lineNames {
-		if _, known := lines[name]; known {
-			names, values = append(names, name), append(values, exact[name])
+		if line, known := lines[name]; known {
+			// half-way between what the front nine lost and what the printed line leaves
+			// of the back nine, so that what rounding moves is shared between them
+			names, values = append(names, name), append(values, (exact[0][name]+line-exact[1][name])/2)
 		}
 	}
 	front, rest := map[string]float64{}, map[string]float64{}
-	for i, tenths := range stat.RoundedTo(values, .1, total) {
+	for i, tenths := range figures.Tenths(values, total) {
 		front[names[i]] = tenths
-		rest[names[i]] = math.Round((lines[names[i]]-tenths)*10) / 10
+		rest[names[i]] = figures.Tenth(lines[names[i]] - tenths)
 	}
 	return [2]map[string]float64{front, rest}
 }

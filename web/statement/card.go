@@ -21,6 +21,7 @@ type Nine struct {
 	Score   string     // of the holes entered
 	Lost    string     // on the holes entered, signed, one decimal
 	Balance string     // after its last hole entered; as of Lost, with the nine before it
+	Last    string     // the number of that hole
 	Carried string     // that balance, where the other nine goes on from it; empty otherwise
 	Parts   []NinePart // what each part of the game lost on it; together they are Lost
 	Heights Heights
@@ -42,6 +43,7 @@ type CardColumn struct {
 	Mark    components.Mark // its score
 	Lost    string          // signed, one decimal; empty when not entered
 	Balance string          // strokes lost so far, signed, one decimal; empty when not entered
+	Next    string          // number of the hole whose balance goes on from it; empty for none
 	Stack   []Block         // what each part of the game lost or won back
 	Net     string          // where the sum of the hole stands, pixels from the top; empty where it is not to be drawn
 	Cuts    []string        // where its stack leaves the picture, pixels from the top
@@ -93,26 +95,42 @@ func nines(in RoundInput, amounts holeAmounts, lines map[string]float64) []Nine 
 	if len(all) == 2 && all[1].Balance != "" {
 		all[0].Carried = all[0].Balance
 	}
+	goOn(all)
 	return all
+}
+
+// goOn names for each hole entered the one whose balance goes on from it.
+func goOn(all []Nine) {
+	var before *CardColumn
+	for i := range all {
+		for k := range all[i].Holes {
+			if c := &all[i].Holes[k]; c.Balance != "" {
+				if before != nil {
+					before.Next = c.Number
+				}
+				before = c
+			}
+		}
+	}
 }
 
 func newNine(side int, holes []golf.CardHole, accounts map[int]account.Hole, amounts holeAmounts, in RoundInput) Nine {
 	n := Nine{Title: [...]string{"The front nine", "The back nine"}[side], Sum: [...]string{"Out", "In"}[side], Unit: words.Unit(in.Units.Far),
 		Heights: Heights{pixels(cardZero), pixels(cardZero - cardStroke), pixels(cardZero - 2*cardStroke), pixels(cardZero + cardStroke)}}
-	yards, par, score, lost := 0.0, 0, 0.0, 0.0
+	yards, par, score, lost, lifted := 0.0, 0, 0.0, 0.0, false
 	for _, h := range holes {
 		c := CardColumn{Number: fmt.Sprint(h.Number), Length: words.Plain(math.Round(in.Units.Far.In(h.Length))), Par: fmt.Sprint(h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
-		yards += in.Units.Far.In(h.Length)
+		yards += math.Round(in.Units.Far.In(h.Length)) // as printed
 		par += h.Par
 		if a, entered := accounts[h.Number]; entered {
 			c.enter(a, amounts)
-			score += a.Score
+			score, lifted = score+a.Score, lifted || a.PickedUp
 			lost += amounts.lost[h.Number]
-			n.Balance = c.Balance
+			n.Balance, n.Last = c.Balance, c.Number
 		}
 		n.Holes = append(n.Holes, c)
 	}
-	n.Length, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Plain(score), words.Signed(lost, 1)
+	n.Length, n.Par, n.Score, n.Lost = fmt.Sprintf("%.0f", yards), fmt.Sprint(par), words.Score(score, lifted), words.Signed(lost, 1)
 	return n
 }
 
@@ -129,11 +147,7 @@ func (c *CardColumn) enter(a account.Hole, amounts holeAmounts) {
 
 // scoreOf marks the score of a hole, in brackets when it was picked up.
 func scoreOf(a account.Hole) components.Mark {
-	text := fmt.Sprintf("%.0f", a.Score)
-	if a.PickedUp {
-		text = "(" + text + ")"
-	}
-	return components.MarkOf(int(math.Round(a.Score)), a.Par, text)
+	return components.MarkOf(a.Whole, a.Par, words.Score(float64(a.Whole), a.PickedUp))
 }
 
 // partClasses are the colours of the lines in stacks.

@@ -28,10 +28,12 @@ type HoleLine struct {
 	Change  string            // address that edits the hole; empty for a coach
 	Clubs   string            // address that adds clubs and notes to its shots
 	Shots   []HoleShot        // none when only the score is known
+	Sum     string            // what the shots lost together, signed, two decimals; empty without shots
+	Shared  string            // why the line is not that sum rounded to a tenth; usually empty
 	Working string            // how its loss comes about
 	Total   string            // the strokes taken, in words
 	Alone   bool              // only its score is known
-	Open    bool              // shown open: it cost a stroke or more
+	Open    bool              // shown open: it cost a stroke or more, and its shots are not told as a double; for a coach, who writes about them, then too
 	Write   string            // address that writes about the hole; empty when nobody would read it
 	Notes   []components.Link // to the notes on the hole
 }
@@ -40,6 +42,16 @@ type HoleLine struct {
 type HoleShot struct {
 	figures.ShotRow
 	Write string // address that writes about the shot; empty when nobody would read it
+}
+
+// voucher is that of what the shot lost.
+func (s HoleShot) voucher() figures.Voucher {
+	return figures.Voucher{Name: "shot " + s.Number, Working: s.Working}
+}
+
+// voucher is that of what the hole lost.
+func (h HoleLine) voucher() figures.Voucher {
+	return figures.Voucher{Name: "hole " + h.Number, Working: h.Working}
 }
 
 // holeLines are the holes entered, shot by shot.
@@ -53,8 +65,8 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 	for at, i := range order {
 		h := in.Account.Holes[i]
 		o := newHoleLine(in, i, amounts)
-		for k, s := range h.Shots {
-			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: h.Number, Number: k + 1, Shot: in.Round.Holes[i].Shots[k], Worth: s, Double: doubles[h.Number]})}
+		for k := range h.Shots {
+			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: in.Round.Holes[i], Worth: h, Number: k + 1, Double: doubles[h.Number]})}
 			if in.Coached {
 				row.Write = in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))
 			}
@@ -74,7 +86,13 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	length, lost := words.Distance(golf.Tee, played.Length(), in.Units), amounts.lost[h.Number]
 	o := HoleLine{ID: fmt.Sprintf("h%d", h.Number), Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Length: length, Mark: scoreOf(h), Bar: figures.HoleCost(lost),
 		Lost: words.Signed(lost, 1), Balance: words.Signed(amounts.balance[h.Number], 1), Heading: fmt.Sprintf("Hole %d, par %d, %s", h.Number, h.Par, length),
-		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1, Total: holeTotal(played, h), Working: holeWorking(h, lost), Notes: notesOn(in, h.Number)}
+		Clubs: paths.Shots(in.ID, h.Number), Alone: !h.Detailed, Open: h.Lost >= 1 && (in.Of != "" || !told(in, h.Number)), Total: holeTotal(played, h), Working: holeWorking(h), Notes: notesOn(in, h.Number)}
+	exact := figures.ScoreLost(h)
+	if len(h.Shots) > 0 {
+		exact = figures.WorkingOf(h.Shots...).Lost()
+		o.Sum = words.Signed(exact, 2)
+	}
+	o.Shared = figures.SharedOut(exact, lost)
 	if in.Of == "" {
 		o.Change = paths.Hole(in.ID, h.Number)
 	}
@@ -84,14 +102,22 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	return o
 }
 
+// told reports whether the shots of a hole stand on the page as the story of a
+// double.
+func told(in RoundInput, hole int) bool {
+	return slices.ContainsFunc(in.Account.Doubles, func(d account.Double) bool { return d.Hole == hole && d.Kind != account.Unknown })
+}
+
 // holeWorking shows how the loss of a hole comes about.
-func holeWorking(h account.Hole, tenths float64) string {
+func holeWorking(h account.Hole) string {
 	if len(h.Shots) > 0 {
-		w := figures.WorkingOf(h.Shots...)
-		return figures.OfHole(h.Shots) + shared(w.Lost(), tenths)
+		w := figures.OfHole(h.Shots)
+		if more := roundedUp(h); more != 0 {
+			w += fmt.Sprintf("; counting %d for it: %s", h.Whole, words.Signed(figures.WorkingOf(h.Shots...).Lost()+more, 2))
+		}
+		return w
 	}
-	lost := math.Round(h.Score) - math.Round((h.Score-h.Lost)*100)/100
-	return fmt.Sprintf("%.2f to play, %.0f taken: %s", h.Score-h.Lost, h.Score, figures.LostWords(lost)) + shared(lost, tenths)
+	return figures.OfScore(h)
 }
 
 // holeTotal says how many strokes the hole took, and how it ended.
@@ -100,7 +126,7 @@ func holeTotal(played golf.Hole, h account.Hole) string {
 	case !h.Detailed:
 		return fmt.Sprintf("A score of %d, without shots", played.ScoreOnly)
 	case h.PickedUp:
-		return fmt.Sprintf("Picked up after %s; counts as %.2f", words.Plural(played.Strokes(), "stroke", "strokes"), h.Score)
+		return fmt.Sprintf("Picked up after %s; counts as %d", words.Plural(played.Strokes(), "stroke", "strokes"), h.Whole)
 	default:
 		return fmt.Sprintf("Holed in %d", played.Strokes())
 	}
@@ -117,8 +143,8 @@ func (s *RoundPage) doubles(in RoundInput) {
 		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units}, d))
 	}
 	if compounding > 0 {
-		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. A plain shot back into play after the first often keeps the hole to a bogey.",
-			words.OneOrMany(followed, "second one", "later ones"), words.Signed(compounding, 2))
+		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. %s.",
+			words.OneOrMany(followed, "second one", "later ones"), words.Signed(compounding, 2), advice(in))
 		s.Without = words.Plain(math.Round(in.Account.Score - compounding))
 	}
 	if followed == 1 { // the verdict says it
@@ -135,6 +161,7 @@ type MissedPutt struct {
 	At     string // place of the putt on the page
 	Length string
 	Lost   string // strokes, signed, two decimals
+	Keeps  string // strokes that it keeps when holed, which the golfer compared with needs from there beyond one
 }
 
 // fewMissed is how many missed putts are said in a sentence; more are a table.
@@ -145,8 +172,9 @@ func (s *RoundPage) missed(in RoundInput) {
 	for _, d := range in.Account.Doubles {
 		i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 		for _, shot := range d.Missed {
+			worth := in.Account.Holes[i].Shots[shot-1]
 			s.Missed = append(s.Missed, MissedPutt{fmt.Sprintf("Hole %d", d.Hole), paths.Shot(d.Hole, shot),
-				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(figures.WorkingOf(in.Account.Holes[i].Shots[shot-1]).Lost(), 2)})
+				words.Distance(golf.Green, in.Round.Holes[i].Shots[shot-1].Distance, in.Units), words.Signed(figures.WorkingOf(worth).Lost(), 2), fmt.Sprintf("%.2f", worth.Expected-1)})
 		}
 	}
 	if len(s.Missed) <= fewMissed {

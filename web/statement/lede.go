@@ -11,17 +11,15 @@ import (
 	"strokeledger/web/words"
 )
 
-// lede says the round in a sentence, with the losses of the parts as the lines of
+// lede says the round in a sentence, and in another what a single shot made of its
+// heaviest part, with the losses of the parts as the lines of
 // the statement print them.
 func lede(in RoundInput, printed map[string]float64) string {
 	a, total := in.Account, 0.0
 	for _, tenths := range printed {
 		total += tenths
 	}
-	target := "your " + words.Plain(in.Target)
-	if in.Of != "" {
-		target = "the target of " + words.Plain(in.Target)
-	}
+	target := targetSaid(in)
 	text := fmt.Sprintf("%s over %s", words.Capital(words.SpelledAmount(total)), target)
 	switch {
 	case total < -.05:
@@ -29,10 +27,23 @@ func lede(in RoundInput, printed map[string]float64) string {
 	case total < .05:
 		text = "Level with " + target
 	}
-	if n := len(a.Holes); n < 18 {
-		text += fmt.Sprintf(" on %s", words.SpelledPlural(n, "hole", "holes"))
+	return text + ": " + whereTo(printed) + doublesWords(a) + "." + withoutIt(in, printed)
+}
+
+// targetSaid names the target of the holes played: your 79, or your target of 46 for
+// nine holes.
+func targetSaid(in RoundInput) string {
+	whose, n := "your", len(in.Account.Holes)
+	if in.Of != "" {
+		whose = words.Whose(in.Of)
 	}
-	return text + ": " + whereTo(printed) + doublesWords(a) + "."
+	if n < 18 {
+		return fmt.Sprintf("%s target of %s for %s", whose, words.Plain(in.Account.Expected-in.Account.Lost.Course), words.SpelledPlural(n, "hole", "holes"))
+	}
+	if in.Of != "" {
+		return whose + " target of " + words.Plain(in.Target)
+	}
+	return whose + " " + words.Plain(in.Target)
 }
 
 // worthNaming is how much a line has to lose or win back to be named in the
@@ -71,7 +82,7 @@ func whereTo(printed map[string]float64) string {
 
 // inSentence are the lines as the places where strokes were lost.
 var inSentence = map[string]string{"Tee": words.Where(golf.TeeShots), "Approach": words.Where(golf.Approach), "Short game": words.Where(golf.ShortGame), "Putting": words.Where(golf.Putting),
-	scoreOnly: "on holes without shots", courseLine: "to the course"}
+	scoreOnly: "on holes without shots", rounding: "by counting picked-up holes in whole strokes", courseLine: "to the course"}
 
 // doublesWords counts the doubles at the end of the sentence.
 func doublesWords(a account.Account) string {

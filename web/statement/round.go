@@ -2,6 +2,7 @@ package statement
 
 import (
 	"fmt"
+	"math"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
@@ -25,13 +26,14 @@ type RoundPage struct {
 	Left       string // how many holes are still to be entered; empty for none and for a coach
 	Empty      bool   // no hole is entered
 
-	Opening string          // names the first line, the target
-	Target  string          // strokes expected of the golfer compared with, unsigned
-	Axis    components.Axis // over the bars of every line
-	Lines   []Line          // from the target to the score
-	Shots   string          // how many, with the penalty strokes
-	Lost    string          // sum of the lines
-	Score   string          // a whole number, or one decimal after a hole was picked up
+	Opening   string          // names the first line, the target
+	Target    string          // strokes expected of the golfer compared with, unsigned
+	Axis      components.Axis // over the bars of every line
+	Lines     []Line          // from the target to the score
+	LineNotes []string        // what the lines of the parts do not say
+	Strokes   []StrokeCount   // that the score is made of
+	Lost      string          // sum of the lines
+	Score     string          // a whole number, in brackets after a hole was picked up
 
 	Nines     []Nine                // the card, nine by nine
 	Counts    string                // fairways, greens, putts, up and downs; empty when no shot is known
@@ -42,7 +44,7 @@ type RoundPage struct {
 	Missed    []MissedPutt          // in a table; none when there are few
 	MissedFew []MissedPutt          // in a sentence; none when there are more
 	Holes     []HoleLine
-	Workings  []Voucher // on paper, of the lines and of the shots that made doubles
+	Workings  []figures.Voucher // on paper, of the lines and of the shots that made doubles
 
 	Checks          []NineCheck        // the nines whose score the card can check; none for a coach
 	Agrees          string             // says that the card agrees with the holes; empty when it does not, or is not known
@@ -106,11 +108,17 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		s.Lede = "No hole of this round has been entered yet."
 		return s
 	}
-	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is a %.1f golfer. Tenths are shared out so that what is printed adds up. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
-		words.Plain(in.Account.Expected-in.Account.Lost.Course), in.Level, words.Plain(in.Target))
+	s.Foot = fmt.Sprintf("Target here: the golfer compared with averages exactly %s on the holes played, so the lines add up to the score; on the reference course that is %s golfer. Tenths are shared out so that what is printed adds up. Doubles are judged by a fixed %s golfer. Expected strokes depend on distance and lie, not on slope, wind or the height of the rough.",
+		words.Plain(in.Account.Expected-in.Account.Lost.Course), words.A(in.Level), words.Plain(in.Target))
+	if len(in.Account.PickedUp()) > 0 {
+		s.Foot += " A score in brackets has a hole that was picked up: it counts what was still to come, rounded."
+	}
+	if len(in.Card) > len(in.Round.Holes) {
+		s.Foot += " While holes are missing, the pages of the holes compare with the target of the whole card, so the same shot may read a little differently there."
+	}
 	s.notes(in)
 	printed := s.lines(in)
-	s.printed = printed
+	s.printed, s.LineNotes = printed, lineNotes(in)
 	s.Lede = lede(in, printed)
 	amounts := newHoleAmounts(in.Account.Holes, holesTotal(printed))
 	s.Nines = nines(in, amounts, printed)
@@ -126,24 +134,18 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	return s
 }
 
-// Voucher is the working of one figure, as a note on paper.
-type Voucher struct {
-	Name    string // what the figure is of
-	Working string
-}
-
 // workings are those of the lines and of the shots that made a double.
-func (s *RoundPage) workings() []Voucher {
-	var all []Voucher
+func (s *RoundPage) workings() []figures.Voucher {
+	var all []figures.Voucher
 	for _, l := range s.Lines {
 		if l.Working != "" {
-			all = append(all, Voucher{l.Name, l.Working})
+			all = append(all, figures.Voucher{Name: l.Name, Working: l.Working})
 		}
 	}
 	for _, h := range s.Holes {
 		for _, shot := range h.Shots {
 			if shot.Tag != "" {
-				all = append(all, Voucher{fmt.Sprintf("Hole %s, shot %s", h.Number, shot.Number), shot.Working})
+				all = append(all, figures.Voucher{Name: fmt.Sprintf("Hole %s, shot %s", h.Number, shot.Number), Working: shot.Working})
 			}
 		}
 	}
@@ -154,12 +156,12 @@ func (s *RoundPage) workings() []Voucher {
 func place(in RoundInput) string {
 	yards, par := 0.0, 0
 	for _, h := range in.Card {
-		yards += h.Length.Yards()
+		yards += math.Round(in.Units.Far.In(h.Length)) // as the card prints it
 		par += h.Par
 	}
 	at := in.Round.Course
 	if in.Round.Tee != "" {
 		at += ", " + in.Round.Tee + " tees"
 	}
-	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(golf.Yards.Of(yards), in.Units))
+	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(in.Units.Far.Of(yards), in.Units))
 }

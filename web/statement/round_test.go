@@ -74,8 +74,8 @@ func TestSharesOfTheStatement(t *testing.T) {
 	if band := s.Lines[0].Bands[0]; band.Balance != "" || len(band.All) != 2 || band.All[0].At != "#h2-1" {
 		t.Errorf("%+v", band)
 	}
-	if s.Opening != "Target" || s.Shots != "10 shots" || s.Score != "10" {
-		t.Errorf("%q, %q, %q", s.Opening, s.Shots, s.Score)
+	if s.Opening != "Target" || len(s.Strokes) != 1 || s.Strokes[0].Count+" "+s.Strokes[0].What != "10 shots" || s.Score != "10" {
+		t.Errorf("%q, %v, %q", s.Opening, s.Strokes, s.Score)
 	}
 }
 
@@ -123,7 +123,7 @@ func TestHolesOfTheStatement(t *testing.T) {
 	in := doubled(t)
 	in.Notes = []notes.Note{{ID: 4, Author: "Ines", Hole: 2, Shot: 2}, {ID: 5, Author: "Robin", Mine: true, Hole: 2}, {ID: 6, Author: "Ines"}}
 	h := NewRoundPage(layout.Page{}, in).Holes[1]
-	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || !h.Open || h.Write != "" || h.Shots[0].Write != "" {
+	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || h.Open || h.Write != "" || h.Shots[0].Write != "" {
 		t.Errorf("%+v", h)
 	}
 	if len(h.Notes) != 2 || h.Notes[0].At != "#note-4" || h.Notes[1].Name[:3] != "you" {

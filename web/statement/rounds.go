@@ -83,7 +83,7 @@ func NewRoundsPage(page layout.Page, in RoundsInput) RoundsPage {
 	if !p.Own {
 		p.Here, p.Heading = layout.Here(in.Whose, paths.Rounds), "Rounds of "+in.Name
 	}
-	p.Lede = roundsLede(in, p.Filter.Narrowed)
+	p.Lede = roundsLede(in, p.Filter.Narrowed, page.Since)
 	if len(in.Rounds) == 0 {
 		return p
 	}
@@ -96,7 +96,7 @@ func NewRoundsPage(page layout.Page, in RoundsInput) RoundsPage {
 	if n := len(in.Leaf.Years); n > 1 {
 		p.BookName = fmt.Sprintf("The books of %d and %d", in.Leaf.Years[n-1], in.Leaf.Years[0])
 	}
-	p.Foot = "A plus is strokes lost, a minus is strokes won back. Target here: each round is compared with the golfer who averages its target on the holes played. The parts of a line add up to what is over the target."
+	p.Foot = "A plus is strokes lost, a minus is strokes won back. Target here: each round is compared with the golfer who averages its target on the holes played. The parts of a line add up to what is over the target. A score in brackets has a hole that was picked up."
 	return p
 }
 

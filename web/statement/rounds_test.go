@@ -31,26 +31,29 @@ func TestRoundsPage(t *testing.T) {
 	narrow := Narrow{Courses: []string{"Harrow Fen"}}
 	chosen := Narrow{Courses: []string{"Harrow Fen"}, From: month(2026, time.May)}
 	var twelve []figures.ListedRound
-	for range 12 {
-		twelve = append(twelve, lost(1, 2))
+	for i := range 12 {
+		l := lost(1, 2)
+		l.Round.Date = mayDay.AddDays(-i - i/10)
+		twelve = append(twelve, l)
 	}
 	for _, c := range []struct {
 		name, heading, here, lede string
 		in                        RoundsInput
 	}{
 		{"empty", "Rounds", "/rounds", "No rounds yet. Enter the first one from its card and your notes.", RoundsInput{Whose: own}},
-		{"empty, to a coach", "Rounds of Robin", "/coaching", "No rounds yet.", RoundsInput{Whose: coach, Name: "Robin"}},
+		{"empty, to a coach", "Rounds of Robin", "/coaching", "Robin has not entered a round yet.", RoundsInput{Whose: coach, Name: "Robin"}},
 		{"none chosen", "Rounds", "/rounds", "No rounds on that course in those months.", RoundsInput{Whose: own, Narrow: chosen}},
 		{"none before", "Rounds", "/rounds", "No rounds before May 2026.", RoundsInput{Whose: own, Narrow: Narrow{Before: month(2026, time.May)}}},
 		{"some before", "Rounds", "/rounds", "Rounds before June 2026.", RoundsInput{Whose: own, Rounds: twelve, Narrow: Narrow{Before: month(2026, time.June)}}},
 		{"one without holes", "Rounds", "/rounds", "1 round. No shots have been entered yet.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{unentered}, Narrow: narrow}},
-		{"one", "Rounds", "/rounds", "The last round: four over your 79, three of them off the tee and one on the approach.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(3, 1)}, Narrow: narrow}},
-		{"more than all", "Rounds", "/rounds", "The last two rounds: two over your 79 each, most of it off the tee.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(4, -2), lost(4, -2)}, Narrow: narrow}},
-		{"level", "Rounds", "/rounds", "The last round: level with your 79.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(0, 0)}, Narrow: narrow}},
-		{"under", "Rounds", "/rounds", "The last round: three under your 79.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(-1, -2)}, Narrow: narrow}},
-		{"half a round", "Rounds", "/rounds", "The last round: six over your 79 for every 18 holes, most of it on the approach.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{nine}, Narrow: narrow}},
-		{"two targets", "Rounds", "/rounds", "The last two rounds: four over target each, most of it on the approach.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(0, 4), other}, Narrow: narrow}},
-		{"many, to a coach", "Rounds of Robin", "/coaching", "The last ten rounds: three over the target of 79 each, two of them on the approach and one off the tee.", RoundsInput{Whose: coach, Name: "Robin", Rounds: twelve, Narrow: narrow}},
+		{"one", "Rounds", "/rounds", "The last round, of 2 May 2026: four over your 79, three of them off the tee and one on the approach.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(3, 1)}, Narrow: narrow}},
+		{"more than all", "Rounds", "/rounds", "The last two rounds, 2 May 2026: two over your 79 each, most of it off the tee.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(4, -2), lost(4, -2)}, Narrow: narrow}},
+		{"level", "Rounds", "/rounds", "The last round, of 2 May 2026: level with your 79.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(0, 0)}, Narrow: narrow}},
+		{"under", "Rounds", "/rounds", "The last round, of 2 May 2026: three under your 79.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(-1, -2)}, Narrow: narrow}},
+		{"half a round", "Rounds", "/rounds", "The last round, of 2 May 2026: six over your 79 for every 18 holes, most of it on the approach.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{nine}, Narrow: narrow}},
+		{"two targets", "Rounds", "/rounds", "The last two rounds, 2 May 2026: four over your target each, most of it on the approach.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(0, 4), other}, Narrow: narrow}},
+		{"narrowed", "Rounds", "/rounds", "The last round of these, of 2 May 2026: level with your 79.", RoundsInput{Whose: own, Rounds: []figures.ListedRound{lost(0, 0)}, Narrow: chosen}},
+		{"many, to a coach", "Rounds of Robin", "/coaching", "The last ten rounds, 23 Apr to 2 May 2026: three over Robin’s target of 79 each, two of them on the approach and one off the tee.", RoundsInput{Whose: coach, Name: "Robin", Rounds: twelve, Narrow: narrow}},
 	} {
 		if len(c.in.Rounds) > 0 {
 			c.in.Leaf = Leaf{First: month(2026, time.May), Years: []int{2026}}

@@ -29,13 +29,13 @@ func asked(t interface{ Fatal(...any) }, r golf.Round, target float64, units for
 		t.Fatal(err)
 	}
 	lens, course := expect.ForTarget(r.Card(), r.TargetOf(target, 72))
-	a := account.Of(r, account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.StandardBoundary})
+	a := account.Of(r, account.Terms{Lens: lens, Course: course, Fixed: fixed, Boundary: golf.StandardBoundary}).InWholeStrokes()
 	return RoundInput{ID: 1, Round: r, Card: r.Card(), Account: a, Target: target, Level: lens.Level(), Bounds: golf.StandardBoundary, Units: units}
 }
 
 // printed reads an amount as the page prints it.
 func printed(t interface{ Fatalf(string, ...any) }, text string) float64 {
-	x, err := strconv.ParseFloat(strings.NewReplacer(words.Minus, "-", "+", "").Replace(text), 64)
+	x, err := strconv.ParseFloat(strings.NewReplacer(words.Minus, "-", "+", "", "(", "", ")", "").Replace(text), 64)
 	if err != nil {
 		t.Fatalf("%q is no amount", text)
 	}
@@ -171,8 +171,8 @@ func TestSentence(t *testing.T) {
 		holes []golf.Hole
 		want  string
 	}{
-		{"one hole at par", []golf.Hole{par(1)}, "0.4 under your 79 on one hole: 0.3 won back on the approach, the rest even."},
-		{"a compound double", []golf.Hole{par(1), six}, "1.2 over your 79 on two holes: 0.6 off the tee, 0.4 on the approach, the rest even; and one compound double."},
+		{"one hole at par", []golf.Hole{par(1)}, "0.4 under your target of 4.4 for one hole: 0.3 won back on the approach, the rest even."},
+		{"a compound double", []golf.Hole{par(1), six}, "1.2 over your target of 8.8 for two holes: 0.6 off the tee, 0.4 on the approach, the rest even; and one compound double."},
 	} {
 		got := NewRoundPage(layout.Page{}, asked(t, golf.Round{Holes: c.holes}, 79, form.StandardUnits)).Lede
 		if got != c.want {

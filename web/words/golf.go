@@ -26,8 +26,10 @@ func Span(s golf.Span, years bool) string {
 	switch {
 	case s.Last > 0 && s.Before:
 		return "the " + Spelled(s.Last) + " before"
+	case s.Last == 1:
+		return "the last round"
 	case s.Last > 0:
-		return "the last " + Spelled(s.Last)
+		return "the last " + Spelled(s.Last) + " rounds"
 	case s.From.IsZero() && s.To.IsZero():
 		return "all rounds"
 	case s.From.IsZero():
@@ -68,15 +70,6 @@ func PartName(c golf.Category) string {
 		return "game off the tee"
 	}
 	return c.String()
-}
-
-// GameOf says whose game a level is: a 79’s, an 84’s, better than 68.
-func GameOf(l compare.Level) string {
-	level := Level(l)
-	if l.Past != compare.Within {
-		return level
-	}
-	return Article(level) + " " + level + "’s"
 }
 
 // Distance writes a distance in the player's unit for its lie. One that was typed

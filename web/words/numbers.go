@@ -122,6 +122,23 @@ func SpelledAmount(x float64) string {
 	}
 }
 
+// Score writes a score in whole strokes, in brackets when a hole of it was picked up.
+func Score(strokes float64, pickedUp bool) string {
+	text := strconv.FormatFloat(math.Round(strokes), 'f', 0, 64)
+	if pickedUp {
+		return "(" + text + ")"
+	}
+	return text
+}
+
+// OnHoles says over how many holes a score is, after it; empty for 18.
+func OnHoles(n int) string {
+	if n == 18 {
+		return ""
+	}
+	return " on " + Plural(n, "hole", "holes")
+}
+
 // A writes a number with its indefinite article, as it is read aloud: a 79, an
 // 84, an 18, a 180.
 func A(x float64) string { return Article(Plain(x)) + " " + Plain(x) }

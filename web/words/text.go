@@ -42,3 +42,11 @@ func Joined(parts ...string) string {
 	}
 	return strings.Join(kept, ", ")
 }
+
+// Whose is the possessive of a name: Robin’s, Ines’.
+func Whose(name string) string {
+	if strings.HasSuffix(name, "s") {
+		return name + "’"
+	}
+	return name + "’s"
+}

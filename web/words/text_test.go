@@ -73,7 +73,44 @@ func TestDays(t *testing.T) {
 	if got := LongDay(today); got != "Saturday 2 May 2026" {
 		t.Errorf("%q", got)
 	}
-	if got := Moment(time.Date(2026, 5, 2, 9, 7, 0, 0, time.UTC)); got != "2 May 2026, 09:07" {
+	if got := Moment(time.Date(2026, 5, 2, 9, 7, 0, 0, time.UTC)); got != "2 May 2026, 09:07 UTC" {
 		t.Errorf("%q", got)
+	}
+}
+
+// Source: IANA tz database: offsets and letters of these zones on those days.
+func TestClock(t *testing.T) {
+	winter := time.Date(2026, 1, 26, 11, 7, 0, 0, time.UTC)
+	for zone, want := range map[string]string{
+		"UTC": "11:07 UTC", "Europe/London": "11:07 GMT", "Pacific/Auckland": "00:07 NZDT", "America/Los_Angeles": "03:07 PST",
+		"America/Sao_Paulo": "08:07 UTC−3", "Asia/Kathmandu": "16:52 UTC+5:45", "Pacific/Marquesas": "01:37 UTC−9:30", "Asia/Dubai": "15:07 UTC+4",
+	} {
+		in, err := golf.ParseZone(zone)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := Clock(winter.In(in)); got != want {
+			t.Errorf("%s: %s, want %s", zone, got, want)
+		}
+	}
+	london, _ := golf.ParseZone("Europe/London")
+	if got := LongMoment(winter.AddDate(0, 6, 0).In(london)); got != "Sunday 26 July 2026, 12:07 BST" {
+		t.Error(got)
+	}
+}
+
+func TestDaysAndAccessInWords(t *testing.T) {
+	day := golf.Date{Year: 2026, Month: time.March, Day: 3}
+	for got, want := range map[string]string{
+		Days(day, day): "3 Mar 2026", Days(day, day.AddDays(30)): "3 Mar to 2 Apr 2026", Days(day, day.AddDays(365)): "3 Mar 2026 to 3 Mar 2027",
+		NoRounds("", golf.Date{}): "No rounds yet.", NoRounds("Bea", golf.Date{}): "Bea has not entered a round yet.",
+		NoRounds("Bea", day):   "Bea has entered no round played on 3 Mar 2026 or later, the first day that you see.",
+		SharedFrom("Bea", day): "You see what Bea played from 3 Mar 2026 on.",
+		Whose("Bea"):           "Bea’s", Whose("Ines"): "Ines’",
+		Score(86.2, false): "86", Score(86.2, true): "(86)", OnHoles(18): "", OnHoles(9): " on 9 holes", OnHoles(1): " on 1 hole",
+	} {
+		if got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 )
@@ -56,7 +57,7 @@ func TestPupilAndCoach(t *testing.T) {
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/confirm"] button`), chromedp.WaitReady(`main:not(:has(form[action="/coaching/confirm"]))`))
 
 	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady("table.roster-table"))
-	wants(t, coach, "Your pupil", "Robin Calder has played since you looked")
+	wants(t, coach, "Your pupil", "Robin Calder has entered")
 	do(t, coach, Press("table.roster-table tbody th a"), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
 	wants(t, coach, "Your first look.")
 	do(t, coach, Press(`section[aria-labelledby="rounds"] tbody tr:nth-of-type(2) a`), chromedp.WaitReady("table.statement-table"))
@@ -133,6 +134,17 @@ func TestTheReportIsOnePage(t *testing.T) {
 		t.Fatal(err)
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/report"), chromedp.WaitReady("table.report-table"))
+	print := func(ctx context.Context, _ *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+		return err
+	}
+	do(t, ctx, chromedp.Func(print))
+	if hidden := evaluates(t, ctx, `String([...document.querySelectorAll(".report-table .voucher > summary")].filter((s) => s.getBoundingClientRect().height === 0).length)`); hidden != "0" {
+		t.Errorf("%s figures are not printed", hidden)
+	}
+	if notes := evaluates(t, ctx, `String(document.querySelector(".paper-workings").getBoundingClientRect().height > 0)`); notes != "true" {
+		t.Error("the workings are not printed")
+	}
 	for name, paper := range map[string][2]float64{"A4": {8.27, 11.69}, "letter": {8.5, 11}} {
 		do(t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 			printed, err := chromedp.Call(ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: paper[0], PaperHeight: paper[1]})

@@ -37,16 +37,17 @@ func TestMonthsSideBySide(t *testing.T) {
 			t.Errorf("%q", lede)
 		}
 		bands := `details.fold-line:nth-of-type(5)`
-		band := bands + ` tr.detail-row:has(a[href*="approach+"])`
+		band := bands + ` tr.detail-row:has(+ .voucher-row a[href*="approach+"])`
 		if shown := evaluates(t, ctx, `String(document.querySelector('`+band+`').checkVisibility())`); shown != "false" {
 			t.Error("a band is open before it was opened")
 		}
-		do(t, ctx, Press(bands+` summary`), chromedp.WaitVisible(band), Press(band+` td a`), chromedp.WaitReady("main > div.scroll-area"))
+		do(t, ctx, Press(bands+` > summary`), chromedp.WaitVisible(band), Press(band+` .voucher > summary`),
+			chromedp.WaitVisible(band+` + .voucher-row a`), Press(band+` + .voucher-row a`), chromedp.WaitReady("main > div.scroll-area"))
 		heading := evaluates(t, ctx, `document.querySelector("h1").textContent`)
 		if !strings.HasPrefix(heading, "Approach: ") {
 			t.Errorf("%q", heading)
 		}
-		do(t, ctx, Press("table.plain-table tbody td a"), chromedp.WaitReady("table.statement-table"), chromedp.WaitReady("footer.page-foot"))
+		do(t, ctx, Press("table.plain-table tbody tr:not(.voucher-row) td a"), chromedp.WaitReady("table.statement-table"), chromedp.WaitReady("footer.page-foot"))
 		if open := evaluates(t, ctx, `String(document.querySelector(":target") !== null)`); open != "true" {
 			t.Error("the shot is not on its statement")
 		}
