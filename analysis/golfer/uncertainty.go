@@ -167,6 +167,17 @@ func (p Parameters) Uncertainty(refit Parameters, notify func(done, of int)) ([]
 	return lin.uncertain(p, refit)
 }
 
+// SpreadsApart returns how far two sets of parameters are apart in what matters: the
+// largest difference of expected strokes at the places of the committed table, in the
+// spreads that it gives them.
+func (p Parameters) SpreadsApart(other Parameters) float64 {
+	own, theirs, far := newLineup(&p).watched(), newLineup(&other).watched(), 0.0
+	for i, u := range committedUncertainty() {
+		far = math.Max(far, math.Abs(own[i].Strokes-theirs[i].Strokes)/u.SD)
+	}
+	return far
+}
+
 // uncertaintyStep is the share by which a number is moved for the table, to either
 // side.
 const uncertaintyStep = .01

@@ -4,7 +4,6 @@ import (
 	"flag"
 	"fmt"
 	"io"
-	"math"
 	"os"
 	"path/filepath"
 	"time"
@@ -86,9 +85,9 @@ func calibrated(p golfer.Parameters, line *progress) (map[string][]byte, error) 
 	}, nil
 }
 
-// checkTolerance is how far a number may be from the committed one, as a share, after
-// a calibration that began 20 % off.
-const checkTolerance = .005
+// checkTolerance is how far expected strokes may be from the committed ones, as a share of
+// their spread, after a calibration that began 20 % off.
+const checkTolerance = .5
 
 func checkCalibration(s streams) error {
 	committed := golfer.Committed()
@@ -96,13 +95,11 @@ func checkCalibration(s streams) error {
 	defer line.end()
 	p := committed.Disturbed(.2).Calibrate(line.calibration)
 	line.end()
-	worst := 0.0
 	for _, d := range p.Differences(committed) {
 		fmt.Fprintf(s.out, "%-32s %+.3f %%\n", d.Name, 100*d.Share)
-		worst = math.Max(worst, math.Abs(d.Share))
 	}
-	if worst > checkTolerance {
-		return fmt.Errorf("a number ended %.2f %% off; allowed: %.2f %%", 100*worst, 100*checkTolerance)
+	if worst := p.SpreadsApart(committed); worst > checkTolerance {
+		return fmt.Errorf("expected strokes ended %.2f of their spread off; allowed: %.2f", worst, checkTolerance)
 	}
 	return nil
 }
