@@ -14,13 +14,16 @@ import (
 // Two rounds typed by hand, stroke by stroke as a golfer tells them, so that
 // the golfer of the engine is not its own only witness. The counts are from the
 // stories beside the files, counted by hand.
+//
+// told is how far apart two parts must be for a story to tell them apart.
 func TestRoundsTypedByHand(t *testing.T) {
+	const told = .3
 	for _, c := range []struct {
 		file        string
 		nines       [2]int // strokes, without what was still to come
 		counts      account.Counts
 		doubles     []string
-		worst       golf.Category // what a coach would name first
+		worst       golf.Category // what a coach would name first, or with another part that costs as much
 		lowest, top float64       // strokes lost there, roughly
 	}{
 		{
@@ -64,7 +67,7 @@ func TestRoundsTypedByHand(t *testing.T) {
 			t.Errorf("%s: lost %.6f of %.6f", c.file, a.Lost.Total, a.Score-79)
 		}
 		for _, other := range golf.Categories {
-			if a.Lost.Of(other) > a.Lost.Of(c.worst) {
+			if a.Lost.Of(other) > a.Lost.Of(c.worst)+told {
 				t.Errorf("%s: %s cost %.2f, %s %.2f", c.file, other, a.Lost.Of(other), c.worst, a.Lost.Of(c.worst))
 			}
 		}

@@ -66,7 +66,7 @@ func TestMonthsFromNothingToMany(t *testing.T) {
 	v.withRound()
 	says("/players/1/months", http.StatusOK, "May: ", "No other span has rounds", "more rounds until a level is shown", "no rounds")
 	says("/players/1/months?span=2026-01&span=2026-02", http.StatusOK, "No rounds in February.")
-	withSeason(t, s.store, 1, 84, "2026-06-02", 4, 14)
+	withSeason(t, s.store, 1, 85, "2026-06-02", 4, 14)
 	says("/players/1/months", http.StatusOK, "between June and July", "July (6 rounds) against June", "1 round", "Nothing clear")
 	says("/players/1/months?span=last5&span=before5", http.StatusOK, "between the last five rounds from ", " and the five before from ")
 	says("/players/1/months?span=2026-06&span=2026-07&versus=tour&course=Harrow+Fen&without=3", http.StatusOK, "against a tour player")

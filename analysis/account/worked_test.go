@@ -49,7 +49,7 @@ var judgedHoles = []judged{
 
 	// The rest were judged by hand, from the definitions and a table of expected
 	// strokes, before they were run.
-	{4, "t400 f150 b15 g20 g4 g3", 6, Single, "5 putting", 0, nil, "sand is no error, three putts are; the miss from 4 ft cost the most"},
+	{4, "t440 f190 b12 g20 g4 g3", 6, Single, "5 putting", 0, nil, "sand is no error, three putts are; the miss from 4 ft cost the most"},
 	{3, "t170(+1) t170 g25 g2", 5, Single, "1 approach", 0, nil, "out of bounds on a par 3, then a par"},
 	{5, "t520 f280(+1) r150(+1) r140 g20 g2", 8, Compound, "2 approach", 0, []int{2, 3}, "two balls in the pond"},
 	{4, "t380 f140 f135 f130 g20 g2", 6, Compound, "2 approach", 0, []int{2, 3}, "two in a row hit fat from the fairway: the next stroke counts as led to"},
@@ -63,7 +63,7 @@ var judgedHoles = []judged{
 	{4, "t400 v200 v195 f150 f25 f24 f23 f22 g6", 9, Compound, "5 short game", 0, []int{5, 6, 7}, "two chains with a clean approach between; three chips hit fat cost more"},
 	{4, "t400(+1) r175 r30 g12 g1", 6, Single, "1 tee", 0, nil, "unplayable off the tee, dropped in the rough, no second mistake"},
 	{4, "t390 r380 r190 r25 g10 g1", 6, Single, "1 tee", 0, nil, "topped off the tee, sound afterwards"},
-	{3, "t165 b18 b25 g12 g2", 5, Single, "2 short game", 0, nil, "from sand over the green into more sand"},
+	{3, "t205 b16 b25 g12 g2", 5, Single, "2 short game", 0, nil, "from sand over the green into more sand"},
 	{4, "t400(+1) r175 b20 b19 g8 g1", 7, Compound, "1 tee", 0, []int{1, 3}, "penalty area, from the drop into sand, left there: the stroke after a penalty is from trouble"},
 	{4, "t390 v180 b20 g25 g5 g4 g1", 7, Separate, "1 tee", 5, nil, "trees, sand, then four putts from a green well reached: a green is no trouble"},
 }

@@ -126,6 +126,12 @@ func residual(golfer *Table) Table {
 		}
 		hold(row[:], YardNode, residualRange[lie])
 	}
+	// No hole is so short: there what the table adds shrinks with the distance, as it
+	// would otherwise outweigh skill.
+	tees, first := rest.Row(golf.Tee), residualRange[golf.Tee][0]
+	for i := range tees {
+		tees[i] *= min(YardNode(i)/first, 1)
+	}
 	for i := range rest.Feet {
 		rest.Feet[i] = Tabulated(golf.Green, FootNode(i)) - golfer.Feet[i]
 	}
@@ -172,10 +178,7 @@ func hold(row []float64, at func(int) float64, r [2]float64) {
 // at every level would carry the tour's own bump at 220 to 300 yd to golfers
 // who do not reach so far.
 func withResidual(own, rest *Table, t float64) Table {
-	share := 1.0
-	if t > 0 {
-		share = math.Exp(-(t / 0.4) * (t / 0.4))
-	}
+	share := ResidualShare(golf.Tee, t)
 	sum := *own
 	for l := range sum.Yards {
 		for i := range sum.Yards[l] {
@@ -183,7 +186,16 @@ func withResidual(own, rest *Table, t float64) Table {
 		}
 	}
 	for i := range sum.Feet {
-		sum.Feet[i] += rest.Feet[i]
+		sum.Feet[i] += ResidualShare(golf.Green, t) * rest.Feet[i]
 	}
 	return sum
+}
+
+// ResidualShare returns how much of what the published table adds at skill 0 is
+// laid on the golfer at skill coordinate t, 0 to 1.
+func ResidualShare(lie golf.Lie, t float64) float64 {
+	if lie == golf.Green || t <= 0 {
+		return 1
+	}
+	return math.Exp(-(t / 0.4) * (t / 0.4))
 }

@@ -111,6 +111,20 @@ func TestFamilyIsInOrder(t *testing.T) {
 	}
 }
 
+// Common practice (no published source): for a golfer of 76 or worse a bunker
+// inside 40 yd is never cheaper than rough.
+func TestSandIsNeverCheaperThanRough(t *testing.T) {
+	for s := 76.0; s <= MaxLevel; s += .5 {
+		b := level(t, s)
+		for yd := 2.0; yd <= 40; yd += .5 {
+			d := golf.Yards.Of(yd)
+			if bunker, rough := b.Strokes(golf.Bunker, d), b.Strokes(golf.Rough, d); bunker < rough {
+				t.Errorf("level %.1f, %g yd: bunker %.4f, rough %.4f", s, yd, bunker, rough)
+			}
+		}
+	}
+}
+
 // putInOrder may only take out what is left of disorder, not remake the
 // golfer: next to nothing where the family stands on published figures, little
 // in the extrapolation below skill 0, from tees nearer than a hole is long and

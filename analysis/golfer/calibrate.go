@@ -1,87 +1,62 @@
 package golfer
 
 import (
-	"fmt"
 	"math"
+	"math/rand/v2"
 
 	"gonum.org/v1/gonum/mat"
-	"gonum.org/v1/gonum/optimize"
 
 	"strokeledger/analysis/parallel"
 )
 
-// free is one number that a calibration moves.
-type free struct {
-	key    key
-	number moves // one of base, slope and curve
+// aims are what a calibration draws the golfer to: the published figures, and
+// where each free number is expected for want of a figure.
+type aims struct {
+	targets []Target
+	free    []free
+	pull    []float64 // by free number: where it is drawn to, from its start, in units of its prior
 }
 
-// freeNumbers lists them: bases, slopes and curves that the specs leave free.
-func freeNumbers() []free {
-	var all []free
-	for k, s := range specs {
-		for _, m := range []moves{base, slope, curve} {
-			if s.free&m != 0 {
-				all = append(all, free{key(k), m})
-			}
-		}
+// publishedAims draws to the figures as they are printed and the numbers to where
+// they start.
+func publishedAims() aims {
+	all := freeNumbers()
+	return aims{Targets(), all, make([]float64, len(all))}
+}
+
+// drawn moves every aim at random by its own spread: the published figures as
+// they might have come out, and another opinion of where the numbers start.
+func (a aims) drawn(seed uint64) aims {
+	rng := rand.New(rand.NewPCG(seed, 0))
+	moved := aims{append([]Target(nil), a.targets...), a.free, append([]float64(nil), a.pull...)}
+	for i := range moved.targets {
+		moved.targets[i].Want += rng.NormFloat64() * moved.targets[i].Spread
 	}
-	return all
-}
-
-// Name says which number it is.
-func (f free) String() string {
-	return specs[f.key].name + map[moves]string{base: "", slope: ", slope", curve: ", curve"}[f.number]
-}
-
-// moved returns the parameters with one number moved by a share of the skill:
-// a base by that share of itself, a slope or a curve by the addition that moves
-// the skill at t = 1 by that share.
-func (p Parameters) moved(f free, share float64) Parameters {
-	switch f.number {
-	case base:
-		p[f.key].Base *= math.Exp(share)
-	case slope:
-		p[f.key].Slope += share
-	case curve:
-		p[f.key].Curve += share
+	for i := range moved.pull {
+		moved.pull[i] += rng.NormFloat64()
 	}
-	return p
+	return moved
 }
-
-// away is how far a number stands from where calibrations start, as a share.
-func (p *Parameters) away(f free) float64 {
-	k, s := p[f.key], specs[f.key].start
-	switch f.number {
-	case base:
-		return math.Log(k.Base / s.Base)
-	case slope:
-		return k.Slope - s.Slope
-	default:
-		return k.Curve - s.Curve
-	}
-}
-
-// priorSpread is how far the prior lets a number wander before it counts as much as one
-// target missed by its spread.
-var priorSpread = map[moves]float64{base: .3, slope: .3, curve: .15}
 
 // misfits are the targets' misses in units of their spreads, and then each free
-// number's distance from its start in units of the prior's.
-func (p *Parameters) misfits(targets []Target) []float64 {
-	l := newLineup(p)
-	all := make([]float64, 0, len(targets)+int(parameterCount))
-	for _, t := range targets {
+// number's distance from where it is drawn to in units of its prior.
+func (a *aims) misfits(p *Parameters, l *lineup) []float64 {
+	all := make([]float64, 0, len(a.targets)+len(a.free))
+	for _, t := range a.targets {
 		all = append(all, (t.measure(l)-t.Want)/t.Spread)
 	}
-	for _, f := range freeNumbers() {
-		all = append(all, p.away(f)/priorSpread[f.number])
+	for i, f := range a.free {
+		all = append(all, p.away(f)/f.prior()-a.pull[i])
 	}
 	return all
 }
 
-// Objective is what a calibration makes small: the sum of the squared misfits.
-func (p Parameters) Objective() float64 { return sumOfSquares(p.misfits(Targets())) }
+// Objective is what a calibration makes small: the sum of the squared misfits, on
+// the quick grid.
+func (p Parameters) Objective() float64 {
+	a := publishedAims()
+	return sumOfSquares(a.misfits(&p, p.lineupOn(quick, nil)))
+}
 
 // sumOfSquares adds up the squares of some numbers, 0 for none.
 func sumOfSquares(xs []float64) float64 {
@@ -98,15 +73,13 @@ const derivativeStep = 1e-5
 // problem is the calibration as an optimiser sees it: x is how far each free
 // number stands from the first parameters.
 type problem struct {
-	from    Parameters // where every x is 0
-	free    []free     // the numbers that move, one a place of x
-	targets []Target
-	notify  func(Progress)
+	aims
+	from   Parameters // where every x is 0
+	notify func(Progress)
 
-	steps    int        // derivatives taken so far
-	jacobian *mat.Dense // of the misfits, at x; a row a misfit, a column a free number
-	misfit   []float64  // at x
-	x        []float64  // where the last derivative was taken; nil before the first
+	steps    int          // derivatives taken so far
+	jacobian *mat.Dense   // of the misfits, where the last derivative was taken; a row a misfit, a column a free number
+	hessian  mat.Cholesky // of the same place, of half the objective
 }
 
 // Progress is how far a calibration has come.
@@ -125,77 +98,123 @@ func (q *problem) at(x []float64) Parameters {
 	return p
 }
 
-// objective is what is made small, at x.
-func (q *problem) objective(x []float64) float64 {
+// misfitsAt are the misfits at x.
+func (q *problem) misfitsAt(x []float64) []float64 {
 	p := q.at(x)
-	return sumOfSquares(p.misfits(q.targets))
+	return q.misfits(&p, p.lineupOn(quick, nil))
 }
 
-// linearise works out the misfits and their derivatives at x, once for each x.
+// linearise works out the derivatives of the misfits at x, and from them the
+// Gauss-Newton Hessian, which is always positive definite here: the prior alone is.
 func (q *problem) linearise(x []float64) {
-	if q.x != nil && equal(q.x, x) {
-		return
-	}
 	p := q.at(x)
-	q.x, q.misfit = append([]float64(nil), x...), p.misfits(q.targets)
-	q.jacobian = mat.NewDense(len(q.misfit), len(x), nil)
+	here := p.lineupOn(quick, nil)
+	misfit := q.misfits(&p, here)
+	q.jacobian = mat.NewDense(len(misfit), len(x), nil)
 	q.steps++
-	said := Progress{Step: q.steps, Of: len(x), Objective: sumOfSquares(q.misfit)}
+	said := Progress{Step: q.steps, Of: len(x), Objective: sumOfSquares(misfit)}
 	parallel.DoTelling(len(x), func(i int) {
 		moved := p.moved(q.free[i], derivativeStep)
-		for row, m := range moved.misfits(q.targets) {
-			q.jacobian.Set(row, i, (m-q.misfit[row])/derivativeStep)
+		for row, m := range q.misfits(&moved, moved.lineupLike(here)) {
+			q.jacobian.Set(row, i, (m-misfit[row])/derivativeStep)
 		}
 	}, func(done int) {
 		said.Done = done
 		q.notify(said)
 	})
+	var hessian mat.SymDense
+	hessian.SymOuterK(1, q.jacobian.T())
+	if !q.hessian.Factorize(&hessian) {
+		panic("golfer: the Hessian of a calibration is not positive definite")
+	}
 }
 
-// equal reports whether two points of the same length are one.
-func equal(a, b []float64) bool {
-	for i := range a {
-		if a[i] != b[i] {
-			return false
+// step goes from x, where the misfits are known, to the optimum of the linear
+// picture, or as far towards it as the objective falls. It returns x and the misfits
+// as they were when it does not fall.
+func (q *problem) step(x, misfit []float64) ([]float64, []float64) {
+	var gradient, full mat.VecDense
+	gradient.MulVec(q.jacobian.T(), mat.NewVecDense(len(misfit), misfit))
+	if err := q.hessian.SolveVecTo(&full, &gradient); err != nil {
+		panic("golfer: " + err.Error())
+	}
+	for share := 1.0; share > .05; share /= 2 {
+		next := make([]float64, len(x))
+		for i := range x {
+			next[i] = x[i] - share*full.AtVec(i)
+		}
+		if m := q.misfitsAt(next); sumOfSquares(m) < sumOfSquares(misfit) {
+			return next, m
 		}
 	}
-	return true
+	return x, misfit
 }
 
-// gradient writes the derivative of the objective at x into grad.
-func (q *problem) gradient(grad, x []float64) {
-	q.linearise(x)
-	g := mat.NewVecDense(len(x), grad)
-	g.MulVec(q.jacobian.T(), mat.NewVecDense(len(q.misfit), q.misfit))
-	g.ScaleVec(2, g)
-}
-
-// hessian is that of the misfits made linear (Gauss-Newton), which is always
-// positive definite here: the prior alone is.
-func (q *problem) hessian(h *mat.SymDense, x []float64) {
-	q.linearise(x)
-	h.SymOuterK(2, q.jacobian.T())
-}
-
-// Calibrate fits the free numbers of the parameters to the targets, starting
-// from where they are, and tells notify how far it has come. It is a Newton
-// search on misfits made linear; it ends when no step gains anything.
-func (p Parameters) Calibrate(notify func(Progress)) (Parameters, error) {
-	q := &problem{from: p, free: freeNumbers(), targets: Targets(), notify: notify}
-	result, err := optimize.Minimize(
-		optimize.Problem{Func: q.objective, Grad: q.gradient, Hess: q.hessian},
-		make([]float64, len(q.free)),
-		&optimize.Settings{
-			GradientThreshold: .02, // a step of 1 % then changes the objective by curvature alone
-			Converger:         &optimize.FunctionConverge{Absolute: 1e-4, Iterations: 2},
-			Concurrent:        1,
-		},
-		&optimize.Newton{Linesearcher: &optimize.Backtracking{}},
-	)
-	if err != nil {
-		return p, fmt.Errorf("the calibration stopped: %w", err)
+// further goes on from x in the direction that led there, twice as far each time, for
+// as long as the objective falls: in a curved valley linear pictures take one small
+// step after the other the same way.
+func (q *problem) further(from, x, misfit []float64) ([]float64, []float64) {
+	direction := make([]float64, len(x))
+	for i := range x {
+		direction[i] = x[i] - from[i]
 	}
-	return q.at(result.X).rounded(), nil
+	for share := .5; share < 100; share *= 2 {
+		next := make([]float64, len(x))
+		for i := range x {
+			next[i] = x[i] + share*direction[i]
+		}
+		m := q.misfitsAt(next)
+		if sumOfSquares(m) >= sumOfSquares(misfit) {
+			break
+		}
+		x, misfit = next, m
+	}
+	return x, misfit
+}
+
+// search is a Gauss-Newton search from x = 0 that ends when a fresh linear picture
+// gains less than least. As a derivative costs as much as a hundred solutions, a
+// picture is used for as long as its steps gain a part of what its first one did.
+func (q *problem) search(least float64) Parameters {
+	x := make([]float64, len(q.free))
+	misfit := q.misfitsAt(x)
+	for {
+		start, from := sumOfSquares(misfit), x
+		q.linearise(x)
+		for gain, first := math.Inf(1), 0.0; gain > max(first/20, least/10); first = max(first, gain) {
+			before := sumOfSquares(misfit)
+			x, misfit = q.step(x, misfit)
+			gain = before - sumOfSquares(misfit)
+		}
+		x, misfit = q.further(from, x, misfit)
+		if start-sumOfSquares(misfit) < least {
+			return q.at(x).rounded()
+		}
+	}
+}
+
+// Calibrate fits the free numbers of the parameters to the published figures,
+// starting from where they are, and tells notify how far it has come.
+func (p Parameters) Calibrate(notify func(Progress)) Parameters {
+	return p.fit(publishedAims(), leastGain, notify)
+}
+
+// Refit fits the free numbers as Calibrate does, but to figures that are moved at
+// random, each by its spread; it need not end as near to the optimum.
+func (p Parameters) Refit(seed uint64, notify func(Progress)) Parameters {
+	return p.fit(publishedAims().drawn(seed), refitGain, notify)
+}
+
+// What a linear picture must gain for the search to go on, in the squares of
+// spreads. Past it, expected strokes move by a small part of how sure they are.
+const (
+	leastGain = .05
+	refitGain = 1
+)
+
+// fit searches on the quick grid.
+func (p Parameters) fit(a aims, least float64, notify func(Progress)) Parameters {
+	return (&problem{aims: a, from: p, notify: notify}).search(least)
 }
 
 // rounded keeps as many digits as the file needs to be read by people; they

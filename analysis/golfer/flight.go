@@ -10,7 +10,9 @@ import (
 // flight is where one stroke off the green may go: a mixture of ways to strike
 // it, and the chance that it is holed.
 type flight struct {
-	holed float64   // chance
+	stays float64   // chance that the ball hardly moves and stays in its lie
+	left  float64   // share of the distance that is then left
+	holed float64   // chance, if it does not stay
 	parts [4]strike // struck well, badly (full shot), fat and thin
 }
 
@@ -22,22 +24,20 @@ type strike struct{ share, mean, sd, angle float64 }
 // spread of that, and how much wider its direction spreads. From the
 // prototype; there is no published source.
 const (
-	longMishitMean, longMishitSD = .74, .13 // shares of the target's length, as are the next four
-	fatMean, fatSD               = .45, .13
-	thinMean, thinSD             = 1.6, .25
-	mishitAngle                  = 1.6 // times the direction's spread of a well-struck ball
-	thinShare                    = .4  // of the short mishits
-	recoveryMishits              = 1.3 // times as many as from the fairway
-	bunkerMishits                = 1.6 // times as many as from the fairway
-	reachWidth                   = 14  // yd over which the reach sets in
-	lengthFloor                  = .3  // yd of spread that no chip is without
+	longMishitSD    = .13 // share of the target's length, as are the next two
+	fatSD, thinSD   = .13, .25
+	mishitAngle     = 1.6 // times the direction's spread of a well-struck ball
+	recoveryMishits = 1.3 // times as many as from the fairway
+	reachWidth      = 14  // yd over which the reach sets in
+	lengthFloor     = .3  // yd of spread that no chip is without
 )
 
 // A chip with too little green is a harder stroke, as well as one that runs
-// past: it is played higher, and spreads by up to a third more. Common practice;
-// there is no published source.
+// past: it is played higher, so that it runs a little less far past, and spreads by
+// up to a third more. Common practice; there is no published source.
 const (
-	tightMost = .35 // share that is added to the spread in the end
+	tightRun  = .85 // of the missing green that the ball runs past the hole
+	tightMost = .3  // share that is added to the spread in the end
 	tightOver = 2   // yd of missing green
 )
 
@@ -50,7 +50,7 @@ var (
 )
 
 // flight works out a stroke from lie at yd yards. For want of past yards of
-// green to land it on, the well-struck ball finishes that far beyond the hole.
+// green to land it on, the well-struck ball finishes beyond the hole.
 func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
 	target := s.target(lie, yd)
 	logTarget := math.Log(target)
@@ -58,21 +58,47 @@ func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
 	angle := s.angle.at(logTarget) * factor
 	sd := math.Hypot(target*s.length.at(logTarget)*factor, lengthFloor)
 	full := smooth(logTarget, log30, log110)
-	often := mishitFactor(lie)
+	often := s.mishitFactor(lie)
 	long := full * saturate(s.longMishit*often, mishitCap)
 	short := (1 - full) * saturate(s.shortMishit*often, mishitCap)
-	thin := short * thinShare * (1 - full)
+	thin := short * s.thinShare * (1 - full)
 	tight := 1 + tightMost*(1-math.Exp(-past/tightOver))
 	f := flight{parts: [4]strike{
-		{1 - long - short, target + past, sd * tight, angle * tight},
-		{long, target * longMishitMean, target * longMishitSD, angle * mishitAngle},
-		{short - thin, target * fatMean, target * fatSD, angle * mishitAngle},
-		{thin, target * thinMean, target * thinSD, angle * mishitAngle},
+		{1 - long - short, target + tightRun*past, sd * tight, angle * tight},
+		{long, target * s.badLength, target * longMishitSD, angle * mishitAngle},
+		{short - thin, target * s.fatLength, target * fatSD, angle * mishitAngle},
+		{thin, target * s.thinLength, target * thinSD, angle * mishitAngle},
 	}}
+	f.stays, f.left = s.stays(lie, logTarget, 1-full)
 	for _, p := range f.parts {
 		f.holed += p.share * p.holes(yd)
 	}
 	return f
+}
+
+// What is left of the distance after a shot that hardly moves the ball. Common
+// practice; there is no published source.
+const (
+	stuckLeft = .93 // in trouble and in sand
+	fluffLeft = .8  // on grass
+)
+
+// stays is the chance that a shot leaves the ball where it was, and the share of
+// the distance that is then left. On grass that happens near the green only, and in
+// sand it becomes rare on the way to a full shot; near falls from 1 to 0 on the way
+// to one. A blocked ball stays as often as one in sand, and in trouble besides.
+func (s *skills) stays(lie golf.Lie, logTarget, near float64) (chance, left float64) {
+	sand := s.sandFails * (1 - smooth(logTarget, log30, log180))
+	switch lie {
+	case golf.Recovery:
+		return 1 - (1-s.recoveryFails)*(1-sand), stuckLeft
+	case golf.Bunker:
+		return sand, stuckLeft
+	case golf.Fairway, golf.Rough:
+		return s.fluff * near, fluffLeft
+	default:
+		return 0, 1
+	}
 }
 
 // target is how far the golfer tries to hit the ball.
@@ -103,12 +129,12 @@ func (s *skills) lieFactor(lie golf.Lie, logTarget float64) float64 {
 
 // mishitFactor is how much more often a ball is struck badly from a lie than from
 // the fairway.
-func mishitFactor(lie golf.Lie) float64 {
+func (s *skills) mishitFactor(lie golf.Lie) float64 {
 	switch lie {
 	case golf.Recovery:
 		return recoveryMishits
 	case golf.Bunker:
-		return bunkerMishits
+		return s.sandMishit
 	default:
 		return 1
 	}

@@ -33,6 +33,17 @@ type grid struct {
 // standard is the grid on which every number of this program is solved.
 var standard = newGrid(1)
 
+// quick has about half as many nodes as the standard grid in every direction in
+// which a stroke is spread, and the same states: calibrations are done on it, since
+// they need the family thousands of times. A test holds its error.
+var quick = newQuick()
+
+func newQuick() *grid {
+	g := newGrid(1)
+	g.angles, g.lengths, g.mishits, g.putts = truncated(0, reachOfNodes, 6), wholeNormal(24), wholeNormal(10), 8
+	return g
+}
+
 // newGrid makes a grid with n times as many nodes in every direction as the
 // standard one.
 func newGrid(n int) *grid {

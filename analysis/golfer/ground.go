@@ -31,6 +31,10 @@ const (
 	recoveryGrows     = 40    // from the hole, at which the parameter nearRecovery holds
 )
 
+// nothing is how many softnesses beyond an edge a chance counts as 0: it is below
+// 1e-13 there, so that nobody can tell.
+const nothing = 30
+
 // landing is the chance of each lie where a ball came to rest, and of a
 // penalty there.
 type landing struct {
@@ -42,19 +46,24 @@ type landing struct {
 // along the line (negative past it), y yards off the line and r yards from the
 // hole.
 func (g *ground) at(short, y, r float64, l *landing) {
-	far := 1 - logistic((nearEnds-r)/nearFar)
-	near := 1 - far
-	green := logistic((g.greenRadius - r) / g.greenEdge)
-	miss := near * (1 - green)
-
-	front := approachMost * logistic((short-approachShort)/approachSoft) * math.Exp(-y*y/approachWide)
+	near, green, front := 0.0, 0.0, 0.0
+	if r < nearEnds+nothing*nearFar {
+		near = logistic((nearEnds - r) / nearFar)
+	}
+	if r < g.greenRadius+nothing*g.greenEdge {
+		green = logistic((g.greenRadius - r) / g.greenEdge)
+	}
+	if near > 0 && y*y < nothing*approachWide && short > approachShort-nothing*approachSoft {
+		front = approachMost * logistic((short-approachShort)/approachSoft) * math.Exp(-y*y/approachWide)
+	}
+	far, miss := 1-near, near*(1-green)
 	around := miss * (1 - front)
 	q := g.recovery * r * r / (recoveryGrows * recoveryGrows)
 	recovery := q / (1 + q)
 
 	u := math.Abs(y)
-	trouble := g.recoveryShare * logistic((u-g.recoveryFrom)/recoveryEdge)
 	lost := g.penaltyShare * logistic((u-g.penaltyFrom)/penaltyEdge)
+	trouble := (1 - lost) * g.recoveryShare * logistic((u-g.recoveryFrom)/recoveryEdge)
 	fairway := logistic((g.fairwayHalf - u) / g.fairwayEdge)
 	open := far * (1 - trouble - lost)
 	off := open * (1 - fairway)

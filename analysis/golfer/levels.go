@@ -11,8 +11,8 @@ import (
 // enough that a straight line between two is within .001 of a level solved on
 // its own, and wide enough to hold levels 68 to 110.
 const (
-	firstLevel     = -2
-	lastLevel      = 45
+	firstLevel     = -3
+	lastLevel      = 40
 	levelsPerSkill = 25
 )
 

@@ -85,6 +85,97 @@ func (v *Visits) Lost(better *Golfer, where func(From) bool) float64 {
 	return sum
 }
 
+// Penalties is how many penalty strokes a round the golfer takes.
+func (v *Visits) Penalties() float64 {
+	sum := 0.0
+	for i, n := range v.count {
+		sum += n * (v.golfer.steps[i].cost - 1)
+	}
+	return sum
+}
+
+// Mean is the mean of a figure of single shots over those played from where, 0
+// when there are none.
+func (v *Visits) Mean(where func(From) bool, figure func(state int) float64) float64 {
+	sum, shots := 0.0, 0.0
+	for i, n := range v.count {
+		if n != 0 && where(v.golfer.grid.place(i)) {
+			sum += n * figure(i)
+			shots += n
+		}
+	}
+	if shots == 0 {
+		return 0
+	}
+	return sum / shots
+}
+
+// ThreePutts is on how many greens a round the golfer takes three putts or more.
+func (v *Visits) ThreePutts() float64 {
+	green := v.golfer.grid.state(golf.Green, 0)
+	first := make([]float64, v.golfer.grid.states()) // putts of a green, by state
+	for i, n := range v.count[:green] {
+		for _, m := range v.golfer.steps[i].to {
+			first[m.state] += n * m.chance
+		}
+	}
+	sum := 0.0
+	for i, n := range first[green:] {
+		sum += n * (1 - v.golfer.inTwo(green+i))
+	}
+	return sum
+}
+
+// Greens is how many greens a round the golfer hits in regulation, in two
+// strokes fewer than par. A penalty stroke does not count as a stroke here; a green
+// that was hit in spite of one is rare.
+func (g *Golfer) Greens(card []golf.CardHole) float64 {
+	sum := 0.0
+	for par := golf.MinPar; par <= golf.MaxPar; par++ {
+		flow := make([]float64, g.grid.states())
+		for _, h := range card {
+			if h.Par == par {
+				i, w := g.grid.locate(golf.Tee, h.Length.Yards())
+				flow[i] += 1 - w
+				flow[i+1] += w
+			}
+		}
+		for range par - 2 {
+			sum += g.onto(&flow)
+		}
+	}
+	return sum
+}
+
+// onto plays one stroke from every state off the green and returns how many of
+// the balls came onto it or into the hole.
+func (g *Golfer) onto(flow *[]float64) float64 {
+	next, hit := make([]float64, len(*flow)), 0.0
+	for i, n := range (*flow)[:g.grid.state(golf.Green, 0)] {
+		if n == 0 {
+			continue
+		}
+		hit += n * g.onGreen(i)
+		for _, m := range g.steps[i].to {
+			next[m.state] += n * m.chance
+		}
+	}
+	*flow = next
+	return hit
+}
+
+// onGreen is the chance that one stroke from state i, off the green, comes to rest
+// on the green or in the hole.
+func (g *Golfer) onGreen(i int) float64 {
+	chance, green := 1.0, g.grid.state(golf.Green, 0)
+	for _, m := range g.steps[i].to {
+		if int(m.state) < green {
+			chance -= m.chance
+		}
+	}
+	return chance
+}
+
 // UpAndDown is the chance of holing out in two strokes or fewer from a lie off
 // the green at yd yards.
 func (g *Golfer) UpAndDown(lie golf.Lie, yd float64) float64 {
@@ -95,19 +186,9 @@ func (g *Golfer) UpAndDown(lie golf.Lie, yd float64) float64 {
 // inTwo is the chance of holing out in two strokes or fewer from state i. Strokes
 // that cost a penalty are counted as one here; near the green they are rare.
 func (g *Golfer) inTwo(i int) float64 {
-	left, chance := 1.0, 0.0
+	chance := g.steps[i].holed
 	for _, m := range g.steps[i].to {
-		left -= m.chance
-		chance += m.chance * g.inOne(int(m.state))
+		chance += m.chance * g.steps[m.state].holed
 	}
-	return max(left, 0) + chance
-}
-
-// inOne is the chance that one stroke from state i is holed.
-func (g *Golfer) inOne(i int) float64 {
-	left := 1.0
-	for _, m := range g.steps[i].to {
-		left -= m.chance
-	}
-	return max(left, 0)
+	return chance
 }

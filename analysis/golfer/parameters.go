@@ -53,7 +53,14 @@ const (
 	shortLength
 	longLength
 	longMishit
+	badLength
 	shortMishit
+	thinOdds
+	fatLength
+	thinLength
+	fluff
+	sandFails
+	sandMishit
 	recoveryFails
 	bunkerShort
 	bunkerMiddle
@@ -83,6 +90,8 @@ const (
 	penaltyGrowth
 	puttAngle
 	puttLength
+	puttReading
+	puttClose
 	parameterCount
 )
 

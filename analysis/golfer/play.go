@@ -129,11 +129,11 @@ func (r *roundInPlay) putt(s *skills, b *ball) (holed bool) {
 
 // strike plays a stroke off the green by the same rules as strokeStep.
 func (r *roundInPlay) strike(s *skills, b *ball, shot *golf.Shot) (holed bool) {
-	if b.lie == golf.Recovery && r.rng.Float64() < s.recoveryFails {
-		b.far *= stuckShare
+	f := s.flight(b.lie, b.far, 0)
+	if f.stays > 0 && r.rng.Float64() < f.stays {
+		b.far = max(b.far*f.left, 1)
 		return false
 	}
-	f := s.flight(b.lie, b.far, 0)
 	if r.rng.Float64() < f.holed {
 		return true
 	}

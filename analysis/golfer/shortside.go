@@ -6,7 +6,7 @@ import (
 )
 
 // Short returns what missing green adds to the golfer's expected strokes: the
-// well-struck ball finishes past the hole by what is missing. It is never
+// well-struck ball finishes past the hole by most of what is missing. It is never
 // negative and never falls as more is missing; a weak golfer who leaves many
 // chips short may pay nothing for the first yards.
 func (g *Golfer) Short() expect.ShortTable {

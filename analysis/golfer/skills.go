@@ -14,6 +14,11 @@ type skills struct {
 	length ladder              // share of the length, from the fairway
 
 	longMishit, shortMishit float64    // before saturation
+	badLength               float64    // share of the target's length, of a bad full shot
+	thinShare               float64    // of the bad strikes near the green; the rest are fat
+	fatLength, thinLength   float64    // shares of the target's length
+	fluff, sandFails        float64    // chances that a ball hardly moves: from grass, from sand
+	sandMishit              float64    // bad strikes from sand for each from the fairway
 	recoveryFails           float64    // chance that a ball in trouble stays there
 	recoveryAim             float64    // share of the distance that is tried for
 	roughShort, roughLong   float64    // factors of the spread from the fairway, as are the next three
@@ -22,6 +27,7 @@ type skills struct {
 	teeShort                float64
 	puttAngle               float64 // rad
 	puttLength              float64 // share of the length
+	puttReading, puttClose  float64 // ft and a factor, see putt
 	ground                  ground
 }
 
@@ -29,6 +35,9 @@ type skills struct {
 const (
 	mishitCap        = .45
 	recoveryFailsCap = .5
+	fluffCap         = .3
+	sandFailsCap     = .5
+	recoveryShareCap = .75
 )
 
 // at works out the golfer at skill coordinate t.
@@ -39,18 +48,21 @@ func (p *Parameters) at(t float64) *skills {
 		reach: [...]float64{golf.Tee: drive, golf.Fairway: drive * v(reachFairway), golf.Rough: drive * v(reachRough),
 			golf.Bunker: drive * v(reachBunker), golf.Recovery: drive * v(reachRecovery)},
 		longMishit: v(longMishit), shortMishit: v(shortMishit),
+		badLength: v(badLength),
+		thinShare: v(thinOdds) / (1 + v(thinOdds)), fatLength: v(fatLength), thinLength: v(thinLength),
+		fluff: saturate(v(fluff), fluffCap), sandFails: saturate(v(sandFails), sandFailsCap), sandMishit: v(sandMishit),
 		recoveryFails: saturate(v(recoveryFails), recoveryFailsCap),
 		recoveryAim:   v(recoveryAim),
 		roughShort:    v(roughShort), roughLong: v(roughLong),
 		bunker:         [3]float64{v(bunkerShort), v(bunkerMiddle), v(bunkerLong)},
 		recoverySpread: v(recoverySpread), teeShort: v(teeShort),
-		puttAngle: radians(v(puttAngle)), puttLength: v(puttLength),
+		puttAngle: radians(v(puttAngle)), puttLength: v(puttLength), puttReading: v(puttReading), puttClose: v(puttClose),
 		ground: ground{
 			greenRadius: v(greenRadius), greenEdge: v(greenEdge),
 			apron: v(nearApron), bunker: v(nearBunker), recovery: v(nearRecovery),
 			penalty:     v(nearPenalty) * v(penaltyGrowth),
 			fairwayHalf: v(fairwayHalf), fairwayEdge: v(fairwayEdge), fairwayBunker: v(fairwayBunker),
-			recoveryFrom: v(recoveryFrom), recoveryShare: v(recoveryShare),
+			recoveryFrom: v(recoveryFrom), recoveryShare: saturate(v(recoveryShare), recoveryShareCap),
 			penaltyFrom: v(penaltyFrom), penaltyShare: v(penaltyShare) * v(penaltyGrowth),
 		},
 	}

@@ -24,16 +24,30 @@ const settled = 1e-12
 // expected strokes are linear in themselves, E = c + P E: one pass builds the
 // sparse P, then Gauss-Seidel sweeps in ascending distance settle E within a
 // few passes.
-func (p *Parameters) Solve(t float64) *Golfer { return p.solveOn(standard, t) }
+func (p *Parameters) Solve(t float64) *Golfer { return p.solveOn(standard, t, nil) }
 
-// solveOn solves on a grid that may be finer than the standard one. The green comes
-// first, since nothing leads back from it.
-func (p *Parameters) solveOn(grid *grid, t float64) *Golfer {
+// solveLike solves the golfer at another's skill coordinate and takes over the
+// strokes that the two play alike: most of them, where only one number differs.
+func (p *Parameters) solveLike(other *Golfer) *Golfer { return p.solveOn(other.grid, other.T, other) }
+
+// solveOn solves on a grid that may be finer than the standard one, with the help
+// of another golfer or nil. The green comes first, since nothing leads back from
+// it.
+func (p *Parameters) solveOn(grid *grid, t float64, other *Golfer) *Golfer {
 	n := grid.states()
 	g := &Golfer{T: t, skills: p.at(t), grid: grid, steps: make([]step, n), e: make([]float64, n)}
+	for i := range g.e {
+		g.e[i] = 3
+	}
+	if other != nil {
+		copy(g.e, other.e)
+	}
 	tally := newTally(grid)
 	for i := range n {
-		if from := grid.place(i); from.Lie == golf.Green {
+		from := grid.place(i)
+		if other != nil && g.skills.playsLike(other.skills, from) {
+			g.steps[i] = other.steps[i]
+		} else if from.Lie == golf.Green {
 			g.steps[i] = g.skills.puttStep(tally, from.Distance.Feet())
 		} else {
 			g.steps[i] = g.skills.strokeStep(tally, from.Lie, from.Distance.Yards(), 0)
@@ -44,12 +58,17 @@ func (p *Parameters) solveOn(grid *grid, t float64) *Golfer {
 	return g
 }
 
-// settle sweeps over some states until none of them moves, starting from three
-// strokes everywhere.
-func (g *Golfer) settle(order []int) {
-	for _, i := range order {
-		g.e[i] = 3
+// playsLike reports whether two golfers play the same stroke from a place.
+func (s *skills) playsLike(other *skills, from From) bool {
+	if from.Lie == golf.Green {
+		return s.putt(from.Distance.Feet()) == other.putt(from.Distance.Feet())
 	}
+	yd := from.Distance.Yards()
+	return s.ground == other.ground && s.flight(from.Lie, yd, 0) == other.flight(from.Lie, yd, 0)
+}
+
+// settle sweeps over some states until none of them moves.
+func (g *Golfer) settle(order []int) {
 	for change := 1.0; change > settled; {
 		change = 0
 		for _, i := range order {

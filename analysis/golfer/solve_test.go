@@ -53,7 +53,7 @@ func TestNumericalError(t *testing.T) {
 	p := Committed()
 	finer := newGrid(2)
 	for _, skill := range []float64{0, .6, 1.4} {
-		g, reference := p.Solve(skill), p.solveOn(finer, skill)
+		g, reference := p.Solve(skill), p.solveOn(finer, skill, nil)
 		if miss := g.course(expect.ReferenceCourse()) - reference.course(expect.ReferenceCourse()); math.Abs(miss) > .02 {
 			t.Errorf("skill %g: %.4f off over the course", skill, miss)
 		}
@@ -61,6 +61,26 @@ func TestNumericalError(t *testing.T) {
 			for x := 1.0; x <= 300; x += .37 {
 				d := lie.Unit().Of(x)
 				if miss := g.Strokes(lie, d) - reference.Strokes(lie, d); math.Abs(miss) > .004 {
+					t.Errorf("skill %g, %s %g: %.4f off", skill, lie, x, miss)
+				}
+			}
+		}
+	}
+}
+
+// The grid of calibrations against the standard one: far less than the figures
+// may be off.
+func TestQuickGridIsNearTheStandardOne(t *testing.T) {
+	p := Committed()
+	for _, skill := range []float64{0, 1} {
+		g, rough := p.Solve(skill), p.solveOn(quick, skill, nil)
+		if miss := g.course(expect.ReferenceCourse()) - rough.course(expect.ReferenceCourse()); math.Abs(miss) > .04 {
+			t.Errorf("skill %g: %.4f off over the course", skill, miss)
+		}
+		for _, lie := range golf.Lies {
+			for x := 3.0; x <= 300; x += 7 {
+				d := lie.Unit().Of(x)
+				if miss := g.Strokes(lie, d) - rough.Strokes(lie, d); math.Abs(miss) > .01 {
 					t.Errorf("skill %g, %s %g: %.4f off", skill, lie, x, miss)
 				}
 			}

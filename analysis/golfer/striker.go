@@ -59,7 +59,7 @@ func (s Striker) disc(lie golf.Lie, yd, radius float64, counts func(r float64) f
 			sum += k.share * k.disc(yd, radius, counts)
 		}
 	}
-	return s.skills.moves(lie) * (f.holed + (1-f.holed)*sum)
+	return (1 - f.stays) * (f.holed + (1-f.holed)*sum)
 }
 
 // disc is the same for one way to strike the ball: for every direction, the
@@ -144,7 +144,7 @@ func (s Striker) InTwo(lie golf.Lie, yd float64) float64 {
 			})
 		})
 	}
-	return s.skills.moves(lie) * (f.holed + (1-f.holed)*sum)
+	return f.stays*s.skills.chipIn(lie, yd*f.left) + (1-f.stays)*(f.holed+(1-f.holed)*sum)
 }
 
 // chipIns are the chances of holing a shot from off the green, by lie and by the
@@ -155,7 +155,7 @@ func (s Striker) chipIns() *chipIns {
 	c := &chipIns{}
 	for _, lie := range []golf.Lie{golf.Fairway, golf.Rough, golf.Bunker, golf.Recovery} {
 		for i := range c[lie] {
-			c[lie][i] = s.skills.moves(lie) * s.skills.flight(lie, math.Exp2(float64(i)/2), 0).holed
+			c[lie][i] = s.skills.chipIn(lie, math.Exp2(float64(i)/2))
 		}
 	}
 	return c
@@ -173,12 +173,10 @@ func (c *chipIns) at(l *landing, r float64) float64 {
 	return sum
 }
 
-// moves is the chance that a shot from a lie leaves it.
-func (s *skills) moves(lie golf.Lie) float64 {
-	if lie == golf.Recovery {
-		return 1 - s.recoveryFails
-	}
-	return 1
+// chipIn is the chance that a shot from lie at yd yards is holed.
+func (s *skills) chipIn(lie golf.Lie, yd float64) float64 {
+	f := s.flight(lie, yd, 0)
+	return (1 - f.stays) * f.holed
 }
 
 // LagWithin returns the chance that a putt of ft feet ends within radius feet of
@@ -197,9 +195,10 @@ type Strike struct{ Share, Mean, SD, Angle float64 }
 // struck. Their shares add up to the chance that it leaves the lie at all.
 func (s Striker) Strikes(lie golf.Lie, yd float64) []Strike {
 	var all []Strike
-	for _, k := range s.skills.flight(lie, yd, 0).parts {
+	f := s.skills.flight(lie, yd, 0)
+	for _, k := range f.parts {
 		if k.share > 0 {
-			all = append(all, Strike{s.skills.moves(lie) * k.share, k.mean, k.sd, k.angle})
+			all = append(all, Strike{(1 - f.stays) * k.share, k.mean, k.sd, k.angle})
 		}
 	}
 	return all

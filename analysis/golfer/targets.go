@@ -27,6 +27,9 @@ func Targets() []Target {
 	all = append(all, shortGameTargets()...)
 	all = append(all, driveTargets()...)
 	all = append(all, gapTargets()...)
+	all = append(all, strikeTargets()...)
+	all = append(all, roundTargets()...)
+	all = append(all, sandTargets()...)
 	return append(all, midwayTargets()...)
 }
 
@@ -83,13 +86,12 @@ func puttTargets() []Target {
 // makeTarget is the share of putts of ft feet that a level makes.
 func makeTarget(level, ft, want, spread float64, group string) Target {
 	return Target{
-		Name: fmt.Sprintf("%g, made from %g ft", level, ft), Want: want, Spread: spread, Source: book2014, Group: group,
+		Name: fmt.Sprintf("%.1f, made from %g ft", level, ft), Want: want, Spread: spread, Source: book2014, Group: group,
 		measure: func(l *lineup) float64 { return l.at(level, func(g *Golfer) float64 { return g.MakeRate(ft) }) },
 	}
 }
 
-// shortGameTargets are how often a tour player gets up and down, and how often a 90
-// golfer has to.
+// shortGameTargets are how often a tour player gets up and down.
 func shortGameTargets() []Target {
 	var all []Target
 	for _, a := range []struct {
@@ -103,13 +105,7 @@ func shortGameTargets() []Target {
 			measure: func(l *lineup) float64 { return l.tour().UpAndDown(a.lie, a.yd) },
 		})
 	}
-	inside60 := func(f From) bool { return f.Lie != golf.Green && f.Distance <= 60*golf.Yard }
-	return append(all, Target{
-		Name: "90, shots off the green inside 60 yd, a round", Want: 13, Spread: 2, Source: "Broadie, magazine column 2017, read",
-		measure: func(l *lineup) float64 {
-			return l.at(90, func(g *Golfer) float64 { return l.visits(g).Shots(inside60) })
-		},
-	})
+	return all
 }
 
 // The levels that stand for groups of golfers. Scratch and bogey golfers are
@@ -133,13 +129,13 @@ func driveTargets() []Target {
 		{77, 240, survey}, {84, 220, survey}, {91.5, 204, survey}, {100, 187, survey},
 	} {
 		all = append(all, Target{
-			Name: fmt.Sprintf("%.1f, mean drive, yd", a.level), Want: a.yards, Spread: 10, Source: a.source, Group: "driving length",
+			Name: fmt.Sprintf("%.1f, mean drive, yd", a.level), Want: a.yards, Spread: 6, Source: a.source, Group: "driving length",
 			measure: func(l *lineup) float64 { return l.at(a.level, (*Golfer).meanDrive) },
 		})
 	}
 	for _, a := range []struct{ level, degrees float64 }{{71.5, 4.0}, {76.5, 5.4}, {90.5, 6.4}, {105, 8.1}} {
 		all = append(all, Target{
-			Name: fmt.Sprintf("%.1f, driving direction, deg", a.level), Want: a.degrees, Spread: .15 * a.degrees, Source: broadie2008, Group: "driving direction",
+			Name: fmt.Sprintf("%.1f, driving direction, deg", a.level), Want: a.degrees, Spread: .1 * a.degrees, Source: broadie2008, Group: "driving direction",
 			measure: func(l *lineup) float64 { return l.at(a.level, (*Golfer).driveDirection) },
 		})
 	}

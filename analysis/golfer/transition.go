@@ -3,16 +3,17 @@ package golfer
 import (
 	"math"
 
+	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/stat"
 )
 
 // step is the outcome of one stroke from a state: how many strokes it costs on
-// average, penalties included, and where it leads with what chance. What is
-// missing from 1 was holed.
+// average, penalties included, and where it leads with what chance.
 type step struct {
-	cost float64 // 1 and the penalties
-	to   []move  // each state once
+	cost  float64 // 1 and the penalties
+	to    []move  // each state once
+	holed float64 // chance: what the others leave of 1
 }
 
 // move is a state that a stroke may lead to.
@@ -38,6 +39,27 @@ func (t *tally) add(lie golf.Lie, far, chance float64) {
 	t.chance[i+1] += chance * w
 }
 
+// addOffGreen puts the chances of the lies off the green, times w, on a place r yards from
+// the hole.
+func (t *tally) addOffGreen(r, w float64, l *landing) {
+	node, share := expect.LocateYards(r)
+	part := 0
+	if t.density > 1 {
+		share *= float64(t.density)
+		part = min(int(share), t.density-1)
+		share -= float64(part)
+	}
+	near, far := w*(1-share), w*share
+	for _, lie := range landingLies {
+		i := t.state(lie, node*t.density+part)
+		t.chance[i] += near * l.lie[lie]
+		t.chance[i+1] += far * l.lie[lie]
+	}
+}
+
+// landingLies are the lies off the green in which a ball may come to rest.
+var landingLies = [...]golf.Lie{golf.Fairway, golf.Rough, golf.Bunker, golf.Recovery}
+
 // step empties the tally into a step.
 func (t *tally) step() step {
 	n := 0
@@ -46,34 +68,32 @@ func (t *tally) step() step {
 			n++
 		}
 	}
-	s := step{1 + t.penalty, make([]move, 0, n)}
+	s := step{1 + t.penalty, make([]move, 0, n), 1}
 	for i, c := range t.chance {
 		if c != 0 {
 			s.to = append(s.to, move{int32(i), c})
+			s.holed -= c
 		}
 	}
+	s.holed = max(s.holed, 0)
 	clear(t.chance)
 	t.penalty = 0
 	return s
 }
 
-// What happens to a ball in a penalty area or out of bounds, and to one that
-// stays in trouble. From the prototype; there is no published source.
-const (
-	strokeAndDistance = .35 // of the penalties; the rest are dropped in the rough
-	stuckShare        = .93 // of the distance is left after a shot that stays in trouble
-)
+// strokeAndDistance is the share of the penalties after which the shot is played
+// again from where it was; after the rest the ball is dropped in the rough. From
+// the prototype; there is no published source.
+const strokeAndDistance = .35
 
 // strokeStep works out a stroke from lie at yd yards, the well-struck ball
 // moved past the hole by past yards.
 func (s *skills) strokeStep(t *tally, lie golf.Lie, yd, past float64) step {
-	clean := 1.0
-	if lie == golf.Recovery {
-		clean -= s.recoveryFails
-		t.add(golf.Recovery, yd*stuckShare, s.recoveryFails)
-	}
 	f := s.flight(lie, yd, past)
-	clean *= 1 - f.holed
+	if f.stays > 0 {
+		t.add(lie, yd*f.left, f.stays)
+	}
+	clean := (1 - f.stays) * (1 - f.holed)
 	for i, k := range f.parts {
 		lengths := t.mishits
 		if i == 0 {
@@ -102,11 +122,11 @@ func (s *skills) land(t *tally, lie golf.Lie, yd float64, k strike, lengths rule
 			again := l.penalty * strokeAndDistance
 			t.penalty += w * l.penalty
 			t.add(lie, yd, w*again)
-			t.add(golf.Green, 3*r, w*l.lie[golf.Green])
-			t.add(golf.Fairway, r, w*l.lie[golf.Fairway])
-			t.add(golf.Rough, r, w*(l.lie[golf.Rough]+l.penalty-again))
-			t.add(golf.Bunker, r, w*l.lie[golf.Bunker])
-			t.add(golf.Recovery, r, w*l.lie[golf.Recovery])
+			if l.lie[golf.Green] > 0 {
+				t.add(golf.Green, 3*r, w*l.lie[golf.Green])
+			}
+			l.lie[golf.Rough] += l.penalty - again
+			t.addOffGreen(r, w, &l)
 		}
 	}
 }

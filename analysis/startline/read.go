@@ -9,7 +9,7 @@ import (
 
 // What is believed before a putt is seen: our own choice.
 const (
-	priorLogSpread = .5 // of the logarithm of the spread, about the level's
+	priorLogSpread = .56 // of the logarithm of the spread, about the level's
 	priorBias      = 1  // degrees, about straight
 )
 

@@ -4,7 +4,6 @@ import (
 	"flag"
 	"fmt"
 	"io"
-	"math"
 	"os"
 	"path/filepath"
 	"time"
@@ -15,9 +14,11 @@ import (
 
 // Where the results of a calibration are in the source tree.
 const (
-	parameterFile = "analysis/golfer/parameters.json"
-	resultFile    = "analysis/golfer/calibration.md"
-	levelFile     = "analysis/expect/levels.bin"
+	parameterFile   = "analysis/golfer/parameters.json"
+	refitFile       = "analysis/golfer/refit.json"
+	uncertaintyFile = "analysis/golfer/uncertainty.csv"
+	resultFile      = "analysis/golfer/calibration.md"
+	levelFile       = "analysis/expect/levels.bin"
 )
 
 // calibrate fits the golfer's parameters to the published figures and writes
@@ -36,7 +37,7 @@ func calibrate(args []string, s streams) error {
 	case *check && *show:
 		return usagef("give one of --check and --show")
 	case *show:
-		_, err := io.WriteString(s.out, resultTable(golfer.Committed()))
+		_, err := io.WriteString(s.out, golfer.Report(golfer.Committed().Results(), golfer.CommittedUncertainty()))
 		return err
 	case *check:
 		return checkCalibration(s)
@@ -51,51 +52,57 @@ func writeCalibration(root string, s streams) error {
 	}
 	line := newProgress(s.err)
 	defer line.end()
-	p, err := golfer.Start().Calibrate(line.calibration)
-	if err != nil {
-		return err
-	}
-	levels, err := p.SolveLevels(func(done, of int) { line.update("solving levels: %d of %d", done, of) })
+	p := golfer.Start().Calibrate(line.calibration)
+	files, err := calibrated(p, line)
 	if err != nil {
 		return err
 	}
 	line.end()
-	table := resultTable(p)
-	for name, data := range map[string][]byte{parameterFile: p.Format(), levelFile: expect.Encode(levels), resultFile: []byte(table)} {
+	for name, data := range files {
 		if err := os.WriteFile(filepath.Join(root, name), data, 0o644); err != nil {
 			return err
 		}
 	}
-	_, err = io.WriteString(s.out, table)
+	_, err = s.out.Write(files[resultFile])
 	return err
 }
 
-// checkTolerance is how far a number may be from the committed one, as a share, after
-// a calibration that began 20 % off.
-const checkTolerance = .005
+// calibrated are the files that follow from parameters: the levels, how sure they
+// are, with the refit that checks it, and what is reached of the figures.
+func calibrated(p golfer.Parameters, line *progress) (map[string][]byte, error) {
+	levels, err := p.SolveLevels(func(done, of int) { line.update("solving levels: %d of %d", done, of) })
+	if err != nil {
+		return nil, err
+	}
+	refit := p.Refit(golfer.RefitSeed, line.calibration)
+	table, err := p.Uncertainty(refit, func(done, of int) { line.update("how sure it is: %d of %d", done, of) })
+	if err != nil {
+		return nil, err
+	}
+	return map[string][]byte{
+		parameterFile: p.Format(), levelFile: expect.Encode(levels), refitFile: refit.Format(),
+		uncertaintyFile: []byte(golfer.FormatUncertainty(table)), resultFile: []byte(golfer.Report(p.Results(), table)),
+	}, nil
+}
+
+// checkTolerance is how far expected strokes may be from the committed ones, as a share of
+// their spread, after a calibration that began 20 % off.
+const checkTolerance = .5
 
 func checkCalibration(s streams) error {
 	committed := golfer.Committed()
 	line := newProgress(s.err)
 	defer line.end()
-	p, err := committed.Disturbed(.2).Calibrate(line.calibration)
-	if err != nil {
-		return err
-	}
+	p := committed.Disturbed(.2).Calibrate(line.calibration)
 	line.end()
-	worst := 0.0
 	for _, d := range p.Differences(committed) {
 		fmt.Fprintf(s.out, "%-32s %+.3f %%\n", d.Name, 100*d.Share)
-		worst = math.Max(worst, math.Abs(d.Share))
 	}
-	if worst > checkTolerance {
-		return fmt.Errorf("a number ended %.2f %% off; allowed: %.2f %%", 100*worst, 100*checkTolerance)
+	if worst := p.SpreadsApart(committed); worst > checkTolerance {
+		return fmt.Errorf("expected strokes ended %.2f of their spread off; allowed: %.2f", worst, checkTolerance)
 	}
 	return nil
 }
-
-// resultTable shows each published figure beside the one that was reached.
-func resultTable(p golfer.Parameters) string { return golfer.Report(p.Results()) }
 
 // progress is a line on a terminal that says how far the work is.
 type progress struct {

@@ -268,7 +268,7 @@ func TestSimulate(t *testing.T) {
 	if again := runLine("", "simulate", "--level", "79", "--rounds", "2000", "--seed", "3", "--json"); again.out != r.out {
 		t.Error("the same seed gave another result")
 	}
-	if words := runLine("", "simulate", "--level", "79", "--rounds", "200"); !strings.Contains(words.out, "200 rounds: ") || words.status != exitDone {
+	if words := runLine("", "simulate", "--level", "79", "--rounds", "200"); !strings.Contains(words.out, "200 rounds: ") || !strings.Contains(words.out, independence) || words.status != exitDone {
 		t.Errorf("%+v", words)
 	}
 }

@@ -64,5 +64,12 @@ func printOutcome(to io.Writer, plan forecast.Plan, o forecast.Outcome) error {
 	fmt.Fprintf(t, "up and down\t%.0f %%\t\n", 100*o.UpAndDown)
 	fmt.Fprintf(t, "doubles or worse\t%.1f\t\n", o.Doubles)
 	fmt.Fprintf(t, "of them compound\t%.1f\t\n", o.CompoundDoubles)
-	return t.Flush()
+	if err := t.Flush(); err != nil {
+		return err
+	}
+	_, err := fmt.Fprintln(to, "\n"+independence)
+	return err
 }
+
+// independence says what a forecast knows of how one bad shot follows another.
+const independence = "A bad shot makes the next one harder only by where it leaves the ball; beyond that and the form of the day, shots do not depend on each other. A player who presses after a mistake makes more doubles than this."

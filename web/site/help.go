@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"strings"
 
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
 	"strokeledger/static"
 	"strokeledger/web/layout"
 )
@@ -41,7 +43,7 @@ type HelpWords struct {
 // NewHelpPage makes the page.
 func NewHelpPage(page layout.Page) HelpPage {
 	page.Title = "How to read this"
-	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords, Pictures: helpPictures, Columns: helpColumns, Guides: guideLinks(),
+	return HelpPage{Page: page, Lines: helpLines, Signs: helpSigns, Balls: helpBalls, Words: helpWords(), Pictures: helpPictures, Columns: helpColumns, Guides: guideLinks(),
 		Licences: []GuideLink{{static.URL("book-licence.txt"), "Source Serif 4"}, {static.URL("column-licence.txt"), "IBM Plex Sans Condensed"}}}
 }
 
@@ -85,36 +87,54 @@ var helpBalls = []Explained{
 	{"A shot you cannot remember", "Write your best guess with ~ before it. A hole of which you only know the score is =6."},
 }
 
-var helpWords = []HelpWords{
-	{"strokes", "Strokes", []Explained{
-		{"Target", "The score you want to average. Every round is compared with a golfer who averages it on the holes you played."},
-		{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
-		{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
-		{"To play", "The strokes that the golfer of your target takes, on average, from where the ball lies to the bottom of the hole."},
-		{"Working", "A figure with a dotted line under it opens how it comes about, from the figures that are printed, so that you can add it up. Where a tenth was given or taken so that a column adds up, it says so."},
-		{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
-		{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
-	}},
-	{"doubles-said", "Doubles", []Explained{
-		{"Error", "A shot that lost half a stroke or more. The putts of one green count together as one shot; it is marked at the costliest of them."},
-		{"Double", "Two over par, or worse."},
-		{"Began here", "The error with which a double began: the first of the costliest chain, or else the first of all. A leak began nowhere."},
-		{"Costliest", "The shot that lost most, where the double did not begin with it."},
-		{"Follow-up", "An error that came of the one before: the next stroke, or a later one when every stroke up to it was played from trouble, which is sand, recovery, the short side or the stroke after a penalty."},
-		{"Compound", "A double in which one error led to the next."},
-		{"Single", "A double with one error."},
-		{"Separate", "A double with several errors that have nothing to do with each other."},
-		{"Leak", "A double without any error: little losses that add up."},
-		{"Compounding", "The strokes that the follow-ups of a chain lost."},
-	}},
-	{"sure", "How sure it is", []Explained{
-		{"Clear", "In 95 cases of 100, luck alone would not move a figure so far."},
-		{"Leaning", "Likely, but luck could have done it."},
-		{"Could be chance", "Too few rounds, or too little of a change, to say."},
-		{"One test", "A change has the same word wherever it is shown. Strokes are compared round by round (Welch’s test); counts and shares also as events that happen independently, and the less certain word is given."},
-		{"95% interval", "Where a figure would lie in 95 cases of 100, if luck alone moved it."},
-		{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
-	}},
+// helpWords are the words that the pages use, by subject.
+func helpWords() []HelpWords {
+	return []HelpWords{
+		{"strokes", "Strokes", []Explained{
+			{"Target", "The score you want to average. Every round is compared with a golfer who averages it on the holes you played."},
+			{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
+			{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
+			{"To play", "The strokes that the golfer of your target takes, on average, from where the ball lies to the bottom of the hole."},
+			{"Working", "A figure with a dotted line under it opens how it comes about, from the figures that are printed, so that you can add it up. Where a tenth was given or taken so that a column adds up, it says so."},
+			{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
+			{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
+		}},
+		{"doubles-said", "Doubles", []Explained{
+			{"Error", "A shot that lost half a stroke or more. The putts of one green count together as one shot; it is marked at the costliest of them."},
+			{"Double", "Two over par, or worse."},
+			{"Began here", "The error with which a double began: the first of the costliest chain, or else the first of all. A leak began nowhere."},
+			{"Costliest", "The shot that lost most, where the double did not begin with it."},
+			{"Follow-up", "An error that came of the one before: the next stroke, or a later one when every stroke up to it was played from trouble, which is sand, recovery, the short side or the stroke after a penalty."},
+			{"Compound", "A double in which one error led to the next."},
+			{"Single", "A double with one error."},
+			{"Separate", "A double with several errors that have nothing to do with each other."},
+			{"Leak", "A double without any error: little losses that add up."},
+			{"Compounding", "The strokes that the follow-ups of a chain lost."},
+		}},
+		{"sure", "How sure it is", []Explained{
+			{"Clear", "In 95 cases of 100, luck alone would not move a figure so far."},
+			{"Leaning", "Likely, but luck could have done it."},
+			{"Could be chance", "Too few rounds, or too little of a change, to say."},
+			{"One test", "A change has the same word wherever it is shown. Strokes are compared round by round (Welch’s test); counts and shares also as events that happen independently, and the less certain word is given."},
+			{"95% interval", "Where a figure would lie in 95 cases of 100, if luck alone moved it."},
+			{"Strokes to play", sureness()},
+			{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
+		}},
+	}
+}
+
+// sureness says how sure an expected value is, with figures of the golfer that the
+// program was made with.
+func sureness() string {
+	sd := func(lie golf.Lie, far float64) float64 {
+		u, known := golfer.UncertaintyAt(79, lie, far)
+		if !known {
+			panic(fmt.Sprintf("site: no uncertainty from %s %g", lie, far))
+		}
+		return u.SD
+	}
+	return fmt.Sprintf("They rest on published figures, which are not exact either: where those may be off, what a 79 golfer takes is sure to about %.2f of a stroke from 150 yards of fairway, %.2f from 20 yards of rough, %.2f from a bunker beside the green and %.2f for a putt of 20 feet.",
+		sd(golf.Fairway, 150), sd(golf.Rough, 20), sd(golf.Bunker, 20), sd(golf.Green, 20))
 }
 
 // scored is the score of an example, as it is printed.

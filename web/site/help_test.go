@@ -2,10 +2,12 @@ package site
 
 import (
 	"bytes"
+	"fmt"
 	"strings"
 	"testing"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
 	"strokeledger/analysis/shotsfile"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
@@ -60,6 +62,28 @@ func TestEveryPictureIsDrawn(t *testing.T) {
 		}
 		if p.Drawn != "" && strings.Contains(drawn.String(), `focusable="false"></svg>`) || len(p.Marks) > 0 && !strings.Contains(drawn.String(), "score-mark") {
 			t.Errorf("%s: %s", p.Term, drawn.String())
+		}
+	}
+}
+
+// The help says how sure an expected value is, with the figures of the committed
+// table.
+func TestHelpSaysHowSureStrokesAre(t *testing.T) {
+	said := ""
+	for _, words := range NewHelpPage(layout.Page{}).Words {
+		for _, e := range words.All {
+			if words.ID == "sure" && e.Term == "Strokes to play" {
+				said = e.Means
+			}
+		}
+	}
+	for _, at := range []struct {
+		lie golf.Lie
+		far float64
+	}{{golf.Fairway, 150}, {golf.Rough, 20}, {golf.Bunker, 20}, {golf.Green, 20}} {
+		u, known := golfer.UncertaintyAt(79, at.lie, at.far)
+		if figure := fmt.Sprintf("%.2f", u.SD); !known || u.SD < .005 || !strings.Contains(said, figure) {
+			t.Errorf("%s %g: no %s in %q", at.lie, at.far, figure, said)
 		}
 	}
 }
