@@ -10,7 +10,7 @@ import (
 // What is believed before a putt is seen: our own choice.
 const (
 	priorLogSpread = .56 // of the logarithm of the spread, about the level's
-	priorBias      = 1  // degrees, about straight
+	priorBias      = 1   // degrees, about straight
 )
 
 // The grid reaches gridReach prior spreads to each side, in gridSteps steps.
