@@ -3,6 +3,7 @@ package coach
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"github.com/a-h/templ"
 
@@ -82,7 +83,9 @@ func (l ReportLine) mark(column string) templ.Attributes {
 func (r *ReportPage) workings() []figures.Voucher {
 	var all []figures.Voucher
 	for _, l := range r.Lost {
-		all = append(all, l.Of)
+		v := l.Of
+		v.Name, _, _ = strings.Cut(v.Name, ", ") // the days stand at the head of the page
+		all = append(all, v)
 	}
 	return all
 }
