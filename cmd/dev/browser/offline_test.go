@@ -110,7 +110,7 @@ func TestARoundWithoutAConnection(t *testing.T) {
 		for i := from; i < to; i++ {
 			h := r.Holes[i]
 			written := form.WriteLine(h, r.Card()[i], form.StandardUnits)
-			do(t, ctx, chromedp.WaitReady(fmt.Sprintf(`//h1[text()="Hole %d"]`, h.Number)), chromedp.SendKeys(lineField, written+"\r"))
+			typeHole(t, ctx, h.Number, written)
 		}
 	}
 	enter(0, 9)
