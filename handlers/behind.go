@@ -18,8 +18,8 @@ func (s *server) ofComparison(r *http.Request) (q figures.ComparisonInput, about
 	if about, err = s.subject(r); err != nil {
 		return q, about, err
 	}
-	at, _, problems := readComparison(r, about.pages)
-	if len(problems) > 0 {
+	at, _, refused := readComparison(r, about.pages)
+	if !refused.Sound() {
 		return q, about, golf.ErrNotFound
 	}
 	q, err = s.compared(r, about.player, at)

@@ -16,7 +16,7 @@ func (s *server) mark(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			return err
 		}
-		q.Problems, q.Marking = map[string]string{months.FieldDay: f.Day.Problem, months.FieldWhat: f.What.Problem}, [2]string{f.Day.Text, f.What.Text}
+		q.Mark = f
 		return show(w, r, http.StatusUnprocessableEntity, months.NewComparisonPage(shell(r), q).View())
 	}
 	if _, err := s.store.NewMark(r.Context(), me(r).ID, f.Day.Value, f.What.Value); err != nil {

@@ -21,8 +21,8 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	at, changed, problems := readComparison(r, about.pages)
-	if changed && len(problems) == 0 {
+	at, changed, refused := readComparison(r, about.pages)
+	if changed && refused.Sound() {
 		return redirect(w, r, at.Months())
 	}
 	q, err := s.compared(r, about.player, at)
@@ -32,13 +32,13 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookMonths, 0); err != nil {
 		return err
 	}
-	q.Problems = problems
-	return show(w, r, statusOf(problems), months.NewComparisonPage(shellOf(r, about), q).View())
+	q.Refused = refused
+	return show(w, r, statusOf(refused), months.NewComparisonPage(shellOf(r, about), q).View())
 }
 
-// statusOf is the status of a page that shows these problems.
-func statusOf(problems map[string]string) int {
-	if len(problems) > 0 {
+// statusOf is the status of a page that shows a form.
+func statusOf(typed interface{ Sound() bool }) int {
+	if !typed.Sound() {
 		return http.StatusUnprocessableEntity
 	}
 	return http.StatusOK

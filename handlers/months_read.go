@@ -10,31 +10,29 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/web/form"
-	"strokeledger/web/months"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
 
 // readComparison reads from the address what to compare. changed means that it
-// came from a form and has a plainer address; problems say what is not allowed.
-func readComparison(r *http.Request, pages paths.Whose) (at paths.Comparison, changed bool, problems map[string]string) {
-	problems = map[string]string{}
+// came from a form and has a plainer address; refused says what is not allowed.
+func readComparison(r *http.Request, pages paths.Whose) (at paths.Comparison, changed bool, refused form.Comparing) {
 	q := r.URL.Query()
 	at.Whose, at.Course = pages, q.Get("course")
-	at.Versus, changed = readVersus(q, problems)
+	at.Versus, changed = readVersus(q, &refused)
 	at.Without = readWithout(q["without"])
-	at.Spans = readSpans(slices.Concat(q["span"], pairs(q["from"], q["to"])), problems)
+	at.Spans = readSpans(slices.Concat(q["span"], pairs(q["from"], q["to"])), &refused)
 	for _, p := range at.Check() {
 		switch p.Field {
 		case golf.FieldSpans:
-			problems[months.FieldSpans] = fmt.Sprintf("%s spans were chosen; allowed: %s.", p.Read, p.Allowed)
+			refused.Spans = fmt.Sprintf("%s spans were chosen; allowed: %s.", p.Read, p.Allowed)
 			at.Spans = nil
 		case golf.FieldWithout:
-			problems[months.FieldSpans] = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", golf.MaxWithout)
+			refused.Spans = fmt.Sprintf("More than %d rounds are left out. Choose fewer.", golf.MaxWithout)
 			at.Without = at.Without[:golf.MaxWithout]
 		}
 	}
-	return at, changed || len(q["from"]) > 0, problems
+	return at, changed || len(q["from"]) > 0, refused
 }
 
 // readWithout reads which rounds to leave out, and ignores what is not a number.
@@ -50,12 +48,12 @@ func readWithout(texts []string) []golf.RoundID {
 	return c.Without
 }
 
-func readSpans(texts []string, problems map[string]string) []golf.Span {
+func readSpans(texts []string, refused *form.Comparing) []golf.Span {
 	var spans []golf.Span
 	for _, text := range texts {
 		span, err := golf.ParseSpan(text)
 		if err != nil {
-			problems[months.FieldSpans] = words.Capital(err.Error()) + "."
+			refused.Spans = words.Capital(err.Error()) + "."
 			continue
 		}
 		spans = append(spans, span)
@@ -76,7 +74,7 @@ func pairs(from, to []string) []string {
 
 // readVersus reads which golfer to compare with. changed means that a form chose
 // it, in two fields or with a word that an address leaves out.
-func readVersus(q url.Values, problems map[string]string) (v golf.Versus, changed bool) {
+func readVersus(q url.Values, refused *form.Comparing) (v golf.Versus, changed bool) {
 	text := q.Get("versus")
 	if text == "" {
 		return v, false
@@ -87,7 +85,7 @@ func readVersus(q url.Values, problems map[string]string) (v golf.Versus, change
 	}
 	v, err := golf.ParseVersus(strings.Replace(strings.TrimSpace(text), ",", ".", 1))
 	if err != nil {
-		problems[months.FieldLevel] = "Allowed: " + form.TargetRange() + "."
+		refused.Level = "Allowed: " + form.TargetRange() + "."
 	}
 	return v, changed
 }

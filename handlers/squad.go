@@ -6,7 +6,6 @@ import (
 	"slices"
 
 	"strokeledger/analysis"
-	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
@@ -34,16 +33,16 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	if q.Squad, err = s.engine.Squad(players, most); err != nil {
 		return err
 	}
-	return show(w, r, statusOf(q.Problems), coach.NewSquadPage(shell(r), q).View())
+	return show(w, r, statusOf(q.Days), coach.NewSquadPage(shell(r), q).View())
 }
 
 // squadRounds says which rounds to read, and how many of each pupil's to compare; 0 for
 // all.
 func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
-	if q.Latest() {
+	if q.Days.Open() {
 		return db.Chosen{Most: analysis.RosterRounds}, analysis.SquadRounds
 	}
-	return db.Chosen{From: q.From, To: q.To}, 0
+	return db.Chosen{From: q.Days.From.Value, To: q.Days.To.Value}, 0
 }
 
 // chosenPupils are the pupils, with those who are to be compared: all unless some are
@@ -60,20 +59,5 @@ func chosenPupils(r *http.Request, pupils []db.Pupil) []coach.SquadMember {
 // readSquad reads over which days to compare pupils: without any, over the latest
 // rounds of each.
 func readSquad(r *http.Request) coach.SquadInput {
-	q := coach.SquadInput{Problems: map[string]string{}}
-	values := map[string]string{"from": r.FormValue("from"), "to": r.FormValue("to")}
-	for field, to := range map[string]*golf.Date{"from": &q.From, "to": &q.To} {
-		if values[field] != "" {
-			day := form.ParseDay(values[field])
-			if !day.Sound() {
-				q.Problems[field] = day.Problem
-				continue
-			}
-			*to = day.Value
-		}
-	}
-	if !q.To.IsZero() && q.From.Compare(q.To) > 0 {
-		q.Problems["to"] = "The last day is before the first."
-	}
-	return q
+	return coach.SquadInput{Days: form.ParseDays(r.URL.Query())}
 }

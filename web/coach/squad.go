@@ -11,6 +11,7 @@ import (
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
 	"strokeledger/web/figures"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -41,28 +42,23 @@ type SquadGroup struct {
 
 // SquadInput is what the page is made of.
 type SquadInput struct {
-	From, To golf.Date         // the first day and the last; zero for no limit, both for the latest rounds of each
-	Problems map[string]string // what is wrong with the days, by field: from, to
-	Members  []SquadMember     // all pupils, by name
-	Squad    analysis.Squad    // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
+	Days    form.Days      // the first day and the last; both left open for the latest rounds of each
+	Members []SquadMember  // all pupils, by name
+	Squad   analysis.Squad // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
 }
-
-// Latest reports whether no days are chosen, so that the latest rounds of each pupil
-// are compared.
-func (in SquadInput) Latest() bool { return in.From.IsZero() && in.To.IsZero() }
 
 // at says how many rounds of how many pupils, and of when.
 func (in SquadInput) at(played []squadRow) string {
 	text := fmt.Sprintf("%s of %s, ", words.Plural(in.Squad.Rounds, "round", "rounds"), words.Plural(len(played), "pupil", "pupils"))
 	switch {
-	case in.Latest():
+	case in.Days.Open():
 		return text + fmt.Sprintf("the last %s or fewer of each.", words.Spelled(analysis.SquadRounds))
-	case in.From.IsZero():
-		return text + "up to " + words.ShortDay(in.To) + "."
-	case in.To.IsZero():
-		return text + "from " + words.ShortDay(in.From) + " on."
+	case in.Days.From.Value.IsZero():
+		return text + "up to " + words.ShortDay(in.Days.To.Value) + "."
+	case in.Days.To.Value.IsZero():
+		return text + "from " + words.ShortDay(in.Days.From.Value) + " on."
 	default:
-		return text + words.Days(in.From, in.To) + "."
+		return text + words.Days(in.Days.From.Value, in.Days.To.Value) + "."
 	}
 }
 
@@ -78,9 +74,9 @@ type SquadMember struct {
 func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 	page.Title, page.Here = "Pupils side by side", paths.Squad
 	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
-	s := SquadPage{Page: page, Open: len(in.Problems) > 0,
-		From: components.Field{Name: "from", Label: "Played from", Type: "date", Hint: "Without days, the last ten rounds of each pupil.", Value: in.From.String(), Problem: in.Problems["from"]},
-		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.To.String(), Problem: in.Problems["to"]}}
+	s := SquadPage{Page: page, Open: !in.Days.Sound(),
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Hint: "Without days, the last ten rounds of each pupil.", Value: in.Days.From.Text, Problem: in.Days.From.Problem},
+		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.Days.To.Text, Problem: in.Days.To.Problem}}
 	s.Wrong = components.Summed(s.From, s.To).Saying("These dates cannot be used.")
 	var played []squadRow
 	for i, m := range in.Members {
@@ -94,7 +90,7 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player gives you access by sending you a link."
 	case len(played) == 0:
 		s.Empty, s.Open, s.Lede = true, true, "None of the chosen pupils played on these days."
-		if in.Latest() {
+		if in.Days.Open() {
 			s.Lede = "None of the chosen pupils has entered a round."
 		}
 	default:

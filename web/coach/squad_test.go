@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/stat"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 )
 
@@ -27,7 +28,7 @@ func played3(id golf.PlayerID, name string, lost ...float64) squadRow {
 
 // squadOf sets pupils side by side over August, as the engine does.
 func squadOf(members []squadRow) SquadInput {
-	in := SquadInput{From: today.AddDays(-30), To: today}
+	in := SquadInput{Days: form.Days{From: form.DayOf(today.AddDays(-30)), To: form.DayOf(today)}}
 	for _, m := range members {
 		in.Members, in.Squad.Rows = append(in.Members, m.SquadMember), append(in.Squad.Rows, m.SquadRow)
 		in.Squad.Rounds += m.Lost.Rounds
@@ -108,9 +109,9 @@ func TestDaysOfTheSquad(t *testing.T) {
 	if fine := NewSquadPage(layout.Page{}, in); fine.Open || fine.Wrong.Heading != "" {
 		t.Errorf("%+v", fine.Wrong)
 	}
-	in.To, in.Problems = in.From.AddDays(-1), map[string]string{"to": "The last day is before the first."}
+	in.Days.To.Problem = "The last day is before the first."
 	s := NewSquadPage(layout.Page{}, in)
-	if !s.Open || s.Wrong.Heading != "These dates cannot be used." || s.To.Problem != "The last day is before the first." || s.From.Value != "2026-08-01" || s.To.Value != "2026-07-31" || !s.Pupils[0].Chosen {
+	if !s.Open || s.Wrong.Heading != "These dates cannot be used." || s.To.Problem != "The last day is before the first." || s.From.Value != "2026-08-01" || s.To.Value != "2026-08-31" || !s.Pupils[0].Chosen {
 		t.Errorf("%+v", s)
 	}
 }
@@ -121,7 +122,7 @@ func TestSquadOfTheLatestRounds(t *testing.T) {
 	for want, days := range map[string][2]golf.Date{
 		"3 rounds of 1 pupil, the last ten or fewer of each.": {}, "3 rounds of 1 pupil, up to 31 Aug 2026.": {{}, today}, "3 rounds of 1 pupil, from 31 Aug 2026 on.": {today, {}}, "3 rounds of 1 pupil, 31 Aug 2026.": {today, today},
 	} {
-		in.From, in.To = days[0], days[1]
+		in.Days = form.Days{From: form.DayOf(days[0]), To: form.DayOf(days[1])}
 		if s := NewSquadPage(layout.Page{}, in); s.At != want {
 			t.Errorf("%q, want %q", s.At, want)
 		}

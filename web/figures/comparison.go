@@ -13,14 +13,14 @@ import (
 
 // ComparisonInput is what a comparison of spans is made of.
 type ComparisonInput struct {
-	analysis.Months                   // the spans side by side, the season, and what can be chosen
-	At              paths.Comparison  // what was chosen, and of whose rounds
-	Name            string            // the player's
-	Marks           []MarkedDay       // the days that the player marked, the earliest first
-	Target          float64           // the player's, strokes over 18 holes
-	Units           form.Units        // of who reads the page
-	Problems        map[string]string // what is wrong with a form that came back, by field
-	Marking         [2]string         // the day and the event typed into the form that marks a day
+	analysis.Months                  // the spans side by side, the season, and what can be chosen
+	At              paths.Comparison // what was chosen, and of whose rounds
+	Name            string           // the player's
+	Marks           []MarkedDay      // the days that the player marked, the earliest first
+	Target          float64          // the player's, strokes over 18 holes
+	Units           form.Units       // of who reads the page
+	Refused         form.Comparing   // what is wrong with the form that chose spans
+	Mark            form.Mark        // the form that marks a day, as it came back
 }
 
 // ComparisonFoot says what the figures of a comparison mean.

@@ -56,20 +56,12 @@ type MarkLine struct {
 	Remove string // address that removes the mark
 }
 
-// Names of the fields of these forms in figures.ComparisonInput.Problems.
-const (
-	FieldSpans = "span" // the days of every span
-	FieldLevel = "level"
-	FieldDay   = "day"
-	FieldWhat  = "what"
-)
-
 // notCompared heads what is wrong with a choice.
 const notCompared = "This cannot be compared."
 
 func chooseSpans(in figures.ComparisonInput) ChooseSpans {
 	at, _, _ := strings.Cut(in.At.Months(), "?")
-	c := ChooseSpans{At: at, KeepAt: in.At.Course, Open: len(in.Problems) > 0}
+	c := ChooseSpans{At: at, KeepAt: in.At.Course, Open: !in.Refused.Sound() || in.Mark.Day.Problem+in.Mark.What.Problem != ""}
 	for _, span := range in.At.Spans {
 		c.Spans = append(c.Spans, span.String())
 	}
@@ -86,7 +78,7 @@ func chooseSpans(in figures.ComparisonInput) ChooseSpans {
 		p.From = components.Field{Name: "from", ID: "from" + number, Label: "Span " + number + ", from", Type: "date", Value: from}
 		p.To = components.Field{Name: "to", ID: "to" + number, Label: "Span " + number + ", to", Type: "date", Value: to}
 		if i == 0 {
-			p.From.Problem = in.Problems[FieldSpans]
+			p.From.Problem = in.Refused.Spans
 			c.Wrong = components.Summed(p.From).Saying(notCompared)
 		}
 		c.Pairs = append(c.Pairs, p)
@@ -104,7 +96,7 @@ func (c *ChooseSpans) chooseGolfer(in figures.ComparisonInput) {
 		level = in.At.Versus.String()
 	}
 	c.Versus = []components.Choice{{Value: "target", Name: "the target, " + words.Plain(in.Target), Chosen: in.At.Versus.IsTarget()}, {Value: "level", Name: "a golfer at this level", Chosen: level != ""}, {Value: "tour", Name: "a tour player", Chosen: in.At.Versus.IsTour()}}
-	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: fmt.Sprintf("%d to %d.", golf.MinTarget, golf.MaxTarget), Problem: in.Problems[FieldLevel]}
+	c.Level = components.Field{Name: "level", Label: "Level", Value: level, Mode: "decimal", Hint: fmt.Sprintf("%d to %d.", golf.MinTarget, golf.MaxTarget), Problem: in.Refused.Level}
 	c.LensSaid = components.Summed(c.Level).Saying(notCompared)
 	c.Course = []components.Choice{{Value: "", Name: "every course", Chosen: in.At.Course == ""}}
 	for _, name := range in.Courses {
@@ -114,8 +106,8 @@ func (c *ChooseSpans) chooseGolfer(in figures.ComparisonInput) {
 
 func newMarkForm(in figures.ComparisonInput) MarkForm {
 	f := MarkForm{Own: in.At.Own, At: paths.Marks,
-		Day:  components.Field{Name: FieldDay, Label: "Day", Type: "date", Value: in.Marking[0], Problem: in.Problems[FieldDay]},
-		What: components.Field{Name: FieldWhat, Label: "What happened", Value: in.Marking[1], Hint: "At most 80 characters.", Problem: in.Problems[FieldWhat]}}
+		Day:  components.Field{Name: "day", Label: "Day", Type: "date", Value: in.Mark.Day.Text, Problem: in.Mark.Day.Problem},
+		What: components.Field{Name: "what", Label: "What happened", Value: in.Mark.What.Text, Hint: "At most 80 characters.", Problem: in.Mark.What.Problem}}
 	f.Wrong = components.Summed(f.Day, f.What).Saying("Not marked yet.")
 	for _, m := range in.Marks {
 		f.Marks = append(f.Marks, MarkLine{words.ShortDay(m.Day), m.What, paths.RemoveMark(m.ID)})

@@ -102,8 +102,8 @@ func TestChooseSpans(t *testing.T) {
 
 func TestChoicesThatCameBack(t *testing.T) {
 	in := noRounds()
-	in.Problems = map[string]string{FieldSpans: "The span ends before it begins.", FieldLevel: "Allowed: 68 to 110.", FieldDay: "Not a day."}
-	in.Marking = [2]string{"2026-13-01", "lesson"}
+	in.Refused = form.Comparing{Spans: "The span ends before it begins.", Level: "Allowed: 68 to 110."}
+	in.Mark = form.Mark{Day: form.Day{Text: "2026-13-01", Problem: "Not a day."}, What: form.TextOf("lesson")}
 	c := chooseSpans(in)
 	if !c.Open || c.Wrong.Heading != "This cannot be compared." || c.Wrong.Links[0].Text != "Span 1, from: The span ends before it begins." || c.LensSaid.Links[0].Text != "Level: Allowed: 68 to 110." {
 		t.Errorf("%+v", c)

@@ -33,7 +33,7 @@ func coachPages() []Page {
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
 	wrongDays := squad()
-	wrongDays.Problems = map[string]string{"to": "The last day is before the first."}
+	wrongDays.Days.To.Problem = "The last day is before the first."
 	away := squad()
 	away.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, len(away.Members))}
 	own, pupil, empty := lessons(ownPages), lessons(pupilsPages), coach.LessonsInput{Whose: ownPages, Name: Player, Target: 79, Today: coachingDay}
@@ -41,7 +41,7 @@ func coachPages() []Page {
 	first.Visit = time.Time{}
 	later, lately := pupils, squad()
 	later.Since, later.Shared = coachingDay.AddDays(-3), words.SharedFrom(Player, coachingDay.AddDays(-3))
-	lately.From, lately.To = golf.Date{}, golf.Date{}
+	lately.Days = form.Days{}
 	return append(reportPages(),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
@@ -53,7 +53,7 @@ func coachPages() []Page {
 		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
 		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
 		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
-		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{From: coachingDay, To: coachingDay}).View()},
+		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay), To: form.DayOf(coachingDay)}}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
 		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(pupils, pupil).View()},
@@ -106,7 +106,7 @@ func roster(at paths.Roster) coach.RosterInput {
 
 // squad is three pupils side by side, one of whom has not played.
 func squad() coach.SquadInput {
-	in := coach.SquadInput{From: coachingDay.AddDays(-91), To: coachingDay, Members: []coach.SquadMember{
+	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, Members: []coach.SquadMember{
 		{ID: 4, Name: "Bea Lund", Target: 79, Chosen: true}, {ID: 5, Name: "Dev Marsh", Target: 84, Chosen: true}, {ID: 7, Name: "Ruth Amis", Target: 95}}}
 	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Putting}
 	for i, worst := range []golf.Category{golf.Approach, golf.Putting} {

@@ -25,7 +25,8 @@ func monthsPages() []Page {
 	changed := comparison(playedYears(), golf.Year(2025), golf.Year(2026))
 	thin := comparison(played[:2], golf.Month(2026, 4), golf.Month(2026, 5))
 	refused := two
-	refused.Problems = map[string]string{months.FieldSpans: "The span ends before it begins.", months.FieldLevel: "Allowed: " + form.TargetRange() + ".", months.FieldDay: "Not a day.", months.FieldWhat: "Say what happened."}
+	refused.Refused = form.Comparing{Spans: "The span ends before it begins.", Level: "Allowed: " + form.TargetRange() + "."}
+	refused.Mark = form.Mark{Day: form.Day{Problem: "Not a day."}, What: form.Text{Problem: "Say what happened."}}
 	coach, tour := two, two
 	coach.At.Whose, coach.At.Course, coach.At.Without = paths.Whose{Player: 1}, "Harrow Fen", []golf.RoundID{3}
 	tour.At.Versus, tour.Level = golf.VersusTour, 0
