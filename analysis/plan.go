@@ -6,7 +6,6 @@ import (
 	"slices"
 
 	"strokeledger/analysis/account"
-	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/practice"
 )
@@ -51,32 +50,35 @@ type DearShot struct {
 // latest rounds with a hole whose strokes are known. A target outside
 // golf.MinTarget to golf.MaxTarget is an error.
 func (e *Engine) Plan(in PlanInput) (Plan, error) {
-	chosen := latestDetailed(in.History, PlanRounds)
-	p := Plan{Thin: golf.Enough(golf.ThinPlan, len(chosen), practice.MinRounds)}
-	rounds := make([]golf.Round, len(chosen))
-	for i, r := range chosen {
-		rounds[i] = r.Round
-	}
-	game, err := practice.Committed().Look(rounds, in.Target)
-	if errors.Is(err, practice.ErrNothing) {
-		return p, nil
-	}
-	if err != nil {
+	game, chosen, err := gameOf(in)
+	p := Plan{Game: game, Thin: golf.Enough(golf.ThinPlan, len(chosen), practice.MinRounds)}
+	if err != nil || len(chosen) == 0 {
 		return p, err
 	}
-	p.Game, p.First, p.Last = game, chosen[0].Round.Date, chosen[len(chosen)-1].Round.Date
+	p.First, p.Last = chosen[0].Round.Date, chosen[len(chosen)-1].Round.Date
 	candidates, err := game.Candidates(e.golfer, in.Minutes)
 	if err != nil {
 		return p, err
 	}
-	dear, err := dearShots(chosen, in.Target)
-	if err != nil {
-		return p, err
-	}
+	dear := dearShots(chosen, game.Accounts)
 	for _, c := range candidates {
 		p.Candidates = append(p.Candidates, PlanCandidate{c, dearestOf(c, dear)})
 	}
 	return p, nil
+}
+
+// gameOf looks at the rounds that a plan stands on; the game is zero without one.
+func gameOf(in PlanInput) (game practice.Game, chosen []golf.Played, err error) {
+	chosen = latestDetailed(in.History, PlanRounds)
+	rounds := make([]golf.Round, len(chosen))
+	for i, r := range chosen {
+		rounds[i] = r.Round
+	}
+	game, err = practice.Committed().Look(rounds, in.Target)
+	if errors.Is(err, practice.ErrNothing) {
+		err = nil
+	}
+	return game, chosen, err
 }
 
 // latestDetailed are the latest rounds with a hole whose strokes are known, in the
@@ -100,16 +102,11 @@ type pricedShot struct {
 	after bool // an error after the first of a chain
 }
 
-// dearShots are the shots of rounds, the dearest first.
-func dearShots(rounds []golf.Played, target float64) ([]pricedShot, error) {
-	fixed, err := expect.Level(target)
-	if err != nil {
-		return nil, err
-	}
-	terms := account.Terms{Lens: fixed, Fixed: fixed, Boundary: golf.StandardBoundary}
+// dearShots are the shots of rounds with their accounts, the dearest first.
+func dearShots(rounds []golf.Played, accounts []*account.Account) []pricedShot {
 	var all []pricedShot
-	for _, r := range rounds {
-		a := account.Of(r.Round, terms)
+	for k, r := range rounds {
+		a := accounts[k]
 		doubles := map[int]account.Double{}
 		for _, d := range a.Doubles {
 			doubles[d.Hole] = d
@@ -123,7 +120,7 @@ func dearShots(rounds []golf.Played, target float64) ([]pricedShot, error) {
 		}
 	}
 	slices.SortStableFunc(all, func(x, y pricedShot) int { return cmp.Compare(y.Lost, x.Lost) })
-	return all, nil
+	return all
 }
 
 // dearestOf are the dearest shots of a candidate.
@@ -172,13 +169,13 @@ func (e *Engine) Drill(key string, in PlanInput) (DrillFor, error) {
 	if err != nil {
 		return DrillFor{}, ErrNoDrill
 	}
-	plan, err := e.Plan(in)
+	game, chosen, err := gameOf(in)
 	if err != nil {
 		return DrillFor{}, err
 	}
-	f := DrillFor{Drill: d, Target: in.Target, Today: in.Target, Known: len(plan.Candidates) > 0 && !plan.Thin.Any()}
+	f := DrillFor{Drill: d, Target: in.Target, Today: in.Target, Known: len(chosen) >= practice.MinRounds}
 	if f.Known {
-		f.Today = max(plan.Game.Played[d.Part], in.Target)
+		f.Today = max(game.Played[d.Part], in.Target)
 	}
 	if d.NoMark {
 		return f, nil

@@ -94,6 +94,8 @@ type Game struct {
 	Spread [golf.Putting + 1]float64  // of one round in a part
 	Played [golf.Putting + 1]float64  // the level that the part is played to
 	Cross  [crossKinds]Cross          // by Kind
+
+	Accounts []*account.Account // of the rounds, in their order, judged by the golfer of the target
 }
 
 // Bands are those of a game: the standard boundary's, whatever a player has chosen.
@@ -120,7 +122,7 @@ func (f *Family) Look(rounds []golf.Round, target float64) (g Game, err error) {
 	if n.weight == 0 {
 		return Game{}, ErrNothing
 	}
-	g = Game{Rounds: len(n.holes), Target: target, Level: target + n.mean[0], Bands: make([]Estimate, len(bands))}
+	g = Game{Rounds: len(n.holes), Target: target, Level: target + n.mean[0], Bands: make([]Estimate, len(bands)), Accounts: accounts}
 	for _, h := range n.holes {
 		g.Holes += h
 	}

@@ -15,35 +15,51 @@ import (
 // readHoles reads a card of 1 to 18 holes from a CSV file with the columns
 // hole, par and length_yd, in any order.
 func readHoles(name string) ([]golf.CardHole, error) {
-	file, err := os.Open(name)
+	var card []golf.CardHole
+	err := eachRow(name, func(cells []string) error {
+		h, err := readHole(cells[0], cells[1], cells[2])
+		card = append(card, h)
+		return err
+	}, "hole", "par", "length_yd")
 	if err != nil {
 		return nil, err
+	}
+	return card, checkCard(name, card)
+}
+
+// eachRow reads a CSV file and calls use with the cells of each row, in the order
+// in which the columns are named here. Errors name the file and the line.
+func eachRow(name string, use func(cells []string) error, columns ...string) error {
+	file, err := os.Open(name)
+	if err != nil {
+		return err
 	}
 	defer file.Close()
 	rows := csv.NewReader(file)
 	head, err := rows.Read()
 	if err != nil {
-		return nil, fmt.Errorf("%s: no header row; allowed: hole,par,length_yd", name)
+		return fmt.Errorf("%s: no header row; allowed: %s", name, strings.Join(columns, ","))
 	}
-	at, err := findColumns(head, "hole", "par", "length_yd")
+	at, err := findColumns(head, columns...)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
+		return fmt.Errorf("%s: %w", name, err)
 	}
-	var card []golf.CardHole
 	for {
 		row, err := rows.Read()
 		if err == io.EOF {
-			return card, checkCard(name, card)
+			return nil
 		}
 		if err != nil {
-			return nil, fmt.Errorf("%s: %w", name, err)
+			return fmt.Errorf("%s: %w", name, err)
+		}
+		cells := make([]string, len(at))
+		for i, column := range at {
+			cells[i] = row[column]
 		}
 		line, _ := rows.FieldPos(0)
-		h, err := readHole(row[at[0]], row[at[1]], row[at[2]])
-		if err != nil {
-			return nil, fmt.Errorf("%s: line %d: %w", name, line, err)
+		if err := use(cells); err != nil {
+			return fmt.Errorf("%s: line %d: %w", name, line, err)
 		}
-		card = append(card, h)
 	}
 }
 

@@ -1,13 +1,10 @@
 package main
 
 import (
-	"encoding/csv"
 	"encoding/json"
 	"errors"
 	"flag"
 	"fmt"
-	"io"
-	"os"
 	"slices"
 	"strconv"
 	"strings"
@@ -144,38 +141,18 @@ type bookPage struct {
 // readBook reads trials from a CSV file with the columns club, lie, carry and
 // total, in any order, into a page for each club and lie.
 func readBook(name string) ([]bookPage, error) {
-	file, err := os.Open(name)
+	var book trialBook
+	err := eachRow(name, func(cells []string) error {
+		return book.add(cells[0], cells[1], [2]string{cells[2], cells[3]})
+	}, "club", "lie", "carry", "total")
 	if err != nil {
 		return nil, err
 	}
-	defer file.Close()
-	rows := csv.NewReader(file)
-	head, err := rows.Read()
-	if err != nil {
-		return nil, fmt.Errorf("%s: no header row; allowed: club,lie,carry,total", name)
-	}
-	at, err := findColumns(head, "club", "lie", "carry", "total")
+	pages, err := book.pages()
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
-	var book trialBook
-	for {
-		row, err := rows.Read()
-		if err == io.EOF {
-			pages, err := book.pages()
-			if err != nil {
-				return nil, fmt.Errorf("%s: %w", name, err)
-			}
-			return pages, nil
-		}
-		if err != nil {
-			return nil, fmt.Errorf("%s: %w", name, err)
-		}
-		line, _ := rows.FieldPos(0)
-		if err := book.add(row[at[0]], row[at[1]], [2]string{row[at[2]], row[at[3]]}); err != nil {
-			return nil, fmt.Errorf("%s: line %d: %w", name, line, err)
-		}
-	}
+	return pages, nil
 }
 
 // trialBook gathers trials by club and lie, in the order in which these come.
