@@ -122,8 +122,24 @@ func (in PlanInput) lede() string {
 		return text + " It is clearly weaker than the rest of " + in.game() + "."
 	case practice.Leaning:
 		return text + " It is probably weaker than the rest of " + in.game() + "."
+	}
+	for _, c := range in.Candidates {
+		if c.Sure == practice.Leaning {
+			return fmt.Sprintf("%s Of the parts, %s is probably weaker than the rest of %s.", text, withArticle(c.Part), in.game())
+		}
+	}
+	return text + " No part stands out: each is as large as for any golfer with " + in.score() + "."
+}
+
+// withArticle names a part of the game inside a sentence.
+func withArticle(c golf.Category) string {
+	switch c {
+	case golf.Putting:
+		return "putting"
+	case golf.TeeShots:
+		return "the tee shot"
 	default:
-		return text + " No part stands out: each is as large as for any golfer with " + in.score() + "."
+		return "the " + c.String()
 	}
 }
 
@@ -169,7 +185,7 @@ func (in PlanInput) row(scale chart.Scale, place int, c analysis.PlanCandidate) 
 		Strokes: words.Signed(c.WinBack, 1), Between: fmt.Sprintf("%s to %s", words.Signed(c.Interval.Low, 1), words.Signed(c.Interval.High, 1)),
 		Minutes: fmt.Sprint(c.Minutes), Why: in.why(c), Drill: components.Link{At: in.Whose.Drill(c.Drill.Key), Name: c.Drill.Name}, Again: in.again(c)}
 	if c.Kind == practice.OfPart {
-		r.Band = words.Band(c.Band, in.Units)
+		r.Band = lower(words.Band(c.Band, in.Units))
 		r.Sure = sureWords[c.Sure]
 	} else {
 		r.Sure = "counted in its parts too"

@@ -162,10 +162,10 @@ func TestAwkwardPagesFit(t *testing.T) {
 		}
 	}
 	pupil.signedIn(ctx)
-	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report",
+	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/drills/bunker",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach")
 	coach.signedIn(ctx)
-	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", "/coaching/looks")
+	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/drills/bunker", "/coaching/looks")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}

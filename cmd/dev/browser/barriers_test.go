@@ -99,7 +99,7 @@ func TestNoBarriers(t *testing.T) {
 	visit(t, ctx, "/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account", "/welcome", "/removed", round+"/details")
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
-	visit(t, ctx, "/coaching", "/coaching/looks", "/players/2/lessons", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+	visit(t, ctx, "/coaching", "/coaching/looks", "/players/2/lessons", "/players/2/plan", "/players/2/drills/start-line", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
 }
 
 func TestNoBarriersForTheCoach(t *testing.T) {
@@ -109,7 +109,7 @@ func TestNoBarriersForTheCoach(t *testing.T) {
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"))
 	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
-	visit(t, ctx, "/coaching", "/coaching/squad", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report")
+	visit(t, ctx, "/coaching", "/coaching/squad", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report", "/players/2/plan", "/players/2/drills/ladder")
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {
@@ -132,7 +132,7 @@ func TestContentSecurityPolicyIsKept(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, path := range []string{"/rounds", round, round + "/holes/7", "/months", "/account", "/players/2/lessons", "/players/2/report"} {
+	for _, path := range []string{"/rounds", round, round + "/holes/7", "/months", "/account", "/players/2/lessons", "/players/2/plan", "/players/2/drills/ladder", "/players/2/report"} {
 		do(t, ctx, chromedp.Navigate(app.URL+path))
 		inline, err := chromedp.Run(ctx, chromedp.Evaluate[int](`document.querySelectorAll("[style], style, script:not([src]), [onclick]").length`))
 		if err != nil || inline != 0 {
