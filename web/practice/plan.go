@@ -66,7 +66,7 @@ type PlanInput struct {
 // cautions stand with every plan. Common practice.
 var cautions = []string{
 	"Warm up first. Stop when something hurts, and see a professional about it.",
-	"Limit full swings: 60 to 90 a session is plenty, and days without any belong to the week.",
+	"Limit full swings: 60 to 90 a session is plenty, with days off in between.",
 	"Nobody stands in the line of fire, on the range or round a green.",
 	"Leave the course and the range in lightning.",
 	"How to swing is for a qualified coach to teach.",
@@ -205,7 +205,7 @@ var sureWords = [...]string{practice.Usual: "as large as for any golfer of this 
 func (in PlanInput) why(c analysis.PlanCandidate) string {
 	switch c.Kind {
 	case practice.Compounding:
-		return fmt.Sprintf("Errors that followed an error on a double, beyond those of %s golfer. Practise the plain shot back into play.", words.A(in.Target))
+		return fmt.Sprintf("What one error after another cost on doubles, beyond what it costs %s golfer. Practise the plain shot back into play.", words.A(in.Target))
 	case practice.ShortSide:
 		return "What too little green added to chips: aim at the side with room."
 	case practice.ShortMisses:
