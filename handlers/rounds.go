@@ -84,7 +84,10 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	if q, err = accounted(q, kept); err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
+	if err := s.turnRounds(r, about, kept, &page); err != nil {
+		return err
+	}
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -134,6 +134,7 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
+	r.Post(paths.CoachGroups, s.page(s.renameGroup))
 }
 
 // stewardsPages are the pages of a steward.
@@ -149,6 +150,9 @@ func (s *server) stewardsPages(r chi.Router) {
 
 // playersPages are the pages that name the player whom they are about.
 func (s *server) playersPages(r chi.Router) {
+	r.Get("/", s.page(s.overview))
+	r.Post("/groups", s.page(s.setGroups))
+	r.Post("/archive", s.page(s.archive))
 	r.Get("/months", s.page(s.months))
 	r.Get("/months.csv", s.page(s.monthsCSV))
 	r.Get("/months/behind", s.page(s.behind))

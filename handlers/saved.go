@@ -55,6 +55,9 @@ var savedTexts = map[string]string{
 	"steward":    "That account is now a steward.",
 	"left":       "You are no longer a steward.",
 	"invitation": "The invitation is revoked. Its link no longer works.",
+	"groups":     "The groups are saved.",
+	"archived":   "The pupil is put away. The roster shows those who were put away where you ask for them.",
+	"unarchived": "The pupil is on the roster again.",
 	savedRound:   "The last hole is saved.",
 	"replaced":   "The rounds are imported. The rounds they replaced are listed here and can be restored for 30 days.",
 }

@@ -17,6 +17,8 @@ type Assignment struct {
 	What     string // what to practise, never empty
 	Amount   string // how much; may be empty
 	PassMark string // what counts as a pass; may be empty
+	Figure   string // that it is to move, as the months write it; empty for none
+	Given    golf.Date
 	Due      golf.Date
 	Done     bool
 	Results  []AssignmentResult // the earliest first
@@ -34,6 +36,8 @@ type AssignmentResult struct {
 type AssignForm struct {
 	At     string // where it is sent
 	Fields []components.Field
+	Figure components.Field // which figure it is to move
+	Rows   []components.Choice
 	Open   bool // shown opened, since something in it was wrong
 	Wrong  components.Summary
 }

@@ -2,7 +2,11 @@ package coach
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/compare"
 	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/words"
@@ -53,6 +57,27 @@ func newAssignForm(in LessonsInput) AssignForm {
 		components.Filled(components.Field{Name: "pass_mark", Label: "Pass mark", Hint: "For example, 32 of 40."}, typed.PassMark),
 		components.Filled(components.Field{Name: "due", Label: "By when", Type: "date"}, typed.Due),
 	}}
-	f.Wrong = components.Summed(f.Fields...)
+	f.Figure = components.Filled(components.Field{Name: "figure", Label: "Which figure should it move?", Hint: "The overview shows it before and since."}, typed.Figure)
+	f.Rows = figureChoices(in, typed.Figure.Text)
+	f.Wrong = components.Summed(append(slices.Clone(f.Fields), f.Figure)...)
 	return f
+}
+
+// figureChoices are the figures that a practice can move: the parts of the game and
+// their bands.
+func figureChoices(in LessonsInput, chosen string) []components.Choice {
+	all := []components.Choice{{Name: "none", Chosen: chosen == ""}}
+	for _, row := range compare.Rows(in.Boundary)[1:] {
+		all = append(all, components.Choice{Value: row.String(), Name: rowName(row, in.Units), Chosen: chosen == row.String()})
+	}
+	return all
+}
+
+// rowName names a part of the game, or one of its bands with it.
+func rowName(row compare.Row, units form.Units) string {
+	name := words.Capital(row.Category.String())
+	if row.Band == (account.Band{}) {
+		return name
+	}
+	return name + ", " + strings.ToLower(words.Band(row.Band, units))
 }

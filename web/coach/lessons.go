@@ -73,7 +73,9 @@ type LessonsInput struct {
 	Target      float64       // the player's, a score for 18 holes of par 72
 	Coached     bool          // a coach has access
 	Today       golf.Date
-	Visit       time.Time // when the coach's previous visit ended; zero for none
+	Boundary    golf.Distance // where the player's short game ends
+	Units       form.Units    // of the reader
+	Visit       time.Time     // when the coach's previous visit ended; zero for none
 	Notes       []notes.Note
 	Assignments []Assignment
 	Proposals   []Proposal

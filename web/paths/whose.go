@@ -25,7 +25,16 @@ const (
 	CoachLooks   = "/coaching/looks"
 	CoachKept    = "/coaching/kept"
 	Squad        = "/coaching/squad"
+	CoachGroups  = "/coaching/groups"
 )
+
+// SquadOf is the pupils of a coach's group side by side.
+func SquadOf(group string) string {
+	if group == "" {
+		return Squad
+	}
+	return Squad + "?" + url.Values{"group": {group}}.Encode()
+}
 
 // Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {
@@ -40,12 +49,14 @@ type Roster struct {
 	Sort string // by what; empty for what needs a look
 	Show string // which; empty for all
 	Name string // part of the names; empty for any
+
+	Group string // of the coach's own; empty for all
 }
 
 // Address is the list of that choice.
 func (r Roster) Address() string {
 	q := url.Values{}
-	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name} {
+	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name, "group": r.Group} {
 		if v != "" {
 			q.Set(k, v)
 		}
@@ -54,6 +65,12 @@ func (r Roster) Address() string {
 		return Coaching
 	}
 	return Coaching + "?" + q.Encode()
+}
+
+// Of is the same choice of another group.
+func (r Roster) Of(group string) Roster {
+	r.Group = group
+	return r
 }
 
 // By is the same choice sorted by something else.
@@ -82,6 +99,15 @@ type Whose struct {
 
 // at is a page of the player.
 func (w Whose) at(page string) string { return Players + "/" + number(int64(w.Player)) + page }
+
+// Overview is what a coach needs to know of the player before a lesson.
+func (w Whose) Overview() string { return w.at("") }
+
+// Groups is where a coach sorts the player into groups.
+func (w Whose) Groups() string { return w.at("/groups") }
+
+// Archive is where a coach puts the player away, or brings the player back.
+func (w Whose) Archive() string { return w.at("/archive") }
 
 // Round is the statement of one of the player's rounds.
 func (w Whose) Round(id golf.RoundID) string {
