@@ -44,6 +44,9 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.Assign(r.Context(), me(r).ID, about.player.ID, to); err != nil {
 		return err
 	}
+	if round := formID(r, "round"); round != 0 { // the coach looks at a round
+		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
+	}
 	return saved(w, r, about.pages.Lessons()+"#practice", "practice")
 }
 

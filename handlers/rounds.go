@@ -75,6 +75,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 		return err
 	}
 	q := statementInput(r, kept, about, back)
+	q.Today = s.today(r)
 	if q.Coached, err = s.coached(r, about.pages); err != nil {
 		return err
 	}

@@ -55,6 +55,7 @@ var savedTexts = map[string]string{
 	"steward":    "That account is now a steward.",
 	"left":       "You are no longer a steward.",
 	"invitation": "The invitation is revoked. Its link no longer works.",
+	"kept":       "Your access to the pupil has ended. What you wrote is kept here as a private note of yours; the pupil cannot read it.",
 	"groups":     "The groups are saved.",
 	"archived":   "The pupil is put away. The roster shows those who were put away where you ask for them.",
 	"unarchived": "The pupil is on the roster again.",

@@ -32,16 +32,6 @@ type AssignmentResult struct {
 	Passed bool // it reached the pass mark
 }
 
-// AssignForm is the form that sets something to practise.
-type AssignForm struct {
-	At     string // where it is sent
-	Fields []components.Field
-	Figure components.Field // which figure it is to move
-	Rows   []components.Choice
-	Open   bool // shown opened, since something in it was wrong
-	Wrong  components.Summary
-}
-
 // AssignmentCard is something to practise, with its results.
 type AssignmentCard struct {
 	ID       string // place on the page

@@ -169,7 +169,7 @@ func (in OverviewInput) lede() string {
 		all = append(all, fmt.Sprintf("Since the lesson of %s %s has lost %s %s a round, which is %s.", words.NearDay(between.Day, in.Today), in.Name, words.SpelledAmount(max(change.Mean, -change.Mean)), way, figures.Sure(change.Word)))
 	case len(in.Overview.Leaks) > 0:
 		dearest := in.Overview.Leaks[0]
-		all = append(all, fmt.Sprintf("%s loses most here: %s, %s a round.", in.Name, lowerFirst(rowName(dearest.Row, in.Units)), words.StrokeCount(figures.Tenth(dearest.Mean))))
+		all = append(all, fmt.Sprintf("%s loses most here: %s, %s a round.", in.Name, lowerFirst(figures.RowName(dearest.Row, in.Units)), words.StrokeCount(figures.Tenth(dearest.Mean))))
 	default:
 		all = append(all, in.Name+" loses nothing to the target.")
 	}
@@ -221,7 +221,7 @@ func newLeakTable(in OverviewInput) LeakTable {
 	t := LeakTable{Axis: components.NewAxis(partScale, words.Tick), Caption: fmt.Sprintf("%s, strokes a round against %s golfer, with the interval of 95%%", over, words.A(in.Target)),
 		Aside: fmt.Sprintf("%s. Chosen from %s as the dearest, so each is likely a little less.", over, words.Plural(in.Overview.Bands, "band", "bands"))}
 	for _, l := range in.Overview.Leaks {
-		row := LeakRow{Name: rowName(l.Row, in.Units), At: lastTen(in.Whose).BehindRow(2, l.Row.String()), Shots: words.Plural(l.Shots, "shot", "shots"), Bar: partScale.Bar(l.Mean), Figure: words.Signed(l.Mean, 1), Sure: figures.Sure(l.Sure)}
+		row := LeakRow{Name: figures.RowName(l.Row, in.Units), At: lastTen(in.Whose).BehindRow(2, l.Row.String()), Shots: words.Plural(l.Shots, "shot", "shots"), Bar: partScale.Bar(l.Mean), Figure: words.Signed(l.Mean, 1), Sure: figures.Sure(l.Sure)}
 		if l.HasInterval() {
 			row.Whisker = partScale.Whisker(l.Mean, l.Interval.Low, l.Interval.High)
 			row.Between = words.Signed(l.Interval.Low, 1) + " to " + words.Signed(l.Interval.High, 1)
@@ -352,7 +352,7 @@ func (l *PracticeLine) moves(in OverviewInput, b analysis.Between) {
 	if b.Row < 0 || b.Row >= len(in.Overview.Sheet.Rows) {
 		return
 	}
-	l.Figure = rowName(in.Overview.Sheet.Rows[b.Row], in.Units)
+	l.Figure = figures.RowName(in.Overview.Sheet.Rows[b.Row], in.Units)
 	if !b.Known() {
 		l.Sure = "no rounds since to compare"
 		return

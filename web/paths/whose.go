@@ -163,10 +163,19 @@ func (w Whose) RemoveReply(note, reply int64) string {
 	return w.Reply(note) + "/" + number(reply) + "/remove"
 }
 
-// Write is where a note about a place of a round is written: a hole, or a hole
-// and a shot.
-func (w Whose) Write(id golf.RoundID, on string) string {
-	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode() + "#write"
+// Write is where a note about a shot is written, on the statement of its round.
+func (w Whose) Write(id golf.RoundID, hole, shot int) string {
+	return w.Written(id, hole, shot) + "#write-" + strconv.Itoa(hole)
+}
+
+// Written is the statement with the form for a note about a hole open, and its shot
+// chosen; shot 0 is the hole as a whole.
+func (w Whose) Written(id golf.RoundID, hole, shot int) string {
+	on := strconv.Itoa(hole)
+	if shot > 0 {
+		on += "." + strconv.Itoa(shot)
+	}
+	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode()
 }
 
 // Plan says what to practise.
