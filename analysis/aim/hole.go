@@ -78,6 +78,25 @@ func (h *Hole) Map() *Map { return h.fromTee.m }
 // Place is where the hole is.
 func (h *Hole) Place() Point { return h.fromTee.hole }
 
+// Short is the place so many yards from the hole on the centre line, and so many
+// yards right of the line there.
+func (h *Hole) Short(yd, across float64) Point {
+	m, hole := h.fromTee.m, h.fromTee.hole
+	low, high := h.fromTee.along-2*yd, h.fromTee.along
+	for range 50 {
+		middle := (low + high) / 2
+		if m.Point(Position{middle, across}).Distance(hole) > yd {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return m.Point(Position{low, across})
+}
+
+// Reach is how far the player's longest sound shot from a lie goes, in yards.
+func (h *Hole) Reach(lie golf.Lie) float64 { return h.approach.Reach(lie) }
+
 // adds is what the published table adds to the golfer's strokes from a place.
 func (h *Hole) adds(lie golf.Lie, d golf.Distance) float64 {
 	return h.level.Strokes(lie, d) - h.model.Strokes(lie, d)

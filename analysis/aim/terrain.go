@@ -133,7 +133,7 @@ func (m *Map) crossing(from, to Point, z *Zone) Point {
 	if len(m.legs) == 1 {
 		return at(z.enters(Position{from.Y, from.X}, Position{to.Y, to.X}))
 	}
-	const pieces = 32
+	const pieces = 12 // a strip of land narrower than a twelfth of the flight may be missed
 	for i := 1; ; i++ {
 		share := 1 - float64(i)/pieces
 		if i > pieces {
@@ -145,7 +145,7 @@ func (m *Map) crossing(from, to Point, z *Zone) Point {
 		}
 		inside = share
 	}
-	for range 20 {
+	for range 12 {
 		middle := (inside + outside) / 2
 		if z.holds(m.Position(at(middle))) {
 			inside = middle
