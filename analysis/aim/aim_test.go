@@ -48,26 +48,3 @@ func TestHoleWithoutRowsIsTheModels(t *testing.T) {
 		}
 	}
 }
-
-func BenchmarkTeeShot(b *testing.B) {
-	p := dogleg()
-	p.Length, p.Green.Front = 432, 417
-	h := laidOut(b, 84, p)
-	for b.Loop() {
-		h.TeeShots(h.Clubs())
-	}
-}
-
-func BenchmarkLayOut(b *testing.B) {
-	p := dogleg()
-	for b.Loop() {
-		laidOut(b, 84, p)
-	}
-}
-
-func BenchmarkApproach(b *testing.B) {
-	h := laidOut(b, 84, dogleg())
-	for b.Loop() {
-		h.Approach(golf.Fairway, Point{0, 260}, Pattern{})
-	}
-}

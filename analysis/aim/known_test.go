@@ -183,7 +183,8 @@ func TestTroubleMovedAwayBringsTheAimBack(t *testing.T) {
 func checkApproach(t *testing.T, h *Hole, lie golf.Lie, start Point) *Approach {
 	t.Helper()
 	a := h.Approach(lie, start, Pattern{})
-	p := newPlane(h.toGreen, h.approach, lie, start, Pattern{}, fineStep)
+	p := newPlane(h.toGreen, h.approach, lie, start, Pattern{})
+	cover(roughStep, false, p)
 	p.adds = h.adds(lie, golf.Yards.Of(p.yd))
 	ends := []swing{p.swing(-p.search.short), p.swing(0), p.swing(p.search.long)}
 	reach := float64(p.search.side) / ends[0].target
