@@ -58,6 +58,7 @@ var access = map[string]may{
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
 	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": {404, 404, 404, 303}, "GET /players/{player}/report": seen,
+	"GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
@@ -112,6 +113,7 @@ func (s testSite) furnished() (owner, coach visitor) {
 		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
 		coach.post("/players/1/target", "target", "82"),
 		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
+		owner.post("/players/1/run-out", "pairs", "12 21, 13 23", "club", "pw", "lie", "fairway", "green", "medium", "unit", "yd", "day", "2026-05-01"),
 	} {
 		if made.status != http.StatusSeeOther {
 			s.t.Fatalf("%d %s", made.status, made.body)

@@ -149,6 +149,18 @@ func (w Whose) Plan() string { return w.at("/plan") }
 // Drill is how a drill is set up, and its mark for the player.
 func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
 
+// RunOut is the player's run-out book.
+func (w Whose) RunOut() string { return w.at("/run-out") }
+
+// RunOutFile is the book as a file.
+func (w Whose) RunOutFile() string { return w.at("/run-out.csv") }
+
+// RemoveTrial removes a ball from the book.
+func (w Whose) RemoveTrial(id int64) string { return w.RunOut() + "/" + number(id) + "/remove" }
+
+// StartLine is how straight the player starts putts.
+func (w Whose) StartLine() string { return w.at("/start-line") }
+
 // Assignments is where a coach gives something to practise.
 func (w Whose) Assignments() string { return w.at("/assignments") }
 
