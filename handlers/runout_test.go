@@ -23,7 +23,7 @@ func TestTheRunOutBook(t *testing.T) {
 	}
 	const ask = "/players/1/run-out?distance=23&edge=17&lie=fairway&speed=medium&slope=level"
 	for _, v := range []visitor{pupil, coach} {
-		v.mustSee(v.get(ask), "23 yd with 17 yd of green: pw, landed at 13.5 yd, 14 paces. It runs 9.5 yd.", "Card for the bag", "Ends at")
+		v.mustSee(v.get(ask), "23 yd with 17 yd of green: pw, landed at 13.5 yd. It runs 9.5 yd.", "14 paces", "from two trials only", "Card for the bag", "Ends at")
 	}
 	if a := coach.get("/players/1/run-out"); strings.Contains(a.body, "Add to the book") || strings.Contains(a.body, "/remove") {
 		t.Error("the coach is offered to change the book")

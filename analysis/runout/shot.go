@@ -55,6 +55,7 @@ type Choice struct {
 	Club     string
 	Land     float64       // from the ball to where it should land
 	Run      float64       // from there to the hole
+	Trials   int           // that the book has of the club
 	Possible bool          // it lands on the green with room to spare
 	Tried    bool          // the book has trials near that carry
 	Strokes  float64       // expected until the ball is holed, this shot included; NaN where it is not possible
@@ -97,7 +98,7 @@ func (s Shot) Choose(clubs []Club, by golfer.Striker, after func(lie golf.Lie, y
 // with is what one club would do.
 func (s Shot) with(c Club, by golfer.Striker, after func(golf.Lie, float64) float64) Choice {
 	land := s.Land(c.Page)
-	choice := Choice{Club: c.Name, Land: land, Run: s.Distance - land, Possible: land > 0 && land >= s.Distance-s.Green+RoomToLand, Tried: c.Page.Near(land), Strokes: math.NaN()}
+	choice := Choice{Club: c.Name, Trials: c.Page.Trials, Land: land, Run: s.Distance - land, Possible: land > 0 && land >= s.Distance-s.Green+RoomToLand, Tried: c.Page.Near(land), Strokes: math.NaN()}
 	if !choice.Possible {
 		return choice
 	}

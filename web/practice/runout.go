@@ -121,7 +121,7 @@ func (in RunOutInput) lede() string {
 		return in.chipWords(*chip) + ": no club of the book lands on the green and stops by the hole."
 	case chip != nil:
 		best := in.RunOut.Chip.Choices[0]
-		return fmt.Sprintf("%s: %s, landed at %s, %s. It runs %s.", in.chipWords(*chip), best.Club, in.length(best.Land), paces(best.Land), in.length(best.Run))
+		return fmt.Sprintf("%s: %s, landed at %s. It runs %s.", in.chipWords(*chip), best.Club, in.length(best.Land), in.length(best.Run))
 	case len(in.Trials) > 0 && in.Chip.Sound():
 		return "How far is the hole, and how much of it is green? The book says which club, and where to land it."
 	case len(in.Trials) > 0:

@@ -29,7 +29,7 @@ type ChipRow struct {
 	Runs    string
 	Ends    string
 	Strokes string
-	Untried string // that no trial comes near the carry; empty otherwise
+	Doubt   string // that the book says little about this; empty otherwise
 }
 
 // answer is the table, nil when nothing was asked or the book has no answer.
@@ -49,14 +49,27 @@ func (in RunOutInput) answer() *ChipTable {
 			row.Land, row.Paces, row.Runs, row.Strokes = in.length(c.Land), paces(c.Land), in.length(c.Run), fmt.Sprintf("%.2f", c.Strokes)
 			row.Ends = fmt.Sprintf("%s to %s", in.plain(math.Round(c.Ends.Low)), in.length(math.Round(c.Ends.High)))
 			row.Picture = plane.shot(in, c)
-			if !c.Tried {
-				row.Untried = "no trial near that carry"
-			}
+			row.Doubt = doubt(c)
 		}
 		t.Rows = append(t.Rows, row)
 	}
 	return t
 }
+
+// doubt says why the book says little about a choice.
+func doubt(c runout.Choice) string {
+	switch {
+	case !c.Tried:
+		return "no trial near that carry"
+	case c.Trials < fewTrials:
+		return "from " + words.SpelledPlural(c.Trials, "trial", "trials") + " only"
+	default:
+		return ""
+	}
+}
+
+// fewTrials is the fewest trials of a club that say how its run-out spreads.
+const fewTrials = 3
 
 func onGround(s golf.GreenSlope) string {
 	if s == golf.LevelGround {
