@@ -100,3 +100,11 @@ func (s *Store) RestoreDrillSession(ctx context.Context, who golf.PlayerID, id i
 	return changeOne(ctx, s.q, `update drill_sessions set removed_at = null where player_id = @who and id = @id and `+back,
 		pgx.StrictNamedArgs{"who": who, "id": id})
 }
+
+// ChangeDrillSession stores what a session of the player's says after it was changed.
+func (s *Store) ChangeDrillSession(ctx context.Context, who golf.PlayerID, d DrillSession) error {
+	return changeOne(ctx, s.q, `
+		update drill_sessions set day = @day, feet = @feet, tries = @tries, counted = @counted, tried = @tried, minutes = @minutes, note = @note
+		where player_id = @who and id = @id and removed_at is null`,
+		pgx.StrictNamedArgs{"who": who, "id": d.ID, "day": d.Day, "feet": d.Feet, "tries": d.Tries, "counted": whole(d.Counted), "tried": whole(d.Tried), "minutes": d.Minutes, "note": d.Note})
+}

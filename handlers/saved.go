@@ -44,6 +44,7 @@ var savedTexts = map[string]string{
 	"devices":    "All other devices are signed out.",
 	"practice":   "The practice is set.",
 	"result":     "The result is recorded.",
+	"session":    "The session is saved.",
 	"done":       "The practice is done.",
 	"undone":     "The practice is not done after all.",
 	"course":     "The course is saved.",

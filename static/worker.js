@@ -1,12 +1,13 @@
-// The service worker: keeps the pages on which the holes of a round are entered,
-// and the files that they need, so that a round that was begun can be entered to
-// its last hole without a connection. It keeps nothing else, answers from what
+// The service worker: keeps the pages on which the holes of a round and the sessions
+// of a drill are entered, and the files that they need, so that a round that was
+// begun can be entered to its last hole, and a drill be written down, without a
+// connection. It keeps nothing else, answers from what
 // it keeps only when the network does not, and forgets when another player signs
 // in; the page that signs out makes it forget as well.
 
 const files = "files";
 const pagesOf = (player) => `holes ${player}`;
-const holePage = /^\/rounds\/\d+\/holes\/\d+$/;
+const entryPage = /^\/rounds\/\d+\/holes\/\d+$|^\/players\/\d+\/drills\/[a-z0-9-]+$/;
 const offlinePage = "/offline";
 
 addEventListener("install", () => skipWaiting());
@@ -57,12 +58,13 @@ addEventListener("message", (event) => {
 // patience is how long the network may take before a kept page is shown, in ms.
 const patience = 5000;
 
-// hole answers with a page from the network, and from what is kept when there is
+// entry answers with a page from the network, and from what is kept when there is
 // no connection or one that hangs.
-async function hole(request) {
+async function entry(request) {
   const address = new URL(request.url).pathname;
+  const plain = !address.includes("/drills/") || new URL(request.url).search === ""; // not what was just saved
   const network = fetch(request).then(async (answer) => {
-    if (answer.ok && !answer.redirected && answer.type === "basic") {
+    if (plain && answer.ok && !answer.redirected && answer.type === "basic") {
       const copy = answer.clone();
       for (const name of await caches.keys()) if (isPages(name)) await (await caches.open(name)).put(address, copy.clone());
     }
@@ -85,7 +87,7 @@ addEventListener("fetch", (event) => {
   const address = new URL(request.url);
   if (request.method !== "GET" || address.origin !== location.origin) return;
   if (request.mode === "navigate") {
-    event.respondWith(holePage.test(address.pathname) ? hole(request) : fetch(request).catch(offline));
+    event.respondWith(entryPage.test(address.pathname) ? entry(request) : fetch(request).catch(offline));
   } else if (address.pathname.startsWith("/static/")) {
     event.respondWith(caches.match(request, { ignoreVary: true }).then((found) => found ?? fetch(request)));
   }

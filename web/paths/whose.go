@@ -161,6 +161,25 @@ func (w Whose) RemoveTrial(id int64) string { return w.RunOut() + "/" + number(i
 // StartLine is how straight the player starts putts.
 func (w Whose) StartLine() string { return w.at("/start-line") }
 
+// DrillShowing is that page with the result of a session.
+func (w Whose) DrillShowing(key string, session int64) string {
+	return w.Drill(key) + "?session=" + number(session)
+}
+
+// DrillTyped is that page with a session in its form that is not saved yet.
+func (w Whose) DrillTyped(key string, typed url.Values) string {
+	return w.Drill(key) + "?" + typed.Encode()
+}
+
+// Log is every session of practice, by week.
+func (w Whose) Log() string { return w.at("/log") }
+
+// Session is where a session of a drill is changed.
+func (w Whose) Session(id int64) string { return w.at("/sessions/" + number(id)) }
+
+// RemoveSession removes a session of a drill.
+func (w Whose) RemoveSession(id int64) string { return w.Session(id) + "/remove" }
+
 // Assignments is where a coach gives something to practise.
 func (w Whose) Assignments() string { return w.at("/assignments") }
 

@@ -99,7 +99,7 @@ func TestNoBarriers(t *testing.T) {
 	visit(t, ctx, "/rounds", round, round+"/holes/7", round+"/holes/7/shots", "/rounds/new", "/import", "/courses", "/courses/new", "/courses/1", "/account", "/welcome", "/removed", round+"/details")
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
-	visit(t, ctx, "/coaching", "/coaching/looks", "/players/2/lessons", "/players/2/plan", "/players/2/drills/start-line", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+	visit(t, ctx, "/coaching", "/coaching/looks", "/players/2/lessons", "/players/2/plan", "/players/2/drills/start-line", "/players/2/drills/wedge-ladder", "/players/2/drills/round-the-hole", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
 }
 
 func TestNoBarriersForTheCoach(t *testing.T) {
