@@ -60,7 +60,7 @@ var access = map[string]may{
 	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": seen, "GET /players/{player}/report": seen,
 	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
 	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
-	"GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
+	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},

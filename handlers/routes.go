@@ -160,6 +160,7 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/report", s.page(s.report))
 	r.Get("/plan", s.page(s.plan))
 	r.Get("/drills/{drill}", s.page(s.drill))
+	r.Get("/start-line", s.page(s.startLine))
 	r.Get("/run-out", s.page(s.runOut))
 	r.Get("/run-out.csv", s.page(s.runOutCSV))
 	r.Post("/run-out", s.page(s.addTrials))

@@ -32,6 +32,7 @@ type PlanPage struct {
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
 	RunOut     string // address of the run-out book
+	StartLine  string // address of the start line
 }
 
 // CandidateRow is something to practise.
@@ -77,7 +78,7 @@ var cautions = []string{
 func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	page.Title, page.Here = "Practice plan", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Fixed golfer: every round is compared with one golfer, who averages the target on the reference course. Parts are ordered by what is clearly weaker than the rest of the game, then by what would be won back. Marks come from the same golfer. Strokes are for 18 holes."
-	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), RunOut: in.Whose.RunOut()}
+	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
 	if len(in.Candidates) == 0 {
 		p.Lede = in.none()
 		return p

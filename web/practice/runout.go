@@ -91,7 +91,7 @@ func NewRunOutPage(page layout.Page, in RunOutInput) RunOutPage {
 	if in.Whose.Own {
 		p.Add = in.add()
 	}
-	p.Links = []components.Link{{Name: "Practice plan", At: in.Whose.Plan()}}
+	p.Links = []components.Link{{Name: "Practice plan", At: in.Whose.Plan()}, {Name: "Start line", At: in.Whose.StartLine()}}
 	if len(in.Trials) > 0 {
 		p.Links = append(p.Links, components.Link{Name: "Download the book", At: in.Whose.RunOutFile()})
 	}
