@@ -28,6 +28,7 @@ type PlanPage struct {
 	Axis       components.Axis
 	Candidates []CandidateRow
 	Minutes    string // what the minutes add up to
+	Boxes      *PencilBoxes
 	Cautions   []string
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
@@ -99,6 +100,7 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 		p.Candidates = append(p.Candidates, in.row(scale, i+1, c))
 		total += c.Minutes
 	}
+	p.Boxes = in.boxes()
 	p.Minutes = fmt.Sprintf("%d minutes a week", total)
 	return p
 }

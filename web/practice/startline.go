@@ -50,9 +50,9 @@ type PuttsForm struct {
 
 // StartLineInput is what the page is made of.
 type StartLineInput struct {
-	Whose  paths.Whose
-	Name   string // the player's
-	Asked  form.Putts
+	Whose paths.Whose
+	Name  string // the player's
+	Asked form.Putts
 	analysis.StartLine
 }
 

@@ -17,7 +17,7 @@ import (
 func puttSessions(today golf.Date) []analysis.DrillSession {
 	var all []analysis.DrillSession
 	for week := 7; week >= 0; week-- {
-		letters := strings.Repeat("mrmmr", week) + strings.Repeat("mmrmlmmsrm", 4)
+		letters := strings.Repeat("rrlmr", week%4+1) + strings.Repeat("mrrmlmrsrm", 4)
 		tries, err := golf.ParseTries(letters[:40])
 		if err != nil {
 			panic("sample: " + err.Error())
