@@ -90,10 +90,7 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 		if i > 0 && s.Lie == in.Stations[i-1].Lie && s.Distance == in.Stations[i-1].Distance {
 			continue // eight times the same place
 		}
-		row := StationRow{From: "Full drive", Target: words.Percent(s.Of)}
-		if s.Distance > 0 {
-			row.From = words.Distance(s.Lie, s.Distance, in.Units)
-		}
+		row := StationRow{From: placeOf(in.Drill, s.Station, in.Units), Target: words.Percent(s.Of)}
 		if in.Known {
 			row.Today = words.Percent(s.OfToday)
 		}

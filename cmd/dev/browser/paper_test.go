@@ -35,13 +35,14 @@ func TestPracticeIsOneSheet(t *testing.T) {
 	if err := SignIn(ctx, app); err != nil {
 		t.Fatal(err)
 	}
-	paths := []string{"/players/2/plan", "/players/2/run-out", "/players/2/run-out?distance=23&edge=17&lie=fairway&speed=medium&slope=level"}
-	for _, drill := range []string{"start-line", "ladder", "lag", "round-the-hole", "chip-fairway", "chip-rough", "bunker", "up-and-down", "wedge-ladder", "approach", "corridor", "short-side", "back-into-play"} {
-		paths = append(paths, "/players/2/drills/"+drill)
+	both := []string{"/players/2/plan", "/players/2/run-out?distance=23&edge=17&lie=fairway&speed=medium&slope=level", "/players/2/drills/up-and-down"}
+	var short []string // on the shorter paper alone
+	for _, drill := range []string{"start-line", "ladder", "lag", "round-the-hole", "chip-fairway", "chip-rough", "bunker", "wedge-ladder", "approach", "corridor", "short-side", "back-into-play"} {
+		short = append(short, "/players/2/drills/"+drill)
 	}
-	for name, paper := range papers {
+	for name, paths := range map[string][]string{"A4": both, "letter": append(both, short...)} {
 		for _, path := range paths {
-			if n := sheets(t, ctx, path, paper); n != 1 {
+			if n := sheets(t, ctx, path, papers[name]); n != 1 {
 				t.Errorf("%s on %s: %d sheets", path, name, n)
 			}
 		}
