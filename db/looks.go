@@ -25,6 +25,7 @@ const (
 	LookSquad      LookKind = "squad"
 	LookStatement  LookKind = "statement"
 	LookPlan       LookKind = "plan"
+	LookPlay       LookKind = "play"
 )
 
 // visitGap is how long a coach opens nothing before the next look counts as another

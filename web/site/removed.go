@@ -29,6 +29,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"assignment", "Practice", "practice"},
 	{"result", "Results of practice", "result"},
 	{"course", "Courses", "course"},
+	{"range", "Range sessions", "range session"},
 }
 
 // said names it so that the reader can tell it from others.
