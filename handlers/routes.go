@@ -94,6 +94,12 @@ func (s *server) coursePages(r chi.Router) {
 	r.Post(paths.Courses+"/{course}/use-card", s.page(s.useCard))
 	r.Post(paths.Courses+"/{course}/remove", s.page(s.removeCourse))
 	r.Post(paths.Courses+"/{course}/merge", s.page(s.mergeCourse))
+	r.Get(paths.Courses+"/{course}/pictures", s.page(s.pictures))
+	r.Get(paths.Courses+"/{course}/holes/{hole}/picture", s.page(s.picture))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture", s.page(s.savePicture))
+	r.Get(paths.Courses+"/{course}/holes/{hole}/picture.json", s.page(s.pictureFile))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture/file", s.page(s.fillPicture))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture/back", s.page(s.pictureBack))
 }
 
 // roundPages are the rounds of the signed-in player, and the days marked among them.
