@@ -53,8 +53,10 @@ func fairwayWords(all []aim.Width) string {
 	}
 	first, last := all[0], all[len(all)-1]
 	text := fmt.Sprintf("Fairway from %s to %s yd", yards(first.At), yards(last.At))
-	for i, w := range all {
-		text += fmt.Sprintf("%s %s", []string{", ", ": "}[words.Tally(i == 0)], widthWords(w))
+	sign := ": "
+	for _, w := range all {
+		text += sign + widthWords(w)
+		sign = ", "
 	}
 	return text
 }
