@@ -23,6 +23,7 @@ type Map struct {
 	Says     []Saying
 	Tee      string
 	Patterns []Rings
+	Small    bool // it shows a green alone, so that its marks are finer
 }
 
 // Ground is a zone: later ones lie over earlier ones.
