@@ -89,11 +89,11 @@ func (m *Map) Position(p Point) Position {
 		if i > 0 {
 			on = max(on, 0)
 		}
-		away := math.Hypot(along-on, across)
-		if away < nearest {
-			nearest, best = away, Position{l.from + on, math.Copysign(away, across)}
+		if away := (along-on)*(along-on) + across*across; away < nearest {
+			nearest, best = away, Position{l.from + on, across}
 		}
 	}
+	best.Across = math.Copysign(math.Sqrt(nearest), best.Across)
 	return best
 }
 

@@ -11,9 +11,12 @@ type Pattern struct {
 	Deep float64 // spread along, likewise
 	Bad  float64 // share of balls that are struck badly, as a multiple of the golfer's; 0 stands for 1
 
-	Balls  int           // of a range session that it stands on
-	Shots  int           // of rounds that it stands on
-	SideIn stat.Interval // where Side lies with 95 %; both 0 where nothing is known of the player
+	Balls int // of a range session that it stands on
+	Shots int // of rounds that it stands on
+
+	// Where the first four lie with 95 %. The side is known from a session or from
+	// rounds, the others from a session only; both ends are 0 where nothing is known.
+	SideIn, LongIn, WideIn, DeepIn stat.Interval
 }
 
 // Known reports whether anything is known of the player's own pattern.

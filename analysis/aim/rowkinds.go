@@ -126,15 +126,15 @@ func (p Picture) Rows() string {
 
 // String writes the zone as its row.
 func (z Zone) String() string {
-	row := fmt.Sprintf("%s %s to %s", z.Kind, ending(z.From), ending(z.To))
+	row := fmt.Sprintf("%s %s to %s", z.Kind, openOr(z.From), openOr(z.To))
 	if math.IsInf(z.Left, -1) && math.IsInf(z.Right, 1) {
 		return row
 	}
-	return fmt.Sprintf("%s, across %s to %s", row, ending(z.Left), ending(z.Right))
+	return fmt.Sprintf("%s, across %s to %s", row, openOr(z.Left), openOr(z.Right))
 }
 
-// ending is an end of a zone as its row has it.
-func ending(x float64) string {
+// openOr is an end of a zone as its row has it.
+func openOr(x float64) string {
 	if math.IsInf(x, 0) {
 		return open
 	}

@@ -95,9 +95,7 @@ func (r *rowReader) row(line int, text string) error {
 	if len(text) > longestRow {
 		return fmt.Errorf("a row of %d bytes; allowed: at most %d", len(text), longestRow)
 	}
-	words := strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "−", "-")), func(c rune) bool {
-		return c == ' ' || c == '\t' || c == '\r' || c == ',' || c == ':'
-	})
+	words := rowWords(text)
 	if len(words) == 0 {
 		return nil
 	}
@@ -125,6 +123,13 @@ func (r *rowReader) row(line int, text string) error {
 	}
 	z, err := parseZone(kind, rest)
 	return took(r, "zones", line, &p.Zones, z, err, MaxZones)
+}
+
+// rowWords are the words of a row, in lower case.
+func rowWords(text string) []string {
+	return strings.FieldsFunc(strings.ToLower(strings.ReplaceAll(text, "−", "-")), func(c rune) bool {
+		return c == ' ' || c == '\t' || c == '\r' || c == ',' || c == ':'
+	})
 }
 
 // took keeps a row that was read, up to so many.

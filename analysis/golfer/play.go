@@ -147,7 +147,7 @@ func (r *roundInPlay) strike(s *skills, b *ball, shot *golf.Shot) (holed bool) {
 	lie, penalty := l.pick(r.rng.Float64())
 	if penalty {
 		shot.Penalty = 1
-		if r.rng.Float64() < strokeAndDistance {
+		if r.rng.Float64() < StrokeAndDistance {
 			return false
 		}
 	}

@@ -1,0 +1,111 @@
+package aim
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+)
+
+// greenSide is what a picture adds to the strokes from places more than 30 yd from
+// its green, by the distance to the hole: what the best aim costs there less what
+// the golfer takes anywhere. It is worked out on the centre line, from fairway and
+// from rough; sand and trees are as the rough.
+type greenSide struct {
+	low, step float64 // yd of the first distance, and from one to the next
+	known     int     // distances worked out so far, nearest first
+	added     [2][sideDistances]float64
+}
+
+// sideDistances is at how many distances the green side is worked out.
+const sideDistances = 8
+
+// adds reads what a picture adds between the distances. It grows from nothing at 30
+// yd, and stays the same beyond the last distance.
+func (g *greenSide) adds(lie golf.Lie, yd float64) float64 {
+	if g == nil || g.known == 0 {
+		return 0
+	}
+	row := &g.added[1]
+	if lie == golf.Fairway || lie == golf.Tee {
+		row = &g.added[0]
+	}
+	within := golf.MaxShortSided.Yards()
+	if yd <= g.low {
+		return row[0] * max(yd-within, 0) / (g.low - within)
+	}
+	x := min((yd-g.low)/g.step, float64(g.known-1))
+	i := min(int(x), g.known-2)
+	if i < 0 {
+		return row[0]
+	}
+	return row[i] + (x-float64(i))*(row[i+1]-row[i])
+}
+
+// newGreenSide works out a hole's green side, from the green outwards, so that a lay-up
+// sees what follows it.
+func (t *terrain) addGreenSide(striker golfer.Striker) {
+	if t.m.green == nil && len(t.m.picture.Zones) == 0 && len(t.m.picture.Fairway) == 0 {
+		return
+	}
+	last := max(t.along-130, nearGreen+70)
+	t.side = &greenSide{low: nearGreen, step: (last - nearGreen) / (sideDistances - 1)}
+	for i := range sideDistances {
+		yd := t.side.low + float64(i)*t.side.step
+		start := t.m.Point(Position{t.along - yd, 0})
+		for row, lie := range []golf.Lie{golf.Fairway, golf.Rough} {
+			p := newPlane(t, striker, lie, start, Pattern{}, roughStep)
+			side, long := p.seek()
+			far := golf.Yards.Of(start.Distance(t.hole))
+			t.side.added[row][i] = p.look(side, long) - t.worth.Strokes(lie, far)
+		}
+		t.side.known = i + 1
+	}
+}
+
+// sides says what a miss on each side of a drawn green costs, and which side is
+// safe.
+func (a *Approach) sides(p *plane) {
+	if p.t.m.green == nil {
+		return
+	}
+	e := p.t.m.green
+	for side, turn := range map[Side]float64{LeftSide: -math.Pi / 2, RightSide: math.Pi / 2, ShortSide: math.Pi, LongSide: 0} {
+		a.ByPlaces = append(a.ByPlaces, Missed{side, p.missed(e, p.lattice.heading+turn)})
+	}
+	sortMissed(a.ByPlaces)
+	best, worst := a.ByPlaces[0].Strokes, a.ByPlaces[len(a.ByPlaces)-1].Strokes
+	if worst-best < safeFrom {
+		return
+	}
+	for _, m := range a.ByPlaces {
+		if m.Strokes < best+safeFrom/2 {
+			a.Safe = append(a.Safe, m.Side)
+		}
+	}
+}
+
+// A side is called safe when the dearest side costs so much more, and others that
+// cost little more than the safest are named with it. This program's choice.
+const safeFrom = .2
+
+// missed is the average cost of balls that end 2 to 10 yd off the green within 30
+// degrees of a heading from its middle; one out of bounds costs a stroke and another
+// approach.
+func (p *plane) missed(e *ellipse, towards float64) float64 {
+	sum, n := 0.0, 0
+	for turn := -30.0; turn <= 30; turn += 10 {
+		sin, cos := math.Sincos(towards + turn*math.Pi/180)
+		edge := 0.0
+		for e.holds(Point{e.middle.X + edge*sin, e.middle.Y + edge*cos}) {
+			edge += .5
+		}
+		for away := 2.0; away <= 10; away += 2 {
+			r := edge + away
+			end := p.t.end(p.start, Point{e.middle.X + r*sin, e.middle.Y + r*cos})
+			sum += end.strokes + end.again*(1+p.look(0, 0))
+			n++
+		}
+	}
+	return sum / float64(n)
+}
