@@ -35,9 +35,9 @@ const MattersFrom = .03
 type TeeShot struct {
 	Club     Club
 	Best     Aim
-	Straight Aim    // down the middle
-	Curve    []Cost // from left to right, a yard apart
-	Flat     [2]float64
+	Straight Aim        // down the middle
+	Curve    []Cost     // from left to right: 4 yd apart, and a yard apart about the best
+	Flat     [2]float64 // from where to where an aim costs at most .01 more than the best
 }
 
 // Saved is what the best aim with this club saves against the middle.
@@ -51,12 +51,12 @@ type Cost struct {
 
 // Approach is what aims at the green cost.
 type Approach struct {
-	From     From
-	Best     Aim
-	Flag     Aim      // straight at the hole
-	Plane    []Aimed  // aims that were looked at, for a map of costs
-	Safe     []Side   // where a miss costs least, the safest first; none where it does not matter
-	ByPlaces []Missed // what a miss on each side costs
+	From   From
+	Best   Aim
+	Flag   Aim      // straight at the hole
+	Plane  []Aimed  // aims that were looked at, for a map of costs
+	Safe   []Side   // where a miss costs least, the safest first; none where it does not matter
+	Misses []Missed // what a miss on each side costs, the cheapest first
 }
 
 // Saved is what the best aim saves against the flag.
@@ -84,7 +84,7 @@ var sideNames = [...]string{"", "left", "right", "short", "long"}
 // String returns "left", "right", "short" or "long".
 func (s Side) String() string { return sideNames[s] }
 
-// Missed is what a ball that ends on a side of the green costs.
+// Missed is what a ball costs that ends one to two spreads to a side of the flag.
 type Missed struct {
 	Side    Side
 	Strokes float64 // to hole out from there on average, penalties included

@@ -1,8 +1,6 @@
 package aim
 
 import (
-	"math"
-
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
 )
@@ -61,51 +59,4 @@ func (t *terrain) addGreenSide(striker golfer.Striker) {
 		}
 		t.side.known = i + 1
 	}
-}
-
-// sides says what a miss on each side of a drawn green costs, and which side is
-// safe.
-func (a *Approach) sides(p *plane) {
-	if p.t.m.green == nil {
-		return
-	}
-	e := p.t.m.green
-	for side, turn := range map[Side]float64{LeftSide: -math.Pi / 2, RightSide: math.Pi / 2, ShortSide: math.Pi, LongSide: 0} {
-		a.ByPlaces = append(a.ByPlaces, Missed{side, p.missed(e, p.lattice.heading+turn)})
-	}
-	sortMissed(a.ByPlaces)
-	best, worst := a.ByPlaces[0].Strokes, a.ByPlaces[len(a.ByPlaces)-1].Strokes
-	if worst-best < safeFrom {
-		return
-	}
-	for _, m := range a.ByPlaces {
-		if m.Strokes < best+safeFrom/2 {
-			a.Safe = append(a.Safe, m.Side)
-		}
-	}
-}
-
-// A side is called safe when the dearest side costs so much more, and others that
-// cost little more than the safest are named with it. This program's choice.
-const safeFrom = .2
-
-// missed is the average cost of balls that end 2 to 10 yd off the green within 30
-// degrees of a heading from its middle; one out of bounds costs a stroke and another
-// approach.
-func (p *plane) missed(e *ellipse, towards float64) float64 {
-	sum, n := 0.0, 0
-	for turn := -30.0; turn <= 30; turn += 10 {
-		sin, cos := math.Sincos(towards + turn*math.Pi/180)
-		edge := 0.0
-		for e.holds(Point{e.middle.X + edge*sin, e.middle.Y + edge*cos}) {
-			edge += .5
-		}
-		for away := 2.0; away <= 10; away += 2 {
-			r := edge + away
-			end := p.t.end(p.start, Point{e.middle.X + r*sin, e.middle.Y + r*cos})
-			sum += end.strokes + end.again*(1+p.look(0, 0))
-			n++
-		}
-	}
-	return sum / float64(n)
 }

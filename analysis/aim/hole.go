@@ -1,20 +1,12 @@
 package aim
 
 import (
-	"cmp"
 	"fmt"
-	"slices"
 
 	"strokeledger/analysis/expect"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
 )
-
-func sortMissed(all []Missed) {
-	slices.SortFunc(all, func(a, b Missed) int {
-		return cmp.Or(cmp.Compare(a.Strokes, b.Strokes), cmp.Compare(a.Side, b.Side))
-	})
-}
 
 // Player is who aims.
 type Player struct {
