@@ -96,3 +96,18 @@ func (s *Store) PictureVersion(ctx context.Context, course golf.CourseID, hole, 
 		where course_id = @course and hole = @hole and version = @version`,
 		pgx.StrictNamedArgs{"course": course, "hole": hole, "version": version})
 }
+
+// DrawnCourse is how many holes of a course are drawn.
+type DrawnCourse struct {
+	CourseID golf.CourseID
+	Holes    int
+}
+
+// DrawnCourses counts the holes that are drawn, by course.
+func (s *Store) DrawnCourses(ctx context.Context) ([]DrawnCourse, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[DrawnCourse], `
+		with newest as (
+			select distinct on (course_id, hole) course_id, hole, picture <> '' as drawn from hole_pictures order by course_id, hole, version desc
+		)
+		select course_id, count(*) as holes from newest where drawn group by course_id order by course_id`, pgx.StrictNamedArgs{})
+}

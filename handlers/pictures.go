@@ -93,14 +93,19 @@ func (s *server) showPicture(w http.ResponseWriter, r *http.Request, a response,
 		return err
 	}
 	for _, v := range all {
-		seen := play.Version{Number: v.Version, Day: golf.DateOf(v.DrawnAt.In(s.zoneOf(me(r)))), Empty: v.Text == ""}
-		if v.DrawnBy != nil {
-			seen.By = *v.DrawnBy
-		}
-		in.Versions = append(in.Versions, seen)
+		in.Versions = append(in.Versions, s.versionOf(r, v))
 	}
 	in.Whose = mine(r)
 	return show(w, r, a.status, play.NewDrawPage(a.page, in).View())
+}
+
+// versionOf is a drawing as a page tells of it.
+func (s *server) versionOf(r *http.Request, kept db.Picture) play.Version {
+	v := play.Version{Number: kept.Version, Day: golf.DateOf(kept.DrawnAt.In(s.zoneOf(me(r)))), Empty: kept.Text == ""}
+	if kept.DrawnBy != nil {
+		v.By = *kept.DrawnBy
+	}
+	return v
 }
 
 // savePicture draws what was answered or typed, and saves it when that was asked for.

@@ -49,6 +49,8 @@ var savedTexts = map[string]string{
 	"picture":      "The drawing is saved.",
 	"picture_back": "The earlier drawing holds again.",
 	"undrawn":      "The drawing is taken away. It can be brought back from the earlier drawings.",
+	"bag":          "The bag is saved.",
+	"range":        "The balls are saved.",
 	"merged":       "The two courses are merged.",
 	"used":         "The selected rounds now use this card.",
 	"proposed":     "The target is proposed. Your pupil accepts or declines it.",

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"strokeledger/analysis/aim"
-	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
 	"strokeledger/web/words"
 )
@@ -38,29 +37,6 @@ func FlagAt(p aim.Picture, key string) *aim.Flag {
 		}
 	}
 	return nil
-}
-
-// The nearest and the farthest that an approach is looked at from, in yards, and from
-// where on a hole that the tee shot leaves farther.
-const (
-	nearestApproach, farthestApproach = 30, 240
-	laidUp                            = 100
-)
-
-// ApproachFrom is where an approach is played from on a hole of par 4 or longer: where
-// the best tee shot ends, or after a lay-up when that is too far from the green. nil
-// for a par 3.
-func ApproachFrom(p aim.Picture, a aim.Advice) *aim.From {
-	if a.Approach != nil || len(a.Clubs) == 0 {
-		return nil
-	}
-	m := p.Map()
-	hole := m.Hole(p.Green.Middle())
-	left := a.Best().Best.Ends.Distance(hole)
-	if left >= nearestApproach && left <= farthestApproach {
-		return &aim.From{Lie: golf.Fairway, Place: m.Point(aim.Position{Along: m.Position(a.Best().Best.Ends).Along}), Length: left}
-	}
-	return &aim.From{Lie: golf.Fairway, Place: m.Point(aim.Position{Along: p.Length - laidUp}), Length: laidUp}
 }
 
 // approachLede is the sentence of a shot at the green.

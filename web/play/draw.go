@@ -178,7 +178,7 @@ func (p *DrawPage) drawn(in DrawInput) {
 // versions lists who drew the hole, and when.
 func (p *DrawPage) versions(in DrawInput) {
 	for i, v := range in.Versions {
-		text := drawnBy(v, in.Reader)
+		text := DrawnBy(v, in.Reader)
 		if i == 0 {
 			p.Now, p.Saved = text, !v.Empty
 			continue
@@ -191,8 +191,8 @@ func (p *DrawPage) versions(in DrawInput) {
 	}
 }
 
-// drawnBy says who drew a version. Names of other players stay with their coaches.
-func drawnBy(v Version, reader golf.PlayerID) string {
+// DrawnBy says who drew a version. Names of other players stay with their coaches.
+func DrawnBy(v Version, reader golf.PlayerID) string {
 	who := "another player"
 	if v.By == reader {
 		who = "you"

@@ -96,9 +96,11 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 		p.Tee = newTeeView(m, in)
 		p.Lede = teeLede(m, in.Plan.Advice)
 	} else {
-		p.Lede = approachLede(m, approach)
+		p.Lede = approachLede(m, *approach)
 	}
-	p.Approach = newApproachView(m, in, approach)
+	if approach != nil {
+		p.Approach = newApproachView(m, in, *approach)
+	}
 	return p
 }
 
@@ -142,15 +144,20 @@ func thinAs(as analysis.PlaysAs, target float64) string {
 	return fmt.Sprintf("%s. Until then this is the golfer of the target, %s.", capital(words.Thin(as.Thin)), words.Plain(target))
 }
 
-func (in HoleInput) approach() aim.Approach {
+// approach is the shot at the green; nil where there is none.
+func (in HoleInput) approach() *aim.Approach {
 	if in.Approach != nil {
-		return *in.Approach
+		return in.Approach
 	}
 	if in.Plan.Advice.Approach != nil {
-		return *in.Plan.Advice.Approach
+		return in.Plan.Advice.Approach
 	}
 	return in.Plan.Approach
 }
+
+// Shapes are by how many yards the ball is bent on purpose where shapes are compared.
+// Common practice: a shape that can be seen moves about eight yards.
+var Shapes = []float64{-8, 0, 8}
 
 // around leads to the holes before and after.
 func around(in HoleInput) []components.Link {
