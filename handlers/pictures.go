@@ -84,7 +84,7 @@ func (s *server) holding(r *http.Request, d drawn) (db.Picture, error) {
 
 // showPicture shows the page of drawing a hole, with a form as it is kept or typed.
 func (s *server) showPicture(w http.ResponseWriter, r *http.Request, a response, d drawn, in play.DrawInput) error {
-	in.Course, in.Name, in.Hole, in.Unit, in.Reader = d.course.ID, courseName(d.course), d.hole, unitsOf(me(r)).Far, me(r).ID
+	in.Course, in.Name, in.Hole, in.Unit = d.course.ID, courseName(d.course), d.hole, unitsOf(me(r)).Far
 	for _, h := range d.course.Holes {
 		in.Holes = append(in.Holes, h.Number)
 	}

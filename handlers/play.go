@@ -102,7 +102,7 @@ func (s *server) playHole(w http.ResponseWriter, r *http.Request) error {
 		if err := s.aimed(r, p, &in); err != nil {
 			return err
 		}
-		if in.By, err = s.drawnBy(r, d); err != nil {
+		if in.By, err = s.drawnBy(r, p.about, d); err != nil {
 			return err
 		}
 	}
@@ -113,12 +113,12 @@ func (s *server) playHole(w http.ResponseWriter, r *http.Request) error {
 }
 
 // drawnBy says who drew a hole, and when.
-func (s *server) drawnBy(r *http.Request, d drawn) (string, error) {
+func (s *server) drawnBy(r *http.Request, about subject, d drawn) (string, error) {
 	kept, err := s.holding(r, d)
 	if err != nil {
 		return "", err
 	}
-	return play.DrawnBy(s.versionOf(r, kept), me(r).ID), nil
+	return play.DrawnBy(s.versionOf(r, kept), about.pages, about.player.Name), nil
 }
 
 func holeNumbers(c db.Course) []int {

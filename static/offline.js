@@ -1,6 +1,16 @@
 // Lists the rounds that can be entered without a connection, each with a link to
-// its first hole that is not entered.
+// its first hole that is not entered, and the card to carry.
 const list = document.querySelector(".kept-rounds");
+
+function offer(at, text) {
+  const link = document.createElement("a");
+  link.className = "button main-button";
+  link.href = at;
+  link.textContent = text;
+  const item = document.createElement("li");
+  item.append(link);
+  list.append(item);
+}
 
 for (const name of await caches.keys()) {
   if (!name.startsWith("holes ")) continue;
@@ -23,12 +33,11 @@ for (const name of await caches.keys()) {
       const mark = page.querySelector(`.hole-strip a[href="${at}"] .score-mark`);
       return mark && (mark.classList.contains("no-mark") || mark.classList.contains("open-mark")) && !known(at);
     });
-    const link = document.createElement("a");
-    link.className = "button main-button";
-    link.href = open ?? pages[0];
-    link.textContent = `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`;
-    const item = document.createElement("li");
-    item.append(link);
-    list.append(item);
+    offer(open ?? pages[0], `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`);
   }
+}
+
+for (const name of await caches.keys()) {
+  if (!name.startsWith("card ")) continue;
+  for (const request of await (await caches.open(name)).keys()) offer(new URL(request.url).pathname, "Card to carry");
 }

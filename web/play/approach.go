@@ -55,7 +55,7 @@ func newApproachView(m measure, in HoleInput, a aim.Approach) *ApproachView {
 	if len(a.Safe) > 0 {
 		v.Short += " Safe: " + sides(a.Safe) + "."
 	}
-	for _, s := range a.ByPlaces {
+	for _, s := range a.Misses {
 		v.Sides = append(v.Sides, SideRow{capital(s.Side.String()), strokes(s.Strokes)})
 	}
 	if in.Picture.Green.Drawn() {

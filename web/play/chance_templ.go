@@ -243,7 +243,7 @@ func (p ChancePage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("scores", "The scores", "The rule stands at the target. Columns left of it are rounds you are playing for.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var7), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("scores", "The scores", "The rule stands at the target. Columns left of it reach it.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var7), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

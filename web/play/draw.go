@@ -23,7 +23,6 @@ type DrawInput struct {
 	Versions []Version // the newest first
 	File     string    // the file that was sent, where something is wrong with it
 	FileSaid []string  // what
-	Reader   golf.PlayerID
 	Whose    paths.Whose // the reader's own pages
 }
 
@@ -178,7 +177,7 @@ func (p *DrawPage) drawn(in DrawInput) {
 // versions lists who drew the hole, and when.
 func (p *DrawPage) versions(in DrawInput) {
 	for i, v := range in.Versions {
-		text := DrawnBy(v, in.Reader)
+		text := DrawnBy(v, in.Whose, "")
 		if i == 0 {
 			p.Now, p.Saved = text, !v.Empty
 			continue
@@ -191,11 +190,15 @@ func (p *DrawPage) versions(in DrawInput) {
 	}
 }
 
-// DrawnBy says who drew a version. Names of other players stay with their coaches.
-func DrawnBy(v Version, reader golf.PlayerID) string {
+// DrawnBy says who drew a version, on the pages of a player. Names of others are told
+// to nobody.
+func DrawnBy(v Version, whose paths.Whose, player string) string {
 	who := "another player"
-	if v.By == reader {
+	switch {
+	case v.By == whose.Player && whose.Own:
 		who = "you"
+	case v.By == whose.Player:
+		who = player
 	}
 	what := "Drawn by "
 	if v.Empty {

@@ -259,7 +259,7 @@ func patternWords(m measure, all []aim.TeeShot) string {
 		text += fmt.Sprintf("The %s stands on %s: the middle of the pattern is %s of the aim, %s. ", t.Club.Name, on, biasWords(m, p.Side), biasSure(p))
 	}
 	if text == "" {
-		return "Where balls end is the pattern of the level. Balls on the range make it your own."
+		return "Where balls end is the pattern of the level. Balls from the range say more."
 	}
 	return text + "What is not named here is the pattern of the level."
 }

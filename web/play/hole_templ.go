@@ -927,7 +927,7 @@ func (v *TeeView) clubs() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 68, "<div class=\"table-pair\"><table class=\"plain-table numbers\"><caption>Clubs for the tee. Lengths are your own where the bag has them, else a share of the driver’s.</caption> <thead><tr><th scope=\"col\">Club</th><th scope=\"col\">Length</th><th scope=\"col\">Best aim</th><th scope=\"col\">Costs</th><th scope=\"col\">Straight</th></tr></thead> <tbody>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 68, "<div class=\"table-pair\"><table class=\"plain-table numbers\"><caption>Clubs for the tee. Lengths are those of the bag where it has them, else a share of the driver’s.</caption> <thead><tr><th scope=\"col\">Club</th><th scope=\"col\">Length</th><th scope=\"col\">Best aim</th><th scope=\"col\">Costs</th><th scope=\"col\">Straight</th></tr></thead> <tbody>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -1270,7 +1270,7 @@ func (v *ApproachView) view() templ.Component {
 			return templ_7745c5c3_Err
 		}
 		if len(v.Sides) > 0 {
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 100, "<table class=\"plain-table numbers\"><caption>What is left after a miss, on average</caption> <thead><tr><th scope=\"col\">A miss</th><th scope=\"col\">Strokes</th></tr></thead> <tbody>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 100, "<table class=\"plain-table numbers\"><caption>What a miss to one side leaves, on average</caption> <thead><tr><th scope=\"col\">A miss</th><th scope=\"col\">Strokes</th></tr></thead> <tbody>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -3,6 +3,7 @@ package play
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 
@@ -49,6 +50,7 @@ type RoundPage struct {
 	PlanAt   string
 	Draw     string // where holes are drawn
 	Empty    bool   // no hole is drawn
+	own      bool   // it is the reader's own
 }
 
 // PlanFirst is a hole where the plan matters.
@@ -82,6 +84,7 @@ type PlanLine struct {
 type CarryCard struct {
 	Course, Player string
 	Aside          string
+	Needed         string // files without which the card cannot be shown; empty where it is not kept
 	Nines          []CarryNine
 }
 
@@ -110,8 +113,10 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.BodyClass = "round-plan"
 	page.Foot = "Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee. What is saved is an average; what one ball does says nothing about the aim."
 	p := RoundPage{Page: page, Heading: "Plan of the round, " + in.Name, Sub: subLinks(in.Whose, in.Course, in.Whose.RoundPlan(in.Course)),
-		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0}
+		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, own: in.Whose.Own}
 	p.At = in.at()
+	m := measure{in.Unit}
+	p.Card = newCarryCard(m, in)
 	if p.Empty {
 		p.Lede = "No hole of this course is drawn yet, so there is nothing to plan."
 		return p
@@ -120,17 +125,17 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		p.Progress = fmt.Sprintf("%d of %d drawn holes are worked out. The page goes on by itself.", len(in.Plans), in.Drawn)
 	}
 	p.Thin = thinAs(in.As, in.Target)
-	m := measure{in.Unit}
 	p.lines(m, in)
 	p.first(m, in)
-	p.Card = newCarryCard(m, in)
 	return p
 }
 
 // Alone is the page with nothing but the card to carry.
 func (p RoundPage) Alone() RoundPage {
 	p.CardOnly, p.Title, p.Heading, p.BodyClass = true, "Card to carry", "Card to carry", "carry-page"
-	p.Script = "carry.js"
+	if p.own && p.Progress == "" {
+		p.Script, p.Card.Needed = "carry.js", strings.Join(layout.EntryFiles(), " ")
+	}
 	return p
 }
 
@@ -311,7 +316,7 @@ func newCarryCard(m measure, in RoundInput) CarryCard {
 		nine := CarryNine{Name: names[i]}
 		par, length := 0, 0.0
 		for _, h := range part {
-			par, length = par+h.Par, length+h.Length.Yards()
+			par, length = par+h.Par, length+math.Round(h.Length.Yards())
 			nine.Lines = append(nine.Lines, carryLine(m, in, h))
 		}
 		nine.Par, nine.Yards = fmt.Sprint(par), fmt.Sprintf("%.0f", length)
