@@ -108,9 +108,15 @@ func (h *Hole) Approach(lie golf.Lie, start Point, pattern Pattern) *Approach {
 	return p.approach(From{lie, start, p.yd})
 }
 
-// Clubs are the clubs that are thought of on the tee of a hole, with the lengths of
-// the level.
-func (h *Hole) Clubs() []Club { return TeeClubs(h.tee) }
+// Clubs are the clubs that are thought of on the tee of the hole, with the lengths
+// of the level; none goes farther than the golfer would hit the ball at the hole.
+func (h *Hole) Clubs() []Club {
+	clubs := TeeClubs(h.tee)
+	for i := range clubs {
+		clubs[i].Length = min(clubs[i].Length, h.tee.Target(golf.Tee, h.fromTee.m.picture.Length))
+	}
+	return clubs
+}
 
 // TeeClubs are the clubs of a golfer for the tee, with the lengths of the level.
 func TeeClubs(s golfer.Striker) []Club {

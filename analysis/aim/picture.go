@@ -16,6 +16,12 @@ type Picture struct {
 	Green   Green
 }
 
+// Bare reports whether the picture has no row, so that the hole is as the golfer's
+// own ground is.
+func (p Picture) Bare() bool {
+	return len(p.Bends)+len(p.Fairway)+len(p.Zones) == 0 && !p.Green.Drawn()
+}
+
 // Bend is where the centre line turns; it is straight between two bends.
 type Bend struct {
 	At      float64 // yd from the tee along the line

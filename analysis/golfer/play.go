@@ -27,6 +27,8 @@ type Player struct {
 	skill      [golf.Putting + 1]float64 // skill coordinate by category
 	boundary   golf.Distance
 	card       []golf.CardHole
+	style      Style
+	shortPutts float64 // skill coordinate of the style's short putts
 }
 
 // NewPlayer makes a player for the holes of a card. The mean over many rounds
@@ -67,10 +69,15 @@ func (p *Player) Play(seed, number uint64) []golf.Hole {
 	for _, c := range golf.Categories {
 		r.skills[c] = r.day(c, p.skill[c]+form)
 	}
+	r.dress(form)
 	holes := make([]golf.Hole, len(p.card))
 	for i, h := range p.card {
 		start := len(r.shots)
-		r.hole(h)
+		if drawn, ok := p.style.Drawn[h.Number]; ok {
+			r.drawnHole(h, drawn)
+		} else {
+			r.hole(h)
+		}
 		holes[i] = golf.Hole{Number: h.Number, Par: h.Par, Shots: r.shots[start:len(r.shots):len(r.shots)]}
 	}
 	return holes
@@ -82,6 +89,8 @@ type roundInPlay struct {
 	rng    *rand.Rand
 	skills [golf.Putting + 1]*skills // of the day, by category
 	shots  []golf.Shot               // so far, of all holes
+
+	shortPutts *skills // for putts of ShortPutt and less; nil where they are as the others
 }
 
 // day returns the skills of a category, shared with an earlier one that has
@@ -118,6 +127,9 @@ func (r *roundInPlay) hole(h golf.CardHole) {
 
 // putt plays a putt and moves the ball when it misses.
 func (r *roundInPlay) putt(s *skills, b *ball) (holed bool) {
+	if r.shortPutts != nil && b.far <= ShortPutt.Feet() {
+		s = r.shortPutts
+	}
 	p := s.putt(b.far)
 	angle, over := r.rng.NormFloat64()*p.angle, puttPast+r.rng.NormFloat64()*p.sd
 	if math.Abs(angle) < p.window && over >= 0 && over <= puttCapture {
