@@ -17,7 +17,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	in := play.ChanceInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
-		Target: p.about.player.Target, Planned: r.URL.Query().Get("aims") == "plan"}
+		Target: p.about.player.Target, Planned: r.URL.Query().Get("aims") == "plan", Two: [2]string{r.URL.Query().Get("one"), r.URL.Query().Get("two")}}
 	pictures := map[int]analysis.Picture{}
 	for _, h := range p.course.Holes {
 		if picture, drawn := play.PictureOf(h, p.files[h.Number]); drawn {
@@ -26,8 +26,8 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	}
 	in.Drawn = len(pictures)
 	if len(p.course.Holes) > 0 {
-		ask := analysis.ChanceInput{History: p.history, Target: p.about.player.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Clubs: p.clubs, Planned: in.Planned, Seed: chanceSeed}
-		worked, err := workOut(r.Context(), s.worked, p.chanceKey(in.Planned), func() (found play.ChanceInput, err error) {
+		ask := analysis.ChanceInput{History: p.history, Target: p.about.player.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), Planned: in.Planned, Seed: chanceSeed}
+		worked, err := workOut(r.Context(), s.worked, p.chanceKey(in), func() (found play.ChanceInput, err error) {
 			found.Chance, err = s.engine.Chance(ask)
 			return found, err
 		})
@@ -45,13 +45,13 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 // chanceSeed makes the same answer of the same rounds.
 const chanceSeed = 18
 
-// chanceKey identifies the rounds, the course and the clubs that a chance stands on.
-func (p playing) chanceKey(planned bool) [32]byte {
+// chanceKey identifies the rounds, the course and the changes that a chance stands on.
+func (p playing) chanceKey(in play.ChanceInput) [32]byte {
 	var rounds strings.Builder
 	for _, h := range p.history {
 		rounds.Write(roundKey(h))
 	}
-	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, p.clubs, planned)
+	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, in.Planned, play.Together(in.Two))
 }
 
 // roundKey identifies a round as it is stored now.

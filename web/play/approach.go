@@ -51,7 +51,9 @@ func newApproachView(m measure, in HoleInput, a aim.Approach) *ApproachView {
 	v := &ApproachView{Lede: approachLede(m, a), Shares: shareRows(a.Best.Shares, a.Flag.Shares), Flags: flagLinks(in)}
 	v.From = fmt.Sprintf("From %s, %s.", m.distance(a.From.Length), strings.ToLower(words.Capital(a.From.Lie.String())))
 	best, flag := a.Best.Shares.ShortSided, a.Flag.Shares.ShortSided
-	v.Short = fmt.Sprintf("Short side %.0f in 100 against %.0f at the flag.", math.Round(100*best), math.Round(100*flag))
+	if max(best, flag) >= .005 {
+		v.Short = fmt.Sprintf("Short side %.0f in 100 against %.0f at the flag.", math.Round(100*best), math.Round(100*flag))
+	}
 	if len(a.Safe) > 0 {
 		v.Short += " Safe: " + sides(a.Safe) + "."
 	}

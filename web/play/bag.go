@@ -163,7 +163,7 @@ func NewBagPage(page layout.Page, in BagInput) BagPage {
 }
 
 func usedClub(m measure, c aim.Club) UsedClub {
-	u := UsedClub{Name: capital(c.Name), Length: m.distance(c.Length), From: "level", Pattern: "level"}
+	u := UsedClub{Name: capital(c.Name), Length: m.distance(c.Length), From: "from the level", Pattern: "As the level’s"}
 	if c.Own {
 		u.From = "own"
 	}
@@ -173,7 +173,7 @@ func usedClub(m measure, c aim.Club) UsedClub {
 			u.Pattern = fmt.Sprintf("%s: %s", balls(p.Balls), u.Pattern)
 		}
 	} else if c.Pattern.Side != 0 {
-		u.Pattern = "level, " + m.side(c.Pattern.Side) + " of the aim"
+		u.Pattern = "As the level’s, " + m.side(c.Pattern.Side) + " of the aim"
 	}
 	return u
 }

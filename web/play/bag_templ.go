@@ -101,7 +101,7 @@ func (p BagPage) View() templ.Component {
 					}()
 				}
 				ctx = templ.InitializeContext(ctx)
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 6, "<table class=\"plain-table\"><caption class=\"visually-hidden\">Clubs for the tee, with their lengths and patterns</caption> <thead><tr><th scope=\"col\">Club</th><th scope=\"col\">Length</th><th scope=\"col\">Length from</th><th scope=\"col\">Pattern</th></tr></thead> <tbody>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 6, "<table class=\"plain-table used-clubs\"><caption class=\"visually-hidden\">Clubs for the tee, with their lengths and patterns</caption> <thead><tr><th scope=\"col\">Club</th><th scope=\"col\">Length</th><th scope=\"col\">Where its balls end</th></tr></thead> <tbody>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -132,14 +132,14 @@ func (p BagPage) View() templ.Component {
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "</td><td>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, ", ")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
 					var templ_7745c5c3_Var8 string
 					templ_7745c5c3_Var8, templ_7745c5c3_Err = templ.JoinStringErrs(c.From)
 					if templ_7745c5c3_Err != nil {
-						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/play/bag.templ`, Line: 22, Col: 74}
+						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/play/bag.templ`, Line: 22, Col: 67}
 					}
 					_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var8))
 					if templ_7745c5c3_Err != nil {
@@ -152,7 +152,7 @@ func (p BagPage) View() templ.Component {
 					var templ_7745c5c3_Var9 string
 					templ_7745c5c3_Var9, templ_7745c5c3_Err = templ.JoinStringErrs(c.Pattern)
 					if templ_7745c5c3_Err != nil {
-						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/play/bag.templ`, Line: 22, Col: 96}
+						return templ.Error{Err: templ_7745c5c3_Err, FileName: `web/play/bag.templ`, Line: 22, Col: 89}
 					}
 					_, templ_7745c5c3_Err = templ_7745c5c3_Buffer.WriteString(templ.EscapeString(templ_7745c5c3_Var9))
 					if templ_7745c5c3_Err != nil {
@@ -482,7 +482,7 @@ func (p BagPage) View() templ.Component {
 						return templ_7745c5c3_Err
 					}
 					if len(p.Sessions) > 0 {
-						templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 44, "<h3>Entered so far</h3><ul class=\"earlier-drawings\">")
+						templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 44, "<h3 class=\"later-heading\">Entered so far</h3><ul class=\"earlier-drawings\">")
 						if templ_7745c5c3_Err != nil {
 							return templ_7745c5c3_Err
 						}

@@ -21,10 +21,27 @@ type ChanceInput struct {
 	Course  golf.CourseID
 	Name    string // of the course, with its tees
 	Card    []golf.CardHole
-	Target  float64 // of 18 holes
-	Drawn   int     // how many holes are drawn
-	Planned bool    // the plan's aims are played
+	Target  float64   // of 18 holes
+	Drawn   int       // how many holes are drawn
+	Planned bool      // the plan's aims are played
+	Two     [2]string // changes that the reader asked for together, by their names
 	forecast.Chance
+}
+
+// Together are two changes of an address; none where they are no two changes.
+func Together(names [2]string) [][2]forecast.Change {
+	var pair [2]forecast.Change
+	for i, name := range names {
+		for _, c := range forecast.Changes {
+			if c.String() == name {
+				pair[i] = c
+			}
+		}
+	}
+	if pair[0] == 0 || pair[1] == 0 || pair[0] == pair[1] {
+		return nil
+	}
+	return [][2]forecast.Change{pair}
 }
 
 // ChancePage is how likely the target is on a course.
@@ -43,6 +60,9 @@ type ChancePage struct {
 	Axis    components.Axis
 	Ifs     []IfRow
 	Pairs   []IfRow
+	Asked   []AskedChange // the two changes that may be asked for together
+	AskAt   string
+	Aiming  string // plan where the plan's aims are played
 	Takes   string
 	Plan    string // the plan of practice
 	Target  string
@@ -90,6 +110,12 @@ type IfRow struct {
 	From, To                     string // places of the two chances
 }
 
+// AskedChange is a choice of a change.
+type AskedChange struct {
+	components.Field
+	Choices []components.Choice
+}
+
 // The frame of the picture of scores, in its own units.
 const (
 	scoreWide, scoreHigh = 400.0, 180.0
@@ -118,6 +144,7 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	p.Range = in.between(target)
 	p.Average = fmt.Sprintf("Average %.1f. A round without a double: %s in 100.", in.Mean, hundred(in.NoDoubles))
 	p.ifs(in)
+	p.asked(in)
 	p.Takes = in.takes()
 	return p
 }
@@ -160,7 +187,7 @@ func (in ChanceInput) lede(target string) string {
 	}
 	text := fmt.Sprintf("%s, %s of 100 here %s %s or better.", who, roundsOf(in.Chance.Chance), isOrAre(in.Chance.Chance), target)
 	if len(in.WhatIf) > 0 && in.WhatIf[0].Chance > in.Chance.Chance {
-		text += fmt.Sprintf(" %s it would be %s.", ifSentence(in.WhatIf[0].Kind, in.Target), hundred(in.WhatIf[0].Chance))
+		text += fmt.Sprintf(" %s it would be %s.", ifSentence(in.WhatIf[0].Change, in.Target), hundred(in.WhatIf[0].Chance))
 	}
 	return text
 }
@@ -178,15 +205,15 @@ func isOrAre(share float64) string {
 func ifName(c forecast.Change, target float64) string {
 	as := "as " + words.A(target)
 	switch c {
-	case forecast.TeeShotsAt:
+	case forecast.TeeShotsAsTarget:
 		return "Tee shots " + as
-	case forecast.ApproachAt:
+	case forecast.ApproachAsTarget:
 		return "Approach " + as
-	case forecast.ShortGameAt:
+	case forecast.ShortGameAsTarget:
 		return "Short game " + as
-	case forecast.PuttingAt:
+	case forecast.PuttingAsTarget:
 		return "Putting " + as
-	case forecast.ShortPuttsAt:
+	case forecast.ShortPutts:
 		return "Putts of 6 ft and in " + as
 	case forecast.NoCompounding:
 		return "No second error after trouble"
@@ -202,7 +229,7 @@ func ifName(c forecast.Change, target float64) string {
 // ifSentence is a change at the head of a sentence.
 func ifSentence(c forecast.Change, target float64) string {
 	switch c {
-	case forecast.TeeShotsAt, forecast.ApproachAt, forecast.ShortGameAt, forecast.PuttingAt, forecast.ShortPuttsAt:
+	case forecast.TeeShotsAsTarget, forecast.ApproachAsTarget, forecast.ShortGameAsTarget, forecast.PuttingAsTarget, forecast.ShortPutts:
 		return "With " + lowerFirst(ifName(c, target))
 	case forecast.Longer:
 		return "With 15 yards more"
@@ -282,7 +309,11 @@ func (in ChanceInput) between(target string) *ChanceRange {
 
 func (p *ChancePage) ifs(in ChanceInput) {
 	for _, v := range chanceScale.Ticks() {
-		p.Axis.Ticks = append(p.Axis.Ticks, components.Tick{X: chanceScale.Across(v), Text: hundred(v)})
+		tick := components.Tick{X: chanceScale.Across(v), Text: hundred(v)}
+		if v > .01 && v < .99 {
+			tick.Class = "roomy-tick"
+		}
+		p.Axis.Ticks = append(p.Axis.Ticks, tick)
 		if v > 0 {
 			p.Axis.Grid = append(p.Axis.Grid, chanceScale.Across(v))
 		}
@@ -292,15 +323,46 @@ func (p *ChancePage) ifs(in ChanceInput) {
 		return IfRow{name, words.Signed(w.Strokes, 1), hundred(in.Chance.Chance), hundred(w.Chance), chanceScale.Across(in.Chance.Chance), chanceScale.Across(w.Chance)}
 	}
 	for _, w := range in.WhatIf {
-		p.Ifs = append(p.Ifs, row(w, ifName(w.Kind, in.Target)))
+		p.Ifs = append(p.Ifs, row(w, ifName(w.Change, in.Target)))
 	}
-	for _, w := range in.Chance.Pairs[:min(len(in.Chance.Pairs), pairsMost)] {
-		p.Pairs = append(p.Pairs, row(w, ifName(w.Kind, in.Target)+", and "+lowerFirst(ifName(w.Second, in.Target))))
+	for _, w := range in.pairs() {
+		p.Pairs = append(p.Pairs, row(w, ifName(w.Change, in.Target)+", and "+lowerFirst(ifName(w.Second, in.Target))))
 	}
 }
 
-// pairsMost is how many pairs of changes are listed, the best.
+// asked offers any two changes together.
+func (p *ChancePage) asked(in ChanceInput) {
+	p.AskAt = in.Whose.Chance(in.Course)
+	if in.Planned {
+		p.Aiming = "plan"
+	}
+	for i, label := range []string{"One change", "and another"} {
+		a := AskedChange{Field: components.Field{Name: []string{"one", "two"}[i], Label: label}}
+		for k, w := range in.WhatIf {
+			name := w.Change.String()
+			a.Choices = append(a.Choices, components.Choice{Value: name, Name: ifName(w.Change, in.Target), Chosen: name == in.Two[i] || in.Two[i] == "" && k == i})
+		}
+		if len(a.Choices) > 1 {
+			p.Asked = append(p.Asked, a)
+		}
+	}
+}
+
+// pairsMost is how many pairs of changes are listed, the best, besides the one that was
+// asked for.
 const pairsMost = 5
+
+func (in ChanceInput) pairs() []forecast.WhatIf {
+	asked := Together(in.Two)
+	var all []forecast.WhatIf
+	for i, w := range in.Chance.Pairs {
+		wanted := len(asked) > 0 && (asked[0] == [2]forecast.Change{w.Change, w.Second} || asked[0] == [2]forecast.Change{w.Second, w.Change})
+		if i < pairsMost || wanted {
+			all = append(all, w)
+		}
+	}
+	return all
+}
 
 // takes says what makes the target even odds.
 func (in ChanceInput) takes() string {
@@ -311,7 +373,7 @@ func (in ChanceInput) takes() string {
 	case !t.Known:
 		return "No single part of the game makes it even odds. It takes two or more together."
 	default:
-		return fmt.Sprintf("The smallest single step to even odds is %s at %.0f: %s a round, and then %s in 100.", partWords(t.Part), t.Level, words.StrokeCount(t.Strokes), hundred(t.Chance))
+		return fmt.Sprintf("The smallest single step to even odds is %s at %.0f: %s a round, and then %s in 100.", partWords(t.Part), t.Level, words.StrokeCount(-t.Strokes), hundred(t.Chance))
 	}
 }
 

@@ -14,6 +14,7 @@ import (
 // Curve is what the hole costs by where the tee shot is aimed, with each club.
 type Curve struct {
 	Label  string // says what it shows
+	Key    string // which line is which club
 	Grid   []CurveTick
 	Ticks  []CurveTick
 	Lines  []CurveLine // the best club last, over the others
@@ -30,8 +31,6 @@ type CurveTick struct{ At, Text string }
 type CurveLine struct {
 	Class string
 	Path  string
-	Name  string
-	X, Y  string // of the name
 }
 
 // CurveSpot is an aim on its curve.
@@ -59,6 +58,7 @@ func newCurve(m measure, advice aim.Advice) Curve {
 	best, straight := advice.Best(), advice.Straight()
 	p := planeOf(advice)
 	c := Curve{Label: fmt.Sprintf("What the hole costs by aim. %s lowest at %s, %s. %s down the middle %s.", capital(best.Club.Name), m.side(best.Best.Side), strokes(best.Best.Cost), capital(straight.Club.Name), strokes(straight.Straight.Cost))}
+	c.Key = curveKey(advice)
 	for _, v := range p.y.Ticks() {
 		_, y := p.at(0, v)
 		c.Grid = append(c.Grid, CurveTick{tenth(y), fmt.Sprintf("%.1f", v)})
@@ -96,6 +96,24 @@ func curveClass(i, driver int) string {
 	}
 }
 
+// curveKey says which line is which club.
+func curveKey(a aim.Advice) string {
+	var others []string
+	for i, c := range a.Clubs {
+		if i > 0 && i != a.Driver {
+			others = append(others, c.Club.Name)
+		}
+	}
+	text := "Thick line: " + a.Best().Club.Name
+	if a.Driver > 0 {
+		text += ". Dashes: " + a.Straight().Club.Name
+	}
+	if len(others) > 0 {
+		text += ". Dots: " + words.List(others)
+	}
+	return text + "."
+}
+
 // planeOf holds every aim that may be worth a thought.
 func planeOf(advice aim.Advice) plane {
 	lowest := advice.Best().Best.Cost
@@ -107,11 +125,11 @@ func planeOf(advice aim.Advice) plane {
 			}
 		}
 	}
-	return plane{chart.NewRange(7, across...), chart.Range{Low: math.Floor(lowest*10-.2) / 10, High: math.Ceil(slices.Max(costs)*10) / 10, Step: .1}}
+	return plane{chart.NewRange(7, across...), chart.Range{Low: math.Floor(lowest*10-1) / 10, High: math.Ceil(slices.Max(costs)*10) / 10, Step: .1}}
 }
 
 func (p plane) line(class string, club aim.TeeShot) CurveLine {
-	l := CurveLine{Class: class, Name: club.Club.Name}
+	l := CurveLine{Class: class}
 	var b strings.Builder
 	drawing := false
 	for _, c := range club.Curve {
@@ -121,9 +139,6 @@ func (p plane) line(class string, club aim.TeeShot) CurveLine {
 		}
 		x, y := p.at(c.Side, c.Strokes)
 		fmt.Fprintf(&b, "%c%s %s", "ML"[words.Tally(drawing)], tenth(x), tenth(y))
-		if l.X == "" {
-			l.X, l.Y = tenth(max(x, curveLeft)+2), tenth(max(y, curveTop)+8)
-		}
 		drawing = true
 	}
 	l.Path = b.String()

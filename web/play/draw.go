@@ -20,9 +20,9 @@ type DrawInput struct {
 	Form     form.PictureForm
 	Judged   bool // the rows were sent, so that faults in them are told at the head
 	Unit     golf.Unit
-	Versions []Version // the newest first
-	File     string    // the file that was sent, where something is wrong with it
-	FileSaid []string  // what
+	Versions []Version   // the newest first
+	File     string      // the file that was sent, where something is wrong with it
+	FileSaid []string    // what
 	Whose    paths.Whose // the reader's own pages
 }
 

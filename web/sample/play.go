@@ -232,11 +232,12 @@ func chancePages() []Page {
 		scores[score] /= sum
 	}
 	known := forecast.Chance{Target: 79, Rounds: 20000, Played: 12, Mean: 83.3, SD: 4.2, Scores: scores, Chance: .17, Interval: stat.Interval{Low: .08, High: .30}, NoDoubles: .14,
-		WhatIf: []forecast.WhatIf{{Kind: forecast.PuttingAt, Strokes: -1.8, Chance: .32}, {Kind: forecast.ApproachAt, Strokes: -1.4, Chance: .27}, {Kind: forecast.ShortPuttsAt, Strokes: -1.1, Chance: .25},
-			{Kind: forecast.TeeShotsAt, Strokes: -.9, Chance: .23}, {Kind: forecast.Longer, Strokes: -.8, Chance: .23}, {Kind: forecast.PlansAims, Strokes: -.6, Chance: .22}, {Kind: forecast.NoCompounding, Strokes: -.5, Chance: .21},
-			{Kind: forecast.ShortGameAt, Strokes: -.3, Chance: .19}, {Kind: forecast.OneClubLess, Strokes: .6, Chance: .14}},
-		Pairs: []forecast.WhatIf{{Kind: forecast.PuttingAt, Second: forecast.ApproachAt, Strokes: -3.2, Chance: .45}, {Kind: forecast.PuttingAt, Second: forecast.TeeShotsAt, Strokes: -2.7, Chance: .40}},
-		Takes: forecast.Takes{Known: true, Part: golf.Approach, Level: 74, Strokes: 3.8, Chance: .51}}
+		WhatIf: []forecast.WhatIf{{Change: forecast.PuttingAsTarget, Strokes: -1.8, Chance: .32}, {Change: forecast.ApproachAsTarget, Strokes: -1.4, Chance: .27}, {Change: forecast.ShortPutts, Strokes: -1.1, Chance: .25},
+			{Change: forecast.TeeShotsAsTarget, Strokes: -.9, Chance: .23}, {Change: forecast.Longer, Strokes: -.8, Chance: .23}, {Change: forecast.PlansAims, Strokes: -.6, Chance: .22}, {Change: forecast.NoCompounding, Strokes: -.5, Chance: .21},
+			{Change: forecast.ShortGameAsTarget, Strokes: -.3, Chance: .19}, {Change: forecast.OneClubLess, Strokes: .6, Chance: .14}},
+		Pairs: []forecast.WhatIf{{Change: forecast.PuttingAsTarget, Second: forecast.ApproachAsTarget, Strokes: -3.2, Chance: .45}, {Change: forecast.PuttingAsTarget, Second: forecast.TeeShotsAsTarget, Strokes: -2.7, Chance: .40}},
+		Takes: forecast.Takes{Known: true, Part: golf.Approach, Level: 74, Strokes: -3.8, Chance: .51}}
+	known.Chance = known.AtOrBetter(79)
 	in := play.ChanceInput{Whose: own, Player: Player, Course: 3, Name: "Harrow Fen, white", Card: sampleCard, Target: 79, Drawn: 3, Chance: known}
 	page := func(state string, in play.ChanceInput) Page {
 		shell := signedIn(in.Whose.Play())
