@@ -27,6 +27,7 @@ const (
 	LookPlan       LookKind = "plan"
 	LookRunOut     LookKind = "run_out"
 	LookStartLine  LookKind = "start_line"
+	LookPlay       LookKind = "play"
 )
 
 // visitGap is how long a coach opens nothing before the next look counts as another

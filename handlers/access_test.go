@@ -39,6 +39,8 @@ var access = map[string]may{
 	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,
 	"GET /courses/{course}": private, "POST /courses/{course}": {422, 404, 404, 303}, "POST /courses/{course}/use-card": {303, 303, 303, 303},
 	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
+	"GET /courses/{course}/pictures": private, "GET /courses/{course}/holes/{hole}/picture": private, "POST /courses/{course}/holes/{hole}/picture": private,
+	"GET /courses/{course}/holes/{hole}/picture.json": absent, "POST /courses/{course}/holes/{hole}/picture/file": typo, "POST /courses/{course}/holes/{hole}/picture/back": {400, 400, 400, 303},
 	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
 	"POST /account/devices": absent, "POST /account/devices/others": {303, 303, 303, 303}, "POST /account/delete": typo, "POST /account/invite": absent,
 	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "POST /accounts/{player}/reset/remove": absent,

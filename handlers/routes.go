@@ -94,6 +94,12 @@ func (s *server) coursePages(r chi.Router) {
 	r.Post(paths.Courses+"/{course}/use-card", s.page(s.useCard))
 	r.Post(paths.Courses+"/{course}/remove", s.page(s.removeCourse))
 	r.Post(paths.Courses+"/{course}/merge", s.page(s.mergeCourse))
+	r.Get(paths.Courses+"/{course}/pictures", s.page(s.pictures))
+	r.Get(paths.Courses+"/{course}/holes/{hole}/picture", s.page(s.picture))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture", s.page(s.savePicture))
+	r.Get(paths.Courses+"/{course}/holes/{hole}/picture.json", s.page(s.pictureFile))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture/file", s.page(s.fillPicture))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture/back", s.page(s.pictureBack))
 }
 
 // roundPages are the rounds of the signed-in player, and the days marked among them.
@@ -169,6 +175,15 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/sessions/{session}", s.page(s.session))
 	r.Post("/sessions/{session}", s.page(s.changeSession))
 	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
+	r.Get("/play", s.page(s.playIndex))
+	r.Get("/play/{course}", s.page(s.playRound))
+	r.Get("/play/{course}/card", s.page(s.carryCard))
+	r.Get("/play/{course}/holes/{hole}", s.page(s.playHole))
+	r.Get("/play/{course}/chance", s.page(s.chance))
+	r.Get("/bag", s.page(s.bag))
+	r.Post("/bag", s.page(s.saveBag))
+	r.Post("/bag/range", s.page(s.saveRange))
+	r.Post("/bag/range/{session}/remove", s.page(s.removeRange))
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))

@@ -55,11 +55,11 @@ func (p Page) Modules() []string {
 	}
 }
 
-// EntryFiles are the addresses of the files that the page of a hole, and the one
-// shown without a connection, cannot do without.
+// EntryFiles are the addresses of the files that the page of a hole, the card to
+// carry, and the page shown without a connection cannot do without.
 func EntryFiles() []string {
 	var all []string
-	for _, name := range []string{"app.css", "entry.js", "keys.js", "drill.js", "waiting.js", "offline.js", "book-400.woff2", "book-700.woff2", "column-400.woff2", "column-700.woff2"} {
+	for _, name := range []string{"app.css", "entry.js", "keys.js", "drill.js", "waiting.js", "offline.js", "carry.js", "book-400.woff2", "book-700.woff2", "column-400.woff2", "column-700.woff2"} {
 		all = append(all, static.URL(name))
 	}
 	return all
