@@ -39,7 +39,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, play.NewChancePage(shellOf(r, p.about), in).View())
+	return show(w, r, http.StatusOK, play.NewChancePage(s.shellOf(r, p.about), in).View())
 }
 
 // chanceSeed makes the same answer of the same rounds.
