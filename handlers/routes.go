@@ -158,17 +158,7 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
-	r.Get("/plan", s.page(s.plan))
-	r.Get("/drills/{drill}", s.page(s.drill))
-	r.Get("/start-line", s.page(s.startLine))
-	r.Get("/run-out", s.page(s.runOut))
-	r.Get("/run-out.csv", s.page(s.runOutCSV))
-	r.Post("/run-out", s.page(s.addTrials))
-	r.Post("/run-out/{trial}/remove", s.page(s.removeTrial))
-	r.Post("/drills/{drill}", s.page(s.saveDrill))
-	r.Get("/sessions/{session}", s.page(s.session))
-	r.Post("/sessions/{session}", s.page(s.changeSession))
-	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
+	r.Group(s.practicePages)
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))
@@ -181,6 +171,21 @@ func (s *server) playersPages(r chi.Router) {
 	r.Post("/assignments/{assignment}/remove", s.page(s.removeAssignment))
 	r.Post("/target", s.page(s.proposeTarget))
 	r.Post("/target/answer", s.page(s.answerTarget))
+}
+
+// practicePages are the pages of practice of a named player.
+func (s *server) practicePages(r chi.Router) {
+	r.Get("/plan", s.page(s.plan))
+	r.Get("/drills/{drill}", s.page(s.drill))
+	r.Get("/start-line", s.page(s.startLine))
+	r.Get("/run-out", s.page(s.runOut))
+	r.Get("/run-out.csv", s.page(s.runOutCSV))
+	r.Post("/run-out", s.page(s.addTrials))
+	r.Post("/run-out/{trial}/remove", s.page(s.removeTrial))
+	r.Post("/drills/{drill}", s.page(s.saveDrill))
+	r.Get("/sessions/{session}", s.page(s.session))
+	r.Post("/sessions/{session}", s.page(s.changeSession))
+	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
 }
 
 // clientAddress finds the address of the client: that of the connection, or the one
