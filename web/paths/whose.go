@@ -3,6 +3,7 @@ package paths
 import (
 	"net/url"
 	"strconv"
+	"strings"
 
 	"strokeledger/analysis/golf"
 )
@@ -180,6 +181,25 @@ func (w Whose) Written(id golf.RoundID, hole, shot int) string {
 
 // Plan says what to practise.
 func (w Whose) Plan() string { return w.at("/plan") }
+
+// PlanOf says what to practise, by the latest rounds of a span; of all rounds for the
+// zero value.
+func (w Whose) PlanOf(span golf.Span) string {
+	if span == (golf.Span{}) {
+		return w.Plan()
+	}
+	return w.Plan() + "?" + url.Values{"span": {span.String()}}.Encode()
+}
+
+// PlanFor is the place of a part of the game in that plan.
+func (w Whose) PlanFor(part golf.Category, span golf.Span) string {
+	return w.PlanOf(span) + "#" + PlanPlace(part)
+}
+
+// PlanPlace is the place of a part of the game on the page of a plan.
+func PlanPlace(part golf.Category) string {
+	return "plan-" + strings.ReplaceAll(part.String(), " ", "-")
+}
 
 // Drill is how a drill is set up, and its mark for the player.
 func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
