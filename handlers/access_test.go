@@ -60,7 +60,11 @@ var access = map[string]may{
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
 	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": {404, 404, 404, 303}, "GET /players/{player}/report": seen,
-	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
+	"GET /players/{player}/play": seen, "GET /players/{player}/play/{course}": seen, "GET /players/{player}/play/{course}/card": seen,
+	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen,
+	"GET /players/{player}/bag": seen, "POST /players/{player}/bag": {303, 404, 404, 303}, "POST /players/{player}/bag/range": {422, 404, 404, 303},
+	"POST /players/{player}/bag/range/{session}/remove": {303, 404, 404, 303},
+	"POST /players/{player}/notes":                      {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
@@ -114,6 +118,7 @@ func (s testSite) furnished() (owner, coach visitor) {
 		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
 		coach.post("/players/1/target", "target", "82"),
 		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
+		owner.post("/players/1/bag/range", "range_club", "driver", "day", "2026-10-02", "balls", strings.Repeat("3 left, 4 short\n", 10)),
 	} {
 		if made.status != http.StatusSeeOther {
 			s.t.Fatalf("%d %s", made.status, made.body)
