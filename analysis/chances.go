@@ -30,6 +30,7 @@ type ChanceInput struct {
 	Pictures map[int]aim.Picture // by number of the hole; holes without one are the golfer's own ground
 	Planned  bool                // holes with a picture are played with the plan's aims, not straight
 	Together [][2]Change         // pairs of changes that are asked for
+	Only     bool                // no change is tried: much faster
 	Rounds   int                 // to play; 0 stands for ChanceRounds
 	Seed     uint64
 }
@@ -45,7 +46,7 @@ func (e *Engine) Chance(in ChanceInput) (Chance, error) {
 	}
 	ask := forecast.Ask{
 		Target: golf.TargetOver(in.Card, in.Target, in.Par18), Level: in.Target, Levels: as.Levels,
-		Card: in.Card, Rounds: in.Rounds, Seed: in.Seed, UsePlan: in.Planned, Also: in.Together,
+		Card: in.Card, Rounds: in.Rounds, Seed: in.Seed, UsePlan: in.Planned, Also: in.Together, Only: in.Only,
 		Lost: e.lostBy(as, profiles, in.History), Gain: gainOf(as),
 	}
 	if ask.Rounds == 0 {

@@ -1,13 +1,9 @@
 package handlers
 
 import (
-	"errors"
 	"net/http"
 
-	"github.com/go-chi/chi/v5"
-
 	"strokeledger/analysis"
-	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/practice"
 )
@@ -30,26 +26,6 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	}
 	return show(w, r, http.StatusOK, practice.NewPlanPage(shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
 		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}).View())
-}
-
-// drill shows how a drill is done, and its mark for a player.
-func (s *server) drill(w http.ResponseWriter, r *http.Request) error {
-	about, in, err := s.planInput(r)
-	if err != nil {
-		return err
-	}
-	drill, err := s.engine.Drill(chi.URLParam(r, "drill"), in)
-	if errors.Is(err, analysis.ErrNoDrill) {
-		return golf.ErrNotFound
-	}
-	if err != nil {
-		return err
-	}
-	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
-		return err
-	}
-	return show(w, r, http.StatusOK, practice.NewDrillPage(shellOf(r, about), practice.DrillInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Units: unitsOf(me(r)), DrillFor: drill}).View())
 }
 
 // planInput reads a player's rounds for a plan.

@@ -34,7 +34,11 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, a := range given {
 		f.Practice = append(f.Practice, fileOfPractice(a))
 	}
-	return f, nil
+	trials, err := s.store.Trials(r.Context(), who, who)
+	for _, t := range trials {
+		f.RunOut = append(f.RunOut, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
+	}
+	return f, err
 }
 
 // fileOfPrivate writes a private note about a pupil, whom the store returns in place

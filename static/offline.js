@@ -1,6 +1,8 @@
-// Lists the rounds that can be entered without a connection, each with a link to
-// its first hole that is not entered, and the card to carry.
+// Lists what can be used without a connection: rounds, each with a link to its first
+// hole that is not entered, drills, and the card to carry.
 const list = document.querySelector(".kept-rounds");
+
+const pageOf = async (kept, at) => new DOMParser().parseFromString(await (await kept.match(at)).text(), "text/html");
 
 function offer(at, text) {
   const link = document.createElement("a");
@@ -19,12 +21,17 @@ for (const name of await caches.keys()) {
   const rounds = new Map();
   for (const request of await holes.keys()) {
     const at = new URL(request.url).pathname;
+    if (at.includes("/drills/")) {
+      const form = (await pageOf(holes, at)).querySelector("form.session-form[data-name]");
+      if (form) offer(at, `Write down ${form.dataset.name}`);
+      continue;
+    }
     const round = at.slice(0, at.lastIndexOf("/holes/"));
     if (!rounds.has(round)) rounds.set(round, []);
     rounds.get(round).push(at);
   }
   for (const pages of rounds.values()) {
-    const page = new DOMParser().parseFromString(await (await holes.match(pages[0])).text(), "text/html");
+    const page = await pageOf(holes, pages[0]);
     const form = page.querySelector("form.entry-form");
     if (!form) continue;
     const base = pages[0].slice(0, pages[0].lastIndexOf("/") + 1);

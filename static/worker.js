@@ -1,14 +1,14 @@
-// The service worker: keeps the pages on which the holes of a round are entered,
-// so that a round that was begun can be entered to its last hole without a
-// connection; the card to carry that was opened last; and the files that they
-// need. It keeps nothing else, answers from what it keeps only when the network
-// does not, and forgets when another player signs in; the page that signs out
-// makes it forget as well.
+// The service worker: keeps the pages on which the holes of a round and the sessions
+// of a drill are entered, so that a round that was begun can be entered to its last
+// hole, and a drill be written down, without a connection; the card to carry that was
+// opened last; and the files that they need. It keeps nothing else, answers from what
+// it keeps only when the network does not, and forgets when another player signs in;
+// the page that signs out makes it forget as well.
 
 const files = "files";
 const pagesOf = (player) => `holes ${player}`;
 const cardOf = (player) => `card ${player}`;
-const holePage = /^\/rounds\/\d+\/holes\/\d+$/;
+const entryPage = /^\/rounds\/\d+\/holes\/\d+$|^\/players\/\d+\/drills\/[a-z0-9-]+$/;
 const cardPage = /^\/players\/\d+\/play\/\d+\/card$/;
 const offlinePage = "/offline";
 
@@ -85,8 +85,9 @@ const patience = 5000;
 // no connection or one that hangs. What is kept of its kind becomes the new one.
 async function page(request, isKind) {
   const address = new URL(request.url).pathname;
+  const plain = !address.includes("/drills/") || new URL(request.url).search === ""; // not what was just saved
   const network = fetch(request).then(async (answer) => {
-    if (answer.ok && !answer.redirected && answer.type === "basic") {
+    if (plain && answer.ok && !answer.redirected && answer.type === "basic") {
       const copy = answer.clone();
       for (const name of await caches.keys()) {
         if (!isKind(name)) continue;
@@ -113,7 +114,7 @@ addEventListener("fetch", (event) => {
   const address = new URL(request.url);
   if (request.method !== "GET" || address.origin !== location.origin) return;
   if (request.mode === "navigate") {
-    const isKind = holePage.test(address.pathname) ? isPages : cardPage.test(address.pathname) ? isCard : null;
+    const isKind = entryPage.test(address.pathname) ? isPages : cardPage.test(address.pathname) ? isCard : null;
     event.respondWith(isKind ? page(request, isKind) : fetch(request).catch(offline));
   } else if (address.pathname.startsWith("/static/")) {
     event.respondWith(caches.match(request, { ignoreVary: true }).then((found) => found ?? fetch(request)));

@@ -25,6 +25,7 @@ type Ask struct {
 	Straight, Planned map[int]golfer.Drawn
 	UsePlan           bool
 
+	Only bool        // no change is tried, and nothing is searched
 	Lost []Lost      // of each round of the player against Levels; fewer than two have no interval
 	Also [][2]Change // pairs of changes that are asked for besides the most helpful ones
 
@@ -109,7 +110,7 @@ func Find(a Ask) (Chance, error) {
 	if err != nil {
 		return Chance{}, err
 	}
-	base, err := g.play(g.now())
+	base, err := g.play(g.now(), a.Rounds, true)
 	if err != nil {
 		return Chance{}, err
 	}
@@ -124,10 +125,13 @@ func Find(a Ask) (Chance, error) {
 		}
 		c.Interval = a.interval(curve)
 	}
-	if err := g.whatIfs(&c, base); err != nil {
+	if a.Only {
+		return c, nil
+	}
+	if err := g.whatIfs(&c, &base); err != nil {
 		return Chance{}, err
 	}
-	c.Takes, err = g.takes(&c, curve, base)
+	c.Takes, err = g.takes(&c, curve, &base)
 	return c, err
 }
 

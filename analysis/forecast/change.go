@@ -94,28 +94,43 @@ func levelOf(l *golfer.Levels, c golf.Category) *float64 {
 // pairsOf is how many of the most helpful changes are tried two by two.
 const pairsOf = 3
 
-// whatIfs tries every change, and pairs of them.
-func (g *game) whatIfs(c *Chance, base field) error {
-	try := func(changes ...Change) (WhatIf, error) {
-		s := g.now()
-		for _, change := range changes {
-			s = g.with(s, change)
-		}
-		f, err := g.play(s)
-		if err != nil {
-			return WhatIf{}, err
-		}
-		w := WhatIf{Change: changes[0], Strokes: f.mean() - base.mean(), Chance: f.chance(c.Target)}
-		if len(changes) > 1 {
-			w.Second = changes[1]
-		}
-		return w, nil
+// whatIfRounds is the most rounds that are played for a change: they are the same
+// rounds as those that it is compared with, so that fewer are enough.
+const whatIfRounds = 10000
+
+// try plays the rounds with some changes.
+func (g *game) try(c *Chance, base *field, changes ...Change) (WhatIf, error) {
+	s := g.now()
+	for _, change := range changes {
+		s = g.with(s, change)
 	}
+	w, err := g.compare(c, base, s)
+	w.Change = changes[0]
+	if len(changes) > 1 {
+		w.Second = changes[1]
+	}
+	return w, err
+}
+
+// compare plays the rounds of a setup beside the same rounds as they are.
+func (g *game) compare(c *Chance, base *field, s setup) (WhatIf, error) {
+	n := min(len(base.rounds), whatIfRounds)
+	f, err := g.play(s, n, s.noCompounding)
+	if err != nil {
+		return WhatIf{}, err
+	}
+	same := base.first(n)
+	chance := c.Chance + f.chance(c.Target) - same.chance(c.Target)
+	return WhatIf{Strokes: f.mean() - same.mean(), Chance: min(max(chance, 0), 1)}, nil
+}
+
+// whatIfs tries every change, and pairs of them.
+func (g *game) whatIfs(c *Chance, base *field) error {
 	for _, change := range Changes {
 		if !g.open(change) {
 			continue
 		}
-		w, err := try(change)
+		w, err := g.try(c, base, change)
 		if err != nil {
 			return err
 		}
@@ -123,7 +138,7 @@ func (g *game) whatIfs(c *Chance, base field) error {
 	}
 	byHelp(c.WhatIf)
 	for _, pair := range g.pairs(c.WhatIf) {
-		w, err := try(pair[0], pair[1])
+		w, err := g.try(c, base, pair[0], pair[1])
 		if err != nil {
 			return err
 		}

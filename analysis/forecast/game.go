@@ -35,8 +35,7 @@ type setup struct {
 
 // now is how the player plays as it is.
 func (g *game) now() setup {
-	s := setup{levels: g.ask.Levels}
-	s.style.Drawn = g.ask.Straight
+	s := setup{levels: g.ask.Levels, style: golfer.Style{ByHole: true, Drawn: g.ask.Straight}}
 	if g.ask.UsePlan {
 		s.style.Drawn = g.ask.Planned
 	}
@@ -56,8 +55,8 @@ type field struct {
 	noCompounding bool
 }
 
-// play plays the rounds of a setup on all cores.
-func (g *game) play(s setup) (field, error) {
+// play plays some rounds of a setup on all cores, the same ones for each setup.
+func (g *game) play(s setup, rounds int, judged bool) (field, error) {
 	player, err := golfer.NewPlayer(&g.parameters, s.levels, g.ask.Card, golf.StandardBoundary)
 	if err != nil {
 		return field{}, err
@@ -65,20 +64,35 @@ func (g *game) play(s setup) (field, error) {
 	if player, err = player.In(s.style); err != nil {
 		return field{}, err
 	}
-	f := field{make([]round, g.ask.Rounds), s.noCompounding}
-	workers := min(runtime.GOMAXPROCS(0), g.ask.Rounds)
+	f := field{make([]round, rounds), s.noCompounding}
+	workers := min(runtime.GOMAXPROCS(0), rounds)
 	parallel.Do(workers, func(w int) {
-		for i := w; i < g.ask.Rounds; i += workers {
-			a := account.Of(golf.Round{Holes: player.Play(g.ask.Seed, uint64(i))}, g.terms)
-			f.rounds[i].score = int(a.Score)
-			for _, d := range a.Doubles {
-				f.rounds[i].compounding += d.Compounding
-				f.rounds[i].doubles++
+		for i := w; i < rounds; i += workers {
+			holes := player.Play(g.ask.Seed, uint64(i))
+			if judged {
+				f.rounds[i] = g.judge(holes)
+				continue
+			}
+			for _, h := range holes {
+				f.rounds[i].score += h.Strokes()
 			}
 		}
 	})
 	return f, nil
 }
+
+// judge counts a round with its doubles.
+func (g *game) judge(holes []golf.Hole) round {
+	a := account.Of(golf.Round{Holes: holes}, g.terms)
+	r := round{score: int(a.Score), doubles: len(a.Doubles)}
+	for _, d := range a.Doubles {
+		r.compounding += d.Compounding
+	}
+	return r
+}
+
+// first are the first rounds of a field.
+func (f *field) first(n int) *field { return &field{f.rounds[:n], f.noCompounding} }
 
 // score is what a round counts.
 func (f *field) score(r round) float64 {

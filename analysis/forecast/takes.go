@@ -13,7 +13,7 @@ const half = .5
 // takes finds the part of the game that must become better by the fewest levels for
 // the target to come in one round of two, by one search on the curve for the strokes
 // that it takes, and rounds of what the table of gains says of each part.
-func (g *game) takes(c *Chance, curve curve, base field) (Takes, error) {
+func (g *game) takes(c *Chance, curve curve, base *field) (Takes, error) {
 	if c.Chance >= half {
 		return Takes{Already: true}, nil
 	}
@@ -41,16 +41,16 @@ const (
 )
 
 // reaches plays a part of the game at a level, and at better ones until it is enough.
-func (g *game) reaches(c *Chance, part golf.Category, level float64, base field) (Takes, error) {
+func (g *game) reaches(c *Chance, part golf.Category, level float64, base *field) (Takes, error) {
 	for range mostSteps {
 		s := g.now()
 		*levelOf(&s.levels, part) = level
-		f, err := g.play(s)
+		w, err := g.compare(c, base, s)
 		if err != nil {
 			return Takes{}, err
 		}
-		if chance := f.chance(c.Target); chance >= half {
-			return Takes{Known: true, Part: part, Level: level, Strokes: f.mean() - base.mean(), Chance: chance}, nil
+		if w.Chance >= half {
+			return Takes{Known: true, Part: part, Level: level, Strokes: w.Strokes, Chance: w.Chance}, nil
 		}
 		if level -= levelStep; level < expect.MinLevel {
 			break

@@ -157,7 +157,15 @@ const (
 // holes is the chance that this strike goes into a hole yd yards away and off
 // radians to the side of the aim.
 func (k strike) holes(yd, off float64) float64 {
+	past, short := (yd+holePast-k.mean)/k.sd, (yd-holeShort-k.mean)/k.sd
+	if past < -neverHoled || short > neverHoled {
+		return 0
+	}
 	half := holeHalf / yd
 	side := stat.NormalCDF((off+half)/k.angle) - stat.NormalCDF((off-half)/k.angle)
-	return side * (stat.NormalCDF((yd+holePast-k.mean)/k.sd) - stat.NormalCDF((yd-holeShort-k.mean)/k.sd))
+	return side * (stat.NormalCDF(past) - stat.NormalCDF(short))
 }
+
+// neverHoled is from how many spreads on a ball is never so long or short: the chance
+// is below 1e-15.
+const neverHoled = 8

@@ -64,7 +64,8 @@ func recentre(card []golf.CardHole, t float64) float64 {
 // the same round, whatever else was played. Distances are exact; a caller that
 // writes them down rounds them.
 func (p *Player) Play(seed, number uint64) []golf.Hole {
-	r := roundInPlay{player: p, rng: rand.New(rand.NewPCG(seed, number))}
+	source := rand.NewPCG(seed, number)
+	r := roundInPlay{player: p, source: source, rng: rand.New(source), shots: make([]golf.Shot, 0, usualShots)}
 	form := r.rng.NormFloat64() * FormSpread
 	for _, c := range golf.Categories {
 		r.skills[c] = r.day(c, p.skill[c]+form)
@@ -73,6 +74,7 @@ func (p *Player) Play(seed, number uint64) []golf.Hole {
 	holes := make([]golf.Hole, len(p.card))
 	for i, h := range p.card {
 		start := len(r.shots)
+		p.reseed(&r, seed, number, h.Number)
 		if drawn, ok := p.style.Drawn[h.Number]; ok {
 			r.drawnHole(h, drawn)
 		} else {
@@ -83,9 +85,13 @@ func (p *Player) Play(seed, number uint64) []golf.Hole {
 	return holes
 }
 
+// usualShots is room for the shots of a round.
+const usualShots = 110
+
 // roundInPlay is one round as it is played.
 type roundInPlay struct {
 	player *Player
+	source *rand.PCG
 	rng    *rand.Rand
 	skills [golf.Putting + 1]*skills // of the day, by category
 	shots  []golf.Shot               // so far, of all holes

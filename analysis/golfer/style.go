@@ -15,6 +15,10 @@ type Style struct {
 	TeeShare   float64       // share of their length that they are hit; 0 stands for 1
 	ShortPutts float64       // level at which putts of 6 ft and less are played; 0 for that of the putting
 	Drawn      map[int]Drawn // by number of the hole: holes that are played on a drawing
+
+	// ByHole gives each hole its own random numbers, so that rounds of two styles with the
+	// same seed and number differ only where the styles do.
+	ByHole bool
 }
 
 // In returns the player with a style. It fails on a level out of range.
@@ -30,6 +34,19 @@ func (p *Player) In(s Style) (*Player, error) {
 	}
 	return &styled, nil
 }
+
+// mostHoles is more than the numbers of holes.
+const mostHoles = 32
+
+// reseed gives a hole its own random numbers, where it has them.
+func (p *Player) reseed(r *roundInPlay, seed, number uint64, hole int) {
+	if p.style.ByHole {
+		r.source.Seed(seed^holeStream, number*mostHoles+uint64(hole))
+	}
+}
+
+// holeStream keeps the numbers of holes apart from those of rounds.
+const holeStream = 0x9e3779b97f4a7c15
 
 // dress changes the skills of a round by the player's style.
 func (r *roundInPlay) dress(form float64) {

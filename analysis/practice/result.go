@@ -63,6 +63,15 @@ func (l Levels) At(level float64) []float64 {
 	return c
 }
 
+// Beside are the chances of two drills as those of one whose stations are both's.
+func (l Levels) Beside(more Levels) Levels {
+	both := make(Levels, len(l))
+	for i := range l {
+		both[i] = append(append([]float64{}, l[i]...), more[i]...)
+	}
+	return both
+}
+
 // Read reads tries, a count for every station. Before them every level from 68 to
 // 110 is held to be as likely as any other.
 func (l Levels) Read(tries []Count, target, today float64) Result {

@@ -149,6 +149,37 @@ func (w Whose) Plan() string { return w.at("/plan") }
 // Drill is how a drill is set up, and its mark for the player.
 func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
 
+// RunOut is the player's run-out book.
+func (w Whose) RunOut() string { return w.at("/run-out") }
+
+// RunOutFile is the book as a file.
+func (w Whose) RunOutFile() string { return w.at("/run-out.csv") }
+
+// RemoveTrial removes a ball from the book.
+func (w Whose) RemoveTrial(id int64) string { return w.RunOut() + "/" + number(id) + "/remove" }
+
+// StartLine is how straight the player starts putts.
+func (w Whose) StartLine() string { return w.at("/start-line") }
+
+// DrillShowing is that page with the result of a session.
+func (w Whose) DrillShowing(key string, session int64) string {
+	return w.Drill(key) + "?session=" + number(session)
+}
+
+// DrillTyped is that page with a session in its form that is not saved yet.
+func (w Whose) DrillTyped(key string, typed url.Values) string {
+	return w.Drill(key) + "?" + typed.Encode()
+}
+
+// Log is every session of practice, by week.
+func (w Whose) Log() string { return w.at("/log") }
+
+// Session is where a session of a drill is changed.
+func (w Whose) Session(id int64) string { return w.at("/sessions/" + number(id)) }
+
+// RemoveSession removes a session of a drill.
+func (w Whose) RemoveSession(id int64) string { return w.Session(id) + "/remove" }
+
 // Assignments is where a coach gives something to practise.
 func (w Whose) Assignments() string { return w.at("/assignments") }
 

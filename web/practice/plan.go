@@ -28,9 +28,12 @@ type PlanPage struct {
 	Axis       components.Axis
 	Candidates []CandidateRow
 	Minutes    string // what the minutes add up to
+	Boxes      *PencilBoxes
 	Cautions   []string
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
+	RunOut     string // address of the run-out book
+	StartLine  string // address of the start line
 }
 
 // CandidateRow is something to practise.
@@ -76,7 +79,7 @@ var cautions = []string{
 func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	page.Title, page.Here = "Practice plan", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Fixed golfer: every round is compared with one golfer, who averages the target on the reference course. Parts are ordered by what is clearly weaker than the rest of the game, then by what would be won back. Marks come from the same golfer. Strokes are for 18 holes."
-	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months()}
+	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
 	if len(in.Candidates) == 0 {
 		p.Lede = in.none()
 		return p
@@ -97,6 +100,7 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 		p.Candidates = append(p.Candidates, in.row(scale, i+1, c))
 		total += c.Minutes
 	}
+	p.Boxes = in.boxes()
 	p.Minutes = fmt.Sprintf("%d minutes a week", total)
 	return p
 }
