@@ -60,14 +60,14 @@ var access = map[string]may{
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
 	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": seen, "GET /players/{player}/report": seen,
+	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
+	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
+	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"GET /players/{player}/play": seen, "GET /players/{player}/play/{course}": seen, "GET /players/{player}/play/{course}/card": seen,
 	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen,
 	"GET /players/{player}/bag": seen, "POST /players/{player}/bag": {303, 404, 404, 303}, "POST /players/{player}/bag/range": {422, 404, 404, 303},
 	"POST /players/{player}/bag/range/{session}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes":                      {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
-	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
-	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
-	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
@@ -87,11 +87,20 @@ var lastRoutes = []string{
 
 // fromADay are the answers to a coach let in from a day on that is after the
 // player's round, where they are not those to any coach.
-var fromADay = map[string]int{}
+var fromADay = map[string]int{
+	"GET /players/{player}/rounds/{round}": 404,
+	"POST /players/{player}/notes/{note}":  404, "POST /players/{player}/notes/{note}/remove": 404,
+	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
+	"POST /players/{player}/assignments/{assignment}/remove": 404,
+}
 
 // steered are the answers to the steward where they are not those to others: the
 // steward's own pages, and the courses of everybody.
-var steered = map[string]int{}
+var steered = map[string]int{
+	"GET /accounts": 200, "POST /accounts/{player}/reset": 200,
+	"POST /courses/{course}/merge": 422, "POST /courses/{course}/remove": 303,
+	"POST /accounts/{player}/reset/remove": 303, "POST /accounts/{player}/steward": 303, "POST /accounts/leave": 422,
+}
 
 // role is somebody who asks every route.
 type role struct {
