@@ -65,7 +65,11 @@ var access = map[string]may{
 	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
 	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
 	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
-	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
+	"GET /players/{player}/play": seen, "GET /players/{player}/play/{course}": seen, "GET /players/{player}/play/{course}/card": seen,
+	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen,
+	"GET /players/{player}/bag": seen, "POST /players/{player}/bag": {303, 404, 404, 303}, "POST /players/{player}/bag/range": {422, 404, 404, 303},
+	"POST /players/{player}/bag/range/{session}/remove": {303, 404, 404, 303},
+	"POST /players/{player}/notes":                      {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
@@ -121,6 +125,7 @@ func (s testSite) furnished() (owner, coach visitor) {
 		coach.post("/players/1/target", "target", "82"),
 		owner.post("/players/1/drills/start-line", "entered", "a-page-of-before", "day", "2026-08-01", "feet", "6", "tries", "mmlrm", "press", "save"),
 		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
+		owner.post("/players/1/bag/range", "range_club", "driver", "day", "2026-10-02", "balls", strings.Repeat("3 left, 4 short\n", 10)),
 		owner.post("/players/1/run-out", "pairs", "12 21, 13 23", "club", "pw", "lie", "fairway", "green", "medium", "unit", "yd", "day", "2026-05-01"),
 	} {
 		if made.status != http.StatusSeeOther {

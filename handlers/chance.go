@@ -3,6 +3,7 @@ package handlers
 import (
 	"net/http"
 	"strings"
+	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -10,14 +11,39 @@ import (
 	"strokeledger/web/play"
 )
 
-// chance is how likely a player's target is on a course.
+// chanceWait is how long a request waits for a chance that is being worked out.
+const chanceWait = 3 * time.Second
+
+// chance is how likely a player's target is on a course. Working it out takes several
+// seconds, and goes on when this request ends; the page asks again until it is done.
 func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	p, err := s.playing(r)
 	if err != nil {
 		return err
 	}
+	in, pictures := p.chanceInput(r)
+	done := true
+	if len(p.course.Holes) > 0 {
+		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), Planned: in.Planned, Seed: chanceSeed}
+		in.Chance, done, err = workOn(r.Context(), s.worked, p.chanceKey(in), chanceWait, func() (analysis.Chance, error) { return s.engine.Chance(ask) })
+		if err != nil {
+			return err
+		}
+	}
+	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
+		return err
+	}
+	if in.Working = !done; in.Working {
+		w.Header().Set("Refresh", "2")
+	}
+	return show(w, r, http.StatusOK, play.NewChancePage(s.shellOf(r, p.about), in).View())
+}
+
+// chanceInput is what the page of a chance is made of, apart from the chance.
+func (p playing) chanceInput(r *http.Request) (play.ChanceInput, map[int]analysis.Picture) {
+	query := r.URL.Query()
 	in := play.ChanceInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
-		Target: p.about.player.Target, Planned: r.URL.Query().Get("aims") == "plan", Two: [2]string{r.URL.Query().Get("one"), r.URL.Query().Get("two")}}
+		Target: p.about.player.Target, Planned: query.Get("aims") == "plan", Two: [2]string{query.Get("one"), query.Get("two")}}
 	pictures := map[int]analysis.Picture{}
 	for _, h := range p.course.Holes {
 		if picture, drawn := play.PictureOf(h, p.files[h.Number]); drawn {
@@ -25,21 +51,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 		}
 	}
 	in.Drawn = len(pictures)
-	if len(p.course.Holes) > 0 {
-		ask := analysis.ChanceInput{History: p.history, Target: p.about.player.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), Planned: in.Planned, Seed: chanceSeed}
-		worked, err := workOut(r.Context(), s.worked, p.chanceKey(in), func() (found play.ChanceInput, err error) {
-			found.Chance, err = s.engine.Chance(ask)
-			return found, err
-		})
-		if err != nil {
-			return err
-		}
-		in.Chance = worked.Chance
-	}
-	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
-		return err
-	}
-	return show(w, r, http.StatusOK, play.NewChancePage(s.shellOf(r, p.about), in).View())
+	return in, pictures
 }
 
 // chanceSeed makes the same answer of the same rounds.

@@ -4,7 +4,10 @@ import (
 	"context"
 	"crypto/sha256"
 	"fmt"
+	"net/http"
+	"runtime/debug"
 	"sync"
+	"time"
 )
 
 // worked keeps what takes long to work out and follows from its input alone, such as
@@ -14,6 +17,7 @@ type worked struct {
 	kept  map[[32]byte]any
 	order [][32]byte    // the earliest first
 	room  chan struct{} // how many may work at once
+	going map[[32]byte]*going
 }
 
 // workedMost is how many answers are kept, the latest; a plan of a hole takes about
@@ -21,7 +25,7 @@ type worked struct {
 const workedMost = 2000
 
 func newWorked() *worked {
-	return &worked{kept: map[[32]byte]any{}, room: make(chan struct{}, 2)}
+	return &worked{kept: map[[32]byte]any{}, room: make(chan struct{}, 2), going: map[[32]byte]*going{}}
 }
 
 // keyOf identifies an input.
@@ -68,4 +72,70 @@ func workOut[T any](ctx context.Context, w *worked, key [32]byte, work func() (T
 	}
 	w.keep(key, x)
 	return x, nil
+}
+
+// going is work that goes on after the request that began it.
+type going struct {
+	done chan struct{}
+	err  error // once it is done
+}
+
+// goingMost is how much work may go on or wait at once; more is refused.
+const goingMost = 12
+
+var errBusy = &refusal{http.StatusServiceUnavailable, "Temporarily unavailable", "Others are waiting for their chances as well. Try again in a minute."}
+
+// workOn returns what is kept of an input, or lets it be worked out by a goroutine of
+// its own and waits for that for a while. done is false while it goes on. It goes on
+// when the request ends, so that the next one finds it.
+func workOn[T any](ctx context.Context, w *worked, key [32]byte, wait time.Duration, work func() (T, error)) (x T, done bool, err error) {
+	if kept, found := w.look(key); found {
+		return kept.(T), true, nil
+	}
+	g, err := w.begin(key, func() error {
+		_, err := workOut(context.WithoutCancel(ctx), w, key, work)
+		return err
+	})
+	if err != nil {
+		return x, false, err
+	}
+	late := time.NewTimer(wait)
+	defer late.Stop()
+	select {
+	case <-g.done:
+		kept, _ := w.look(key)
+		x, _ = kept.(T)
+		return x, g.err == nil, g.err
+	case <-late.C:
+		return x, false, nil
+	case <-ctx.Done():
+		return x, false, ctx.Err()
+	}
+}
+
+// begin begins work on an input, or finds what was begun.
+func (w *worked) begin(key [32]byte, work func() error) (*going, error) {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	if g, found := w.going[key]; found {
+		return g, nil
+	}
+	if len(w.going) >= goingMost {
+		return nil, errBusy
+	}
+	g := &going{done: make(chan struct{})}
+	w.going[key] = g
+	go func() {
+		defer func() {
+			if v := recover(); v != nil {
+				g.err = fmt.Errorf("panic: %v\n%s", v, debug.Stack())
+			}
+			w.mu.Lock()
+			delete(w.going, key)
+			w.mu.Unlock()
+			close(g.done)
+		}()
+		g.err = work()
+	}()
+	return g, nil
 }

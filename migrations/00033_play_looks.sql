@@ -5,7 +5,7 @@ alter table coach_looks drop constraint coach_looks_kind_check;
 alter table coach_looks add constraint coach_looks_kind_check check (kind ~ '^[a-z_]+$');
 
 -- +goose Down
-delete from coach_looks where kind not in ('months', 'months_file', 'behind', 'handicap', 'rounds', 'lessons', 'report', 'roster', 'squad', 'statement', 'plan');
+delete from coach_looks where kind not in ('months', 'months_file', 'behind', 'handicap', 'rounds', 'lessons', 'report', 'roster', 'squad', 'statement', 'plan', 'run_out', 'start_line');
 alter table coach_looks drop constraint coach_looks_kind_check;
 alter table coach_looks
-    add constraint coach_looks_kind_check check (kind in ('months', 'months_file', 'behind', 'handicap', 'rounds', 'lessons', 'report', 'roster', 'squad', 'statement', 'plan'));
+    add constraint coach_looks_kind_check check (kind in ('months', 'months_file', 'behind', 'handicap', 'rounds', 'lessons', 'report', 'roster', 'squad', 'statement', 'plan', 'run_out', 'start_line'));

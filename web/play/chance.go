@@ -24,6 +24,7 @@ type ChanceInput struct {
 	Target  float64   // of 18 holes
 	Drawn   int       // how many holes are drawn
 	Planned bool      // the plan's aims are played
+	Working bool      // it is being worked out
 	Two     [2]string // changes that the reader asked for together, by their names
 	forecast.Chance
 }
@@ -128,7 +129,14 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	target := scoreOf(in.Chance.Target)
 	page.Title, page.Here = "Chance of "+target, layout.Here(in.Whose, in.Whose.Play())
 	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. The range comes from drawing the rounds anew, whole rounds at a time."
+	if in.Working {
+		target = scoreOf(in.Target)
+	}
 	p := ChancePage{Page: page, Heading: "Chance of " + target + ", " + in.Name, Target: target, Sub: subLinks(in.Whose, in.Course, in.Whose.Chance(in.Course)), Plan: in.Whose.Plan(), Empty: in.Rounds == 0}
+	if in.Working {
+		p.Lede, p.Title = "Rounds are being played: about 20,000, and as many for every change. That takes some seconds; the page goes on by itself.", "Chance of "+target
+		return p
+	}
 	if p.Empty {
 		p.Lede = "This course has no holes yet, so no round can be played on it."
 		return p
