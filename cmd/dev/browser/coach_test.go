@@ -227,3 +227,34 @@ func TestTheReportIsOnePage(t *testing.T) {
 		}))
 	}
 }
+
+// A coach's pages print what they hold, the roster its pupils and an overview its notes
+// and practice, on as few sheets as that needs.
+func TestACoachsPagesOnPaper(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	for path, c := range map[string]struct {
+		shown string
+		most  int
+	}{"/coaching": {".pupil-list li", 1}, "/players/2": {`section[aria-labelledby="practice"], section[aria-labelledby="notes"], .pupil-bar-name`, 2}, "/players/2/lessons": {`section[aria-labelledby="practice"], .note-words`, 3}, "/coaching/squad": {"table", 1}} {
+		do(t, ctx, chromedp.Navigate(app.URL+path), chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+			return err
+		}))
+		if hidden := evaluates(t, ctx, `JSON.stringify([...document.querySelectorAll('`+c.shown+`')].map(e => e.getBoundingClientRect().height))`); hidden == "[]" || strings.Contains(strings.NewReplacer("[", ",", "]", ",").Replace(hidden), ",0,") {
+			t.Errorf("%s on paper: %s", path, hidden)
+		}
+		do(t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			printed, err := chromedp.Call(ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: 8.27, PaperHeight: 11.69})
+			if err != nil {
+				return err
+			}
+			if pages := len(regexp.MustCompile(`/Type\s*/Page\b`).FindAll(printed.Data, -1)); pages > c.most {
+				t.Errorf("%s takes %d sheets", path, pages)
+			}
+			return nil
+		}))
+	}
+}
