@@ -62,7 +62,7 @@ func (s *server) bag(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
@@ -90,7 +90,7 @@ func (s *server) saveBag(w http.ResponseWriter, r *http.Request) error {
 	f := form.ParseBag(r.Form, in.Unit)
 	if !f.Sound() {
 		in.Form = f
-		return show(w, r, http.StatusUnprocessableEntity, play.NewBagPage(shellOf(r, about), in).View())
+		return show(w, r, http.StatusUnprocessableEntity, play.NewBagPage(s.shellOf(r, about), in).View())
 	}
 	var clubs []db.BagClub
 	for _, row := range f.Rows {
@@ -121,7 +121,7 @@ func (s *server) saveRange(w http.ResponseWriter, r *http.Request) error {
 			return saved(w, r, about.pages.Bag(), "range")
 		}
 	}
-	return show(w, r, http.StatusUnprocessableEntity, play.NewBagPage(shellOf(r, about), in).View())
+	return show(w, r, http.StatusUnprocessableEntity, play.NewBagPage(s.shellOf(r, about), in).View())
 }
 
 func clubNames(all []analysis.Club) []string {

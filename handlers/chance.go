@@ -36,7 +36,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	if in.Working = !done; in.Working {
 		w.Header().Set("Refresh", "2")
 	}
-	return show(w, r, http.StatusOK, play.NewChancePage(shellOf(r, p.about), in).View())
+	return show(w, r, http.StatusOK, play.NewChancePage(s.shellOf(r, p.about), in).View())
 }
 
 // chanceInput is what the page of a chance is made of, apart from the chance.

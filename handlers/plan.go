@@ -4,6 +4,7 @@ import (
 	"net/http"
 
 	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/practice"
 )
@@ -17,6 +18,9 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if in.Span, err = planSpan(r); err != nil {
+		return err
+	}
 	plan, err := s.engine.Plan(in)
 	if err != nil {
 		return err
@@ -24,8 +28,22 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewPlanPage(shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}).View())
+	return show(w, r, http.StatusOK, practice.NewPlanPage(s.shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Span: in.Span, Plan: plan}).View())
+}
+
+// planSpan is the span of rounds that a plan is asked for; zero for all. One that
+// cannot be read is not found.
+func planSpan(r *http.Request) (golf.Span, error) {
+	text := r.URL.Query().Get("span")
+	if text == "" {
+		return golf.Span{}, nil
+	}
+	span, err := golf.ParseSpan(text)
+	if err != nil {
+		err = golf.ErrNotFound
+	}
+	return span, err
 }
 
 // planInput reads a player's rounds for a plan.

@@ -109,7 +109,7 @@ func (s *server) playHole(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, play.NewHolePage(shellOf(r, p.about), in).View())
+	return show(w, r, http.StatusOK, play.NewHolePage(s.shellOf(r, p.about), in).View())
 }
 
 // drawnBy says who drew a hole, and when.
@@ -233,7 +233,7 @@ func (s *server) showRoundPlan(w http.ResponseWriter, r *http.Request, as func(p
 	if len(in.Plans) < in.Drawn {
 		w.Header().Set("Refresh", "1")
 	}
-	return show(w, r, http.StatusOK, as(play.NewRoundPage(shellOf(r, p.about), in)).View())
+	return show(w, r, http.StatusOK, as(play.NewRoundPage(s.shellOf(r, p.about), in)).View())
 }
 
 // playIndex lists the courses, those that the player plays first.
@@ -253,7 +253,7 @@ func (s *server) playIndex(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, play.NewIndexPage(shellOf(r, about), in).View())
+	return show(w, r, http.StatusOK, play.NewIndexPage(s.shellOf(r, about), in).View())
 }
 
 // playedCourses are the courses of the server with how often they were played and how

@@ -140,6 +140,7 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
+	r.Post(paths.CoachGroups, s.page(s.renameGroup))
 }
 
 // stewardsPages are the pages of a steward.
@@ -155,6 +156,9 @@ func (s *server) stewardsPages(r chi.Router) {
 
 // playersPages are the pages that name the player whom they are about.
 func (s *server) playersPages(r chi.Router) {
+	r.Get("/", s.page(s.overview))
+	r.Post("/groups", s.page(s.setGroups))
+	r.Post("/archive", s.page(s.archive))
 	r.Get("/months", s.page(s.months))
 	r.Get("/months.csv", s.page(s.monthsCSV))
 	r.Get("/months/behind", s.page(s.behind))
@@ -164,6 +168,13 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
+	s.practicePages(r)
+	s.playPages(r)
+	s.lessonPages(r)
+}
+
+// practicePages are the pages of a player's practice.
+func (s *server) practicePages(r chi.Router) {
 	r.Get("/plan", s.page(s.plan))
 	r.Get("/drills/{drill}", s.page(s.drill))
 	r.Get("/start-line", s.page(s.startLine))
@@ -175,6 +186,10 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/sessions/{session}", s.page(s.session))
 	r.Post("/sessions/{session}", s.page(s.changeSession))
 	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
+}
+
+// playPages are the pages of what a player plans on the course.
+func (s *server) playPages(r chi.Router) {
 	r.Get("/play", s.page(s.playIndex))
 	r.Get("/play/{course}", s.page(s.playRound))
 	r.Get("/play/{course}/card", s.page(s.carryCard))
@@ -184,6 +199,10 @@ func (s *server) playersPages(r chi.Router) {
 	r.Post("/bag", s.page(s.saveBag))
 	r.Post("/bag/range", s.page(s.saveRange))
 	r.Post("/bag/range/{session}/remove", s.page(s.removeRange))
+}
+
+// lessonPages take what coach and player write to each other.
+func (s *server) lessonPages(r chi.Router) {
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))

@@ -64,6 +64,10 @@ var savedTexts = map[string]string{
 	"undrawn":      "The drawing is taken away. It can be brought back from the earlier drawings.",
 	"bag":          "The bag is saved.",
 	"range":        "The balls are saved.",
+	"kept":         "Your access to the pupil has ended. What you wrote is kept here as a private note of yours; the pupil cannot read it.",
+	"groups":       "The groups are saved.",
+	"archived":     "The pupil is put away. The roster shows those who were put away where you ask for them.",
+	"unarchived":   "The pupil is on the roster again.",
 }
 
 // savedText is the message that the address of a request names; it is empty if there

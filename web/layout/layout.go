@@ -18,7 +18,7 @@ type Page struct {
 	Teaches   bool          // has pupils
 	Here      string        // address of the navigation's entry that this page belongs to
 	Since     golf.Date     // first day of the player's that the reader, a coach, sees; zero for everything
-	Shared    string        // says that, in a sentence; empty for everything
+	Pupil     *PupilBar     // whose page a coach looks at; nil for other pages
 	Flash     string        // what just happened, in a sentence
 	Undo      *Undo         // the way back from what was just removed; nil for nothing
 	Explained string        // id of the part of the help that explains the page; empty for all of it
