@@ -25,6 +25,9 @@ const (
 	LookSquad      LookKind = "squad"
 	LookStatement  LookKind = "statement"
 	LookPlan       LookKind = "plan"
+	LookRunOut     LookKind = "run_out"
+	LookStartLine  LookKind = "start_line"
+	LookPlay       LookKind = "play"
 	LookOverview   LookKind = "overview"
 )
 

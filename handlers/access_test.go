@@ -39,6 +39,8 @@ var access = map[string]may{
 	"GET /courses": private, "GET /courses/new": private, "POST /courses/new": typo,
 	"GET /courses/{course}": private, "POST /courses/{course}": {422, 404, 404, 303}, "POST /courses/{course}/use-card": {303, 303, 303, 303},
 	"POST /courses/{course}/remove": {303, 404, 404, 303}, "POST /courses/{course}/merge": absent,
+	"GET /courses/{course}/pictures": private, "GET /courses/{course}/holes/{hole}/picture": private, "POST /courses/{course}/holes/{hole}/picture": private,
+	"GET /courses/{course}/holes/{hole}/picture.json": absent, "POST /courses/{course}/holes/{hole}/picture/file": typo, "POST /courses/{course}/holes/{hole}/picture/back": {400, 400, 400, 303},
 	"GET /account": private, "POST /account": typo, "POST /account/password": typo,
 	"POST /account/devices": absent, "POST /account/devices/others": {303, 303, 303, 303}, "POST /account/delete": typo, "POST /account/invite": absent,
 	"GET /accounts": absent, "POST /accounts/{player}/reset": absent, "POST /accounts/{player}/reset/remove": absent,
@@ -59,8 +61,15 @@ var access = map[string]may{
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
-	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": {404, 404, 404, 303}, "GET /players/{player}/report": seen,
-	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
+	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": seen, "GET /players/{player}/report": seen,
+	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
+	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
+	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
+	"GET /players/{player}/play": seen, "GET /players/{player}/play/{course}": seen, "GET /players/{player}/play/{course}/card": seen,
+	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen,
+	"GET /players/{player}/bag": seen, "POST /players/{player}/bag": {303, 404, 404, 303}, "POST /players/{player}/bag/range": {422, 404, 404, 303},
+	"POST /players/{player}/bag/range/{session}/remove": {303, 404, 404, 303},
+	"POST /players/{player}/notes":                      {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
@@ -73,6 +82,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
+	"POST /players/{player}/sessions/{session}/remove",
 	"POST /marks/{mark}/remove", "POST /rounds/{round}/remove", "POST /courses/{course}/remove",
 	"POST /accounts/{player}/reset/remove", "POST /accounts/leave", "POST /accounts/{player}/steward", "POST /sign-out",
 }
@@ -113,7 +123,10 @@ func (s testSite) furnished() (owner, coach visitor) {
 		coach.post("/players/1/notes", "round", "1", "body", "The safe side."), coach.post("/players/1/notes/1/replies", "body", "The left."),
 		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
 		coach.post("/players/1/target", "target", "82"),
+		owner.post("/players/1/drills/start-line", "entered", "a-page-of-before", "day", "2026-08-01", "feet", "6", "tries", "mmlrm", "press", "save"),
 		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
+		owner.post("/players/1/bag/range", "range_club", "driver", "day", "2026-10-02", "balls", strings.Repeat("3 left, 4 short\n", 10)),
+		owner.post("/players/1/run-out", "pairs", "12 21, 13 23", "club", "pw", "lie", "fairway", "green", "medium", "unit", "yd", "day", "2026-05-01"),
 	} {
 		if made.status != http.StatusSeeOther {
 			s.t.Fatalf("%d %s", made.status, made.body)

@@ -1,7 +1,6 @@
 -- Whether an account has pupils is asked on every page, so it stands with the
 -- account; the statements that change who coaches whom keep it true. A coach sorts
--- pupils into groups of the coach's own and puts away those who pause, and the
--- pupil sees that the coach opened the overview.
+-- pupils into groups of the coach's own and puts away those who pause.
 -- +goose Up
 alter table players add column teaches boolean not null default false;
 -- one by one, since a sharded server does not mix the two tables in a write
@@ -30,15 +29,8 @@ create table pupil_groups (
 );
 create index pupil_groups_pupil_idx on pupil_groups (pupil_id);
 
-alter table coach_looks drop constraint coach_looks_kind_check;
-alter table coach_looks
-    add constraint coach_looks_kind_check check (kind in ('months', 'months_file', 'behind', 'handicap', 'rounds', 'lessons', 'report', 'roster', 'squad', 'statement', 'plan', 'overview'));
-
 -- +goose Down
 delete from coach_looks where kind = 'overview';
-alter table coach_looks drop constraint coach_looks_kind_check;
-alter table coach_looks
-    add constraint coach_looks_kind_check check (kind in ('months', 'months_file', 'behind', 'handicap', 'rounds', 'lessons', 'report', 'roster', 'squad', 'statement', 'plan'));
 drop table pupil_groups;
 alter table coachings drop column archived_at;
 alter table players drop column teaches;

@@ -26,14 +26,15 @@ type RoundPage struct {
 	Left       string // how many holes are still to be entered; empty for none and for a coach
 	Empty      bool   // no hole is entered
 
-	Opening   string          // names the first line, the target
-	Target    string          // strokes expected of the golfer compared with, unsigned
-	Axis      components.Axis // over the bars of every line
-	Lines     []Line          // from the target to the score
-	LineNotes []string        // what the lines of the parts do not say
-	Strokes   []StrokeCount   // that the score is made of
-	Lost      string          // sum of the lines
-	Score     string          // a whole number, in brackets after a hole was picked up
+	Opening   string            // names the first line, the target
+	Target    string            // strokes expected of the golfer compared with, unsigned
+	Axis      components.Axis   // over the bars of every line
+	Lines     []Line            // from the target to the score
+	LineNotes []string          // what the lines of the parts do not say
+	Practise  []components.Link // to the plan, from every part that lost strokes
+	Strokes   []StrokeCount     // that the score is made of
+	Lost      string            // sum of the lines
+	Score     string            // a whole number, in brackets after a hole was picked up
 
 	Nines     []Nine                // the card, nine by nine
 	Counts    string                // fairways, greens, putts, up and downs; empty when no shot is known
@@ -125,6 +126,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	}
 	printed := s.lines(in)
 	s.printed, s.LineNotes = printed, lineNotes(in)
+	s.Practise = practise(in, printed)
 	s.Lede = lede(in, printed)
 	amounts := newHoleAmounts(in.Account.Holes, holesTotal(printed))
 	s.Nines = nines(in, amounts, printed)
