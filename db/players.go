@@ -23,6 +23,7 @@ type Player struct {
 	Zone         string  // name of the time zone whose days are the player's; empty for the server's
 	Greeted      bool    // has answered the questions of the first visit
 	Teaches      bool    // has pupils
+	Notices      int     `db:"-"` // not read yet; filled in by SignedIn alone
 }
 
 // Units are the units in which the player writes and reads distances.
