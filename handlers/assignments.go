@@ -2,12 +2,14 @@ package handlers
 
 import (
 	"net/http"
+	"slices"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
+	"strokeledger/web/practice"
 )
 
 // assignments reads what a player has to practise, for the reader.
@@ -15,13 +17,34 @@ func (s *server) assignments(r *http.Request, pages paths.Whose, most int) ([]co
 	given, err := s.store.Assignments(r.Context(), me(r).ID, pages.Player, most)
 	all := make([]coach.Assignment, len(given))
 	for i, a := range given {
-		all[i] = assignmentOf(a, me(r).ID)
+		all[i] = s.assignmentOf(r, a)
 	}
 	return all, err
 }
 
-func assignmentOf(a db.Assignment, reader golf.PlayerID) coach.Assignment {
-	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
+// withSessions reads what there is to practise, each with the sessions of its drill
+// since it was set.
+func (s *server) withSessions(r *http.Request, pages paths.Whose, most int) ([]coach.Assignment, error) {
+	all, err := s.assignments(r, pages, most)
+	if err != nil || !slices.ContainsFunc(all, func(a coach.Assignment) bool { return a.Drill != "" }) {
+		return all, err
+	}
+	seen, err := s.store.Seen(r.Context(), me(r).ID, pages.Player)
+	if err != nil {
+		return nil, err
+	}
+	told, err := s.told(r, subject{player: seen.Player, pages: pages})
+	for i, a := range all {
+		for _, done := range practice.SessionsSince(told[a.Drill], a.Set, a.Feet) {
+			all[i].Sessions = append(all[i].Sessions, coach.DrillSession(done))
+		}
+	}
+	return all, err
+}
+
+func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment {
+	reader := me(r).ID
+	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil, Set: golf.DateOf(s.here(r, a.GivenAt)), Drill: a.Drill, Feet: a.Feet, SetUp: a.SetUp}
 	if a.Author != nil {
 		to.By, to.Mine = *a.Author, *a.AuthorID == reader
 	}

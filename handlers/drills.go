@@ -52,6 +52,16 @@ func (s *server) drillOf(r *http.Request, d askedDrill, in analysis.DrillInput) 
 	return of, err
 }
 
+// toldOf is what came of a drill, from its sessions alone. A drill that is not there,
+// or is somebody's own, has no model.
+func (s *server) toldOf(key string, level float64, in analysis.DrillInput) (analysis.DrillFor, error) {
+	of, err := s.engine.Told(key, level, in)
+	if errors.Is(err, analysis.ErrNoDrill) {
+		return analysis.ToldOwn(analysis.OwnDrill{Key: key, Name: in.Sessions[len(in.Sessions)-1].Name}, in), nil
+	}
+	return of, err
+}
+
 // sessionsOf are sessions as the engine takes them. Tries that cannot be read count
 // as none.
 func sessionsOf(kept []db.DrillSession) []analysis.DrillSession {

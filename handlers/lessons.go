@@ -56,7 +56,7 @@ func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error)
 	if q.Notes, err = s.notes(r, pages, db.NotesOf{Most: lessonNotes}); err != nil {
 		return err
 	}
-	if q.Assignments, err = s.assignments(r, pages, lessonAssignments); err != nil {
+	if q.Assignments, err = s.withSessions(r, pages, lessonAssignments); err != nil {
 		return err
 	}
 	proposals, err := s.store.Proposals(r.Context(), me(r).ID, pages.Player)

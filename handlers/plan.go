@@ -4,12 +4,10 @@ import (
 	"net/http"
 
 	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/practice"
 )
-
-// planMinutes is how many minutes a week a plan shares out.
-const planMinutes = 180
 
 // plan says what a player should practise.
 func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
@@ -24,8 +22,25 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewPlanPage(shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}).View())
+	to := practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target, Minutes: about.player.Minutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}
+	if to.Taken, err = s.plansTaken(r, about); err != nil {
+		return err
+	}
+	page := shellOf(r, about)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, practice.NewPlanPage(page, to).View())
+}
+
+// plansTaken are the plans that a player took, the latest first.
+func (s *server) plansTaken(r *http.Request, about subject) ([]practice.TakenDay, error) {
+	taken, err := s.store.TakenPlans(r.Context(), me(r).ID, about.player.ID)
+	all := make([]practice.TakenDay, len(taken))
+	for i, t := range taken {
+		all[i] = practice.TakenDay{ID: t.ID, Day: golf.DateOf(t.Day), Rounds: t.Rounds}
+	}
+	return all, err
 }
 
 // planInput reads a player's rounds for a plan.
@@ -34,5 +49,5 @@ func (s *server) planInput(r *http.Request) (about subject, in analysis.PlanInpu
 		return about, in, err
 	}
 	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
-	return about, analysis.PlanInput{History: history, Target: about.player.Target, Minutes: planMinutes}, err
+	return about, analysis.PlanInput{History: history, Target: about.player.Target, Minutes: about.player.Minutes}, err
 }

@@ -121,7 +121,9 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 	case db.RemovedResult:
 		err = s.store.RestoreResult(r.Context(), who, x.ID)
 	case db.RemovedSession:
-		at, err = pages.Plan(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
+		at, err = pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
+	case db.RemovedPlan:
+		at, err = pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
 	default:

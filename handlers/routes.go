@@ -158,12 +158,7 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
-	r.Get("/plan", s.page(s.plan))
-	r.Get("/drills/{drill}", s.page(s.drill))
-	r.Post("/drills/{drill}", s.page(s.saveDrill))
-	r.Get("/sessions/{session}", s.page(s.session))
-	r.Post("/sessions/{session}", s.page(s.changeSession))
-	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
+	r.Group(s.practicePages)
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))
@@ -176,6 +171,20 @@ func (s *server) playersPages(r chi.Router) {
 	r.Post("/assignments/{assignment}/remove", s.page(s.removeAssignment))
 	r.Post("/target", s.page(s.proposeTarget))
 	r.Post("/target/answer", s.page(s.answerTarget))
+}
+
+// practicePages are a player's plans, drills and sessions of practice.
+func (s *server) practicePages(r chi.Router) {
+	r.Get("/plan", s.page(s.plan))
+	r.Get("/log", s.page(s.logOfPractice))
+	r.Post("/plans", s.page(s.takePlan))
+	r.Get("/plans/{plan}", s.page(s.takenPlan))
+	r.Post("/plans/{plan}/remove", s.page(s.removePlan))
+	r.Get("/drills/{drill}", s.page(s.drill))
+	r.Post("/drills/{drill}", s.page(s.saveDrill))
+	r.Get("/sessions/{session}", s.page(s.session))
+	r.Post("/sessions/{session}", s.page(s.changeSession))
+	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
 }
 
 // clientAddress finds the address of the client: that of the connection, or the one

@@ -146,8 +146,26 @@ func (w Whose) Write(id golf.RoundID, on string) string {
 // Plan says what to practise.
 func (w Whose) Plan() string { return w.at("/plan") }
 
+// Plans is where a plan is taken.
+func (w Whose) Plans() string { return w.at("/plans") }
+
+// TakenPlan is a plan as it was taken, beside what came since.
+func (w Whose) TakenPlan(id int64) string { return w.Plans() + "/" + number(id) }
+
+// RemovePlan removes a plan that was taken.
+func (w Whose) RemovePlan(id int64) string { return w.TakenPlan(id) + "/remove" }
+
 // Drill is how a drill is set up, and its mark for the player.
 func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
+
+// DrillFrom is that page with the drill played from some feet; 0 for where it usually
+// is.
+func (w Whose) DrillFrom(key string, feet float64) string {
+	if feet == 0 {
+		return w.Drill(key)
+	}
+	return w.Drill(key) + "?feet=" + strconv.FormatFloat(feet, 'f', -1, 64)
+}
 
 // DrillShowing is that page with the result of a session.
 func (w Whose) DrillShowing(key string, session int64) string {
