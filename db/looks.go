@@ -25,6 +25,8 @@ const (
 	LookSquad      LookKind = "squad"
 	LookStatement  LookKind = "statement"
 	LookPlan       LookKind = "plan"
+	LookRunOut     LookKind = "run_out"
+	LookStartLine  LookKind = "start_line"
 )
 
 // visitGap is how long a coach opens nothing before the next look counts as another

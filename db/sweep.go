@@ -21,6 +21,7 @@ var sweptKinds = []struct{ name, statement string }{
 	{"coach invitations", `delete from coach_invitations where expires_at <= now()`},
 	{"resets", `delete from resets where expires_at <= now()`},
 	{"imports", `delete from imports where created_at <= now() - interval '` + pendingLife + `'`},
+	{"removed trials", `delete from runout_trials where ` + forGood},
 	{"removed sessions of drills", `delete from drill_sessions where ` + forGood},
 	{"removed results", `delete from assignment_results where ` + forGood},
 	{"removed practice", `delete from assignments where ` + forGood},

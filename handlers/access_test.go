@@ -63,6 +63,7 @@ var access = map[string]may{
 	"GET /players/{player}/log": seen, "POST /players/{player}/plans": absent, "GET /players/{player}/plans/{plan}": seen, "POST /players/{player}/plans/{plan}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
 	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
+	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/notes/{note}/replies": {422, 422, 404, 303}, "POST /players/{player}/notes/{note}/replies/{reply}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
@@ -119,6 +120,7 @@ func (s testSite) furnished() (owner, coach visitor) {
 		coach.post("/players/1/target", "target", "82"),
 		owner.post("/players/1/drills/start-line", "entered", "a-page-of-before", "day", "2026-08-01", "feet", "6", "tries", "mmlrm", "press", "save"),
 		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
+		owner.post("/players/1/run-out", "pairs", "12 21, 13 23", "club", "pw", "lie", "fairway", "green", "medium", "unit", "yd", "day", "2026-05-01"),
 	} {
 		if made.status != http.StatusSeeOther {
 			s.t.Fatalf("%d %s", made.status, made.body)

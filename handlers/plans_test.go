@@ -47,6 +47,7 @@ func TestAPlanIsTaken(t *testing.T) {
 		t.Fatalf("%+v, %v", set, err)
 	}
 	v.mustSee(v.get("/players/1/plan"), "Plans taken")
+	v.mustSee(v.get("/export/everything.json"), `"practice_plans":[{`, `"figures":{`)
 	lessons := v.get("/players/1/lessons")
 	for _, a := range set {
 		v.mustSee(lessons, a.What, "/drills/"+a.Drill)
@@ -107,6 +108,7 @@ func TestTheLogOfPractice(t *testing.T) {
 	v.follows("/players/1/assignments/1/results", "day", "2026-06-02", "result", "47 strokes")
 	a := v.get("/players/1/log")
 	v.mustSee(a, "Week of 1 Jun 2026", "Week of 8 Jun 2026", `<b data-sum="week-2026-06-01">30</b>`, "3 sessions", "6 of 10", "Start line, 6 ft", "left edge", "47 strokes", "This week: one session, 30 of 180 minutes", "/sessions/1")
+	v.mustSee(v.get("/export/everything.json"), `"drill_sessions":[{"drill":"Start line","day":"2026-06-01","feet":6,"tries":"mmmmmlrlrm"`, `"minutes":10,"note":"left edge"`)
 	if b := coach.get("/players/1/log"); strings.Contains(b.body, "/sessions/1") || !strings.Contains(b.body, "6 of 10") {
 		t.Error("the coach reads something else")
 	}

@@ -32,6 +32,7 @@ var savedTexts = map[string]string{
 	"answered":   "The reply is saved.",
 	"shots":      "Clubs and notes are saved.",
 	"mark":       "The day is marked.",
+	"trials":     "The trials are in the book.",
 	"unmarked":   "The mark is removed.",
 	"links":      "Unused links no longer work.",
 	"coach":      "You have accepted. You get access once your pupil approves you.",

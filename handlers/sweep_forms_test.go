@@ -145,14 +145,17 @@ var more = map[string]string{
 	"POST /courses/{course}/use-card": "round=1", "POST /account/devices": "device=x", "POST /account/invite": "", "POST /import/confirm": "there=skip",
 	"POST /players/{player}/notes/{note}": "body=y", "POST /players/{player}/notes/{note}/replies": "body=y",
 	"POST /players/{player}/assignments": "what=x&due=2026-09-02", "POST /players/{player}/assignments/{assignment}/results": "day=2026-08-02&result=x",
-	"POST /marks": "day=2026-05-02&marked_on=2026-05-02&what=x", "POST /courses/new": "name=Moor&holes=9", "POST /rounds/{round}/holes/{hole}": "line=r150+g10+2&version=1&press=save",
+	"GET /players/{player}/start-line": "feet=6&tries=40&made=22&left=4&right=9",
+	"GET /players/{player}/run-out":    "distance=23&edge=17&lie=fairway&speed=medium&slope=level",
+	"POST /players/{player}/run-out":   "pairs=12+21&club=pw&lie=fairway&green=medium&unit=yd&day=2026-05-02",
+	"POST /marks":                      "day=2026-05-02&marked_on=2026-05-02&what=x", "POST /courses/new": "name=Moor&holes=9", "POST /rounds/{round}/holes/{hole}": "line=r150+g10+2&version=1&press=save",
 	"POST /rounds/{round}/conditions": "conditions=x&out=40", "POST /account/password": "old=x&new=y",
 	"POST /removed": "kind=note&player=1&id=1", "POST /rounds/{round}/holes/{hole}/echo": "line=r150",
 }
 
 // filled is an address with the numbers of what the test has.
 func filled(route string) string {
-	return strings.NewReplacer("{round}", "1", "{year}", "2026", "{hole}", "1", "{course}", "1", "{player}", "1", "{note}", "1", "{reply}", "1", "{assignment}", "1", "{result}", "1", "{mark}", "1", "{file}", "none.css", "{guide}", "backup", "{drill}", "start-line", "{session}", "1", "{plan}", "1").Replace(route)
+	return strings.NewReplacer("{round}", "1", "{year}", "2026", "{hole}", "1", "{course}", "1", "{player}", "1", "{note}", "1", "{reply}", "1", "{assignment}", "1", "{result}", "1", "{mark}", "1", "{file}", "none.css", "{guide}", "backup", "{drill}", "start-line", "{session}", "1", "{plan}", "1", "{trial}", "1").Replace(route)
 }
 
 // gather reads every page that a visitor gets, and what its forms and links

@@ -27,14 +27,47 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
+	return f, s.practised(r, &f)
+}
+
+// practised collects what there is to practise, what came of it, and what was measured.
+func (s *server) practised(r *http.Request, f *accountfile.Written) error {
+	who := me(r).ID
 	given, err := s.store.Assignments(r.Context(), who, who, 0)
 	if err != nil {
-		return f, err
+		return err
 	}
 	for _, a := range given {
 		f.Practice = append(f.Practice, fileOfPractice(a))
 	}
-	return f, nil
+	trials, err := s.store.Trials(r.Context(), who, who)
+	if err != nil {
+		return err
+	}
+	for _, t := range trials {
+		f.RunOut = append(f.RunOut, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
+	}
+	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
+	if err != nil {
+		return err
+	}
+	for _, d := range sessions {
+		f.Sessions = append(f.Sessions, fileOfSession(d))
+	}
+	plans, err := s.store.TakenPlans(r.Context(), who, who)
+	for _, p := range plans {
+		f.Plans = append(f.Plans, fileOfPlan(p))
+	}
+	return err
+}
+
+func fileOfSession(d db.DrillSession) accountfile.Session {
+	return accountfile.Session{Drill: d.Name, Day: golf.DateOf(d.Day).String(), Feet: d.Feet, Tries: d.Tries, Counted: d.Counted, Tried: d.Tried, Minutes: d.Minutes, Note: d.Note}
+}
+
+func fileOfPlan(p db.TakenPlan) accountfile.Plan {
+	return accountfile.Plan{Day: golf.DateOf(p.Day).String(), First: golf.DateOf(p.FirstDay).String(), Last: golf.DateOf(p.LastDay).String(), Rounds: p.Rounds, Target: p.Target,
+		Minutes: p.Minutes, Engine: p.Engine, Figures: p.Figures}
 }
 
 // fileOfPrivate writes a private note about a pupil, whom the store returns in place

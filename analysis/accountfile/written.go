@@ -1,13 +1,55 @@
 package accountfile
 
-import "time"
+import (
+	"encoding/json"
+	"time"
+)
 
-// Written is what people wrote about an account's game and what practice was set.
+// Written is what people wrote about an account's game and what practice was set, and
+// what the account measured.
 // It is for people to read; a Reader passes over it.
 type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
+	RunOut   []Trial    `json:"run_out,omitempty"`
+	Sessions []Session  `json:"drill_sessions,omitempty"`
+	Plans    []Plan     `json:"practice_plans,omitempty"`
+}
+
+// Session is what came of a drill on a day.
+type Session struct {
+	Drill   string  `json:"drill"`
+	Day     string  `json:"day"`               // as YYYY-MM-DD
+	Feet    float64 `json:"feet,omitempty"`    // from where, for a drill that can be moved
+	Tries   string  `json:"tries,omitempty"`   // in order, a letter each: m made, x missed, l left, r right, s short, g long
+	Counted []int   `json:"counted,omitempty"` // how many counted, by place
+	Tried   []int   `json:"tried,omitempty"`   // of how many
+	Minutes int     `json:"minutes,omitempty"`
+	Note    string  `json:"note,omitempty"`
+}
+
+// Plan is a plan of practice as it was taken.
+type Plan struct {
+	Day     string          `json:"day"`       // on which it was taken, as YYYY-MM-DD
+	First   string          `json:"first_day"` // of the rounds that it stands on
+	Last    string          `json:"last_day"`
+	Rounds  int             `json:"rounds"`
+	Target  float64         `json:"target"`
+	Minutes int             `json:"minutes"` // a week
+	Engine  string          `json:"engine"`  // that judged the rounds
+	Figures json.RawMessage `json:"figures"`
+}
+
+// Trial is a ball of the run-out book, with its lengths as they were typed.
+type Trial struct {
+	Day   string  `json:"day"` // as YYYY-MM-DD
+	Club  string  `json:"club"`
+	Lie   string  `json:"lie"`
+	Green string  `json:"green"` // how fast it was: slow, medium or fast
+	Carry float64 `json:"carry"` // from the ball to where it landed
+	Total float64 `json:"total"` // from the ball to where it stopped
+	Unit  string  `json:"unit"`  // yd, m or paces
 }
 
 // Note is a note with its conversation.

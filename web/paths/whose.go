@@ -167,6 +167,18 @@ func (w Whose) DrillFrom(key string, feet float64) string {
 	return w.Drill(key) + "?feet=" + strconv.FormatFloat(feet, 'f', -1, 64)
 }
 
+// RunOut is the player's run-out book.
+func (w Whose) RunOut() string { return w.at("/run-out") }
+
+// RunOutFile is the book as a file.
+func (w Whose) RunOutFile() string { return w.at("/run-out.csv") }
+
+// RemoveTrial removes a ball from the book.
+func (w Whose) RemoveTrial(id int64) string { return w.RunOut() + "/" + number(id) + "/remove" }
+
+// StartLine is how straight the player starts putts.
+func (w Whose) StartLine() string { return w.at("/start-line") }
+
 // DrillShowing is that page with the result of a session.
 func (w Whose) DrillShowing(key string, session int64) string {
 	return w.Drill(key) + "?session=" + number(session)

@@ -21,10 +21,13 @@ type DrillPage struct {
 	Lede     string // the mark
 	Chances  string // how often it is passed; empty for a drill without a mark
 	SetUp    []string
-	Counts   string // when a try counts; empty for a drill without a mark
-	Writes   string // what to write down
-	Target   string // over the shares of the target's golfer
-	Today    string // over the player's; empty when not known
+	Drawing  *components.Drawing // of the set-up; nil for a drill without one
+	Boxes    *PencilBoxes
+	More     components.Link // the page that says more about what is practised; empty for most
+	Counts   string          // when a try counts; empty for a drill without a mark
+	Writes   string          // what to write down
+	Target   string          // over the shares of the target's golfer
+	Today    string          // over the player's; empty when not known
 	Stations []StationRow
 	Cautions []string
 	Others   []components.Link
@@ -90,10 +93,7 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 		if i > 0 && s.Lie == in.Stations[i-1].Lie && s.Distance == in.Stations[i-1].Distance {
 			continue // eight times the same place
 		}
-		row := StationRow{From: "Full drive", Target: words.Percent(s.Of)}
-		if s.Distance > 0 {
-			row.From = words.Distance(s.Lie, s.Distance, in.Units)
-		}
+		row := StationRow{From: placeOf(in.Drill, s.Station, in.Units), Target: words.Percent(s.Of)}
 		if in.Known {
 			row.Today = words.Percent(s.OfToday)
 		}
@@ -102,6 +102,7 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 	if in.Swing {
 		d.Cautions = cautions
 	}
+	d.Drawing, d.Boxes, d.More = setUp(in.Drill), in.boxes(d.Stations), in.more()
 	d.results(in)
 	d.Others = drillLinks(in.Whose, in.Key)
 	return d
@@ -140,6 +141,18 @@ func (d *DrillPage) results(in DrillInput) {
 		if r.ID == in.Shown || in.Shown == 0 && i == len(in.Results)-1 {
 			d.Result = newResult(in, r, in.Results[:i])
 		}
+	}
+}
+
+// more leads to the page that says more about what a drill practises.
+func (in DrillInput) more() components.Link {
+	switch in.Key {
+	case "start-line":
+		return components.Link{Name: "Start line in degrees", At: in.Whose.StartLine()}
+	case "chip-fairway", "chip-rough", "short-side":
+		return components.Link{Name: "Run-out book", At: in.Whose.RunOut()}
+	default:
+		return components.Link{}
 	}
 }
 

@@ -28,6 +28,7 @@ type PlanPage struct {
 	Axis       components.Axis
 	Candidates []CandidateRow
 	Minutes    string // what the minutes add up to
+	Boxes      *PencilBoxes
 	Cautions   []string
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
@@ -35,6 +36,8 @@ type PlanPage struct {
 	Take       string // where the plan is taken; empty for a coach, and with too few rounds
 	Settings   string // where the minutes are set; empty for a coach
 	Taken      []components.Link
+	RunOut     string // address of the run-out book
+	StartLine  string // address of the start line
 }
 
 // CandidateRow is something to practise.
@@ -88,7 +91,7 @@ var cautions = []string{
 func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	page.Title, page.Here = "Practice plan", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Fixed golfer: every round is compared with one golfer, who averages the target on the reference course. Parts are ordered by what is clearly weaker than the rest of the game, then by what would be won back. Marks come from the same golfer. Strokes are for 18 holes."
-	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), Log: in.Whose.Log()}
+	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), Log: in.Whose.Log(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
 	for _, t := range in.Taken {
 		p.Taken = append(p.Taken, components.Link{At: in.Whose.TakenPlan(t.ID), Name: fmt.Sprintf("Plan of %s, on %s", words.ShortDay(t.Day), words.Plural(t.Rounds, "round", "rounds"))})
 	}
@@ -115,6 +118,7 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 		p.Candidates = append(p.Candidates, in.row(scale, i+1, c))
 		total += c.Minutes
 	}
+	p.Boxes = in.boxes()
 	p.Minutes = fmt.Sprintf("%d minutes a week", total)
 	if in.Whose.Own && !in.Thin.Any() {
 		p.Take = in.Whose.Plans()

@@ -190,7 +190,7 @@ func (p *ResultPart) stations(in DrillInput, r analysis.SessionResult) {
 		p.Today = words.Capital(in.who())
 	}
 	for i, s := range in.Stations {
-		row := StationResult{From: words.Capital(words.Distance(s.Lie, s.Distance, in.Units)), Made: fmt.Sprintf("%d of %d", r.Counted[i], r.Tried[i]),
+		row := StationResult{From: placeOf(in.Drill, s.Station, in.Units), Made: fmt.Sprintf("%d of %d", r.Counted[i], r.Tried[i]),
 			Target: tenth(s.Of * float64(r.Tried[i])), Today: tenth(s.OfToday * float64(r.Tried[i]))}
 		p.Rows = append(p.Rows, row)
 	}

@@ -10,7 +10,6 @@ import (
 	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
-	"strokeledger/web/words"
 )
 
 // SessionForm is where a session of a drill is entered, or one that is kept is
@@ -214,10 +213,7 @@ func (f *SessionForm) counts(d analysis.DrillFor, t form.Session, units form.Uni
 	}
 	total := 0
 	for i, s := range d.Drill.Stations {
-		from := "Full drive"
-		if s.Distance > 0 {
-			from = words.Capital(words.Distance(s.Lie, s.Distance, units))
-		}
+		from := placeOf(d.Drill, s, units)
 		name := form.CountName(i)
 		field := components.Filled(components.Field{Name: name, Label: "Counted from " + lower(from), Mode: "numeric"}, t.Counts[i])
 		f.Rows = append(f.Rows, CountRow{From: from, Field: field, Of: "of " + t.Each.Text, Less: fmt.Sprintf("less-%d", i), More: fmt.Sprintf("more-%d", i)})

@@ -15,7 +15,7 @@ type RemovedThing struct {
 	Name    string    // identifies it in a form
 	Kind    string    // one of removedKinds
 	Of      string    // the player it belongs to; empty for the reader's own
-	Day     golf.Date // of a round, a note, a result or a session
+	Day     golf.Date // of a round, a note, a result, a session or a trial
 	Text    string    // the course, the words written, or what to practise
 	Removed time.Time
 }
@@ -30,6 +30,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"result", "Results of practice", "result"},
 	{"session", "Sessions of drills", "session"},
 	{"plan", "Plans of practice", "plan"},
+	{"trial", "Trials of the run-out book", "trial"},
 	{"course", "Courses", "course"},
 }
 
