@@ -37,4 +37,3 @@ func ToldOwn(own OwnDrill, in DrillInput) DrillFor {
 // OwnKey is where the keys of drills of somebody's own begin; the number of the
 // practice that they are set as follows.
 const OwnKey = "own-"
-

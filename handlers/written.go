@@ -47,6 +47,12 @@ func (s *server) practised(r *http.Request, f *accountfile.Written) error {
 	for _, t := range trials {
 		f.RunOut = append(f.RunOut, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
 	}
+	return s.drilled(r, f)
+}
+
+// drilled collects the sessions of drills and the plans that were taken.
+func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
+	who := me(r).ID
 	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
 	if err != nil {
 		return err
