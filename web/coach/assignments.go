@@ -44,10 +44,21 @@ type AssignmentResult struct {
 
 // AssignForm is the form that sets something to practise.
 type AssignForm struct {
-	At     string // where it is sent
-	Fields []components.Field
-	Open   bool // shown opened, since something in it was wrong
-	Wrong  components.Summary
+	At      string // where it is sent
+	Fields  []components.Field
+	Drill   components.Field
+	Drills  []components.Choice
+	Own     []components.Field  // of a drill of one's own
+	OwnOpen bool                // shown opened, since something is typed there
+	Also    []components.Choice // other pupils of the reader; none for a player
+	Open    bool                // shown opened, since something in it was wrong
+	Wrong   components.Summary
+}
+
+// Other is another pupil of the reader.
+type Other struct {
+	ID   golf.PlayerID
+	Name string
 }
 
 // AssignmentCard is something to practise, with its results.

@@ -2,6 +2,7 @@ package form
 
 import (
 	"net/url"
+	"strconv"
 	"strings"
 
 	"strokeledger/analysis/golf"
@@ -65,23 +66,41 @@ func parseSpot(text string) Field[Spot] {
 
 // Assignment is something to practise.
 type Assignment struct {
-	What     Text // what to practise
-	Amount   Text // how much or how often; may be empty
-	PassMark Text // the result that passes; may be empty
-	Due      Day  // when it is to be done
+	What     Text            // what to practise
+	Amount   Text            // how much or how often; may be empty
+	PassMark Text            // the result that passes; may be empty
+	Due      Day             // when it is to be done
+	Drill    Text            // key of a drill; empty for something else
+	SetUp    Text            // how a drill of one's own is set up; may be empty
+	Tries    Whole           // of a drill of one's own; 0 for none
+	Mark     Whole           // how many of them must count; 0 for none
+	Also     []golf.PlayerID // others for whom it is set as well
 }
 
 // ParseAssignment reads something to practise.
 func ParseAssignment(v url.Values) Assignment {
 	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Due: ParseDay(v.Get("due"))}
-	if a.What.Text == "" {
+	a.Drill, a.SetUp = practice(v.Get("drill")), practice(v.Get("set_up"))
+	a.Tries = optional(v.Get("tries"), func(t string) Whole { return ParseWhole(t, 1, golf.MaxTries) })
+	a.Mark = optional(v.Get("mark"), func(t string) Whole { return ParseWhole(t, 1, golf.MaxTries) })
+	if a.Tries.Sound() && a.Mark.Sound() && a.Mark.Value > a.Tries.Value {
+		a.Mark.Problem = "More than there are tries."
+	}
+	for _, text := range v["also"] {
+		if n, err := strconv.ParseInt(text, 10, 64); err == nil {
+			a.Also = append(a.Also, golf.PlayerID(n))
+		}
+	}
+	if a.What.Text == "" && a.Drill.Text == "" {
 		a.What.Problem = "Say what to practise."
 	}
 	return a
 }
 
 // Sound reports whether nothing is wrong with the form.
-func (a Assignment) Sound() bool { return sound(a.What, a.Amount, a.PassMark, a.Due) }
+func (a Assignment) Sound() bool {
+	return sound(a.What, a.Amount, a.PassMark, a.Due, a.Drill, a.SetUp, a.Tries, a.Mark)
+}
 
 func practice(text string) Text {
 	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 letters, in one line.")

@@ -206,6 +206,10 @@ func TestPractice(t *testing.T) {
 		{with(right, "what", " "), map[string]string{"What": "Say what to practise."}},
 		{with(right, "what", long+long), map[string]string{"What": line}},
 		{with(right, "due", "x"), map[string]string{"Due": dayAllowed}},
+		{with(right, "what", "", "drill", "lag"), nil},
+		{with(right, "set_up", "two tees", "tries", "20", "mark", "14"), nil},
+		{with(right, "tries", "20", "mark", "21"), map[string]string{"Mark": "More than there are tries."}},
+		{with(right, "tries", "0", "set_up", long+long), map[string]string{"Tries": "Allowed: 1 to 200.", "SetUp": line}},
 		{with(right, "what", "", "amount", "a\nb", "pass_mark", long+long, "due", "x"),
 			map[string]string{"What": "Say what to practise.", "Amount": line, "PassMark": line, "Due": dayAllowed}},
 	})

@@ -36,6 +36,18 @@ func ItemsOf(plan analysis.Plan) []Item {
 	return all
 }
 
+// ItemOf is a drill as something to practise.
+func ItemOf(d analysis.DrillFor) Item {
+	i := Item{What: d.Name, Drill: d.Key, Feet: d.Feet}
+	if d.Feet > 0 {
+		i.What += fmt.Sprintf(", %g ft", d.Feet)
+	}
+	if d.Mark.Pass > 0 {
+		i.Mark = markWords(d.Mark)
+	}
+	return i
+}
+
 // Session is a session of a drill in a line.
 type Session struct {
 	Day    golf.Date
