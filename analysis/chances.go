@@ -91,29 +91,39 @@ func gainOf(as PlaysAs) func(c golf.Category, from, to float64) float64 {
 }
 
 // draw lays the holes with a picture out as rounds are played on them.
-func (e *Engine) draw(ask *forecast.Ask, as PlaysAs, pictures map[int]aim.Picture) error {
-	n := len(ask.Card)
-	straight, planned, failed := make([]golfer.Drawn, n), make([]golfer.Drawn, n), make([]error, n)
-	parallel.Do(n, func(i int) {
-		picture, drawn := pictures[ask.Card[i].Number]
-		if !drawn || picture.Bare() {
+func (e *Engine) draw(ask *forecast.Ask, as PlaysAs, pictures map[int]aim.Picture) (err error) {
+	if ask.Straight, err = e.Drawn(as, ask.Card, pictures, false); err != nil {
+		return err
+	}
+	if ask.UsePlan || !ask.Only {
+		ask.Planned, err = e.Drawn(as, ask.Card, pictures, true)
+	}
+	return err
+}
+
+// Drawn are the holes of a card that have a picture with a row, by number, as
+// simulated rounds play them: with the plan's aims, or the driver down the middle and
+// every approach at the flag. The holes are cut in the middle of the greens.
+func (e *Engine) Drawn(as PlaysAs, card []golf.CardHole, pictures map[int]aim.Picture, planned bool) (map[int]golfer.Drawn, error) {
+	drawn, failed := make([]golfer.Drawn, len(card)), make([]error, len(card))
+	parallel.Do(len(card), func(i int) {
+		picture, there := pictures[card[i].Number]
+		if !there || picture.Bare() {
 			return
 		}
 		h, err := aim.NewHole(&e.golfer, as.player(), picture, picture.Green.Middle())
-		if err != nil {
-			failed[i] = err
-			return
+		if failed[i] = err; err == nil {
+			drawn[i] = h.Playing(planned)
 		}
-		straight[i], planned[i] = h.Playing(false), h.Playing(true)
 	})
-	ask.Straight, ask.Planned = map[int]golfer.Drawn{}, map[int]golfer.Drawn{}
-	for i := range n {
+	all := map[int]golfer.Drawn{}
+	for i, h := range card {
 		if failed[i] != nil {
-			return failed[i]
+			return nil, failed[i]
 		}
-		if straight[i] != nil {
-			ask.Straight[ask.Card[i].Number], ask.Planned[ask.Card[i].Number] = straight[i], planned[i]
+		if drawn[i] != nil {
+			all[h.Number] = drawn[i]
 		}
 	}
-	return nil
+	return all, nil
 }

@@ -13,7 +13,10 @@ import (
 	"strokeledger/analysis/parallel"
 )
 
-var plantedGolfers = flag.Int("planted", 80, "how many golfers the coverage of a chance is counted over")
+var (
+	plantedGolfers = flag.Int("planted", 40, "how many golfers the coverage of a chance is counted over")
+	plantedFrom    = flag.Int("planted-from", 0, "number of the first of them")
+)
 
 // planted is a golfer of known levels with some rounds written down, and the truth.
 type planted struct {
@@ -23,7 +26,8 @@ type planted struct {
 	truth   float64
 }
 
-const plantedRounds = 3000 // of each simulation
+// plantedRounds is how many rounds each simulation has.
+const plantedRounds = 1500
 
 // plantGolfer plants the golfer of a number.
 func plantGolfer(t *testing.T, number uint64, rounds int) planted {
@@ -55,12 +59,12 @@ func plantGolfer(t *testing.T, number uint64, rounds int) planted {
 // errors of how many are counted; 1,000 were counted once.
 func TestChanceHoldsTheTruth(t *testing.T) {
 	e := NewEngine()
-	for _, rounds := range []int{12} {
+	for _, rounds := range []int{PlanRounds} {
 		n := *plantedGolfers
 		held, above := make([]bool, n), make([]bool, n)
 		parallel.Do(n, func(i int) {
-			p := plantGolfer(t, uint64(i), rounds)
-			c, err := e.Chance(ChanceInput{History: p.history, Target: p.target, Par18: 72, Card: p.card, Rounds: plantedRounds, Seed: uint64(i), Only: true})
+			p := plantGolfer(t, uint64(*plantedFrom+i), rounds)
+			c, err := e.Chance(ChanceInput{History: p.history, Target: p.target, Par18: 72, Card: p.card, Rounds: plantedRounds, Seed: uint64(*plantedFrom + i), Only: true})
 			if err != nil {
 				t.Error(err)
 				return

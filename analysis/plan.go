@@ -21,6 +21,7 @@ type PlanInput struct {
 	History []golf.Played // all rounds, in the order of their days
 	Target  float64       // the player's
 	Minutes int           // a week, see practice.MinMinutes
+	Span    golf.Span     // of which the latest rounds count; all rounds for the zero value
 }
 
 // Plan is what to practise.
@@ -69,7 +70,13 @@ func (e *Engine) Plan(in PlanInput) (Plan, error) {
 
 // gameOf looks at the rounds that a plan stands on; the game is zero without one.
 func gameOf(in PlanInput) (game practice.Game, chosen []golf.Played, err error) {
-	chosen = latestDetailed(in.History, PlanRounds)
+	var spanned []golf.Played
+	for i, r := range in.History {
+		if in.Span == (golf.Span{}) || in.Span.Holds(i, len(in.History), r.Round.Date) {
+			spanned = append(spanned, r)
+		}
+	}
+	chosen = latestDetailed(spanned, PlanRounds)
 	rounds := make([]golf.Round, len(chosen))
 	for i, r := range chosen {
 		rounds[i] = r.Round

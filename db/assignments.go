@@ -17,8 +17,9 @@ type Assignment struct {
 	What     string
 	Amount   string
 	PassMark string
-	DueOn    time.Time
+	Figure   string // that it is to move, as the months write it; empty for none
 	GivenAt  time.Time
+	DueOn    time.Time
 	DoneAt   *time.Time
 	PlanID   *int64   // of the plan that it comes from; nil for none
 	Drill    string   // key of its drill; empty for none
@@ -41,14 +42,14 @@ type Result struct {
 // Assign gives the player something to practise; asker is a coach or the player.
 func (s *Store) Assign(ctx context.Context, asker, who golf.PlayerID, a Assignment) error {
 	return changeOne(ctx, s.q, `
-		insert into assignments (player_id, author_id, what, amount, pass_mark, due_on, plan_id, drill, feet, set_up, tries, mark)
-		select @who, @asker, @what, @amount, @pass_mark, @due, @plan::bigint, @drill, @feet::double precision, @set_up, @tries::integer, @mark::integer
+		insert into assignments (player_id, author_id, what, amount, pass_mark, figure, due_on, plan_id, drill, feet, set_up, tries, mark)
+		select @who, @asker, @what, @amount, @pass_mark, @figure, @due, @plan::bigint, @drill, @feet::double precision, @set_up, @tries::integer, @mark::integer
 		where @due::date >= `+accessFrom("@asker", "@who"),
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "due": a.DueOn,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "figure": a.Figure, "due": a.DueOn,
 			"plan": a.PlanID, "drill": a.Drill, "feet": a.Feet, "set_up": a.SetUp, "tries": a.Tries, "mark": a.Mark})
 }
 
-const assignmentColumns = `t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.due_on, t.given_at, t.done_at, t.plan_id, t.drill, t.feet, t.set_up, t.tries, t.mark`
+const assignmentColumns = `t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.figure, t.due_on, t.given_at, t.done_at, t.plan_id, t.drill, t.feet, t.set_up, t.tries, t.mark`
 
 // Assignment returns one of the player's assignments that asker may see, without its
 // results.

@@ -41,6 +41,7 @@ func TestATakenPlanIsKeptAsMade(t *testing.T) {
 	if err != nil || one.Drill != "lag" {
 		t.Errorf("%+v, %v", one, err)
 	}
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
 	p.let(p.other, golf.Date{Year: 2026, Month: 11, Day: 1})
 	if all, err := p.TakenPlans(p.ctx, p.other, p.pupil); err != nil || len(all) != 0 {
 		t.Errorf("a coach reads of rounds from before: %+v, %v", all, err)

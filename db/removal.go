@@ -33,6 +33,7 @@ const (
 	RemovedSession    = "session"
 	RemovedPlan       = "plan"
 	RemovedTrial      = "trial"
+	RemovedRange      = "range"
 )
 
 // Removed is something that asker may bring back.
@@ -73,6 +74,9 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'session', player_id, id, null, 0, day, name, removed_at
 			from drill_sessions where player_id = @asker and `+back+`
+		union all
+			select 'range', player_id, id, null, 0, day, club, removed_at
+			from range_sessions where player_id = @asker and `+back+`
 			union all
 			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
 			from practice_plans where player_id = @asker and `+back+`

@@ -39,7 +39,7 @@ func (s *server) withSessions(r *http.Request, pages paths.Whose, most int) ([]c
 	}
 	told, err := s.told(r, subject{player: seen.Player, pages: pages})
 	for i, a := range all {
-		for _, done := range practice.SessionsSince(told[a.Drill], a.Set, a.Feet) {
+		for _, done := range practice.SessionsSince(told[a.Drill], a.Given, a.Feet) {
 			all[i].Sessions = append(all[i].Sessions, coach.DrillSession(done))
 		}
 	}
@@ -47,10 +47,9 @@ func (s *server) withSessions(r *http.Request, pages paths.Whose, most int) ([]c
 }
 
 func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment {
-	reader := me(r).ID
-	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil, Set: golf.DateOf(s.here(r, a.GivenAt)), Drill: drillKey(a), Feet: a.Feet, SetUp: a.SetUp}
+	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Figure: a.Figure, Given: golf.DateOf(s.here(r, a.GivenAt)), Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil, Drill: drillKey(a), Feet: a.Feet, SetUp: a.SetUp}
 	if a.Author != nil {
-		to.By, to.Mine = *a.Author, *a.AuthorID == reader
+		to.By, to.Mine = *a.Author, *a.AuthorID == me(r).ID
 	}
 	for _, res := range a.Results {
 		to.Results = append(to.Results, coach.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})
@@ -84,6 +83,9 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if round := formID(r, "round"); round != 0 { // the coach looks at a round
+		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
+	}
 	return saved(w, r, about.pages.Lessons()+"#practice", "practice")
 }
 
@@ -94,7 +96,7 @@ func (s *server) assignAll(r *http.Request, tx *db.Store, f form.Assignment, who
 		if slices.Contains(whom[:i], who) {
 			continue
 		}
-		to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, DueOn: f.Due.Value.Time(), Drill: f.Drill.Value, SetUp: f.SetUp.Value, Tries: f.Tries.Value, Mark: f.Mark.Value}
+		to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, Figure: f.Figure.Value, DueOn: f.Due.Value.Time(), Drill: f.Drill.Value, SetUp: f.SetUp.Value, Tries: f.Tries.Value, Mark: f.Mark.Value}
 		if to.Drill != "" {
 			if err := s.fromTable(r, who, &to); err != nil {
 				return err

@@ -24,7 +24,7 @@ func (s *server) logOfPractice(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -15,6 +15,9 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if in.Span, err = planSpan(r); err != nil {
+		return err
+	}
 	plan, err := s.engine.Plan(in)
 	if err != nil {
 		return err
@@ -22,11 +25,11 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	to := practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target, Minutes: about.player.Minutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}
+	to := practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target, Minutes: about.player.Minutes, Units: unitsOf(me(r)), Today: s.today(r), Span: in.Span, Plan: plan}
 	if to.Taken, err = s.plansTaken(r, about); err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
@@ -41,6 +44,20 @@ func (s *server) plansTaken(r *http.Request, about subject) ([]practice.TakenDay
 		all[i] = practice.TakenDay{ID: t.ID, Day: golf.DateOf(t.Day), Rounds: t.Rounds}
 	}
 	return all, err
+}
+
+// planSpan is the span of rounds that a plan is asked for; zero for all. One that
+// cannot be read is not found.
+func planSpan(r *http.Request) (golf.Span, error) {
+	text := r.URL.Query().Get("span")
+	if text == "" {
+		return golf.Span{}, nil
+	}
+	span, err := golf.ParseSpan(text)
+	if err != nil {
+		err = golf.ErrNotFound
+	}
+	return span, err
 }
 
 // planInput reads a player's rounds for a plan.

@@ -76,7 +76,7 @@ func (s *server) takenPlan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewTakenPage(shellOf(r, about), in).View())
+	return show(w, r, http.StatusOK, practice.NewTakenPage(s.shellOf(r, about), in).View())
 }
 
 // ofPlan reads the plan named in the address.

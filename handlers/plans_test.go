@@ -113,3 +113,41 @@ func TestTheLogOfPractice(t *testing.T) {
 		t.Error("the coach reads something else")
 	}
 }
+
+// A coach sets a drill from the list, with the mark of each pupil's target, or one of
+// the coach's own, for several pupils at once; the pupil writes it down on its page and
+// the coach reads what came of it.
+func TestACoachSetsDrills(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v, coach, second, stranger := s.member("robin"), s.member("ines"), s.member("wil"), s.member("sam")
+	coach.letIn(v, 1, 2, "")
+	coach.letIn(second, 3, 2, "")
+	coach.mustSee(coach.get("/players/1/lessons"), "Wedge ladder", "A drill of your own", "Also for", "wil")
+	coach.follows("/players/1/assignments", "drill", "wedge-ladder", "due", "2092-06-30", "also", "3")
+	coach.follows("/players/1/assignments", "what", "Gate", "set_up", "Two tees a ball and a half apart.", "tries", "10", "mark", "7", "due", "2092-06-30")
+	if a := coach.post("/players/1/assignments", "drill", "lag", "due", "2092-06-30", "also", "4"); a.status != http.StatusNotFound {
+		t.Errorf("set for somebody who is no pupil: %d", a.status)
+	}
+	if a := coach.post("/players/1/assignments", "drill", "moon", "due", "2092-06-30"); a.status != http.StatusNotFound {
+		t.Errorf("a drill that is not there: %d", a.status)
+	}
+	second.mustSee(second.get("/players/3/lessons"), "Wedge ladder", "set by ines", "/drills/wedge-ladder")
+	set, err := s.store.Assignments(t.Context(), 1, 1, 0)
+	if err != nil || len(set) != 2 || set[0].PassMark == "" {
+		t.Fatalf("%+v, %v", set, err)
+	}
+	v.mustSee(v.get("/players/1/drills/own-3"), "Gate", "Two tees a ball and a half apart.", "No model stands behind this drill", "Mark: 7 of 10")
+	v.mustSee(v.follows("/players/1/drills/own-3", "entered", "a-page-of-a-gate", "day", set[1].GivenAt.Format("2006-01-02"), "tries", "mmmmmmmxxx"), "7 of 10 counted", "Passed: the mark for 10 tries is 7")
+	lessons := coach.get("/players/1/lessons")
+	coach.mustSee(lessons, "7 of 10", "passed", "1 of 1 passed")
+	coach.mustSee(coach.get("/players/1/drills/own-3"), "7 of 10 counted")
+	coach.mustSee(coach.get("/players/1/log"), "Gate")
+	for _, nobodys := range []string{"own-9", "own-x", "own-1"} {
+		if a := v.get("/players/1/drills/" + nobodys); a.status != http.StatusNotFound {
+			t.Errorf("%s: %d", nobodys, a.status)
+		}
+	}
+	if a := stranger.get("/players/1/drills/own-3"); a.status != http.StatusNotFound {
+		t.Errorf("a stranger: %d", a.status)
+	}
+}

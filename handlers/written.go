@@ -27,27 +27,13 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
-	return f, s.practised(r, &f)
-}
-
-// practised collects what there is to practise, what came of it, and what was measured.
-func (s *server) practised(r *http.Request, f *accountfile.Written) error {
-	who := me(r).ID
-	given, err := s.store.Assignments(r.Context(), who, who, 0)
-	if err != nil {
-		return err
+	if f.Practice, err = s.writtenPractice(r); err != nil {
+		return f, err
 	}
-	for _, a := range given {
-		f.Practice = append(f.Practice, fileOfPractice(a))
+	if f.RunOut, err = s.writtenTrials(r); err != nil {
+		return f, err
 	}
-	trials, err := s.store.Trials(r.Context(), who, who)
-	if err != nil {
-		return err
-	}
-	for _, t := range trials {
-		f.RunOut = append(f.RunOut, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
-	}
-	return s.drilled(r, f)
+	return f, s.drilled(r, &f)
 }
 
 // drilled collects the sessions of drills and the plans that were taken.
@@ -74,6 +60,25 @@ func fileOfSession(d db.DrillSession) accountfile.Session {
 func fileOfPlan(p db.TakenPlan) accountfile.Plan {
 	return accountfile.Plan{Day: golf.DateOf(p.Day).String(), First: golf.DateOf(p.FirstDay).String(), Last: golf.DateOf(p.LastDay).String(), Rounds: p.Rounds, Target: p.Target,
 		Minutes: p.Minutes, Engine: p.Engine, Figures: p.Figures}
+}
+
+// writtenPractice is what the player was set to practise, for the same file.
+func (s *server) writtenPractice(r *http.Request) (all []accountfile.Practice, err error) {
+	given, err := s.store.Assignments(r.Context(), me(r).ID, me(r).ID, 0)
+	for _, a := range given {
+		all = append(all, fileOfPractice(a))
+	}
+	return all, err
+}
+
+// writtenTrials are the balls of the player's run-out book, for the same file.
+func (s *server) writtenTrials(r *http.Request) (all []accountfile.Trial, err error) {
+	who := me(r).ID
+	kept, err := s.store.Trials(r.Context(), who, who)
+	for _, t := range kept {
+		all = append(all, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
+	}
+	return all, err
 }
 
 // fileOfPrivate writes a private note about a pupil, whom the store returns in place

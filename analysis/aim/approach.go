@@ -37,17 +37,30 @@ type plane struct {
 	costs   map[[2]int]float64
 }
 
-// newPlane takes a stance for an approach; steps are in spreads.
-func newPlane(t *terrain, striker golfer.Striker, lie golf.Lie, start Point, pattern Pattern, step float64) *plane {
+// newPlane takes a stance for an approach; it has no lattice yet.
+func newPlane(t *terrain, striker golfer.Striker, lie golf.Lie, start Point, pattern Pattern) *plane {
 	p := &plane{striker: striker, pattern: pattern, casts: map[int]*cast{}, costs: map[[2]int]float64{}}
 	p.stance = stance{t: t, start: start, lie: lie, yd: start.Distance(t.hole)}
 	p.target = striker.Target(lie, p.yd)
 	p.search = searchOf(p.target, striker.Reach(lie))
-	ends := []swing{p.swing(-p.search.short), p.swing(0), p.swing(p.search.long)}
-	reach := (float64(p.search.side+coarse) + math.Abs(pattern.Side)) / ends[0].target
-	lengths, angles := spans(ends, step, -reach, reach)
-	p.lattice = newLattice(t, start, heading(start, t.hole), lengths, angles)
 	return p
+}
+
+// cover gives planes with one start the lattice that they share; steps are in spreads.
+func cover(step float64, counted bool, planes ...*plane) {
+	var ends []swing
+	reach := 0.0
+	for _, p := range planes {
+		short := p.swing(-p.search.short)
+		ends = append(ends, short, p.swing(0), p.swing(p.search.long))
+		reach = max(reach, (float64(p.search.side+coarse)+math.Abs(p.pattern.Side))/short.target)
+	}
+	lengths, angles := spans(ends, step, -reach, reach)
+	first := planes[0]
+	l := newLattice(first.t, first.start, heading(first.start, first.t.hole), lengths, angles, counted)
+	for _, p := range planes {
+		p.lattice = l
+	}
 }
 
 // swing is the stroke that goes so many yards farther than the straight one.

@@ -75,12 +75,14 @@ func (t *terrain) addGreenSide(striker golfer.Striker) {
 	for i := range sideDistances {
 		yd := t.side.low + float64(i)*t.side.step
 		start := t.m.Point(Position{t.along - yd, 0})
-		for row, lie := range []golf.Lie{golf.Fairway, golf.Rough} {
-			p := newPlane(t, striker, lie, start, Pattern{}, roughStep)
+		fairway := newPlane(t, striker, golf.Fairway, start, Pattern{})
+		rough := newPlane(t, striker, golf.Rough, start, Pattern{})
+		cover(roughStep, false, fairway, rough)
+		far := golf.Yards.Of(start.Distance(t.hole))
+		for row, p := range []*plane{fairway, rough} {
 			side, long := p.seek()
-			far := golf.Yards.Of(start.Distance(t.hole))
 			t.side.aims[row][i] = [2]float64{float64(side), float64(long)}
-			t.side.added[row][i] = p.look(side, long) - t.worth.Strokes(lie, far)
+			t.side.added[row][i] = p.look(side, long) - t.worth.Strokes(p.lie, far)
 		}
 		t.side.known = i + 1
 	}

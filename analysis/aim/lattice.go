@@ -22,6 +22,8 @@ type lattice struct {
 
 	strokes, again []float64    // by row and column, see ending
 	shares         [][9]float32 // likewise
+
+	room []float64 // for weights, used again and again
 }
 
 // classes is into how many parts a step is cut; shifted are they in an order in
@@ -38,12 +40,16 @@ type span struct{ low, high, step float64 }
 
 func (s span) count() int { return int(math.Ceil((s.high-s.low)/s.step)) + 1 }
 
-// newLattice looks at every place of the two stretches.
-func newLattice(t *terrain, start Point, heading float64, lengths, angles span) *lattice {
+// newLattice looks at every place of the two stretches. Only a lattice that is
+// counted knows where strokes end.
+func newLattice(t *terrain, start Point, heading float64, lengths, angles span, counted bool) *lattice {
 	l := &lattice{start: start, heading: heading, rows: lengths.count(), cols: angles.count(),
 		low: lengths.low, long: lengths.step, left: angles.low, wide: angles.step}
 	n := l.rows * l.cols
-	l.strokes, l.again, l.shares = make([]float64, n), make([]float64, n), make([][9]float32, n)
+	l.strokes, l.again = make([]float64, n), make([]float64, n)
+	if counted {
+		l.shares = make([][9]float32, n)
+	}
 	sines, cosines := make([]float64, classes*l.cols), make([]float64, classes*l.cols)
 	for c := range classes {
 		for k := range l.cols {
@@ -56,7 +62,10 @@ func newLattice(t *terrain, start Point, heading float64, lengths, angles span) 
 			length := l.length(j, k)
 			i := j*l.cols + k
 			e := t.end(start, Point{start.X + length*sin[k], start.Y + length*cos[k]})
-			l.strokes[i], l.again[i], l.shares[i] = e.strokes, e.again, e.shares.packed()
+			l.strokes[i], l.again[i] = e.strokes, e.again
+			if counted {
+				l.shares[i] = e.shares.packed()
+			}
 		}
 	}
 	return l
@@ -68,14 +77,18 @@ func (l *lattice) length(j, k int) float64 { return l.low + (float64(j)+shifted[
 func (l *lattice) angle(c, k int) float64  { return l.left + (float64(k)+shifted[c])*l.wide }
 
 // normalRow are the weights of a normal at equal steps from a first place, adding
-// up to 1: those from the first index on that is within reach.
-func normalRow(first, step, mean, sd float64, n int) (from int, weights []float64) {
+// up to 1: those from the first index on that is within reach. They are written into
+// room, which may be nil.
+func normalRow(room []float64, first, step, mean, sd float64, n int) (from int, weights []float64) {
 	from = max(int(math.Ceil((mean-reachOfPattern*sd-first)/step)), 0)
 	to := min(int(math.Floor((mean+reachOfPattern*sd-first)/step)), n-1)
 	if from > to {
 		return 0, nil
 	}
-	weights = make([]float64, to-from+1)
+	if weights = room; cap(weights) < to-from+1 {
+		weights = make([]float64, n)
+	}
+	weights = weights[:to-from+1]
 	// Equal steps make each weight the last times a factor that itself shrinks by one.
 	z, h := (first+float64(from)*step-mean)/sd, step/sd
 	w, factor, shrink := math.Exp(-z*z/2), math.Exp(-z*h-h*h/2), math.Exp(-h*h)
@@ -143,7 +156,7 @@ func (l *lattice) lengths(parts []part) []weights {
 		var from [classes]int
 		var row [classes][]float64
 		for c := range classes {
-			from[c], row[c] = normalRow(l.low+shifted[c]*l.long, l.long, p.mean, p.sd, l.rows)
+			from[c], row[c] = normalRow(nil, l.low+shifted[c]*l.long, l.long, p.mean, p.sd, l.rows)
 			w.from, w.to = min(w.from, from[c]), max(w.to, from[c]+len(row[c]))
 		}
 		w.rows = make([][classes]float64, max(w.to-w.from, 0))
@@ -160,7 +173,8 @@ func (l *lattice) lengths(parts []part) []weights {
 // turned sums up over the directions too, about one of them.
 func (l *lattice) turned(f *folded, direction float64) (strokes, again float64) {
 	for c := range classes {
-		from, row := normalRow(l.left+shifted[c]*l.wide, l.wide, direction, f.angle, l.cols)
+		from, row := normalRow(l.room, l.left+shifted[c]*l.wide, l.wide, direction, f.angle, l.cols)
+		l.room = row
 		s, a := f.strokes[c][from:], f.again[c][from:]
 		for i, w := range row {
 			strokes += w * s[i]
@@ -176,7 +190,7 @@ func (l *lattice) shared(parts []part, direction float64) Shares {
 	var from [classes]int
 	var across [classes][]float64
 	for c := range classes {
-		from[c], across[c] = normalRow(l.left+shifted[c]*l.wide, l.wide, direction, parts[0].angle, l.cols)
+		from[c], across[c] = normalRow(nil, l.left+shifted[c]*l.wide, l.wide, direction, parts[0].angle, l.cols)
 	}
 	for _, w := range l.lengths(parts) {
 		for j := w.from; j < w.to; j++ {

@@ -72,13 +72,14 @@ func (t *terrain) off(lie golf.Lie, p Point, shares Shares) ending {
 
 // undrawn is a ball at rest where nothing is drawn.
 func (t *terrain) undrawn(p Point, at Position) ending {
-	l := t.country.At(t.along-at.Along, at.Across, p.Distance(t.hole))
+	yd := p.Distance(t.hole)
+	l := t.country.At(t.along-at.Along, at.Across, yd)
 	e := ending{again: l.Penalty * golfer.StrokeAndDistance, shares: Shares{Green: l.Green, Penalty: l.Penalty}}
 	if l.Green > 0 {
-		e.strokes = l.Green * t.putts(p)
+		e.strokes = l.Green * t.worth.Strokes(golf.Green, golf.Yards.Of(yd))
 	}
 	if drop := l.Penalty - e.again; drop > 0 {
-		rough, _ := t.strokes(golf.Rough, p)
+		rough, _ := t.strokesAt(golf.Rough, p, yd)
 		e.strokes += drop * (1 + rough)
 	}
 	for _, part := range [...]struct {
@@ -90,7 +91,7 @@ func (t *terrain) undrawn(p Point, at Position) ending {
 		if part.chance == 0 {
 			continue
 		}
-		strokes, tight := t.strokes(part.lie, p)
+		strokes, tight := t.strokesAt(part.lie, p, yd)
 		e.strokes += part.chance * strokes
 		*part.count += part.chance
 		if tight {
@@ -112,9 +113,14 @@ const nearGreen = 40
 // strokes are those from a place off the green, and whether there is too little
 // green to work with.
 func (t *terrain) strokes(lie golf.Lie, p Point) (strokes float64, tight bool) {
-	d := golf.Yards.Of(p.Distance(t.hole))
+	return t.strokesAt(lie, p, p.Distance(t.hole))
+}
+
+// strokesAt is the same with the distance to the hole known.
+func (t *terrain) strokesAt(lie golf.Lie, p Point, yd float64) (strokes float64, tight bool) {
+	d := golf.Yards.Of(yd)
 	if d > golf.MaxShortSided {
-		return t.worth.Strokes(lie, d) + t.side.adds(lie, d.Yards()), false
+		return t.worth.Strokes(lie, d) + t.side.adds(lie, yd), false
 	}
 	if t.m.green == nil {
 		return t.worth.Strokes(lie, d), false

@@ -38,17 +38,12 @@ func (r Result) Tells() bool { return r.Interval.High-r.Interval.Low <= widestLe
 // Levels are the chances of a drill at every whole level from 68 to 110.
 type Levels [][]float64
 
-// LevelsOf works out the chances of a drill with a model at every level.
+// LevelsOf are the chances of a drill with a model at every level.
 func LevelsOf(d Drill, of *golfer.Parameters) (Levels, error) {
-	var all Levels
-	for s := golf.MinTarget; s <= golf.MaxTarget; s++ {
-		c, err := d.Chances(of, float64(s))
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, c)
+	if levels, ok := tabled(d, of); ok {
+		return levels, nil
 	}
-	return all, nil
+	return d.solveAll(of)
 }
 
 // At reads the chances at a level from 68 to 110, on a straight line between

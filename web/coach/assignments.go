@@ -17,10 +17,11 @@ type Assignment struct {
 	What     string // what to practise, never empty
 	Amount   string // how much; may be empty
 	PassMark string // what counts as a pass; may be empty
+	Figure   string // that it is to move, as the months write it; empty for none
+	Given    golf.Date
 	Due      golf.Date
 	Done     bool
 	Results  []AssignmentResult // the earliest first
-	Set      golf.Date          // when it was set
 	Drill    string             // key of its drill; empty for none
 	Feet     float64            // from where that is played; 0 for one that cannot be moved
 	SetUp    string             // of a drill of the author's own; empty for any other
@@ -40,25 +41,6 @@ type AssignmentResult struct {
 	Day    golf.Date
 	Result string
 	Passed bool // it reached the pass mark
-}
-
-// AssignForm is the form that sets something to practise.
-type AssignForm struct {
-	At      string // where it is sent
-	Fields  []components.Field
-	Drill   components.Field
-	Drills  []components.Choice
-	Own     []components.Field  // of a drill of one's own
-	OwnOpen bool                // shown opened, since something is typed there
-	Also    []components.Choice // other pupils of the reader; none for a player
-	Open    bool                // shown opened, since something in it was wrong
-	Wrong   components.Summary
-}
-
-// Other is another pupil of the reader.
-type Other struct {
-	ID   golf.PlayerID
-	Name string
 }
 
 // AssignmentCard is something to practise, with its results.

@@ -24,6 +24,7 @@ type PlanPage struct {
 	Heading    string
 	Place      string // the rounds that it stands on
 	Lede       string
+	Latest     string // address of the plan of the latest rounds; empty where this is it
 	Few        string // that the rounds are few; empty otherwise
 	Axis       components.Axis
 	Candidates []CandidateRow
@@ -42,6 +43,7 @@ type PlanPage struct {
 
 // CandidateRow is something to practise.
 type CandidateRow struct {
+	ID      string // its place on the page
 	Place   int    // 1 is the most important
 	Name    string // of the part of the game, or what cuts across the parts
 	Band    string // the dearest of the part; empty for what cuts across
@@ -68,6 +70,7 @@ type PlanInput struct {
 	Units   form.Units
 	Today   golf.Date
 	Taken   []TakenDay // plans that were taken, the latest first
+	Span    golf.Span  // that was asked for; zero for none
 	analysis.Plan
 }
 
@@ -98,6 +101,9 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	if in.Whose.Own {
 		p.Settings = paths.Account
 	}
+	if in.Span != (golf.Span{}) {
+		p.Latest = in.Whose.Plan()
+	}
 	if len(in.Candidates) == 0 {
 		p.Lede = in.none()
 		return p
@@ -120,7 +126,7 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	}
 	p.Boxes = in.boxes()
 	p.Minutes = fmt.Sprintf("%d minutes a week", total)
-	if in.Whose.Own && !in.Thin.Any() {
+	if in.Whose.Own && !in.Thin.Any() && in.Span == (golf.Span{}) {
 		p.Take = in.Whose.Plans()
 	}
 	return p
@@ -182,6 +188,14 @@ func (in PlanInput) score() string {
 	return "that score"
 }
 
+// place is where a candidate stands on the page.
+func (in PlanInput) place(c analysis.PlanCandidate) string {
+	if c.Kind == practice.OfPart {
+		return paths.PlanPlace(c.Part)
+	}
+	return "plan-" + strings.ReplaceAll(c.Kind.String(), " ", "-")
+}
+
 // name is what a candidate is called.
 func (in PlanInput) name(c analysis.PlanCandidate) string {
 	switch c.Kind {
@@ -206,7 +220,7 @@ func (in PlanInput) scale() chart.Scale {
 }
 
 func (in PlanInput) row(scale chart.Scale, place int, c analysis.PlanCandidate) CandidateRow {
-	r := CandidateRow{Place: place, Name: in.name(c), Bar: scale.Bar(c.WinBack), Whisker: scale.Whisker(0, c.Interval.Low, c.Interval.High),
+	r := CandidateRow{ID: in.place(c), Place: place, Name: in.name(c), Bar: scale.Bar(c.WinBack), Whisker: scale.Whisker(0, c.Interval.Low, c.Interval.High),
 		Strokes: words.Signed(c.WinBack, 1), Between: fmt.Sprintf("%s to %s", words.Signed(c.Interval.Low, 1), words.Signed(c.Interval.High, 1)),
 		Minutes: fmt.Sprint(c.Minutes), Why: in.why(c), Drill: components.Link{At: in.Whose.Drill(c.Drill.Key), Name: c.Drill.Name}, Again: in.again(c)}
 	if c.Kind == practice.OfPart {
