@@ -71,6 +71,7 @@ func TestASessionIsNotOverwritten(t *testing.T) {
 // stranger reads none.
 func TestWhoReadsSessionsOfDrills(t *testing.T) {
 	p := newPair(t)
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
 	p.let(p.other, golf.Date{Year: 2026, Month: 11, Day: 5})
 	early, err := p.SaveDrillSession(p.ctx, p.pupil, straight("x", 2))
 	p.must(err)

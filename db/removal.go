@@ -32,6 +32,7 @@ const (
 	RemovedCourse     = "course"
 	RemovedSession    = "session"
 	RemovedTrial      = "trial"
+	RemovedRange      = "range"
 )
 
 // Removed is something that asker may bring back.
@@ -71,6 +72,9 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'session', player_id, id, null, 0, day, name, removed_at
 			from drill_sessions where player_id = @asker and `+back+`
+		union all
+			select 'range', player_id, id, null, 0, day, club, removed_at
+			from range_sessions where player_id = @asker and `+back+`
 			union all
 			select 'course', @asker, c.id, null, 0, c.removed_at::date, concat_ws(', ', c.name, nullif(c.tee, '')), c.removed_at
 			from courses c where c.`+back+` and `+mayRemove+`

@@ -27,6 +27,7 @@ var sweptKinds = []struct{ name, statement string }{
 	{"removed practice", `delete from assignments where ` + forGood},
 	{"removed replies", `delete from note_replies where ` + forGood},
 	{"removed notes", `delete from notes where ` + forGood},
+	{"removed range sessions", `delete from range_sessions where ` + forGood},
 	{"removed rounds", `delete from rounds where ` + forGood + ` and not exists (
 		select 1 from notes n where n.player_id = rounds.player_id and n.round_id = rounds.id and n.author_id <> n.player_id)`}, // the notes would go with it
 }

@@ -101,7 +101,7 @@ func (s *server) showDrill(w http.ResponseWriter, r *http.Request, status int, d
 		typed.At, typed.Offline = pages.Drill(d.key), true
 		in.Form = &typed
 	}
-	page := shellOf(r, d.about)
+	page := s.shellOf(r, d.about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}
@@ -225,7 +225,7 @@ func (s *server) showSession(w http.ResponseWriter, r *http.Request, status int,
 	pages := d.about.pages
 	in := practice.DrillInput{Whose: pages, Name: d.about.player.Name, Target: d.about.player.Target, Units: unitsOf(me(r)), Day: d.day, DrillFor: d.of,
 		Form: &practice.SessionInput{At: pages.Session(kept.ID), Typed: typed, Remove: pages.RemoveSession(kept.ID), Changing: true}}
-	return show(w, r, status, practice.NewSessionPage(shellOf(r, d.about), in).View())
+	return show(w, r, status, practice.NewSessionPage(s.shellOf(r, d.about), in).View())
 }
 
 // changeSession saves a session that was changed, or answers a key.

@@ -28,7 +28,7 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewPlanPage(shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+	return show(w, r, http.StatusOK, practice.NewPlanPage(s.shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
 		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Span: in.Span, Plan: plan}).View())
 }
 

@@ -126,6 +126,8 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 		at, err = pages.Plan(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
+	case db.RemovedRange:
+		at, err = pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	default:
 		err = golf.ErrNotFound
 	}

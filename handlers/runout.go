@@ -41,7 +41,7 @@ func (s *server) showRunOut(w http.ResponseWriter, r *http.Request, about subjec
 	if err := s.recordLook(r, about, db.LookRunOut, 0); err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

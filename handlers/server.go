@@ -46,6 +46,7 @@ type server struct {
 	hashing *hashing
 	uploads *uploads
 	engine  *analysis.Engine
+	worked  *worked
 }
 
 // New returns the handler of a whole site.
@@ -64,5 +65,5 @@ func newServer(store *db.Store, options Options) *server {
 	if options.SlowStep == 0 {
 		options.SlowStep = slowStep
 	}
-	return &server{store: store, options: options, hashing: newHashing(options.Hash, options.HashesMost), uploads: newUploads(), engine: analysis.NewEngine()}
+	return &server{store: store, options: options, hashing: newHashing(options.Hash, options.HashesMost), uploads: newUploads(), engine: analysis.NewEngine(), worked: newWorked()}
 }

@@ -28,5 +28,5 @@ func (s *server) startLine(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookStartLine, 0); err != nil {
 		return err
 	}
-	return show(w, r, statusOf(asked), practice.NewStartLinePage(shellOf(r, about), practice.StartLineInput{Whose: about.pages, Name: about.player.Name, Asked: asked, StartLine: line}).View())
+	return show(w, r, statusOf(asked), practice.NewStartLinePage(s.shellOf(r, about), practice.StartLineInput{Whose: about.pages, Name: about.player.Name, Asked: asked, StartLine: line}).View())
 }

@@ -1,5 +1,5 @@
-// Lists the rounds and the drills that can be entered without a connection, a round
-// with a link to its first hole that is not entered.
+// Lists what can be used without a connection: rounds, each with a link to its first
+// hole that is not entered, drills, and the card to carry.
 const list = document.querySelector(".kept-rounds");
 
 const pageOf = async (kept, at) => new DOMParser().parseFromString(await (await kept.match(at)).text(), "text/html");
@@ -42,4 +42,9 @@ for (const name of await caches.keys()) {
     });
     offer(open ?? pages[0], `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`);
   }
+}
+
+for (const name of await caches.keys()) {
+  if (!name.startsWith("card ")) continue;
+  for (const request of await (await caches.open(name)).keys()) offer(new URL(request.url).pathname, "Card to carry");
 }

@@ -215,7 +215,7 @@ function guardSignOut(form) {
       return;
     }
     forgetAll();
-    if (window.caches) for (const name of await caches.keys()) if (name.startsWith("holes ")) await caches.delete(name);
+    if (window.caches) for (const name of await caches.keys()) if (name.startsWith("holes ") || name.startsWith("card ")) await caches.delete(name);
     form.submit();
   });
 }

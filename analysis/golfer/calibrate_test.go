@@ -12,7 +12,7 @@ import (
 // costs two solutions for every free number.
 var linearOnce = sync.OnceValues(func() (*linear, error) {
 	p := Committed()
-	return p.linearised(uncertaintyStep, func(int, int) {})
+	return p.linearised(func(int, int) {})
 })
 
 // No step of 1 % of any free number, up or down, lowers the objective. Together,

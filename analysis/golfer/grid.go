@@ -148,11 +148,16 @@ func truncated(lo, hi float64, n int) rule {
 }
 
 // normal multiplies the weights by the density of a standard normal and makes
-// them add up to 1.
+// them add up to 1. Far out in a tail the density itself would be lost to rounding,
+// so that it is taken against the greatest among the nodes.
 func (r rule) normal() rule {
+	nearest := math.Inf(1)
+	for _, z := range r.z {
+		nearest = min(nearest, z*z)
+	}
 	sum := 0.0
 	for i, z := range r.z {
-		r.w[i] *= math.Exp(-z * z / 2)
+		r.w[i] *= math.Exp((nearest - z*z) / 2)
 		sum += r.w[i]
 	}
 	for i := range r.w {

@@ -88,6 +88,21 @@ func TestQuickGridIsNearTheStandardOne(t *testing.T) {
 	}
 }
 
+// The weights of a stretch add up to 1 wherever it lies, also so far out that the
+// density of a normal is 0 in this arithmetic, as past the hole of a golfer who never
+// putts too far.
+func TestWeightsAddUpFarOut(t *testing.T) {
+	for _, from := range []float64{0, 4, 37, 60} {
+		sum := 0.0
+		for _, w := range truncated(from, from+3, 8).w {
+			sum += w
+		}
+		if math.Abs(sum-1) > 1e-12 {
+			t.Errorf("from %g spreads: weights add up to %g", from, sum)
+		}
+	}
+}
+
 // Reading a level between two stored ones is as good as solving it.
 func TestBlendedLevelsAreNearSolvedOnes(t *testing.T) {
 	p := Committed()

@@ -65,24 +65,28 @@ type linear struct {
 	change  []float64    // the least that the objective changes when a number moves by the step, up or down
 }
 
-// linearised takes central differences with a step of each free number.
-func (p *Parameters) linearised(step float64, notify func(done, of int)) (*linear, error) {
+// uncertaintyStep is the share by which a number is moved for the table, to either
+// side.
+const uncertaintyStep = .01
+
+// linearised takes central differences with that step of each free number.
+func (p *Parameters) linearised(notify func(done, of int)) (*linear, error) {
 	a, here := publishedAims(), p.lineupOn(quick, nil)
 	lin := &linear{misfit: a.misfits(p, here)}
 	lin.misfits = mat.NewDense(len(lin.misfit), len(a.free), nil)
 	lin.strokes = mat.NewDense(len(here.watched()), len(a.free), nil)
 	lin.change = make([]float64, len(a.free))
 	parallel.DoTelling(len(a.free), func(i int) {
-		up, down := p.moved(a.free[i], step), p.moved(a.free[i], -step)
+		up, down := p.moved(a.free[i], uncertaintyStep), p.moved(a.free[i], -uncertaintyStep)
 		high, low := up.lineupLike(here), down.lineupLike(here)
 		above, below := a.misfits(&up, high), a.misfits(&down, low)
 		for row := range above {
-			lin.misfits.Set(row, i, (above[row]-below[row])/(2*step))
+			lin.misfits.Set(row, i, (above[row]-below[row])/(2*uncertaintyStep))
 		}
 		lin.change[i] = math.Min(sumOfSquares(above), sumOfSquares(below)) - sumOfSquares(lin.misfit)
 		more, less := high.watched(), low.watched()
 		for row := range more {
-			lin.strokes.Set(row, i, (more[row].Strokes-less[row].Strokes)/(2*step))
+			lin.strokes.Set(row, i, (more[row].Strokes-less[row].Strokes)/(2*uncertaintyStep))
 		}
 	}, func(done int) { notify(done, len(a.free)) })
 	var hessian mat.SymDense
@@ -160,7 +164,7 @@ func drawnMisfits() []float64 {
 // Uncertainty works out how sure expected strokes are, with the refit that checks
 // it, and tells notify how far it has come.
 func (p Parameters) Uncertainty(refit Parameters, notify func(done, of int)) ([]Uncertain, error) {
-	lin, err := p.linearised(uncertaintyStep, notify)
+	lin, err := p.linearised(notify)
 	if err != nil {
 		return nil, err
 	}
@@ -177,7 +181,3 @@ func (p Parameters) SpreadsApart(other Parameters) float64 {
 	}
 	return far
 }
-
-// uncertaintyStep is the share by which a number is moved for the table, to either
-// side.
-const uncertaintyStep = .01

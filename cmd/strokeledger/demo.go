@@ -88,9 +88,18 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 		{Name: "Harrow Fen", Tee: "white", Holes: harrowFen, Rating: of(71.2), Slope: of(126), FrontRating: of(35.7), FrontSlope: of(127), BackRating: of(35.5), BackSlope: of(125)},
 		{Name: "Saltmarsh Links", Tee: "white", Holes: saltmarsh, Rating: of(72.4), Slope: of(131)},
 	} {
-		if _, err := store.SaveCourse(ctx, player.ID, c); err != nil {
+		id, err := store.SaveCourse(ctx, player.ID, c)
+		if err != nil {
 			return err
 		}
+		if c.Name == "Harrow Fen" {
+			if err := demoPictures(ctx, store, player.ID, id); err != nil {
+				return err
+			}
+		}
+	}
+	if err := demoBag(ctx, store, player.ID, time.Now()); err != nil {
+		return err
 	}
 	if err := demoSeasons(ctx, store, player.ID, time.Now()); err != nil {
 		return err

@@ -26,7 +26,16 @@ const (
 	CoachLooks   = "/coaching/looks"
 	CoachKept    = "/coaching/kept"
 	Squad        = "/coaching/squad"
+	CoachGroups  = "/coaching/groups"
 )
+
+// SquadOf is the pupils of a coach's group side by side.
+func SquadOf(group string) string {
+	if group == "" {
+		return Squad
+	}
+	return Squad + "?" + url.Values{"group": {group}}.Encode()
+}
 
 // Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {
@@ -41,12 +50,14 @@ type Roster struct {
 	Sort string // by what; empty for what needs a look
 	Show string // which; empty for all
 	Name string // part of the names; empty for any
+
+	Group string // of the coach's own; empty for all
 }
 
 // Address is the list of that choice.
 func (r Roster) Address() string {
 	q := url.Values{}
-	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name} {
+	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name, "group": r.Group} {
 		if v != "" {
 			q.Set(k, v)
 		}
@@ -55,6 +66,12 @@ func (r Roster) Address() string {
 		return Coaching
 	}
 	return Coaching + "?" + q.Encode()
+}
+
+// Of is the same choice of another group.
+func (r Roster) Of(group string) Roster {
+	r.Group = group
+	return r
 }
 
 // By is the same choice sorted by something else.
@@ -83,6 +100,15 @@ type Whose struct {
 
 // at is a page of the player.
 func (w Whose) at(page string) string { return Players + "/" + number(int64(w.Player)) + page }
+
+// Overview is what a coach needs to know of the player before a lesson.
+func (w Whose) Overview() string { return w.at("") }
+
+// Groups is where a coach sorts the player into groups.
+func (w Whose) Groups() string { return w.at("/groups") }
+
+// Archive is where a coach puts the player away, or brings the player back.
+func (w Whose) Archive() string { return w.at("/archive") }
 
 // Round is the statement of one of the player's rounds.
 func (w Whose) Round(id golf.RoundID) string {
@@ -138,10 +164,19 @@ func (w Whose) RemoveReply(note, reply int64) string {
 	return w.Reply(note) + "/" + number(reply) + "/remove"
 }
 
-// Write is where a note about a place of a round is written: a hole, or a hole
-// and a shot.
-func (w Whose) Write(id golf.RoundID, on string) string {
-	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode() + "#write"
+// Write is where a note about a shot is written, on the statement of its round.
+func (w Whose) Write(id golf.RoundID, hole, shot int) string {
+	return w.Written(id, hole, shot) + "#write-" + strconv.Itoa(hole)
+}
+
+// Written is the statement with the form for a note about a hole open, and its shot
+// chosen; shot 0 is the hole as a whole.
+func (w Whose) Written(id golf.RoundID, hole, shot int) string {
+	on := strconv.Itoa(hole)
+	if shot > 0 {
+		on += "." + strconv.Itoa(shot)
+	}
+	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode()
 }
 
 // Plan says what to practise.

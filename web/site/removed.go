@@ -31,6 +31,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"session", "Sessions of drills", "session"},
 	{"trial", "Trials of the run-out book", "trial"},
 	{"course", "Courses", "course"},
+	{"range", "Range sessions", "range session"},
 }
 
 // said names it so that the reader can tell it from others.

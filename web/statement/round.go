@@ -59,7 +59,8 @@ type RoundPage struct {
 	Notes      []notes.Card // notes on the round, open questions first
 	NotesFirst bool         // they stand at the top: one is new or waits for an answer, or one is being written
 	Write      NoteForm
-	CanWrite   bool // the player has a coach, or a coach reads
+	CanWrite   bool                  // the player has a coach, or a coach reads
+	Practice   *figures.PracticeForm // where a coach sets something to practise; nil to the player
 
 	Enter    string // address of the next hole to enter
 	Details  string // address that edits day, course and target; empty for a coach
@@ -83,6 +84,7 @@ type RoundInput struct {
 	Level       float64         // of the golfer who averages the target on this course
 	Bounds      golf.Distance   // within which a shot belongs to the short game
 	Units       form.Units      // of who reads the page
+	Today       golf.Date       // where the reader is
 	Conditions  string          // weather and greens, in the player's words
 	Nines       [2]int          // scores of the nines on the paper card, 0 when not given
 	JustEntered bool            // the last hole was saved a moment ago
@@ -118,6 +120,10 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		s.Foot += " While holes are missing, the pages of the holes compare with the target of the whole card, so the same shot may read a little differently there."
 	}
 	s.notes(in)
+	if !in.Whose.Own {
+		f := figures.NewPracticeForm(figures.PracticeFormInput{Whose: in.Whose, Boundary: in.Bounds, Units: in.Units, Today: in.Today, Round: in.ID})
+		s.Practice = &f
+	}
 	printed := s.lines(in)
 	s.printed, s.LineNotes = printed, lineNotes(in)
 	s.Practise = practise(in, printed)
