@@ -147,12 +147,19 @@ func (in RoundInput) at() string {
 	return fmt.Sprintf("Par %d, %s yd. %s Made %s.", par, words.Grouped(int(length.Yards()+.5)), asWords(in.Whose, in.Player, in.As), words.ShortDay(in.Today))
 }
 
-// savedOf is what the plan of a hole saves, as it is printed.
+// savedOf is what the plan of a hole saves, as it is printed: nothing where the aim
+// does not matter, since the plan is then as good as any.
 func savedOf(plan analysis.HolePlan) float64 {
+	gain := 0.0
 	if a := plan.Advice.Approach; a != nil {
-		return saved(a.Flag.Cost, a.Best.Cost)
+		gain = saved(a.Flag.Cost, a.Best.Cost)
+	} else {
+		gain = saved(plan.Advice.Straight().Straight.Cost, plan.Advice.Best().Best.Cost)
 	}
-	return saved(plan.Advice.Straight().Straight.Cost, plan.Advice.Best().Best.Cost)
+	if !matters(gain) {
+		return 0
+	}
+	return gain
 }
 
 // aimed is the club and the aim of a plan in words.
@@ -282,14 +289,12 @@ func roundLede(order []analysis.HolePlan, total float64, drawn int) string {
 	}
 	var holes []string
 	for _, plan := range order[:few] {
-		holes = append(holes, fmt.Sprint(plan.Hole.Number))
+		holes = append(holes, "the "+ordinal(plan.Hole.Number))
 	}
-	switch {
-	case few == 1:
-		return text + fmt.Sprintf(" Half of it or more is one hole: the %s.", ordinal(order[0].Hole.Number))
-	default:
-		return text + fmt.Sprintf(" Half of it is %s: holes %s.", words.SpelledPlural(few, "hole", "holes"), words.List(holes))
+	if few == 1 {
+		return text + " Half of it or more comes from " + holes[0] + "."
 	}
+	return text + fmt.Sprintf(" Half of it comes from %s: %s.", words.SpelledPlural(few, "hole", "holes"), words.List(holes))
 }
 
 // ordinal writes the number of a hole as it is said.
