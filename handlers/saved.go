@@ -45,6 +45,7 @@ var savedTexts = map[string]string{
 	"practice":     "The practice is set.",
 	"result":       "The result is recorded.",
 	"session":      "The session is saved.",
+	"plan":         "The plan is yours now, and its drills are added to your practice.",
 	"done":         "The practice is done.",
 	"undone":       "The practice is not done after all.",
 	"course":       "The course is saved.",
