@@ -120,18 +120,25 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 		err = s.store.RestoreAssignment(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedResult:
 		err = s.store.RestoreResult(r.Context(), who, x.ID)
-	case db.RemovedTrial:
-		at, err = pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
-	case db.RemovedSession:
-		at, err = pages.Plan(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
-	case db.RemovedRange:
-		at, err = pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	default:
-		err = golf.ErrNotFound
+		return s.restoreBalls(r, pages, x)
 	}
 	return at, err
+}
+
+// restoreBalls undoes the removal of what came of balls that were hit in practice.
+func (s *server) restoreBalls(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
+	switch x.Kind {
+	case db.RemovedTrial:
+		return pages.RunOut(), s.store.RestoreTrial(r.Context(), me(r).ID, x.ID)
+	case db.RemovedSession:
+		return pages.Plan(), s.store.RestoreDrillSession(r.Context(), me(r).ID, x.ID)
+	case db.RemovedRange:
+		return pages.Bag(), s.store.RestoreRange(r.Context(), me(r).ID, x.ID)
+	}
+	return "", golf.ErrNotFound
 }
 
 // noteAtOrKept is the address where a coach reads a note: on the pupil's pages, or
