@@ -13,7 +13,7 @@ import (
 	"strokeledger/db"
 )
 
-// drawDemo keeps the pictures of Harrow Fen.
+// drawDemo draws the holes of Harrow Fen.
 func drawDemo(ctx context.Context, store *db.Store, who golf.PlayerID, course golf.CourseID) error {
 	pictures, err := demoPictures()
 	if err != nil {
