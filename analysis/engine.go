@@ -11,10 +11,11 @@ import (
 type Engine struct {
 	ladder compare.Ladder
 	golfer golfer.Parameters
+	levels levelsOfDrills
 }
 
 // NewEngine makes what every answer needs.
-func NewEngine() *Engine { return &Engine{compare.NewLadder(), golfer.Committed()} }
+func NewEngine() *Engine { return &Engine{ladder: compare.NewLadder(), golfer: golfer.Committed()} }
 
 // drawSeed makes the same answer from the same rounds, on every page.
 const drawSeed = 18

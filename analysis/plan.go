@@ -21,6 +21,7 @@ type PlanInput struct {
 	History []golf.Played // all rounds, in the order of their days
 	Target  float64       // the player's
 	Minutes int           // a week, see practice.MinMinutes
+	Span    golf.Span     // of which the latest rounds count; all rounds for the zero value
 }
 
 // Plan is what to practise.
@@ -69,7 +70,13 @@ func (e *Engine) Plan(in PlanInput) (Plan, error) {
 
 // gameOf looks at the rounds that a plan stands on; the game is zero without one.
 func gameOf(in PlanInput) (game practice.Game, chosen []golf.Played, err error) {
-	chosen = latestDetailed(in.History, PlanRounds)
+	var spanned []golf.Played
+	for i, r := range in.History {
+		if in.Span == (golf.Span{}) || in.Span.Holds(i, len(in.History), r.Round.Date) {
+			spanned = append(spanned, r)
+		}
+	}
+	chosen = latestDetailed(spanned, PlanRounds)
 	rounds := make([]golf.Round, len(chosen))
 	for i, r := range chosen {
 		rounds[i] = r.Round
@@ -137,60 +144,4 @@ func dearestOf(c practice.Candidate, all []pricedShot) []DearShot {
 		}
 	}
 	return dearest
-}
-
-// DrillFor is a drill with its mark for a player.
-type DrillFor struct {
-	practice.Drill
-	Target   float64
-	Today    float64       // level at which the drill's part of the game is played; the target where that is better or not known
-	Known    bool          // Today comes from rounds
-	Of       float64       // share of tries that count for the golfer of the target; 0 for a drill without a mark
-	OfToday  float64       // the same of today's golfer
-	Mark     practice.Mark // zero for a drill without one
-	Stations []StationFor
-}
-
-// StationFor is a place of a drill with the share of tries that count there, for the
-// golfer of the target and for today's.
-type StationFor struct {
-	practice.Station
-	Of, OfToday float64
-}
-
-// ErrNoDrill says that there is no drill of a name.
-var ErrNoDrill = errors.New("no such drill")
-
-// Drill answers "how do I do this drill, and what is good enough?". A key that no
-// drill has is ErrNoDrill, a target outside golf.MinTarget to golf.MaxTarget an
-// error.
-func (e *Engine) Drill(key string, in PlanInput) (DrillFor, error) {
-	d, err := practice.Find(key)
-	if err != nil {
-		return DrillFor{}, ErrNoDrill
-	}
-	game, chosen, err := gameOf(in)
-	if err != nil {
-		return DrillFor{}, err
-	}
-	f := DrillFor{Drill: d, Target: in.Target, Today: in.Target, Known: len(chosen) >= practice.MinRounds}
-	if f.Known {
-		f.Today = max(game.Played[d.Part], in.Target)
-	}
-	if d.NoMark {
-		return f, nil
-	}
-	target, err := d.Chances(&e.golfer, f.Target)
-	if err != nil {
-		return f, err
-	}
-	today, err := d.Chances(&e.golfer, f.Today)
-	if err != nil {
-		return f, err
-	}
-	f.Of, f.OfToday, f.Mark = practice.Chance(target), practice.Chance(today), d.Mark(target, today)
-	for i, s := range d.Stations {
-		f.Stations = append(f.Stations, StationFor{s, target[i], today[i]})
-	}
-	return f, nil
 }

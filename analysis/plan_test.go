@@ -48,11 +48,11 @@ func TestPlan(t *testing.T) {
 	if _, err := engine.Plan(PlanInput{History: history, Target: 60, Minutes: 180}); err == nil {
 		t.Error("a target of 60")
 	}
-	drill, err := engine.Drill("start-line", PlanInput{History: history, Target: 79, Minutes: 180})
+	drill, err := engine.Drill("start-line", DrillInput{PlanInput: PlanInput{History: history, Target: 79, Minutes: 180}})
 	if err != nil || !drill.Known || drill.Today < 90 || drill.OfToday >= drill.Of || drill.Mark.Pass == 0 {
 		t.Errorf("%+v, %v", drill, err)
 	}
-	if _, err := engine.Drill("moon", PlanInput{Target: 79}); !errors.Is(err, ErrNoDrill) {
+	if _, err := engine.Drill("moon", DrillInput{PlanInput: PlanInput{Target: 79}}); !errors.Is(err, ErrNoDrill) {
 		t.Errorf("%v", err)
 	}
 }

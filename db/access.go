@@ -62,8 +62,9 @@ func (s *Store) CoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenH
 }
 
 // AcceptCoaching uses up a link; the coach then waits for the pupil to confirm.
-// It returns golf.ErrNotFound when the link has been used or revoked, has
-// expired, or is the coach's own.
+// A coach who has access already keeps it: a link from an earlier day widens it at
+// once, and one from a later day takes nothing away. It returns golf.ErrNotFound when
+// the link has been used or revoked, has expired, or is the coach's own.
 func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `
 		with used as (
@@ -73,25 +74,78 @@ func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, 
 		)
 		insert into coachings (player_id, coach_id, shared_from, accepted_at)
 		select player_id, @coach, shared_from, now() from used
-		on conflict (player_id, coach_id) do update set shared_from = excluded.shared_from, accepted_at = excluded.accepted_at, confirmed_at = null`,
+		on conflict (player_id, coach_id) do update set accepted_at = excluded.accepted_at,
+			shared_from = case when coachings.confirmed_at is null then excluded.shared_from
+				when coachings.shared_from is null or excluded.shared_from is null then null
+				else least(coachings.shared_from, excluded.shared_from) end`,
 		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "token": tokenHash})
 }
 
 // ConfirmCoach gives access to a coach who has accepted.
 func (s *Store) ConfirmCoach(ctx context.Context, pupil, coach golf.PlayerID) error {
-	return changeOne(ctx, s.q, `update coachings set confirmed_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is null`,
-		pgx.StrictNamedArgs{"pupil": pupil, "coach": coach})
+	of := pgx.StrictNamedArgs{"pupil": pupil, "coach": coach}
+	return s.Tx(ctx, func(tx *Store) error {
+		waits, err := one(ctx, tx.q, pgx.RowTo[bool], `select exists (select 1 from coachings where player_id = @pupil and coach_id = @coach and confirmed_at is null)`, of)
+		if err != nil {
+			return err
+		}
+		if !waits {
+			return golf.ErrNotFound
+		}
+		if err := changeOne(ctx, tx.q, `update players set teaches = true where id = @coach`, pgx.StrictNamedArgs{"coach": coach}); err != nil {
+			return err
+		}
+		return changeOne(ctx, tx.q, `update coachings set confirmed_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is null`, of)
+	})
 }
 
 // EndCoaching ends a coach's access, confirmed or not, and deletes the target
 // that the coach proposed; who is the pupil or the coach.
 func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID) error {
-	return changeOne(ctx, s.q, `
-		with proposed as (
-			delete from target_proposals where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
-		)
-		delete from coachings where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)`,
-		pgx.StrictNamedArgs{"who": who, "pupil": pupil, "coach": coach})
+	return s.Tx(ctx, func(tx *Store) error {
+		if who == pupil || who == coach {
+			if err := tx.teachesWithout(ctx, coach, pupil); err != nil {
+				return err
+			}
+		}
+		return changeOne(ctx, tx.q, `
+			with proposed as (
+				delete from target_proposals where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
+			)
+			delete from coachings where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)`,
+			pgx.StrictNamedArgs{"who": who, "pupil": pupil, "coach": coach})
+	})
+}
+
+// otherPupils asks whether a coach has pupils besides one.
+const otherPupils = `select exists (select 1 from coachings where coach_id = @coach and player_id <> @pupil and confirmed_at is not null)`
+
+// teachesWithout notes on the account of a coach whether there are pupils besides
+// one who is about to leave. It locks the account, so that of two who leave at once
+// the second finds nobody left. A sharded server wants this before it changes the
+// pupil's rows.
+func (s *Store) teachesWithout(ctx context.Context, coach, pupil golf.PlayerID) error {
+	if _, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where id = @coach for no key update`, pgx.StrictNamedArgs{"coach": coach}); err != nil {
+		return err
+	}
+	others, err := one(ctx, s.q, pgx.RowTo[bool], otherPupils, pgx.StrictNamedArgs{"coach": coach, "pupil": pupil})
+	if err != nil || others {
+		return err
+	}
+	_, err = change(ctx, s.q, `update players set teaches = false where id = @coach and teaches`, pgx.StrictNamedArgs{"coach": coach})
+	return err
+}
+
+// leavesCoaches does the same for every coach of a pupil whose account goes.
+func (s *Store) leavesCoaches(ctx context.Context, pupil golf.PlayerID) error {
+	coaches, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select coach_id from coachings where player_id = @pupil and confirmed_at is not null order by coach_id`,
+		pgx.StrictNamedArgs{"pupil": pupil})
+	for _, coach := range coaches {
+		if err := s.teachesWithout(ctx, coach, pupil); err != nil {
+			return err
+		}
+	}
+	return err
 }
 
 // Coaches lists the coaches who have access to the pupil, and those still waiting
@@ -106,14 +160,7 @@ func (s *Store) Coaches(ctx context.Context, pupil golf.PlayerID) ([]Coach, erro
 // OnlyCoaches reports whether a player has pupils and no rounds.
 func (s *Store) OnlyCoaches(ctx context.Context, who golf.PlayerID) (bool, error) {
 	return one(ctx, s.q, pgx.RowTo[bool], `
-		select exists (select 1 from coachings where coach_id = @who and confirmed_at is not null)
-			and not exists (select 1 from rounds where player_id = @who and removed_at is null)`, pgx.StrictNamedArgs{"who": who})
-}
-
-// HasPupils reports whether a player is somebody's coach.
-func (s *Store) HasPupils(ctx context.Context, who golf.PlayerID) (bool, error) {
-	return one(ctx, s.q, pgx.RowTo[bool], `select exists (select 1 from coachings where coach_id = @who and confirmed_at is not null)`,
-		pgx.StrictNamedArgs{"who": who})
+		select teaches and not exists (select 1 from rounds where player_id = @who and removed_at is null) from players where id = @who`, pgx.StrictNamedArgs{"who": who})
 }
 
 // SeenPlayer is a player whose pages somebody may see.

@@ -69,8 +69,8 @@ func TestACoachHasAccess(t *testing.T) {
 		t.Errorf("the pupil sees %d, the coach %d, another %d", own, shared, none)
 	}
 	for who, want := range map[golf.PlayerID]bool{pupil: false, coach: true, other: false} {
-		if got, err := s.HasPupils(ctx, who); got != want || err != nil {
-			t.Errorf("%d has pupils: %v, %v", who, got, err)
+		if p, err := s.Seen(ctx, who, who); p.Teaches != want || err != nil {
+			t.Errorf("%d has pupils: %v, %v", who, p.Teaches, err)
 		}
 		if got, err := s.OnlyCoaches(ctx, who); got != want || err != nil {
 			t.Errorf("%d only coaches: %v, %v", who, got, err)

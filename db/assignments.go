@@ -17,6 +17,8 @@ type Assignment struct {
 	What     string
 	Amount   string
 	PassMark string
+	Figure   string // that it is to move, as the months write it; empty for none
+	GivenAt  time.Time
 	DueOn    time.Time
 	DoneAt   *time.Time
 	Results  []Result `db:"-"`
@@ -34,16 +36,16 @@ type Result struct {
 // Assign gives the player something to practise; asker is a coach or the player.
 func (s *Store) Assign(ctx context.Context, asker, who golf.PlayerID, a Assignment) error {
 	return changeOne(ctx, s.q, `
-		insert into assignments (player_id, author_id, what, amount, pass_mark, due_on)
-		select @who, @asker, @what, @amount, @pass_mark, @due where @due::date >= `+accessFrom("@asker", "@who"),
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "due": a.DueOn})
+		insert into assignments (player_id, author_id, what, amount, pass_mark, figure, due_on)
+		select @who, @asker, @what, @amount, @pass_mark, @figure, @due where @due::date >= `+accessFrom("@asker", "@who"),
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "figure": a.Figure, "due": a.DueOn})
 }
 
 // Assignments lists the player's assignments that asker may see, each with its
 // results: the open ones first, by when they are due.
 func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most int) ([]Assignment, error) {
 	all, err := many(ctx, s.q, pgx.RowToStructByName[Assignment], `
-		select t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.due_on, t.done_at
+		select t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.figure, t.given_at, t.due_on, t.done_at
 		from assignments t left join players a on a.id = t.author_id
 		where t.player_id = @who and t.removed_at is null and t.due_on >= `+accessFrom("@asker", "@who")+`
 		order by t.done_at desc nulls first, t.due_on, t.given_at, t.id limit @most`,

@@ -25,6 +25,10 @@ const (
 	LookSquad      LookKind = "squad"
 	LookStatement  LookKind = "statement"
 	LookPlan       LookKind = "plan"
+	LookRunOut     LookKind = "run_out"
+	LookStartLine  LookKind = "start_line"
+	LookPlay       LookKind = "play"
+	LookOverview   LookKind = "overview"
 )
 
 // visitGap is how long a coach opens nothing before the next look counts as another

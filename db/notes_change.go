@@ -27,6 +27,18 @@ func (s *Store) WriteNote(ctx context.Context, asker, who golf.PlayerID, n Note)
 		pgx.StrictNamedArgs{"who": who, "asker": asker, "kind": n.Kind, "private": n.Private, "day": n.Day, "round": n.RoundID, "hole": n.Hole, "shot": n.Shot, "body": n.Body})
 }
 
+// KeepNote stores a private note of a coach's about a pupil who has ended the coach's
+// access, on the day that it is where the coach is. It returns golf.ErrNotFound unless
+// the access has ended and the coach had opened a page of the pupil's.
+func (s *Store) KeepNote(ctx context.Context, coach, pupil golf.PlayerID, on golf.Date, body string) error {
+	return changeOne(ctx, s.q, `
+		insert into notes (player_id, author_id, kind, private, day, body)
+		select @who, @asker, 'lesson', true, @day::date, @body
+		where exists (select 1 from coach_looks l where l.player_id = @who and l.coach_id = @asker)
+			and `+accessFrom("@asker", "@who")+` is null`,
+		pgx.StrictNamedArgs{"asker": coach, "who": pupil, "day": day(on), "body": body})
+}
+
 // EditNote changes the body of a note that asker wrote, and whether it is private.
 // A note with a reply stays shared, even after the reply was removed, since a
 // removed reply can be restored.

@@ -22,6 +22,7 @@ type Player struct {
 	Clubs        string  // the clubs carried, separated by spaces
 	Zone         string  // name of the time zone whose days are the player's; empty for the server's
 	Greeted      bool    // has answered the questions of the first visit
+	Teaches      bool    // has pupils
 }
 
 // Units are the units in which the player writes and reads distances.
@@ -34,7 +35,7 @@ func (p Player) Units() Units {
 	return Units{far, green}
 }
 
-const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, zone, greeted_at is not null as greeted`
+const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, zone, greeted_at is not null as greeted, teaches`
 
 // NewPlayer creates an account with the default settings. It returns ErrTaken when
 // the address has an account.
@@ -139,6 +140,9 @@ func (s *Store) RenewHash(ctx context.Context, who golf.PlayerID, old, renewed s
 func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if err := tx.keepASteward(ctx, who); err != nil {
+			return err
+		}
+		if err := tx.leavesCoaches(ctx, who); err != nil {
 			return err
 		}
 		return changeOne(ctx, tx.q, `delete from players where id = @who`, pgx.StrictNamedArgs{"who": who})

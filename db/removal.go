@@ -30,6 +30,9 @@ const (
 	RemovedAssignment = "assignment"
 	RemovedResult     = "result"
 	RemovedCourse     = "course"
+	RemovedSession    = "session"
+	RemovedTrial      = "trial"
+	RemovedRange      = "range"
 )
 
 // Removed is something that asker may bring back.
@@ -63,6 +66,15 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			select 'result', r.player_id, r.id, null, 0, r.day, t.what || ': ' || r.result, r.removed_at
 			from assignment_results r join assignments t on t.player_id = r.player_id and t.id = r.assignment_id
 			where r.player_id = @asker and r.`+back+` and t.removed_at is null
+			union all
+			select 'trial', player_id, id, null, 0, day, club || ', ' || carry || ' and ' || total || ' ' || unit, removed_at
+			from runout_trials where player_id = @asker and `+back+`
+			union all
+			select 'session', player_id, id, null, 0, day, name, removed_at
+			from drill_sessions where player_id = @asker and `+back+`
+		union all
+			select 'range', player_id, id, null, 0, day, club, removed_at
+			from range_sessions where player_id = @asker and `+back+`
 			union all
 			select 'course', @asker, c.id, null, 0, c.removed_at::date, concat_ws(', ', c.name, nullif(c.tee, '')), c.removed_at
 			from courses c where c.`+back+` and `+mayRemove+`

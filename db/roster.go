@@ -20,14 +20,18 @@ type Pupil struct {
 	Zone       string     // of time, as Player has it
 	SharedFrom *time.Time // nil for everything
 	LookedAt   *time.Time
-	Month      int // rounds of this calendar month
-	NewRounds  int // entered since the coach last looked
-	Changed    int // other rounds, saved again since then
-	Questions  int // of the pupil's that nobody has answered
-	Unread     int // other notes with something the coach has not read
-	Results    int // of practice, recorded since the coach last looked
+	Begun      time.Time     // when the pupil let the coach in
+	Archived   bool          // the coach has put the pupil away
+	Month      int           // rounds of this calendar month
+	NewRounds  int           // entered since the coach's visit before, and not opened by the coach
+	NewRound   *golf.RoundID // the latest of them
+	Changed    int           // other rounds, saved again since then
+	Questions  int           // of the pupil's that nobody has answered
+	Unread     int           // other notes with something the coach has not read
+	Results    int           // of practice, recorded since the coach's visit before
 	Due        *time.Time
 	DueWhat    *string // the practice that is due first
+	DueID      *int64
 }
 
 // rosterLooks records, for some pupils to read, that the coach opened a page about
@@ -38,34 +42,47 @@ const rosterLooks = `
 	where m.coach_id = @coach and m.player_id = any(@pupils) and m.confirmed_at is not null
 	on conflict (player_id, coach_id, day, kind, about) do update set times = coach_looks.times + 1, last_at = excluded.last_at, name = excluded.name`
 
+// sinceVisit is when the visit before the present one ended: what came later is
+// new until the coach has gone, whichever page is opened first.
+const sinceVisit = `coalesce(case when m.looked_at > now() - interval '` + visitGap + `' then m.before_at else m.looked_at end, '-infinity')`
+
 var roster = `
-	select p.id, p.name, p.target, p.boundary_yd, p.zone, m.shared_from, m.looked_at, r.month, r.new_rounds, r.changed, n.questions, n.unread,
-		(select count(*) from assignment_results a where a.player_id = m.player_id and a.removed_at is null and a.recorded_at > coalesce(m.looked_at, '-infinity') and a.day >= coalesce(m.shared_from, '-infinity')
+	select p.id, p.name, p.target, p.boundary_yd, p.zone, m.shared_from, m.looked_at, m.confirmed_at as begun, m.archived_at is not null as archived,
+		r.month, r.new_rounds, r.new_round, r.changed, n.questions, n.unread,
+		(select count(*) from assignment_results a where a.player_id = m.player_id and a.removed_at is null and a.recorded_at > since.at and a.day >= coalesce(m.shared_from, '-infinity')
 			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null)) as results,
-		d.due_on as due, d.what as due_what
+		d.due_on as due, d.what as due_what, d.id as due_id
 	from coachings m
 	join players p on p.id = m.player_id
+	cross join lateral (select ` + sinceVisit + ` as at) since
 	cross join lateral (
-		select count(*) filter (where played_on >= @month) as month,
-			count(*) filter (where entered_at > coalesce(m.looked_at, '-infinity')) as new_rounds,
-			count(*) filter (where changed_at > coalesce(m.looked_at, '-infinity') and entered_at <= coalesce(m.looked_at, '-infinity')) as changed
-		from rounds where player_id = m.player_id and removed_at is null and played_on >= coalesce(m.shared_from, '-infinity')
-			and exists (select 1 from holes h where h.player_id = rounds.player_id and h.round_id = rounds.id and h.line <> '')
+		select count(*) filter (where played_on >= @month) as month, count(*) filter (where fresh) as new_rounds,
+			(array_agg(id order by played_on desc, id desc) filter (where fresh))[1] as new_round,
+			count(*) filter (where changed_at > since.at and entered_at <= since.at) as changed
+		from (
+			select id, played_on, changed_at, entered_at, entered_at > since.at and not exists (select 1 from coach_looks l
+				where l.player_id = rounds.player_id and l.coach_id = @coach and l.kind = 'statement' and l.about = rounds.id and l.last_at >= rounds.entered_at) as fresh
+			from rounds where player_id = m.player_id and removed_at is null and played_on >= coalesce(m.shared_from, '-infinity')
+				and exists (select 1 from holes h where h.player_id = rounds.player_id and h.round_id = rounds.id and h.line <> '')
+		) played
 	) r
 	cross join lateral (
 		select count(*) filter (where open) as questions, count(*) filter (where not open and unread) as unread
 		from (
-			select notes.kind = 'question' and not exists (select 1 from note_replies r where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.player_id and r.removed_at is null) as open,
-				` + unreadBy("notes.player_id", "@coach") + ` as unread
+			select ` + openQuestion + ` as open, ` + unreadBy("notes.player_id", "@coach") + ` as unread
 			from notes where player_id = m.player_id and removed_at is null and day >= coalesce(m.shared_from, '-infinity') and (not private or author_id = @coach) and ` + ofARound("notes.player_id") + `
 		) visible
 	) n
 	left join lateral (
-		select due_on, what from assignments where player_id = m.player_id and removed_at is null and done_at is null and due_on >= coalesce(m.shared_from, '-infinity')
+		select id, due_on, what from assignments where player_id = m.player_id and removed_at is null and done_at is null and due_on >= coalesce(m.shared_from, '-infinity')
 		order by due_on, given_at, id limit 1
 	) d on true
 	where m.coach_id = @coach and m.confirmed_at is not null
 	order by lower(p.name), p.id`
+
+// openQuestion holds for questions that nobody but the pupil has answered.
+const openQuestion = `notes.kind = 'question' and not exists (select 1 from note_replies r
+	where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.player_id and r.removed_at is null)`
 
 // Roster lists the players who have given the coach access; month is the first day of
 // the calendar month in which it is read.

@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/db/dbtest"
 )
 
 // today is the day on the machine, which is that of nobody in particular.
@@ -39,7 +40,11 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 		t.Errorf("before the first look: %+v", r)
 	}
 	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
-	if r := p.roster(); r.NewRounds != 0 || r.LookedAt == nil {
+	if r := p.roster(); r.NewRounds != 1 || r.LookedAt == nil || r.NewRound == nil || *r.NewRound != p.round {
+		t.Errorf("while the coach is there: %+v", r)
+	}
+	p.later()
+	if r := p.roster(); r.NewRounds != 0 || r.NewRound != nil {
 		t.Errorf("after it: %+v", r)
 	}
 	now := time.Now()
@@ -61,15 +66,19 @@ func TestRosterCountsWhatIsNew(t *testing.T) {
 	p.must(err)
 	p.must(p.RecordResult(p.ctx, p.pupil, given[0].ID, db.Result{Day: now, Result: "7 of 10"}))
 	r := p.roster()
-	if r.NewRounds != 1 || r.Changed != 1 || r.Month != 1 || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
+	if r.NewRounds != 1 || r.Changed != 1 || r.Month != 1 || r.DueID == nil || r.Questions != 1 || r.Unread != 1 || r.Results != 1 || r.DueWhat == nil || *r.DueWhat != "Start line" {
 		t.Errorf("%+v", r)
+	}
+	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookStatement, *r.NewRound)))
+	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
+		t.Errorf("after the new round was opened: %+v", r)
 	}
 	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
 	if all, err := p.Roster(p.ctx, p.coach, thisMonth()); err != nil || len(all) != 0 {
 		t.Errorf("after the end: %+v, %v", all, err)
 	}
 	looks, err := p.Looks(p.ctx, p.pupil, 0, 9)
-	if err != nil || len(looks) != 2 || looks[0].Kind != db.LookRoster || looks[0].Times != 3 {
+	if err != nil || len(looks) != 3 || looks[0].Kind != db.LookRoster || looks[0].Times != 5 {
 		t.Errorf("%+v, %v", looks, err)
 	}
 	if looks, err := p.Looks(p.ctx, p.stranger, 0, 9); err != nil || len(looks) != 0 {
@@ -154,6 +163,7 @@ func TestAssignments(t *testing.T) {
 		t.Errorf("the coach sees %+v, %v", seen, err)
 	}
 	p.must(p.RecordResult(p.ctx, p.pupil, id, db.Result{Day: due.AddDate(-1, 0, 0), Result: "20 of 40"}))
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
 	p.let(p.other, golf.DateOf(due))
 	if fromADay, err := p.Assignments(p.ctx, p.other, p.pupil, 0); err != nil || len(fromADay) != 1 || len(fromADay[0].Results) != 1 || fromADay[0].Results[0].Result != "33 of 40" {
 		t.Errorf("a coach from a day on sees %+v, %v", fromADay, err)
@@ -212,11 +222,21 @@ func TestProposedTargets(t *testing.T) {
 	}
 }
 
+// later lets the coach's visit end: all that has happened is five hours ago.
+func (p pair) later() {
+	p.t.Helper()
+	for _, sql := range []string{"update coachings set looked_at = looked_at - interval '5 hours', before_at = before_at - interval '5 hours'",
+		"update rounds set entered_at = entered_at - interval '5 hours', changed_at = changed_at - interval '5 hours'"} {
+		dbtest.Exec(p.t, p.url, sql)
+	}
+}
+
 // A round is new to a coach when a hole of it was entered for the first time since
-// the last look, and changed when it was only saved again.
+// the visit before, and changed when it was only saved again.
 func TestEnteredAndCorrected(t *testing.T) {
 	p := newPair(t)
 	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.later()
 	p.must(p.SaveHole(p.ctx, p.pupil, p.round, entered(1)))
 	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
 		t.Errorf("corrected: %+v", r)
@@ -227,6 +247,7 @@ func TestEnteredAndCorrected(t *testing.T) {
 		t.Errorf("entered %s, changed %s", r.EnteredAt, r.ChangedAt)
 	}
 	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.later()
 	second := entered(0)
 	second.Number = 2
 	p.must(p.SaveHole(p.ctx, p.pupil, p.round, second))
@@ -234,6 +255,7 @@ func TestEnteredAndCorrected(t *testing.T) {
 		t.Errorf("another hole entered: %+v", r)
 	}
 	p.must(p.RecordLook(p.ctx, p.coach, p.pupil, looked(db.LookMonths, 0)))
+	p.later()
 	p.must(p.SaveDetails(p.ctx, p.pupil, p.round, db.Details{PlayedOn: aRound().PlayedOn, Course: "Elsewhere", Target: 84, Par18: 72}))
 	if r := p.roster(); r.NewRounds != 0 || r.Changed != 1 {
 		t.Errorf("target changed: %+v", r)

@@ -21,10 +21,13 @@ var sweptKinds = []struct{ name, statement string }{
 	{"coach invitations", `delete from coach_invitations where expires_at <= now()`},
 	{"resets", `delete from resets where expires_at <= now()`},
 	{"imports", `delete from imports where created_at <= now() - interval '` + pendingLife + `'`},
+	{"removed trials", `delete from runout_trials where ` + forGood},
+	{"removed sessions of drills", `delete from drill_sessions where ` + forGood},
 	{"removed results", `delete from assignment_results where ` + forGood},
 	{"removed practice", `delete from assignments where ` + forGood},
 	{"removed replies", `delete from note_replies where ` + forGood},
 	{"removed notes", `delete from notes where ` + forGood},
+	{"removed range sessions", `delete from range_sessions where ` + forGood},
 	{"removed rounds", `delete from rounds where ` + forGood + ` and not exists (
 		select 1 from notes n where n.player_id = rounds.player_id and n.round_id = rounds.id and n.author_id <> n.player_id)`}, // the notes would go with it
 }

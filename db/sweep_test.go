@@ -33,16 +33,20 @@ const sweepRows = `
 	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, removed_at) values
 		(1, 'gone', '2026-05-02', 'Fen', '', 79, 50, 72, now() - interval '31 days'),
 		(1, 'kept', '2026-05-02', 'Fen', '', 79, 50, 72, now() - interval '29 days'),
-		(1, 'kept too', '2026-05-02', 'Fen', '', 79, 50, 72, null)`
+		(1, 'kept too', '2026-05-02', 'Fen', '', 79, 50, 72, null);
+	insert into drill_sessions (player_id, entered_as, drill, name, day, removed_at) values
+		(1, 'a', 'lag', 'gone', '2026-05-02', now() - interval '31 days'), (1, 'b', 'lag', 'kept', '2026-05-02', now() - interval '29 days');
+	insert into runout_trials (player_id, entered_as, place, club, lie, green, carry, total, unit, day, removed_at) values
+		(1, 'a', 1, 'gone', 'rough', 'slow', 12, 20, 'yd', '2026-05-02', now() - interval '31 days'), (1, 'a', 2, 'kept', 'rough', 'slow', 12, 20, 'yd', '2026-05-02', now() - interval '29 days')`
 
-var sweptRows = db.Swept{"sessions": 2, "tries": 1, "devices": 1, "invitations": 1, "coach invitations": 1, "resets": 1, "imports": 1, "removed rounds": 1}
+var sweptRows = db.Swept{"sessions": 2, "tries": 1, "devices": 1, "invitations": 1, "coach invitations": 1, "resets": 1, "imports": 1, "removed rounds": 1, "removed sessions of drills": 1, "removed trials": 1}
 
 // leftAfter counts rows that should be gone, and rows that should be there.
 const leftAfter = `
 	with all_rows as (
 		select device as name from sessions union all select convert_from(account, 'UTF8') from tries union all select convert_from(token_hash, 'UTF8') from devices
 		union all select convert_from(token_hash, 'UTF8') from invitations union all select convert_from(token_hash, 'UTF8') from coach_invitations
-		union all select convert_from(token_hash, 'UTF8') from resets union all select convert_from(file, 'UTF8') from imports union all select name from rounds)
+		union all select convert_from(token_hash, 'UTF8') from resets union all select convert_from(file, 'UTF8') from imports union all select name from rounds union all select name from drill_sessions union all select club from runout_trials)
 	select count(*) filter (where name = 'gone') || ' gone, ' || count(*) filter (where name like 'kept%') || ' kept' from all_rows`
 
 // taken lists the kinds of which a sweep deleted any.
@@ -66,7 +70,7 @@ func TestTheSweepDeletesWhatHasExpired(t *testing.T) {
 	if err != nil || !maps.Equal(taken(swept), sweptRows) {
 		t.Errorf("%v, %v", swept, err)
 	}
-	if left, err := db.Text(t.Context(), s, leftAfter); err != nil || left != "0 gone, 10 kept" {
+	if left, err := db.Text(t.Context(), s, leftAfter); err != nil || left != "0 gone, 12 kept" {
 		t.Errorf("%s, %v", left, err)
 	}
 	if swept, err = s.Sweep(t.Context()); err != nil || swept == nil || len(taken(swept)) != 0 {

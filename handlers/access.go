@@ -33,6 +33,15 @@ func (s *server) subject(r *http.Request) (subject, error) {
 	return about, err
 }
 
+// ownSubject does the same, and refuses everybody but the player.
+func (s *server) ownSubject(r *http.Request) (subject, error) {
+	about, err := s.subject(r)
+	if err == nil && !about.pages.Own {
+		err = golf.ErrNotFound
+	}
+	return about, err
+}
+
 // recordLook records for the pupil what a coach opens. It is called once the page
 // is found, since a refused page shows nothing, and before it is shown, so that
 // no look goes unrecorded.

@@ -15,15 +15,15 @@ func (s *server) assignments(r *http.Request, pages paths.Whose, most int) ([]co
 	given, err := s.store.Assignments(r.Context(), me(r).ID, pages.Player, most)
 	all := make([]coach.Assignment, len(given))
 	for i, a := range given {
-		all[i] = assignmentOf(a, me(r).ID)
+		all[i] = s.assignmentOf(r, a)
 	}
 	return all, err
 }
 
-func assignmentOf(a db.Assignment, reader golf.PlayerID) coach.Assignment {
-	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
+func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment {
+	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Figure: a.Figure, Given: golf.DateOf(s.here(r, a.GivenAt)), Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
 	if a.Author != nil {
-		to.By, to.Mine = *a.Author, *a.AuthorID == reader
+		to.By, to.Mine = *a.Author, *a.AuthorID == me(r).ID
 	}
 	for _, res := range a.Results {
 		to.Results = append(to.Results, coach.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})
@@ -40,9 +40,12 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showLessons(w, r, about, form.Returned{Assignment: &f})
 	}
-	to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, DueOn: f.Due.Value.Time()}
+	to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, Figure: f.Figure.Value, DueOn: f.Due.Value.Time()}
 	if err := s.store.Assign(r.Context(), me(r).ID, about.player.ID, to); err != nil {
 		return err
+	}
+	if round := formID(r, "round"); round != 0 { // the coach looks at a round
+		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
 	}
 	return saved(w, r, about.pages.Lessons()+"#practice", "practice")
 }

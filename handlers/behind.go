@@ -54,5 +54,5 @@ func (s *server) behind(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookBehind, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewBehindPage(shellOf(r, about), q, b).View())
+	return show(w, r, http.StatusOK, months.NewBehindPage(s.shellOf(r, about), q, b).View())
 }

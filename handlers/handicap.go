@@ -27,7 +27,7 @@ func (s *server) handicap(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookHandicap, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, months.NewHandicapPage(shellOf(r, about), months.HandicapInput{Whose: about.pages, Name: about.player.Name, Record: record, Courses: courses}).View())
+	return show(w, r, http.StatusOK, months.NewHandicapPage(s.shellOf(r, about), months.HandicapInput{Whose: about.pages, Name: about.player.Name, Record: record, Courses: courses}).View())
 }
 
 // ratedRounds reads a player's rounds with what is known of their courses.

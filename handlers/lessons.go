@@ -30,11 +30,11 @@ func (s *server) showLessons(w http.ResponseWriter, r *http.Request, about subje
 	if err := s.recordLook(r, about, db.LookLessons, 0); err != nil {
 		return err
 	}
-	q := coach.LessonsInput{Whose: about.pages, Me: me(r).ID, Name: about.player.Name, Target: about.player.Target, Today: s.today(r), Returned: back}
+	q := coach.LessonsInput{Whose: about.pages, Me: me(r).ID, Name: about.player.Name, Target: about.player.Target, Today: s.today(r), Boundary: golf.Yards.Of(about.player.BoundaryYd), Units: unitsOf(me(r)), Returned: back}
 	if err := s.readLessons(r, &q); err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -22,7 +22,6 @@ type contextKey int
 const (
 	requestKey contextKey = iota
 	playerKey
-	teachesKey // a function that says whether that player has pupils
 )
 
 // largestForm is how many bytes a form may have, and largestFile a form with a file.

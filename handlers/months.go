@@ -33,7 +33,7 @@ func (s *server) months(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	q.Refused = refused
-	return show(w, r, statusOf(refused), months.NewComparisonPage(shellOf(r, about), q).View())
+	return show(w, r, statusOf(refused), months.NewComparisonPage(s.shellOf(r, about), q).View())
 }
 
 // statusOf is the status of a page that shows a form.
@@ -60,10 +60,16 @@ func (s *server) compared(r *http.Request, p db.Player, at paths.Comparison) (q 
 
 // comparisonInput is what a comparison needs besides the rounds.
 func (s *server) comparisonInput(r *http.Request, p db.Player, at paths.Comparison) (figures.ComparisonInput, error) {
-	q := figures.ComparisonInput{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(me(r))}
-	marks, err := s.store.Marks(r.Context(), me(r).ID, at.Player)
-	for _, m := range marks {
-		q.Marks = append(q.Marks, figures.MarkedDay{ID: m.ID, Day: golf.DateOf(m.MarkedOn), What: m.What})
+	marks, err := s.markedDays(r, at.Player)
+	return figures.ComparisonInput{At: at, Name: p.Name, Target: p.Target, Units: unitsOf(me(r)), Marks: marks}, err
+}
+
+// markedDays are the days that a player marked.
+func (s *server) markedDays(r *http.Request, who golf.PlayerID) ([]figures.MarkedDay, error) {
+	kept, err := s.store.Marks(r.Context(), me(r).ID, who)
+	var all []figures.MarkedDay
+	for _, m := range kept {
+		all = append(all, figures.MarkedDay{ID: m.ID, Day: golf.DateOf(m.MarkedOn), What: m.What})
 	}
-	return q, err
+	return all, err
 }

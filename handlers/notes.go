@@ -57,7 +57,7 @@ func noteOf(k db.Note, reader golf.PlayerID, zone *time.Location) notes.Note {
 func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 	about, err := s.subject(r)
 	if err != nil {
-		return err
+		return s.keepWritten(w, r, err)
 	}
 	if r.FormValue("round") == "" {
 		return s.writeLesson(w, r, about)
@@ -103,7 +103,19 @@ func (s *server) saveNewNote(w http.ResponseWriter, r *http.Request, pages paths
 	if n.Kind == db.KindQuestion {
 		what = "asked"
 	}
-	return saved(w, r, noteAt(pages, n), what)
+	at := noteAt(pages, n)
+	if n.Hole != nil { // the writer looks at the hole
+		at = fmt.Sprintf("%s#h%d", pages.Written(*n.RoundID, *n.Hole, orZero(n.Shot)), *n.Hole)
+	}
+	return saved(w, r, at, what)
+}
+
+// orZero is a number of the database as pages have it: 0 for one that is not known.
+func orZero(n *int) int {
+	if n == nil {
+		return 0
+	}
+	return *n
 }
 
 // noteAt is the address where a note is read.
@@ -150,7 +162,7 @@ func (s *server) noteAgain(w http.ResponseWriter, r *http.Request, about subject
 func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 	about, n, err := s.ofNote(r)
 	if err != nil {
-		return err
+		return s.keepWritten(w, r, err)
 	}
 	if n.AuthorID != me(r).ID {
 		return golf.ErrNotFound
@@ -180,7 +192,7 @@ func (s *server) removeNote(w http.ResponseWriter, r *http.Request) error {
 func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 	about, n, err := s.ofNote(r)
 	if err != nil {
-		return err
+		return s.keepWritten(w, r, err)
 	}
 	f := form.ParseNote(r.Form)
 	if !f.Sound() {

@@ -1,10 +1,7 @@
 package handlers
 
 import (
-	"errors"
 	"net/http"
-
-	"github.com/go-chi/chi/v5"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -21,6 +18,9 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if in.Span, err = planSpan(r); err != nil {
+		return err
+	}
 	plan, err := s.engine.Plan(in)
 	if err != nil {
 		return err
@@ -28,28 +28,22 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewPlanPage(shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Plan: plan}).View())
+	return show(w, r, http.StatusOK, practice.NewPlanPage(s.shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
+		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Span: in.Span, Plan: plan}).View())
 }
 
-// drill shows how a drill is done, and its mark for a player.
-func (s *server) drill(w http.ResponseWriter, r *http.Request) error {
-	about, in, err := s.planInput(r)
+// planSpan is the span of rounds that a plan is asked for; zero for all. One that
+// cannot be read is not found.
+func planSpan(r *http.Request) (golf.Span, error) {
+	text := r.URL.Query().Get("span")
+	if text == "" {
+		return golf.Span{}, nil
+	}
+	span, err := golf.ParseSpan(text)
 	if err != nil {
-		return err
+		err = golf.ErrNotFound
 	}
-	drill, err := s.engine.Drill(chi.URLParam(r, "drill"), in)
-	if errors.Is(err, analysis.ErrNoDrill) {
-		return golf.ErrNotFound
-	}
-	if err != nil {
-		return err
-	}
-	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
-		return err
-	}
-	return show(w, r, http.StatusOK, practice.NewDrillPage(shellOf(r, about), practice.DrillInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Units: unitsOf(me(r)), DrillFor: drill}).View())
+	return span, err
 }
 
 // planInput reads a player's rounds for a plan.

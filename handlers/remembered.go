@@ -17,7 +17,7 @@ import (
 const (
 	returnName = "ledger-return"
 	returnAge  = 15 * 60 // s
-	returnMost = 1000    // bytes
+	returnMost = 1500    // bytes
 )
 
 // rememberAddress remembers a page of this site until the visitor has signed in.
@@ -80,9 +80,31 @@ func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 
 var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
 
-// typedAt is the address of a hole's page with the line from a form in its field;
-// empty for any other form.
+var drillAddress = regexp.MustCompile(`^/players/([0-9]{1,18})/drills/([a-z0-9-]{1,40})$`)
+
+// drillTypedAt is the address of a drill's page with the session from a form in its
+// fields; empty for any other form.
+func drillTypedAt(r *http.Request) string {
+	found := drillAddress.FindStringSubmatch(r.URL.Path)
+	if r.Method != http.MethodPost || found == nil || r.PostFormValue("entered") == "" {
+		return ""
+	}
+	typed := url.Values{}
+	for name, values := range r.PostForm {
+		if name != "press" && values[0] != "" {
+			typed[name] = values[:1]
+		}
+	}
+	player, _ := strconv.ParseInt(found[1], 10, 64) // digits alone, few enough, by the pattern
+	return paths.Whose{Player: golf.PlayerID(player)}.DrillTyped(found[2], typed)
+}
+
+// typedAt is the address of a hole's page with the line from a form in its field, or
+// of a drill's with its session; empty for any other form.
 func typedAt(r *http.Request) string {
+	if at := drillTypedAt(r); at != "" {
+		return at
+	}
 	found := holeAddress.FindStringSubmatch(r.URL.Path)
 	line := r.PostFormValue("line")
 	if r.Method != http.MethodPost || found == nil || line == "" || len(line) > form.LongestLine {

@@ -120,8 +120,14 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 		err = s.store.RestoreAssignment(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedResult:
 		err = s.store.RestoreResult(r.Context(), who, x.ID)
+	case db.RemovedTrial:
+		at, err = pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
+	case db.RemovedSession:
+		at, err = pages.Plan(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
+	case db.RemovedRange:
+		at, err = pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	default:
 		err = golf.ErrNotFound
 	}

@@ -27,6 +27,7 @@ func TestEveryRemovalIsUndone(t *testing.T) {
 	pupil.follows("/players/1/notes/1/replies", "body", "Which is that?")
 	coach.follows("/players/1/assignments", "what", "Start line", "due", "2026-09-01")
 	pupil.follows("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10")
+	pupil.follows("/players/1/run-out", balls("12 21, 13 23")...)
 	for _, c := range []struct {
 		who          visitor
 		remove, says string
@@ -36,6 +37,7 @@ func TestEveryRemovalIsUndone(t *testing.T) {
 		{coach, "/players/1/notes/1/remove", "Removed: note of 2 May 2026, “The safe side.”, for robin.", "/players/1/rounds/1", `id="note-1"`},
 		{pupil, "/players/1/notes/1/replies/1/remove", "Removed: answer of 2 May 2026, “Which is that?”.", "/rounds/1", "Which is that?</p>"},
 		{pupil, "/players/1/assignments/1/results/1/remove", "Removed: result of 1 Aug 2026, “Start line: 7 of 10”.", "/players/1/lessons", `<td class="text-cell">7 of 10`},
+		{pupil, "/players/1/run-out/1/remove", "Removed: trial of 2 May 2026, “pw, 12 and 21 paces”.", "/players/1/run-out", "12 and 21 paces"},
 		{pupil, "/players/1/assignments/1/remove", "Removed: practice “Start line”.", "/players/1/lessons", `id="practice-1"`},
 	} {
 		if a := c.who.get(c.read); !strings.Contains(a.body, c.gone) {

@@ -37,7 +37,7 @@ func (s *server) report(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookReport, 0); err != nil {
 		return err
 	}
-	return s.showReport(w, r, status, about, coach.NewReportPage(shellOf(r, about), q), kept)
+	return s.showReport(w, r, status, about, coach.NewReportPage(s.shellOf(r, about), q), kept)
 }
 
 // showReport shows a report, and records that the reader has read those notes that are

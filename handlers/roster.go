@@ -12,10 +12,11 @@ import (
 )
 
 func readRoster(r *http.Request) paths.Roster {
-	return paths.Roster{Sort: r.FormValue("sort"), Show: r.FormValue("show"), Name: strings.TrimSpace(r.FormValue("name"))}
+	return paths.Roster{Sort: r.FormValue("sort"), Show: r.FormValue("show"), Name: strings.TrimSpace(r.FormValue("name")), Group: r.FormValue("group")}
 }
 
-// roster works out a coach's list of pupils.
+// roster works out a coach's list of pupils. However many there are, it asks the
+// database a fixed number of times, unless summaries are out of date.
 func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 	q := coach.RosterInput{At: readRoster(r), Today: s.today(r)}
 	pupils, err := s.pupils(r, db.LookRoster)
@@ -34,20 +35,63 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 	if err != nil {
 		return q, err
 	}
-	q.Pupils = make([]coach.RosterPupil, len(pupils))
-	for i, p := range pupils {
-		q.Pupils[i] = pupilOf(p, rows[i])
+	if q.Pupils, err = s.rosterPupils(r, pupils); err != nil {
+		return q, err
+	}
+	for i, row := range rows {
+		q.Pupils[i].RosterRow = row
 	}
 	return q, nil
 }
 
-func pupilOf(p db.Pupil, row analysis.RosterRow) coach.RosterPupil {
-	to := coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Changed: p.Changed, Questions: p.Questions, Unread: p.Unread, Results: p.Results, RosterRow: row}
+// rosterPupils are a coach's pupils with their questions and groups, without what
+// their rounds come to.
+func (s *server) rosterPupils(r *http.Request, pupils []db.Pupil) ([]coach.RosterPupil, error) {
+	all, at := make([]coach.RosterPupil, len(pupils)), map[golf.PlayerID]*coach.RosterPupil{}
+	for i, p := range pupils {
+		all[i] = s.pupilOf(r, p)
+		at[p.ID] = &all[i]
+	}
+	asked, err := s.store.OpenQuestions(r.Context(), me(r).ID)
+	if err != nil {
+		return nil, err
+	}
+	for _, q := range asked {
+		if p := at[q.PlayerID]; p != nil {
+			p.Asked = append(p.Asked, questionOf(q))
+		}
+	}
+	groups, err := s.store.Groups(r.Context(), me(r).ID)
+	for _, g := range groups {
+		if p := at[g.PupilID]; p != nil {
+			p.Groups = append(p.Groups, g.Name)
+		}
+	}
+	return all, err
+}
+
+func questionOf(q db.OpenQuestion) coach.Question {
+	to := coach.Question{ID: q.ID, Round: q.RoundID, Day: golf.DateOf(q.Day)}
+	if q.Hole != nil {
+		to.Hole = *q.Hole
+	}
+	if q.Shot != nil {
+		to.Shot = *q.Shot
+	}
+	return to
+}
+
+func (s *server) pupilOf(r *http.Request, p db.Pupil) coach.RosterPupil {
+	to := coach.RosterPupil{ID: p.ID, Name: p.Name, Target: p.Target, Month: p.Month, NewRounds: p.NewRounds, Changed: p.Changed, Unread: p.Unread, Results: p.Results,
+		Archived: p.Archived, Begun: golf.DateOf(s.here(r, p.Begun))}
+	if p.NewRound != nil {
+		to.NewRound = *p.NewRound
+	}
 	if p.SharedFrom != nil {
 		to.Since = golf.DateOf(*p.SharedFrom)
 	}
 	if p.Due != nil {
-		to.Due, to.DueWhat = golf.DateOf(*p.Due), *p.DueWhat
+		to.Due, to.DueWhat, to.DueID = golf.DateOf(*p.Due), *p.DueWhat, *p.DueID
 	}
 	return to
 }

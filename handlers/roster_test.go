@@ -28,7 +28,7 @@ func (v visitor) letIn(pupil visitor, pupilID, coachID golf.PlayerID, from strin
 	}
 }
 
-var playsTo = regexp.MustCompile(`<b>(\d+|better than 68|above 110)</b>`)
+var partLost = regexp.MustCompile(`<span data-part="pupil-1">[+−]?\d+\.\d</span>`)
 
 // The roster's figures are made anew when a round is saved, and are the same
 // when they are read again.
@@ -38,15 +38,19 @@ func TestRosterFollowsTheRounds(t *testing.T) {
 	coach.letIn(pupil, 1, 2, "")
 	withSeason(t, s.store, 1, 84, "2026-03-01", 3, 11)
 	first := coach.get("/coaching")
-	if first.status != 200 || !strings.Contains(first.body, "Your pupil") || !strings.Contains(first.body, "11 new rounds") {
+	if first.status != 200 || !strings.Contains(first.body, "11 new rounds") {
 		t.Fatalf("%d %s", first.status, first.body)
 	}
 	if again := coach.get("/coaching"); again.body != first.body {
 		t.Error("read from what is kept the roster differs")
 	}
-	table := func(body string) string { return body[strings.Index(body, "<tbody"):strings.Index(body, "</tbody>")] }
-	if got := len(playsTo.FindAllString(table(first.body), -1)); got < 4 {
-		t.Errorf("%d levels", got)
+	list := func(body string) string {
+		_, rest, _ := strings.Cut(body, `<ol class="pupil-list">`)
+		rest, _, _ = strings.Cut(rest, "</ol>")
+		return rest
+	}
+	if got := len(partLost.FindAllString(list(first.body), -1)); got != 4 || !strings.Contains(first.body, "Plays to: tee ") {
+		t.Errorf("%d parts", got)
 	}
 	rounds, err := s.store.Rounds(t.Context(), 1, 1, db.Chosen{Most: 1})
 	if err != nil {
@@ -60,13 +64,13 @@ func TestRosterFollowsTheRounds(t *testing.T) {
 	if err != nil || kept[0].MadeFor == "" {
 		t.Errorf("a saved round has no summary: %v", err)
 	}
-	if changed := coach.get("/coaching"); table(changed.body) == table(first.body) {
+	if changed := coach.get("/coaching"); list(changed.body) == list(first.body) {
 		t.Error("a round that changed changes nothing")
 	}
 	if a := coach.get("/coaching?show=late"); !strings.Contains(a.body, "No pupils match.") {
 		t.Error("a pupil without practice is late")
 	}
-	if a := coach.get("/coaching?name=ROB&sort=putting"); !strings.Contains(a.body, "/players/1/lessons") || !strings.Contains(a.body, "Sorted by putting above target") {
+	if a := coach.get("/coaching?name=ROB&sort=putting"); !strings.Contains(a.body, "/players/1/lessons") || !strings.Contains(a.body, "Sorted by strokes lost putting") {
 		t.Error("a pupil is not found by name")
 	}
 }
@@ -97,8 +101,8 @@ func BenchmarkRoster(b *testing.B) {
 	look := func() {
 		w := httptest.NewRecorder()
 		h.ServeHTTP(w, r)
-		if w.Code != http.StatusOK || strings.Count(w.Body.String(), "<tr role=") != 201 {
-			b.Fatalf("%d, %d rows", w.Code, strings.Count(w.Body.String(), "<tr role="))
+		if w.Code != http.StatusOK || strings.Count(w.Body.String(), `class="pupil-open"`) != 200 {
+			b.Fatalf("%d, %d rows", w.Code, strings.Count(w.Body.String(), `class="pupil-open"`))
 		}
 	}
 	b.Run("made anew", func(b *testing.B) {
@@ -115,4 +119,50 @@ func BenchmarkRoster(b *testing.B) {
 			look()
 		}
 	})
+}
+
+// However many pupils there are, the roster asks the database as often.
+func TestRosterAsksAsOften(t *testing.T) {
+	store, asked := dbtest.Counted(t)
+	h := New(store, Options{SignUp: SignUpOpen})
+	newcomer := func(name string) golf.PlayerID {
+		p, err := store.NewPlayer(t.Context(), name+"@example.org", name, "hash")
+		if err != nil {
+			t.Fatal(err)
+		}
+		return p.ID
+	}
+	coach := newcomer("coach")
+	if err := store.NewSession(t.Context(), coach, hashed("token"), "test"); err != nil {
+		t.Fatal(err)
+	}
+	letIn := func(name string) {
+		pupil := newcomer(name)
+		withSeason(t, store, pupil, 84, "2026-03-01", 3, 2)
+		for _, err := range []error{store.NewCoachInvitation(t.Context(), pupil, hashed(name), golf.Date{}, 7), store.AcceptCoaching(t.Context(), coach, pupil, hashed(name)), store.ConfirmCoach(t.Context(), pupil, coach)} {
+			if err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+	look := func(pupils int) int64 {
+		r := httptest.NewRequest(http.MethodGet, "/coaching", nil)
+		r.AddCookie(&http.Cookie{Name: cookieName, Value: fmt.Sprintf("%d.token", coach)})
+		before, w := asked.Load(), httptest.NewRecorder()
+		h.ServeHTTP(w, r)
+		if got := strings.Count(w.Body.String(), `class="pupil-open"`); w.Code != http.StatusOK || got != pupils {
+			t.Fatalf("%d, %d pupils: %s", w.Code, got, w.Body)
+		}
+		return asked.Load() - before
+	}
+	letIn("a")
+	look(1) // makes the summaries
+	one := look(1)
+	for _, name := range []string{"b", "c", "d", "e"} {
+		letIn(name)
+	}
+	look(5)
+	if many := look(5); many != one || many > 9 {
+		t.Errorf("one pupil takes %d questions, five take %d", one, many)
+	}
 }

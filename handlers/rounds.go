@@ -75,6 +75,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 		return err
 	}
 	q := statementInput(r, kept, about, back)
+	q.Today = s.today(r)
 	if q.Coached, err = s.coached(r, about.pages); err != nil {
 		return err
 	}
@@ -84,7 +85,10 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	if q, err = accounted(q, kept); err != nil {
 		return err
 	}
-	page := shellOf(r, about)
+	page := s.shellOf(r, about)
+	if err := s.turnRounds(r, about, kept, &page); err != nil {
+		return err
+	}
 	if err := s.offerUndo(r, &page); err != nil {
 		return err
 	}

@@ -74,7 +74,7 @@ func (s *server) seenRounds(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookRounds, 0); err != nil {
 		return err
 	}
-	return s.showRounds(w, r, shellOf(r, about), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
+	return s.showRounds(w, r, s.shellOf(r, about), statement.RoundsInput{Whose: about.pages, Name: about.player.Name})
 }
 
 func (s *server) showRounds(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.RoundsInput) (err error) {
@@ -132,7 +132,7 @@ func (s *server) seenYearBook(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return s.showYearBook(w, r, shellOf(r, about), statement.YearBookInput{Whose: about.pages, Name: about.player.Name})
+	return s.showYearBook(w, r, s.shellOf(r, about), statement.YearBookInput{Whose: about.pages, Name: about.player.Name})
 }
 
 func (s *server) showYearBook(w http.ResponseWriter, r *http.Request, page layout.Page, of statement.YearBookInput) error {

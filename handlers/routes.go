@@ -94,6 +94,12 @@ func (s *server) coursePages(r chi.Router) {
 	r.Post(paths.Courses+"/{course}/use-card", s.page(s.useCard))
 	r.Post(paths.Courses+"/{course}/remove", s.page(s.removeCourse))
 	r.Post(paths.Courses+"/{course}/merge", s.page(s.mergeCourse))
+	r.Get(paths.Courses+"/{course}/pictures", s.page(s.pictures))
+	r.Get(paths.Courses+"/{course}/holes/{hole}/picture", s.page(s.picture))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture", s.page(s.savePicture))
+	r.Get(paths.Courses+"/{course}/holes/{hole}/picture.json", s.page(s.pictureFile))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture/file", s.page(s.fillPicture))
+	r.Post(paths.Courses+"/{course}/holes/{hole}/picture/back", s.page(s.pictureBack))
 }
 
 // roundPages are the rounds of the signed-in player, and the days marked among them.
@@ -134,6 +140,7 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
+	r.Post(paths.CoachGroups, s.page(s.renameGroup))
 }
 
 // stewardsPages are the pages of a steward.
@@ -149,6 +156,9 @@ func (s *server) stewardsPages(r chi.Router) {
 
 // playersPages are the pages that name the player whom they are about.
 func (s *server) playersPages(r chi.Router) {
+	r.Get("/", s.page(s.overview))
+	r.Post("/groups", s.page(s.setGroups))
+	r.Post("/archive", s.page(s.archive))
 	r.Get("/months", s.page(s.months))
 	r.Get("/months.csv", s.page(s.monthsCSV))
 	r.Get("/months/behind", s.page(s.behind))
@@ -158,8 +168,41 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
+	s.practicePages(r)
+	s.playPages(r)
+	s.lessonPages(r)
+}
+
+// practicePages are the pages of a player's practice.
+func (s *server) practicePages(r chi.Router) {
 	r.Get("/plan", s.page(s.plan))
 	r.Get("/drills/{drill}", s.page(s.drill))
+	r.Get("/start-line", s.page(s.startLine))
+	r.Get("/run-out", s.page(s.runOut))
+	r.Get("/run-out.csv", s.page(s.runOutCSV))
+	r.Post("/run-out", s.page(s.addTrials))
+	r.Post("/run-out/{trial}/remove", s.page(s.removeTrial))
+	r.Post("/drills/{drill}", s.page(s.saveDrill))
+	r.Get("/sessions/{session}", s.page(s.session))
+	r.Post("/sessions/{session}", s.page(s.changeSession))
+	r.Post("/sessions/{session}/remove", s.page(s.removeSession))
+}
+
+// playPages are the pages of what a player plans on the course.
+func (s *server) playPages(r chi.Router) {
+	r.Get("/play", s.page(s.playIndex))
+	r.Get("/play/{course}", s.page(s.playRound))
+	r.Get("/play/{course}/card", s.page(s.carryCard))
+	r.Get("/play/{course}/holes/{hole}", s.page(s.playHole))
+	r.Get("/play/{course}/chance", s.page(s.chance))
+	r.Get("/bag", s.page(s.bag))
+	r.Post("/bag", s.page(s.saveBag))
+	r.Post("/bag/range", s.page(s.saveRange))
+	r.Post("/bag/range/{session}/remove", s.page(s.removeRange))
+}
+
+// lessonPages take what coach and player write to each other.
+func (s *server) lessonPages(r chi.Router) {
 	r.Post("/notes", s.page(s.writeNote))
 	r.Post("/notes/{note}", s.page(s.editNote))
 	r.Post("/notes/{note}/remove", s.page(s.removeNote))

@@ -12,7 +12,6 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
-	"strokeledger/web/words"
 )
 
 // handle answers a request, or returns the error that prevents it.
@@ -64,18 +63,7 @@ func statusReturned(back form.Returned) int {
 // shell is what every page of this request shares.
 func shell(r *http.Request) layout.Page {
 	p, _ := playerOf(r)
-	teaches, known := r.Context().Value(teachesKey).(func() bool)
-	return layout.Page{Player: p.Name, ID: p.ID, Teaches: known && teaches(), Flash: savedText(r)}
-}
-
-// shellOf is the shell of a page about a player. It tells a coach who is let in from a
-// later day from which.
-func shellOf(r *http.Request, about subject) layout.Page {
-	page := shell(r)
-	if page.Since = about.since; !page.Since.IsZero() {
-		page.Shared = words.SharedFrom(about.player.Name, page.Since)
-	}
-	return page
+	return layout.Page{Player: p.Name, ID: p.ID, Teaches: p.Teaches, Flash: savedText(r)}
 }
 
 // unitsOf are the units in which a player enters distances.

@@ -8,7 +8,6 @@ import (
 	"net/http"
 	"strconv"
 	"strings"
-	"sync"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -121,29 +120,9 @@ func (s *server) withPlayer(next http.Handler) http.Handler {
 		case err != nil:
 			s.answerError(w, r, err)
 		default:
-			s.serveSignedIn(next, w, r, p)
+			next.ServeHTTP(w, r.WithContext(context.WithValue(r.Context(), playerKey, p)))
 		}
 	})
-}
-
-// serveSignedIn serves a request of a player. Only a page asks whether the player
-// has pupils, for its navigation; a redirect or an answer to a script does not.
-func (s *server) serveSignedIn(next http.Handler, w http.ResponseWriter, r *http.Request, p db.Player) {
-	ctx := context.WithValue(r.Context(), playerKey, p)
-	if !wantsJSON(r) {
-		ctx = context.WithValue(ctx, teachesKey, sync.OnceValue(func() bool { return s.teaches(ctx, p.ID) }))
-	}
-	next.ServeHTTP(w, r.WithContext(ctx))
-}
-
-// teaches reports whether a player has pupils. When that cannot be found out, the
-// page is shown with the navigation of a player.
-func (s *server) teaches(ctx context.Context, who golf.PlayerID) bool {
-	teaches, err := s.store.HasPupils(ctx, who)
-	if err != nil {
-		s.options.Log.WarnContext(ctx, "the navigation does not know of pupils", "error", err)
-	}
-	return teaches
 }
 
 func playerOf(r *http.Request) (db.Player, bool) {

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
@@ -23,7 +24,9 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	q.Members = chosenPupils(r, pupils)
+	if q.Members, err = s.chosenPupils(r, pupils); err != nil {
+		return err
+	}
 	players := make([]analysis.Player, len(pupils))
 	for i, m := range q.Members {
 		if m.Chosen {
@@ -45,15 +48,39 @@ func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
 	return db.Chosen{From: q.Days.From.Value, To: q.Days.To.Value}, 0
 }
 
-// chosenPupils are the pupils, with those who are to be compared: all unless some are
-// chosen.
-func chosenPupils(r *http.Request, pupils []db.Pupil) []coach.SquadMember {
+// chosenPupils are the pupils, with those who are to be compared: those of a group, or
+// who are chosen; all but those put away unless some are.
+func (s *server) chosenPupils(r *http.Request, pupils []db.Pupil) ([]coach.SquadMember, error) {
+	group, err := s.inGroup(r, r.FormValue("group"))
 	var all []coach.SquadMember
 	chosen := r.URL.Query()["pupil"]
 	for _, p := range pupils {
-		all = append(all, coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: len(chosen) == 0 || slices.Contains(chosen, fmt.Sprint(p.ID))})
+		holds := len(chosen) == 0 && !p.Archived || slices.Contains(chosen, fmt.Sprint(p.ID))
+		if group != nil {
+			holds = group[p.ID]
+		}
+		all = append(all, coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: holds})
 	}
-	return all
+	return all, err
+}
+
+// inGroup are the pupils in a group of the coach's; nil when none is named or nobody
+// is in it.
+func (s *server) inGroup(r *http.Request, name string) (map[golf.PlayerID]bool, error) {
+	if name == "" {
+		return nil, nil
+	}
+	groups, err := s.store.Groups(r.Context(), me(r).ID)
+	var in map[golf.PlayerID]bool
+	for _, g := range groups {
+		if g.Name == name {
+			if in == nil {
+				in = map[golf.PlayerID]bool{}
+			}
+			in[g.PupilID] = true
+		}
+	}
+	return in, err
 }
 
 // readSquad reads over which days to compare pupils: without any, over the latest

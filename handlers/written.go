@@ -27,14 +27,30 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
-	given, err := s.store.Assignments(r.Context(), who, who, 0)
-	if err != nil {
+	if f.Practice, err = s.writtenPractice(r); err != nil {
 		return f, err
 	}
+	f.RunOut, err = s.writtenTrials(r)
+	return f, err
+}
+
+// writtenPractice is what the player was set to practise, for the same file.
+func (s *server) writtenPractice(r *http.Request) (all []accountfile.Practice, err error) {
+	given, err := s.store.Assignments(r.Context(), me(r).ID, me(r).ID, 0)
 	for _, a := range given {
-		f.Practice = append(f.Practice, fileOfPractice(a))
+		all = append(all, fileOfPractice(a))
 	}
-	return f, nil
+	return all, err
+}
+
+// writtenTrials are the balls of the player's run-out book, for the same file.
+func (s *server) writtenTrials(r *http.Request) (all []accountfile.Trial, err error) {
+	who := me(r).ID
+	kept, err := s.store.Trials(r.Context(), who, who)
+	for _, t := range kept {
+		all = append(all, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
+	}
+	return all, err
 }
 
 // fileOfPrivate writes a private note about a pupil, whom the store returns in place

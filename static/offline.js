@@ -1,6 +1,18 @@
-// Lists the rounds that can be entered without a connection, each with a link to
-// its first hole that is not entered.
+// Lists what can be used without a connection: rounds, each with a link to its first
+// hole that is not entered, drills, and the card to carry.
 const list = document.querySelector(".kept-rounds");
+
+const pageOf = async (kept, at) => new DOMParser().parseFromString(await (await kept.match(at)).text(), "text/html");
+
+function offer(at, text) {
+  const link = document.createElement("a");
+  link.className = "button main-button";
+  link.href = at;
+  link.textContent = text;
+  const item = document.createElement("li");
+  item.append(link);
+  list.append(item);
+}
 
 for (const name of await caches.keys()) {
   if (!name.startsWith("holes ")) continue;
@@ -9,12 +21,17 @@ for (const name of await caches.keys()) {
   const rounds = new Map();
   for (const request of await holes.keys()) {
     const at = new URL(request.url).pathname;
+    if (at.includes("/drills/")) {
+      const form = (await pageOf(holes, at)).querySelector("form.session-form[data-name]");
+      if (form) offer(at, `Write down ${form.dataset.name}`);
+      continue;
+    }
     const round = at.slice(0, at.lastIndexOf("/holes/"));
     if (!rounds.has(round)) rounds.set(round, []);
     rounds.get(round).push(at);
   }
   for (const pages of rounds.values()) {
-    const page = new DOMParser().parseFromString(await (await holes.match(pages[0])).text(), "text/html");
+    const page = await pageOf(holes, pages[0]);
     const form = page.querySelector("form.entry-form");
     if (!form) continue;
     const base = pages[0].slice(0, pages[0].lastIndexOf("/") + 1);
@@ -23,12 +40,11 @@ for (const name of await caches.keys()) {
       const mark = page.querySelector(`.hole-strip a[href="${at}"] .score-mark`);
       return mark && (mark.classList.contains("no-mark") || mark.classList.contains("open-mark")) && !known(at);
     });
-    const link = document.createElement("a");
-    link.className = "button main-button";
-    link.href = open ?? pages[0];
-    link.textContent = `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`;
-    const item = document.createElement("li");
-    item.append(link);
-    list.append(item);
+    offer(open ?? pages[0], `Continue ${form.dataset.name.replace(/^Hole \d+, /, "")}`);
   }
+}
+
+for (const name of await caches.keys()) {
+  if (!name.startsWith("card ")) continue;
+  for (const request of await (await caches.open(name)).keys()) offer(new URL(request.url).pathname, "Card to carry");
 }

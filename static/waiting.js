@@ -4,7 +4,9 @@
 // player decides.
 //
 // An unsent hole is { line, version, asked, par, length, index, name, at }
-// and, when the server refused it, refused: "conflict", "problem" or "gone".
+// and, when the server refused it, refused: "conflict", "problem" or "gone". A
+// session of a drill waits in the same list, with its form as fields; its address
+// ends with # and its name, since one drill may have several.
 
 const player = document.body.dataset.player ?? "";
 const waitPrefix = `wait ${player} `;
@@ -69,9 +71,9 @@ const patience = 10000;
 
 // post saves a hole. It returns the answer of the server, { status, next,
 // html … }, or null without a connection.
-export async function post(address, { line, version, asked, par, length, index }) {
-  const fields = { press: asked ? "anyway" : "save", line, version };
-  for (const [name, value] of Object.entries({ asked, par, length, index })) if (value !== undefined && value !== "") fields[name] = value;
+export async function post(address, { line, version, asked, par, length, index, fields: form }) {
+  const fields = form ? { press: "save", ...form } : { press: asked ? "anyway" : "save", line, version };
+  if (!form) for (const [name, value] of Object.entries({ asked, par, length, index })) if (value !== undefined && value !== "") fields[name] = value;
   try {
     const answer = await fetch(address, { method: "POST", headers: { Accept: "application/json" }, body: new URLSearchParams(fields), signal: AbortSignal.timeout(patience) });
     const type = answer.headers.get("Content-Type") ?? "";
@@ -96,7 +98,8 @@ function settle(hole, answer) {
   if (!now || now.at !== hole.at) return true; // saved once more in the meantime
   switch (answer?.status) {
     case 200:
-      stored(address, hole.line, answer);
+      if (hole.fields) drop(address);
+      else stored(address, hole.line, answer);
       return true;
     case 400:
     case 404:
@@ -147,16 +150,24 @@ const spelled = ["no", "one", "two", "three", "four", "five", "six", "seven", "e
 // count writes a number of holes in words.
 export const count = (n) => `${spelled[n] ?? n} ${n === 1 ? "hole" : "holes"}`;
 
+// counted writes how many holes and sessions of drills there are in words.
+function counted(all) {
+  const sessions = all.filter((item) => item.fields).length;
+  const parts = [];
+  if (all.length > sessions) parts.push(count(all.length - sessions));
+  if (sessions > 0) parts.push(`${spelled[sessions] ?? sessions} ${sessions === 1 ? "session" : "sessions"} of practice`);
+  return parts.join(" and ");
+}
+
 const capital = (text) => text[0].toUpperCase() + text.slice(1);
 
-// sentence says how many holes are unsent; empty for none.
+// sentence says what is unsent; empty for nothing.
 export function sentence() {
-  const all = list();
-  const asked = all.filter((hole) => hole.refused).length;
-  const rest = all.length - asked;
+  const asked = list().filter((hole) => hole.refused);
+  const rest = list().filter((hole) => !hole.refused);
   const parts = [];
-  if (rest > 0) parts.push(`${capital(count(rest))} ${rest === 1 ? "is" : "are"} waiting to be sent.`);
-  if (asked > 0) parts.push(`${capital(count(asked))} ${asked === 1 ? "needs" : "need"} your answer.`);
+  if (rest.length > 0) parts.push(`${capital(counted(rest))} ${rest.length === 1 ? "is" : "are"} waiting to be sent.`);
+  if (asked.length > 0) parts.push(`${capital(counted(asked))} ${asked.length === 1 ? "needs" : "need"} your answer.`);
   return parts.join(" ");
 }
 
@@ -173,7 +184,7 @@ function show() {
   for (const hole of all) {
     const item = document.createElement("li");
     if (hole.refused === "gone") {
-      item.append(`${hole.name}: its round was removed; you entered ${hole.line} `);
+      item.append(`${hole.name}: its ${hole.fields ? "drill" : "round"} was removed; you entered ${hole.line} `);
       const button = document.createElement("button");
       button.className = "small-button";
       button.textContent = "Discard";
@@ -199,12 +210,12 @@ function guardSignOut(form) {
     if (!sure && list().length > 0) await send();
     if (!sure && list().length > 0) {
       sure = true;
-      form.querySelector("button").textContent = "Sign out and discard unsent holes";
+      form.querySelector("button").textContent = "Sign out and discard what is unsent";
       document.querySelector(".waiting-bar")?.scrollIntoView();
       return;
     }
     forgetAll();
-    if (window.caches) for (const name of await caches.keys()) if (name.startsWith("holes ")) await caches.delete(name);
+    if (window.caches) for (const name of await caches.keys()) if (name.startsWith("holes ") || name.startsWith("card ")) await caches.delete(name);
     form.submit();
   });
 }

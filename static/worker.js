@@ -1,22 +1,27 @@
-// The service worker: keeps the pages on which the holes of a round are entered,
-// and the files that they need, so that a round that was begun can be entered to
-// its last hole without a connection. It keeps nothing else, answers from what
-// it keeps only when the network does not, and forgets when another player signs
-// in; the page that signs out makes it forget as well.
+// The service worker: keeps the pages on which the holes of a round and the sessions
+// of a drill are entered, so that a round that was begun can be entered to its last
+// hole, and a drill be written down, without a connection; the card to carry that was
+// opened last; and the files that they need. It keeps nothing else, answers from what
+// it keeps only when the network does not, and forgets when another player signs in;
+// the page that signs out makes it forget as well.
 
 const files = "files";
 const pagesOf = (player) => `holes ${player}`;
-const holePage = /^\/rounds\/\d+\/holes\/\d+$/;
+const cardOf = (player) => `card ${player}`;
+const entryPage = /^\/rounds\/\d+\/holes\/\d+$|^\/players\/\d+\/drills\/[a-z0-9-]+$/;
+const cardPage = /^\/players\/\d+\/play\/\d+\/card$/;
 const offlinePage = "/offline";
 
 addEventListener("install", () => skipWaiting());
 addEventListener("activate", (event) => event.waitUntil(clients.claim()));
 
 const isPages = (name) => name.startsWith("holes ");
+const isCard = (name) => name.startsWith("card ");
 
 // only forgets the pages of every player but one.
 async function only(player) {
-  for (const name of await caches.keys()) if (isPages(name) && name !== pagesOf(player)) await caches.delete(name);
+  const own = [pagesOf(player), cardOf(player)];
+  for (const name of await caches.keys()) if ((isPages(name) || isCard(name)) && !own.includes(name)) await caches.delete(name);
 }
 
 // fetched gets a page of this site that may be kept: not an error, and not the
@@ -26,20 +31,26 @@ async function fetched(address) {
   return answer.ok && !answer.redirected ? answer : null;
 }
 
-// keepAll keeps pages of a player that are not kept yet, and files.
-async function keepAll({ player, pages, needed }) {
-  await only(player);
+// keepFiles keeps the files that pages need. What was kept for another version of
+// the app goes: its pages would miss their files.
+async function keepFiles(player, needed) {
   const kept = await caches.open(files);
   const have = (await kept.keys()).map((request) => new URL(request.url).pathname);
   const wanted = [offlinePage, ...needed];
-  if (wanted.some((file) => !have.includes(file))) { // another version of the app: pages of the old one would miss their files
-    for (const file of have) if (!wanted.includes(file)) await kept.delete(file);
-    for (const file of wanted) {
-      const answer = await fetched(file);
-      if (answer) await kept.put(file, answer);
-    }
-    await caches.delete(pagesOf(player));
+  if (!wanted.some((file) => !have.includes(file))) return;
+  for (const file of have) if (!wanted.includes(file)) await kept.delete(file);
+  for (const file of wanted) {
+    const answer = await fetched(file);
+    if (answer) await kept.put(file, answer);
   }
+  await caches.delete(pagesOf(player));
+  await caches.delete(cardOf(player));
+}
+
+// keepAll keeps pages of a player that are not kept yet, and files.
+async function keepAll({ player, pages, needed }) {
+  await only(player);
+  await keepFiles(player, needed);
   const holes = await caches.open(pagesOf(player));
   for (const page of pages) {
     if (await holes.match(page)) continue;
@@ -48,23 +59,41 @@ async function keepAll({ player, pages, needed }) {
   }
 }
 
+// keepCard keeps a card to carry in the place of the one that was kept before, and
+// tells the page when it has it.
+async function keepCard({ player, card, needed }, page) {
+  await only(player);
+  await keepFiles(player, needed);
+  const answer = await fetched(card);
+  if (!answer) return;
+  await caches.delete(cardOf(player));
+  await (await caches.open(cardOf(player))).put(card, answer);
+  page?.postMessage({ kept: card });
+}
+
 addEventListener("message", (event) => {
-  const { player, pages } = event.data;
-  if (pages) event.waitUntil(keepAll(event.data).catch(() => {})); // the connection went: next time
+  const { player, pages, card } = event.data;
+  if (card) event.waitUntil(keepCard(event.data, event.source).catch(() => {}));
+  else if (pages) event.waitUntil(keepAll(event.data).catch(() => {})); // the connection went: next time
   else if (player) event.waitUntil(only(player));
 });
 
 // patience is how long the network may take before a kept page is shown, in ms.
 const patience = 5000;
 
-// hole answers with a page from the network, and from what is kept when there is
-// no connection or one that hangs.
-async function hole(request) {
+// page answers with a page from the network, and from what is kept when there is
+// no connection or one that hangs. What is kept of its kind becomes the new one.
+async function page(request, isKind) {
   const address = new URL(request.url).pathname;
+  const plain = !address.includes("/drills/") || new URL(request.url).search === ""; // not what was just saved
   const network = fetch(request).then(async (answer) => {
-    if (answer.ok && !answer.redirected && answer.type === "basic") {
+    if (plain && answer.ok && !answer.redirected && answer.type === "basic") {
       const copy = answer.clone();
-      for (const name of await caches.keys()) if (isPages(name)) await (await caches.open(name)).put(address, copy.clone());
+      for (const name of await caches.keys()) {
+        if (!isKind(name)) continue;
+        const pages = await caches.open(name);
+        if (isPages(name) || (await pages.match(address))) await pages.put(address, copy.clone());
+      }
     }
     return answer;
   });
@@ -85,7 +114,8 @@ addEventListener("fetch", (event) => {
   const address = new URL(request.url);
   if (request.method !== "GET" || address.origin !== location.origin) return;
   if (request.mode === "navigate") {
-    event.respondWith(holePage.test(address.pathname) ? hole(request) : fetch(request).catch(offline));
+    const isKind = entryPage.test(address.pathname) ? isPages : cardPage.test(address.pathname) ? isCard : null;
+    event.respondWith(isKind ? page(request, isKind) : fetch(request).catch(offline));
   } else if (address.pathname.startsWith("/static/")) {
     event.respondWith(caches.match(request, { ignoreVary: true }).then((found) => found ?? fetch(request)));
   }

@@ -2,12 +2,25 @@ package accountfile
 
 import "time"
 
-// Written is what people wrote about an account's game and what practice was set.
+// Written is what people wrote about an account's game and what practice was set, and
+// what the account measured.
 // It is for people to read; a Reader passes over it.
 type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
+	RunOut   []Trial    `json:"run_out,omitempty"`
+}
+
+// Trial is a ball of the run-out book, with its lengths as they were typed.
+type Trial struct {
+	Day   string  `json:"day"` // as YYYY-MM-DD
+	Club  string  `json:"club"`
+	Lie   string  `json:"lie"`
+	Green string  `json:"green"` // how fast it was: slow, medium or fast
+	Carry float64 `json:"carry"` // from the ball to where it landed
+	Total float64 `json:"total"` // from the ball to where it stopped
+	Unit  string  `json:"unit"`  // yd, m or paces
 }
 
 // Note is a note with its conversation.

@@ -16,6 +16,7 @@ type Form struct {
 	Rounds   int                       // of the last ten, with a hole whose strokes are known
 	Now      [golf.Putting + 1]PlaysTo // levels over the last ten, by category
 	Before   [golf.Putting + 1]Level   // levels over the ten before, by category; not known from too few
+	Lost     [golf.Putting + 1]float64 // strokes for 18 holes over the last ten, to the golfer of the target, by category; everything at 0; 0 without a round
 	Changes  [golf.Putting + 1]Change  // in strokes lost for 18 holes from the ten before, by category; everything at 0
 	Doubles  float64                   // of a known kind, for 18 holes
 	Compound float64                   // the share of the doubles in which one mistake led to the next; 0 without any
@@ -34,18 +35,15 @@ func (l Ladder) Form(latestFirst []Summary, target float64, seed uint64) Form {
 	for _, c := range golf.Categories {
 		f.Now[c], f.Before[c] = l.PlaysTo(profiles, c, seed), l.level(earlier, c)
 	}
-	f.Changes = l.changes(before, now, target, seed)
+	f.lost(l.PartsLost(before, target, seed), l.PartsLost(now, target, seed))
 	return f
 }
 
-// changes are those of everything and the parts of the game between rounds, in the
-// order of their days.
-func (l Ladder) changes(before, now []Summary, target float64, seed uint64) (all [golf.Putting + 1]Change) {
-	was, is := l.PartsLost(before, target, seed), l.PartsLost(now, target, seed)
-	for k := range all {
-		all[k] = changeOf(was.Cells[k].Figure, is.Cells[k].Figure)
+// lost fills in what everything and the parts of the game lost, and the changes.
+func (f *Form) lost(was, is PartsLost) {
+	for k := range f.Changes {
+		f.Lost[k], f.Changes[k] = is.Cells[k].Mean, changeOf(was.Cells[k].Figure, is.Cells[k].Figure)
 	}
-	return all
 }
 
 // count fills in the doubles.
@@ -112,7 +110,7 @@ func FormOf(before, now *Column) Form {
 		f.Before[c] = before.PlaysTo[c].Level
 	}
 	for k := range min(len(f.Changes), len(now.Cells)) {
-		f.Changes[k] = now.Cells[k].Change
+		f.Lost[k], f.Changes[k] = now.Cells[k].Mean, now.Cells[k].Change
 	}
 	return f
 }

@@ -75,7 +75,9 @@ func (l *luck) strokesSaid(t testing.TB, rounds []golf.Round, all []*Judged, pla
 	}
 	months("months", all)
 	latest := summaries(t, rounds, 79)
-	for k, c := range ladder.changes(inOrderOfDays(latest[10:]), inOrderOfDays(latest[:10]), 79, 18) {
+	var form Form
+	form.lost(ladder.PartsLost(inOrderOfDays(latest[10:]), 79, 18), ladder.PartsLost(inOrderOfDays(latest[:10]), 79, 18))
+	for k, c := range form.Changes {
 		if c.Word == Clear {
 			l.strokes["roster"][k]++
 		}

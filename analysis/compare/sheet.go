@@ -27,6 +27,10 @@ func rowsOf(boundary golf.Distance) []Row {
 	return rows
 }
 
+// Rows lists the rows of a sheet: everything, the four parts of the game, and every
+// band.
+func Rows(boundary golf.Distance) []Row { return rowsOf(boundary) }
+
 // Sheet is some spans of a player's rounds beside each other.
 type Sheet struct {
 	Rows    []Row    // everything first, then the parts of the game, then the bands
@@ -58,6 +62,25 @@ func (c *Cell) Thin() golf.Thin { return golf.Enough(golf.ThinInterval, c.N, min
 
 // HasInterval reports whether there is an interval.
 func (c *Cell) HasInterval() bool { return c.N >= minForInterval }
+
+// Apart says how sure it is that the figure is not 0: clear where the interval of
+// 95 % leaves it out, leaning where that of 80 % does (Student's t), chance
+// otherwise; 0 with too few rounds for a word. Of the dearest of many figures it is a
+// little too sure, since the dearest are chosen for being large.
+func (c *Cell) Apart() Word {
+	if c.N < minForWord {
+		return 0
+	}
+	leaning, ok := c.Sample.Interval(1 - leaningAt)
+	switch {
+	case c.Interval.Low > 0 || c.Interval.High < 0:
+		return Clear
+	case ok && (leaning.Low > 0 || leaning.High < 0):
+		return Leaning
+	default:
+		return Chance
+	}
+}
 
 // NewSheet compares spans of rounds that stand in the order of their days. The
 // ladder gives the level that each part plays to. The same seed gives the same intervals.

@@ -9,6 +9,9 @@ const (
 	MaxIndex             = 18      // stroke index
 	MaxShot              = 99      // the place of a shot on its hole
 
+	MaxTries   = 200 // of a drill in one session
+	MaxMinutes = 600 // of a session, and of practice in a week
+
 	MinRating, MaxRating         = 20, 90  // course rating of a whole course
 	MinNineRating, MaxNineRating = 10, 50  // course rating of nine holes
 	MinSlope, MaxSlope           = 55, 155 // slope rating: Rules of Handicapping, Appendix A

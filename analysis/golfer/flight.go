@@ -52,7 +52,16 @@ var (
 // flight works out a stroke from lie at yd yards. For want of past yards of
 // green to land it on, the well-struck ball finishes beyond the hole.
 func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
-	target := s.target(lie, yd)
+	f := s.flightOf(lie, s.target(lie, yd), past)
+	for _, p := range f.parts {
+		f.holed += p.share * p.holes(yd, 0)
+	}
+	return f
+}
+
+// flightOf is a stroke from lie that tries to go target yards, apart from the chance
+// that it is holed.
+func (s *skills) flightOf(lie golf.Lie, target, past float64) flight {
 	logTarget := math.Log(target)
 	factor := s.lieFactor(lie, logTarget)
 	angle := s.angle.at(logTarget) * factor
@@ -70,9 +79,6 @@ func (s *skills) flight(lie golf.Lie, yd, past float64) flight {
 		{thin, target * s.thinLength, target * thinSD, angle * mishitAngle},
 	}}
 	f.stays, f.left = s.stays(lie, logTarget, 1-full)
-	for _, p := range f.parts {
-		f.holed += p.share * p.holes(yd)
-	}
 	return f
 }
 
@@ -148,8 +154,18 @@ const (
 	holePast  = .5         // yd
 )
 
-// holes is the chance that this strike from yd yards goes in.
-func (k strike) holes(yd float64) float64 {
-	side := 2*stat.NormalCDF(holeHalf/(yd*k.angle)) - 1
-	return side * (stat.NormalCDF((yd+holePast-k.mean)/k.sd) - stat.NormalCDF((yd-holeShort-k.mean)/k.sd))
+// holes is the chance that this strike goes into a hole yd yards away and off
+// radians to the side of the aim.
+func (k strike) holes(yd, off float64) float64 {
+	past, short := (yd+holePast-k.mean)/k.sd, (yd-holeShort-k.mean)/k.sd
+	if past < -neverHoled || short > neverHoled {
+		return 0
+	}
+	half := holeHalf / yd
+	side := stat.NormalCDF((off+half)/k.angle) - stat.NormalCDF((off-half)/k.angle)
+	return side * (stat.NormalCDF(past) - stat.NormalCDF(short))
 }
+
+// neverHoled is from how many spreads on a ball is never so long or short: the chance
+// is below 1e-15.
+const neverHoled = 8

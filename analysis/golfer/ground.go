@@ -16,6 +16,7 @@ type ground struct {
 	fairwayBunker                    float64 // share of the misses of the fairway
 	recoveryFrom, recoveryShare      float64 // yd off the line; share of the balls beyond it
 	penaltyFrom, penaltyShare        float64 // yd off the line; share of the balls beyond it
+	noFront                          bool    // there is no fairway in front of the green but what is drawn
 }
 
 // Softness of edges and the reach of the rules near the green, in yards. From
@@ -53,7 +54,7 @@ func (g *ground) at(short, y, r float64, l *landing) {
 	if r < g.greenRadius+nothing*g.greenEdge {
 		green = logistic((g.greenRadius - r) / g.greenEdge)
 	}
-	if near > 0 && y*y < nothing*approachWide && short > approachShort-nothing*approachSoft {
+	if !g.noFront && near > 0 && y*y < nothing*approachWide && short > approachShort-nothing*approachSoft {
 		front = approachMost * logistic((short-approachShort)/approachSoft) * math.Exp(-y*y/approachWide)
 	}
 	far, miss := 1-near, near*(1-green)

@@ -27,6 +27,8 @@ type Player struct {
 	skill      [golf.Putting + 1]float64 // skill coordinate by category
 	boundary   golf.Distance
 	card       []golf.CardHole
+	style      Style
+	shortPutts float64 // skill coordinate of the style's short putts
 }
 
 // NewPlayer makes a player for the holes of a card. The mean over many rounds
@@ -62,26 +64,39 @@ func recentre(card []golf.CardHole, t float64) float64 {
 // the same round, whatever else was played. Distances are exact; a caller that
 // writes them down rounds them.
 func (p *Player) Play(seed, number uint64) []golf.Hole {
-	r := roundInPlay{player: p, rng: rand.New(rand.NewPCG(seed, number))}
+	source := rand.NewPCG(seed, number)
+	r := roundInPlay{player: p, source: source, rng: rand.New(source), shots: make([]golf.Shot, 0, usualShots)}
 	form := r.rng.NormFloat64() * FormSpread
 	for _, c := range golf.Categories {
 		r.skills[c] = r.day(c, p.skill[c]+form)
 	}
+	r.dress(form)
 	holes := make([]golf.Hole, len(p.card))
 	for i, h := range p.card {
 		start := len(r.shots)
-		r.hole(h)
+		p.reseed(&r, seed, number, h.Number)
+		if drawn, ok := p.style.Drawn[h.Number]; ok {
+			r.drawnHole(h, drawn)
+		} else {
+			r.hole(h)
+		}
 		holes[i] = golf.Hole{Number: h.Number, Par: h.Par, Shots: r.shots[start:len(r.shots):len(r.shots)]}
 	}
 	return holes
 }
 
+// usualShots is room for the shots of a round.
+const usualShots = 110
+
 // roundInPlay is one round as it is played.
 type roundInPlay struct {
 	player *Player
+	source *rand.PCG
 	rng    *rand.Rand
 	skills [golf.Putting + 1]*skills // of the day, by category
 	shots  []golf.Shot               // so far, of all holes
+
+	shortPutts *skills // for putts of ShortPutt and less; nil where they are as the others
 }
 
 // day returns the skills of a category, shared with an earlier one that has
@@ -118,6 +133,9 @@ func (r *roundInPlay) hole(h golf.CardHole) {
 
 // putt plays a putt and moves the ball when it misses.
 func (r *roundInPlay) putt(s *skills, b *ball) (holed bool) {
+	if r.shortPutts != nil && b.far <= ShortPutt.Feet() {
+		s = r.shortPutts
+	}
 	p := s.putt(b.far)
 	angle, over := r.rng.NormFloat64()*p.angle, puttPast+r.rng.NormFloat64()*p.sd
 	if math.Abs(angle) < p.window && over >= 0 && over <= puttCapture {
@@ -147,7 +165,7 @@ func (r *roundInPlay) strike(s *skills, b *ball, shot *golf.Shot) (holed bool) {
 	lie, penalty := l.pick(r.rng.Float64())
 	if penalty {
 		shot.Penalty = 1
-		if r.rng.Float64() < strokeAndDistance {
+		if r.rng.Float64() < StrokeAndDistance {
 			return false
 		}
 	}

@@ -81,10 +81,10 @@ func (t *tally) step() step {
 	return s
 }
 
-// strokeAndDistance is the share of the penalties after which the shot is played
+// StrokeAndDistance is the share of the penalties after which the shot is played
 // again from where it was; after the rest the ball is dropped in the rough. From
 // the prototype; there is no published source.
-const strokeAndDistance = .35
+const StrokeAndDistance = .35
 
 // strokeStep works out a stroke from lie at yd yards, the well-struck ball
 // moved past the hole by past yards.
@@ -119,7 +119,7 @@ func (s *skills) land(t *tally, lie golf.Lie, yd float64, k strike, lengths rule
 			r := math.Sqrt(short*short + y*y)
 			s.ground.at(short, y, r, &l)
 			w := k.share * t.angles.w[i] * lengths.w[j]
-			again := l.penalty * strokeAndDistance
+			again := l.penalty * StrokeAndDistance
 			t.penalty += w * l.penalty
 			t.add(lie, yd, w*again)
 			if l.lie[golf.Green] > 0 {

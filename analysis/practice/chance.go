@@ -1,15 +1,27 @@
 package practice
 
 import (
+	"errors"
 	"math"
 	"slices"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
+	"strokeledger/analysis/parallel"
 )
 
 // Chances are the chances that a try counts at each station of a drill, 0 to 1,
-// for the golfer of a level from 68 to 110.
+// for the golfer of a level from 68 to 110. Where a table has them, levels between
+// whole ones lie on a straight line between these.
 func (d Drill) Chances(of *golfer.Parameters, level float64) ([]float64, error) {
+	if levels, ok := tabled(d, of); ok && level >= golf.MinTarget && level <= golf.MaxTarget {
+		return levels.At(level), nil
+	}
+	return d.solve(of, level)
+}
+
+// solve works out the chances.
+func (d Drill) solve(of *golfer.Parameters, level float64) ([]float64, error) {
 	s, err := of.Striker(level)
 	if err != nil {
 		return nil, err
@@ -26,6 +38,13 @@ func (d Drill) Chances(of *golfer.Parameters, level float64) ([]float64, error) 
 		}
 	}
 	return all, nil
+}
+
+// solveAll works out the chances at every whole level from 68 to 110.
+func (d Drill) solveAll(of *golfer.Parameters) (Levels, error) {
+	all, faults := make(Levels, golf.MaxTarget-golf.MinTarget+1), make([]error, golf.MaxTarget-golf.MinTarget+1)
+	parallel.Do(len(all), func(i int) { all[i], faults[i] = d.solve(of, float64(golf.MinTarget+i)) })
+	return all, errors.Join(faults...)
 }
 
 // Chance is the mean of the stations' chances: the share of tries that count, over

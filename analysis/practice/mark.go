@@ -6,10 +6,13 @@ package practice
 const (
 	passTarget = .6  // the least chance of the target's golfer
 	passToday  = .35 // the most of today's, for a number of tries that tells the two apart
-	minTries   = 10
+	minTries   = MinTries
 	maxTries   = 60  // of one session
 	mostTries  = 120 // of several sessions together
 )
+
+// MinTries is from how many tries a session can be told to have passed.
+const MinTries = 10
 
 // Mark is what to reach in a drill.
 type Mark struct {

@@ -38,17 +38,12 @@ func (r Result) Tells() bool { return r.Interval.High-r.Interval.Low <= widestLe
 // Levels are the chances of a drill at every whole level from 68 to 110.
 type Levels [][]float64
 
-// LevelsOf works out the chances of a drill with a model at every level.
+// LevelsOf are the chances of a drill with a model at every level.
 func LevelsOf(d Drill, of *golfer.Parameters) (Levels, error) {
-	var all Levels
-	for s := golf.MinTarget; s <= golf.MaxTarget; s++ {
-		c, err := d.Chances(of, float64(s))
-		if err != nil {
-			return nil, err
-		}
-		all = append(all, c)
+	if levels, ok := tabled(d, of); ok {
+		return levels, nil
 	}
-	return all, nil
+	return d.solveAll(of)
 }
 
 // At reads the chances at a level from 68 to 110, on a straight line between
@@ -61,6 +56,15 @@ func (l Levels) At(level float64) []float64 {
 		c[j] = l[i][j] + (x-float64(i))*(l[i+1][j]-l[i][j])
 	}
 	return c
+}
+
+// Beside are the chances of two drills as those of one whose stations are both's.
+func (l Levels) Beside(more Levels) Levels {
+	both := make(Levels, len(l))
+	for i := range l {
+		both[i] = append(append([]float64{}, l[i]...), more[i]...)
+	}
+	return both
 }
 
 // Read reads tries, a count for every station. Before them every level from 68 to

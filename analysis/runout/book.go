@@ -11,8 +11,8 @@ import (
 
 // Limits of a trial and a page of the book.
 const (
-	MaxCarry  = 60  // yards
-	MaxTotal  = 100 // yards
+	MaxCarry  = float64(golf.MaxCarry / golf.Yard) // yards
+	MaxTotal  = float64(golf.MaxChip / golf.Yard)  // yards
 	MaxTrials = 500
 )
 
@@ -40,10 +40,10 @@ func Check(trials []Trial) golf.Problems {
 	}
 	for i, t := range trials {
 		if !(t.Carry > 0 && t.Carry <= MaxCarry) {
-			p = append(p, golf.Problem{Shot: i + 1, Field: "carry", What: "not possible", Read: fmt.Sprint(t.Carry), Allowed: fmt.Sprintf("over 0, at most %d yd", MaxCarry)})
+			p = append(p, golf.Problem{Shot: i + 1, Field: "carry", What: "not possible", Read: fmt.Sprint(t.Carry), Allowed: fmt.Sprintf("over 0, at most %g yd", MaxCarry)})
 		}
 		if !(t.Total > 0 && t.Total <= MaxTotal) {
-			p = append(p, golf.Problem{Shot: i + 1, Field: "total", What: "not possible", Read: fmt.Sprint(t.Total), Allowed: fmt.Sprintf("over 0, at most %d yd", MaxTotal)})
+			p = append(p, golf.Problem{Shot: i + 1, Field: "total", What: "not possible", Read: fmt.Sprint(t.Total), Allowed: fmt.Sprintf("over 0, at most %g yd", MaxTotal)})
 		}
 	}
 	return p
@@ -57,6 +57,7 @@ type Page struct {
 	SD           float64 // residual standard deviation of the run-out, yards; 0 for fewer than two trials
 	Line         bool    // a line was fitted; otherwise Slope is 0 and Start the mean
 	FarOff       []int   // trials, by their place from 0, more than three residual spreads off; they are kept
+	Least, Most  float64 // carries among the trials, yards
 	carries      spreadOf
 	df           float64
 }
@@ -69,7 +70,7 @@ func NewPage(trials []Trial) Page {
 	for i, t := range trials {
 		carry[i], run[i] = t.Carry, t.Run()
 	}
-	p := Page{Trials: len(trials), Start: stat.Of(run).Mean, df: float64(len(trials) - 1)}
+	p := Page{Trials: len(trials), Start: stat.Of(run).Mean, Least: slices.Min(carry), Most: slices.Max(carry), df: float64(len(trials) - 1)}
 	if len(trials) >= minLine && slices.Max(carry)-slices.Min(carry) >= minRange {
 		if l := stat.FitLine(carry, run); l.Slope > 0 {
 			p.Line, p.Start, p.Slope, p.SD, p.df = true, l.Start, l.Slope, l.SD, float64(l.DF)
@@ -89,6 +90,13 @@ func NewPage(trials []Trial) Page {
 
 // Run is the expected run-out of a carry, in yards.
 func (p Page) Run(carry float64) float64 { return p.Start + p.Slope*carry }
+
+// near is how far from the carries of the trials a page still speaks for, in yards.
+// Our own choice.
+const near = 3
+
+// Near reports whether the trials reach near a carry, in yards.
+func (p Page) Near(carry float64) bool { return carry >= p.Least-near && carry <= p.Most+near }
 
 // Next is where the run-out of one more ball with a carry lies, with the
 // confidence asked for. ok is false for fewer than three trials.

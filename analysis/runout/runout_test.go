@@ -14,14 +14,14 @@ import (
 // out 9 to 10; a shot of 23 yd is then landed at 13 to 13.5.
 func TestCommonPractice(t *testing.T) {
 	p := NewPage([]Trial{{12, 21}, {13, 23}})
-	shot := Shot{Lie: golf.Fairway, Distance: 23, Green: 18, Slope: Level}
+	shot := Shot{Lie: golf.Fairway, Distance: 23, Green: 18, Slope: golf.LevelGround}
 	if run, land := p.Run(12), shot.Land(p); math.Abs(run-9.5) > 1e-12 || math.Abs(land-13.5) > 1e-12 || p.Line {
 		t.Errorf("run-out %g, landed at %g", run, land)
 	}
 	if _, ok := p.Next(12, .95); ok {
 		t.Error("two trials have an interval")
 	}
-	if l := (Shot{Lie: golf.Fairway, Distance: 23, Green: 18, Slope: Downhill}).Land(p); l >= 13.5 {
+	if l := (Shot{Lie: golf.Fairway, Distance: 23, Green: 18, Slope: golf.Downhill}).Land(p); l >= 13.5 {
 		t.Errorf("downhill landed at %g", l)
 	}
 }
@@ -103,12 +103,12 @@ func TestChoose(t *testing.T) {
 	}
 	after := func(lie golf.Lie, yd float64) float64 { return level.Strokes(lie, golf.Distance(yd)*golf.Yard) }
 	clubs := []Club{{"7i", NewPage([]Trial{{8, 20}, {9, 22}, {8, 19}})}, {"lw", NewPage([]Trial{{14, 17}, {15, 18}, {14, 18}})}}
-	tight := Shot{Lie: golf.Rough, Distance: 18, Green: 7, Slope: Level}
+	tight := Shot{Lie: golf.Rough, Distance: 18, Green: 7, Slope: golf.LevelGround}
 	got := tight.Choose(clubs, by, after)
 	if got[0].Club != "lw" || !got[0].Possible || got[1].Possible || !math.IsNaN(got[1].Strokes) {
 		t.Errorf("little green: %+v", got)
 	}
-	wide := Shot{Lie: golf.Fairway, Distance: 24, Green: 20, Slope: Level}
+	wide := Shot{Lie: golf.Fairway, Distance: 24, Green: 20, Slope: golf.LevelGround}
 	got = wide.Choose(clubs, by, after)
 	if !got[0].Possible || !got[1].Possible || got[0].Strokes > got[1].Strokes {
 		t.Errorf("much green: %+v", got)

@@ -14,6 +14,9 @@ func isRisky(text string) bool {
 	return text != "" && strings.ContainsRune(risky, letter)
 }
 
+// Harmless is a text as a cell of any file may hold it, harmless to a spreadsheet.
+func Harmless(text string) string { return harmless(text) }
+
 // harmless puts an apostrophe before a text that a spreadsheet would run, and
 // before each part of it that would begin a cell where a spreadsheet takes the
 // semicolon for the separator.

@@ -2,6 +2,7 @@ package stat
 
 import (
 	"math"
+	"slices"
 
 	"gonum.org/v1/gonum/stat"
 	"gonum.org/v1/gonum/stat/distuv"
@@ -77,4 +78,15 @@ func Welch(a, b Sample) (d Difference, ok bool) {
 func (d Difference) Interval(confidence float64) Interval {
 	reach := TQuantile(.5+confidence/2, d.DF) * d.Error
 	return Interval{d.Mean - reach, d.Mean + reach}
+}
+
+// Median returns the middle one of values, and the mean of the two middle ones
+// where their number is even. There must be one or more.
+func Median(values []float64) float64 {
+	sorted := slices.Sorted(slices.Values(values))
+	half := len(sorted) / 2
+	if len(sorted)%2 == 1 {
+		return sorted[half]
+	}
+	return (sorted[half-1] + sorted[half]) / 2
 }

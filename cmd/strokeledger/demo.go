@@ -88,9 +88,18 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 		{Name: "Harrow Fen", Tee: "white", Holes: harrowFen, Rating: of(71.2), Slope: of(126), FrontRating: of(35.7), FrontSlope: of(127), BackRating: of(35.5), BackSlope: of(125)},
 		{Name: "Saltmarsh Links", Tee: "white", Holes: saltmarsh, Rating: of(72.4), Slope: of(131)},
 	} {
-		if _, err := store.SaveCourse(ctx, player.ID, c); err != nil {
+		id, err := store.SaveCourse(ctx, player.ID, c)
+		if err != nil {
 			return err
 		}
+		if c.Name == "Harrow Fen" {
+			if err := drawDemo(ctx, store, player.ID, id); err != nil {
+				return err
+			}
+		}
+	}
+	if err := demoBag(ctx, store, player.ID, time.Now()); err != nil {
+		return err
 	}
 	if err := demoSeasons(ctx, store, player.ID, time.Now()); err != nil {
 		return err
@@ -121,8 +130,34 @@ func demoSeasons(ctx context.Context, store *db.Store, who golf.PlayerID, until 
 			}
 		}
 	}
-	_, err := store.NewMark(ctx, who, first.AddDays(366), "lessons on the approach")
-	return err
+	if _, err := store.NewMark(ctx, who, first.AddDays(366), "lessons on the approach"); err != nil {
+		return err
+	}
+	return demoTrials(ctx, store, who, golf.DateOf(until))
+}
+
+// demoTrials fills a run-out book: four clubs from the fairway, one from the rough.
+func demoTrials(ctx context.Context, store *db.Store, who golf.PlayerID, until golf.Date) error {
+	for i, line := range []struct {
+		club  string
+		lie   golf.Lie
+		pairs [][2]float64
+	}{
+		{"8i", golf.Fairway, [][2]float64{{7, 21}, {8, 25}, {9, 26}, {10, 31}, {12, 34}}},
+		{"pw", golf.Fairway, [][2]float64{{10, 19}, {11, 20}, {12, 21}, {13, 23}, {14, 24}, {16, 27}}},
+		{"sw", golf.Fairway, [][2]float64{{13, 17}, {14, 20}, {16, 20}, {18, 24}, {20, 25}}},
+		{"lw", golf.Fairway, [][2]float64{{15, 19}, {18, 20}, {20, 25}}},
+		{"sw", golf.Rough, [][2]float64{{12, 19}, {13, 21}, {12, 18}, {15, 22}}},
+	} {
+		var trials []golf.Trial
+		for _, p := range line.pairs {
+			trials = append(trials, golf.Trial{Club: line.club, Lie: line.lie, Speed: golf.MediumGreen, Carry: p[0], Total: p[1], Unit: golf.TrialYards})
+		}
+		if err := store.NewTrials(ctx, who, until.AddDays(-30+5*i), fmt.Sprintf("demo %d", i), trials); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 func demoRound(r golf.Round, card []golf.CardHole, season int) db.Round {

@@ -39,6 +39,8 @@ var commands = []command{
 	{"plan", "say what to practise, from the rounds in a file", plan},
 	{"drill", "show what to reach in a practice drill, or list the drills", drill},
 	{"startline", "show how straight putts start, from tries of one length", startLine},
+	{"aim", "find where to aim on a hole, from its picture", aimAt},
+	{"chance", "say how likely a target is on a course, and what would change that", chance},
 	{"runout", "sum up how far chips run, and choose a club for one", runOut},
 	{"calibrate", "fit the model golfer to the published figures again", calibrate},
 }

@@ -67,7 +67,7 @@ type runOutAsk struct {
 }
 
 func readRunOut(args []string, s streams) (runOutAsk, error) {
-	ask := runOutAsk{shot: runout.Shot{Lie: golf.Fairway, Slope: runout.Level}}
+	ask := runOutAsk{shot: runout.Shot{Lie: golf.Fairway, Slope: golf.LevelGround}}
 	flags := flag.NewFlagSet("runout", flag.ContinueOnError)
 	flags.Float64Var(&ask.shot.Distance, "distance", 0, "yards from the ball to the hole")
 	flags.Float64Var(&ask.shot.Green, "green", 0, "yards from the edge of the green to the hole, on the line")
@@ -100,7 +100,7 @@ func (ask *runOutAsk) readShot(lie, slope string) (err error) {
 	if ask.shot.Lie, err = golf.ParseLie(lie); err != nil {
 		return usagef("--lie: %v", err)
 	}
-	if ask.shot.Slope, err = runout.ParseSlope(slope); err != nil {
+	if ask.shot.Slope, err = golf.ParseGreenSlope(slope); err != nil {
 		return usagef("--slope: %v", err)
 	}
 	if ask.hasShot {

@@ -41,6 +41,7 @@ func Crowd(t testing.TB, url string, players int) {
 func LetIn(t testing.TB, url string, coach int) {
 	t.Helper()
 	Exec(t, url, fmt.Sprintf(`insert into coachings (player_id, coach_id, confirmed_at) select id, %d, now() from players where id <> %[1]d`, coach))
+	Exec(t, url, fmt.Sprintf(`update players set teaches = true where id = %d`, coach))
 }
 
 // Exec runs a statement in the database at a URL.

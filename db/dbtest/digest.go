@@ -32,6 +32,7 @@ func Digest(t testing.TB, url string) func(golf.PlayerID) string {
 		`(select string_agg(x::text, '|' order by x::text) from players x where id = $1)`,
 		`(select string_agg(x::text, '|' order by x::text) from courses x where owner_id = $1)`,
 		`(select string_agg(h::text, '|' order by h::text) from course_holes h join courses c on c.id = h.course_id where c.owner_id = $1)`,
+		`(select string_agg(x::text, '|' order by x::text) from hole_pictures x where drawn_by = $1)`,
 	}
 	for _, table := range tables {
 		parts = append(parts, fmt.Sprintf(`(select string_agg(x::text, '|' order by x::text) from %s x where player_id = $1)`, pgx.Identifier{table}.Sanitize()))

@@ -17,6 +17,8 @@ type Assignment struct {
 	What     string // what to practise, never empty
 	Amount   string // how much; may be empty
 	PassMark string // what counts as a pass; may be empty
+	Figure   string // that it is to move, as the months write it; empty for none
+	Given    golf.Date
 	Due      golf.Date
 	Done     bool
 	Results  []AssignmentResult // the earliest first
@@ -28,14 +30,6 @@ type AssignmentResult struct {
 	Day    golf.Date
 	Result string
 	Passed bool // it reached the pass mark
-}
-
-// AssignForm is the form that sets something to practise.
-type AssignForm struct {
-	At     string // where it is sent
-	Fields []components.Field
-	Open   bool // shown opened, since something in it was wrong
-	Wrong  components.Summary
 }
 
 // AssignmentCard is something to practise, with its results.

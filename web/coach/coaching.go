@@ -17,7 +17,6 @@ import (
 type CoachingPage struct {
 	layout.Page
 	Heading     string
-	At          string // today, to a coach; empty otherwise
 	Lede        string // who has access, or to a coach what is new on the roster
 	Lessons     string // address of the player's own lessons and practice
 	Looks       string // address of what coaches opened
@@ -98,14 +97,10 @@ func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 
 // addRoster makes it the page of a coach.
 func (c *CoachingPage) addRoster(in RosterInput) {
-	n := len(in.Pupils)
 	c.Pupils, c.Roster = true, NewRoster(in)
-	c.Lede, c.At = c.Roster.Lede, words.LongDay(in.Today)+"."
-	c.Heading = fmt.Sprintf("Your %s pupils", words.Spelled(n))
-	if n == 1 {
-		c.Heading = "Your pupil"
-	}
-	c.Page.Foot = "Plays to puts every pupil on one scale, whatever the course. Better or worse compares strokes lost in the last ten rounds with those in the ten before, by the test of the months: clear is beyond luck, leaning probably so. One unchanged part in twenty looks clear all the same. Pupils can see which of their pages you opened, and can end your access at any time."
+	c.Heading, c.Lede = words.LongDay(in.Today), c.Roster.Lede
+	c.Page.Title, c.Page.BodyClass = "Pupils", "coaching-page"
+	c.Page.Foot = "Strokes are for 18 holes, to the golfer of each pupil’s target. Better or worse compares the last ten rounds with the ten before, by the test of the months: clear is beyond luck, leaning probably so. One unchanged part in twenty looks clear all the same. Plays to puts every pupil on one scale, whatever the course. Pupils can see which of their pages you opened, and can end your access at any time."
 }
 
 // accessLede counts who can see the player's rounds, and who is waiting.

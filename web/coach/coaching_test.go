@@ -36,20 +36,20 @@ func TestCoachLine(t *testing.T) {
 func TestCoachingPage(t *testing.T) {
 	has, waits := CoachInput{Approved: true}, CoachInput{}
 	for name, c := range map[string]struct {
-		in                        CoachingInput
-		heading, at, lede, unused string
+		in                    CoachingInput
+		heading, lede, unused string
 	}{
-		"nobody":            {CoachingInput{}, "Coach", "", "Only you can see your rounds.", ""},
-		"one waits":         {CoachingInput{Coaches: []CoachInput{waits}}, "Coach", "", "Only you can see your rounds; one coach is waiting for your approval.", ""},
-		"two wait":          {CoachingInput{Coaches: []CoachInput{waits, waits}}, "Coach", "", "Only you can see your rounds; two coaches are waiting for your approval.", ""},
-		"one has access":    {CoachingInput{Coaches: []CoachInput{has}, Unused: 1}, "Coach", "", "One coach has access.", "1 link has not been used yet."},
-		"some of each":      {CoachingInput{Coaches: []CoachInput{has, waits, has}, Unused: 2}, "Coach", "", "Two coaches have access, and one is waiting for your approval.", "2 links have not been used yet."},
-		"a coach of one":    {CoachingInput{Coaches: []CoachInput{has}, Roster: RosterInput{Pupils: pupils()[:1], Today: today}}, "Your pupil", "Monday 31 August 2026.", "Nobody has entered a round since you looked.", ""},
-		"a coach of others": {CoachingInput{Roster: RosterInput{Pupils: pupils()[3:], Today: today}}, "Your two pupils", "Monday 31 August 2026.", "Nobody has entered a round since you looked.", ""},
+		"nobody":            {CoachingInput{}, "Coach", "Only you can see your rounds.", ""},
+		"one waits":         {CoachingInput{Coaches: []CoachInput{waits}}, "Coach", "Only you can see your rounds; one coach is waiting for your approval.", ""},
+		"two wait":          {CoachingInput{Coaches: []CoachInput{waits, waits}}, "Coach", "Only you can see your rounds; two coaches are waiting for your approval.", ""},
+		"one has access":    {CoachingInput{Coaches: []CoachInput{has}, Unused: 1}, "Coach", "One coach has access.", "1 link has not been used yet."},
+		"some of each":      {CoachingInput{Coaches: []CoachInput{has, waits, has}, Unused: 2}, "Coach", "Two coaches have access, and one is waiting for your approval.", "2 links have not been used yet."},
+		"a coach of one":    {CoachingInput{Coaches: []CoachInput{has}, Roster: RosterInput{Pupils: pupils()[:1], Today: today}}, "Monday 31 August 2026", "Nothing waits.", ""},
+		"a coach of others": {CoachingInput{Roster: RosterInput{Pupils: pupils()[3:5], Today: today}}, "Monday 31 August 2026", "Two things wait, for two of your two pupils.", ""},
 	} {
 		p := NewCoachingPage(layout.Page{}, c.in)
-		if p.Heading != c.heading || p.At != c.at || p.Lede != c.lede || p.Unused != c.unused {
-			t.Errorf("%s: %q %q %q %q", name, p.Heading, p.At, p.Lede, p.Unused)
+		if p.Heading != c.heading || p.Lede != c.lede || p.Unused != c.unused {
+			t.Errorf("%s: %q %q %q", name, p.Heading, p.Lede, p.Unused)
 		}
 		if n := len(c.in.Roster.Pupils); p.Pupils != (n > 0) || len(p.Roster.Rows) != n {
 			t.Errorf("%s: %d rows on the roster", name, len(p.Roster.Rows))

@@ -4,7 +4,9 @@ import (
 	"fmt"
 
 	"strokeledger/web/components"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
+	"strokeledger/web/notes"
 	"strokeledger/web/words"
 )
 
@@ -14,7 +16,7 @@ func newLessonForm(in LessonsInput) LessonForm {
 	if back != nil {
 		typed = *back
 	}
-	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Private: typed.Private, Open: back != nil,
+	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Share: notes.ShareWith(in.Name, in.Whose.Own), Open: back != nil,
 		Day:  components.Filled(components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date"}, typed.Day),
 		Body: components.FilledArea(components.Area{Name: "body", ID: "lesson", Label: "Lesson", Hint: "Lines that begin with a hyphen become a list."}, typed.Body)}
 	f.Wrong = components.Summed(f.Day, f.Body.Field())
@@ -38,21 +40,6 @@ func newTargetPart(in LessonsInput) TargetPart {
 	return t
 }
 
-// daysToPractise is how long practice is set for, unless another day is chosen.
-const daysToPractise = 7
-
-func newAssignForm(in LessonsInput) AssignForm {
-	back := in.Returned.Assignment
-	typed := form.Assignment{Due: form.DayOf(in.Today.AddDays(daysToPractise))}
-	if back != nil {
-		typed = *back
-	}
-	f := AssignForm{At: in.Whose.Assignments(), Open: back != nil, Fields: []components.Field{
-		components.Filled(components.Field{Name: "what", Label: "What to practise"}, typed.What),
-		components.Filled(components.Field{Name: "amount", Label: "How much", Hint: "For example, 40 putts or 20 minutes."}, typed.Amount),
-		components.Filled(components.Field{Name: "pass_mark", Label: "Pass mark", Hint: "For example, 32 of 40."}, typed.PassMark),
-		components.Filled(components.Field{Name: "due", Label: "By when", Type: "date"}, typed.Due),
-	}}
-	f.Wrong = components.Summed(f.Fields...)
-	return f
+func newAssignForm(in LessonsInput) figures.PracticeForm {
+	return figures.NewPracticeForm(figures.PracticeFormInput{Whose: in.Whose, Boundary: in.Boundary, Units: in.Units, Today: in.Today, Returned: in.Returned.Assignment})
 }

@@ -24,17 +24,17 @@ type LessonsPage struct {
 	Lede      string // what is new, and to a coach how the pupil played
 	Own       bool   // the reader is the player
 	Acts      []components.Link
-	Questions []notes.Card       // not answered yet, the latest first
-	Notes     []notes.Card       // the others, the latest first
-	Lesson    LessonForm         // where a lesson is written up
-	Target    TargetPart         // shown to a coach, and to the player while one is proposed
-	Practice  []AssignmentCard   // not done yet, the first due first
-	Done      []AssignmentCard   // the latest first
-	Assign    AssignForm         // where practice is set
-	Rounds    []figures.RoundRow // the latest, to a coach; none to the player
-	AllRounds string             // address of the list of rounds
-	Coach     string             // id of the reader, as the form that ends access sends it
-	Player    string             // id of the player, likewise
+	Questions []notes.Card         // not answered yet, the latest first
+	Notes     []notes.Card         // the others, the latest first
+	Lesson    LessonForm           // where a lesson is written up
+	Target    TargetPart           // shown to a coach, and to the player while one is proposed
+	Practice  []AssignmentCard     // not done yet, the first due first
+	Done      []AssignmentCard     // the latest first
+	Assign    figures.PracticeForm // where practice is set
+	Rounds    []figures.RoundRow   // the latest, to a coach; none to the player
+	AllRounds string               // address of the list of rounds
+	Coach     string               // id of the reader, as the form that ends access sends it
+	Player    string               // id of the player, likewise
 }
 
 // LessonForm is the form that writes up a lesson.
@@ -42,9 +42,9 @@ type LessonForm struct {
 	At      string // where it is sent
 	Day     components.Field
 	Body    components.Area
-	CanHide bool // it may be private: the reader is a coach
-	Private bool // that box is ticked
-	Open    bool // shown opened, since something in it was wrong
+	CanHide bool   // it may be private: the reader is a coach
+	Share   string // on the button that lets the other read it
+	Open    bool   // shown opened, since something in it was wrong
 	Wrong   components.Summary
 }
 
@@ -73,7 +73,9 @@ type LessonsInput struct {
 	Target      float64       // the player's, a score for 18 holes of par 72
 	Coached     bool          // a coach has access
 	Today       golf.Date
-	Visit       time.Time // when the coach's previous visit ended; zero for none
+	Boundary    golf.Distance // where the player's short game ends
+	Units       form.Units    // of the reader
+	Visit       time.Time     // when the coach's previous visit ended; zero for none
 	Notes       []notes.Note
 	Assignments []Assignment
 	Proposals   []Proposal

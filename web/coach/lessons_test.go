@@ -153,7 +153,7 @@ func TestLessonsPage(t *testing.T) {
 func TestLessonForms(t *testing.T) {
 	for name, whose := range map[string]paths.Whose{"own": mine, "coach": bea} {
 		l := NewLessonsPage(layout.Page{}, LessonsInput{Whose: whose, Today: today})
-		want := LessonForm{At: "/players/7/notes", CanHide: name == "coach",
+		want := LessonForm{At: "/players/7/notes", CanHide: name == "coach", Share: map[bool]string{true: "Share with ", false: "Save"}[name == "coach"],
 			Day:  components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date", Value: "2026-08-31"},
 			Body: components.Area{Name: "body", ID: "lesson", Label: "Lesson", Hint: "Lines that begin with a hyphen become a list."}}
 		if diff := cmp.Diff(want, l.Lesson); diff != "" {
@@ -167,10 +167,10 @@ func TestLessonForms(t *testing.T) {
 	returned := func(back form.Returned) LessonsPage {
 		return NewLessonsPage(layout.Page{}, LessonsInput{Whose: bea, Today: today, Returned: back})
 	}
-	lesson := returned(form.Returned{Lesson: &form.Note{Day: day, Body: form.Text{Text: "Grip."}, Private: true}})
+	lesson := returned(form.Returned{Lesson: &form.Note{Day: day, Body: form.Text{Text: "Grip."}}})
 	assign := returned(form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.Day{Text: "soon", Problem: "No."}}})
 	target := returned(form.Returned{Target: &form.Number{Text: "120", Problem: "No."}})
-	if f := lesson.Lesson; !f.Open || !f.Private || f.Day.Value != "May" || f.Day.Problem != "No." || f.Body.Value != "Grip." || f.Wrong.Heading != "Not saved yet: one thing to fix." || lesson.Assign.Open {
+	if f := lesson.Lesson; !f.Open || f.Day.Value != "May" || f.Day.Problem != "No." || f.Body.Value != "Grip." || f.Wrong.Heading != "Not saved yet: one thing to fix." || lesson.Assign.Open {
 		t.Errorf("%+v", f)
 	}
 	if f := assign.Assign; !f.Open || f.Fields[0].Value != "Putts" || f.Fields[3].Value != "soon" || f.Fields[3].Problem != "No." || len(f.Wrong.Links) != 1 || assign.Lesson.Open {

@@ -236,3 +236,8 @@ func notesBetween(in ReportInput) (first, last golf.Date) {
 	}
 	return first, last
 }
+
+// partLevel is what a part of the game plays to in a form, beside a target.
+func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLevelInput {
+	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Change: f.Changes[c], Target: target}
+}

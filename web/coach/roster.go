@@ -12,62 +12,64 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
-	"strokeledger/web/figures"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
 
-// Roster is a coach's list of pupils, a row each.
+// Roster is a coach's pupils: what waits, then a line each.
 type Roster struct {
-	Lede    string // who played since the coach last looked, and whose game changed most
-	Rows    []RosterRow
-	Sorts   []components.Link   // ways to sort the list
-	Sort    string              // the chosen one, as the form that narrows the list sends it on; empty for the usual
-	Name    components.Field    // part of the names of the pupils to show
-	Shows   []components.Choice // which pupils can be shown
-	Aside   string              // how the list is sorted
-	None    string              // says that no pupil matches; empty when one does
-	Squad   string              // address of the pupils side by side
-	Caption string              // what the levels are
+	Lede   string      // how much waits
+	Queue  []QueueItem // what stands open of the queue
+	Rest   string      // what is folded away of it; empty for nothing
+	Folded []QueueItem
+	Rows   []RosterRow
+	Heads  []components.Link // the columns, each sorts by itself
+	Axis   components.Axis   // of every part of every pupil
+	Choice RosterChoice
+	Aside  string // how the list is sorted
+	None   string // says that no pupil matches; empty when one does
+	Squad  string // address of the pupils of the group side by side
 }
 
-// RosterRow is one pupil.
-type RosterRow struct {
-	Name, At string              // the pupil, and the address of their lessons and practice
-	Last     string              // day of the latest round, or that there is none
-	Over     string              // how many rounds the levels are over, and from when; empty without one
-	Since    string              // from which day on the coach sees rounds; empty for everything
-	Score    string              // of that round, and of how many holes unless 18; empty for none
-	Month    string              // how many rounds this month
-	Target   string              // a score for 18 holes of par 72
-	Parts    []figures.PartLevel // what each part of the game plays to
-	Doubles  string              // for 18 holes over the last ten rounds; empty without a round
-	Compound string              // share of the doubles that are compound; empty without a double
-	New      []string            // what is new since the coach last looked, with counts; none when nothing is
-	Due      string              // what to practise and by when; that none is set; without the day when late
-	Late     string              // by how many days practice is late; empty when not
+// RosterChoice is the form that sorts and narrows the list, and the groups.
+type RosterChoice struct {
+	Open   bool // the list is sorted or narrowed
+	Sorts  []components.Choice
+	Shows  []components.Choice
+	Name   components.Field
+	Groups []components.Choice // the coach's own; empty without any
+	Group  string              // the chosen one, which can be renamed; empty for all
+	Rename components.Field    // its new name
+	Links  []components.Link   // a group each, and all
 }
 
-// RosterPupil is what a row is made of.
+// RosterPupil is what a line of a roster is made of.
 type RosterPupil struct {
 	ID        golf.PlayerID
 	Name      string
-	Target    float64   // a score for 18 holes of par 72
-	Month     int       // rounds this month
-	NewRounds int       // entered since the coach last looked
-	Changed   int       // other rounds, corrected since then
-	Questions int       // not answered yet
-	Unread    int       // notes with something that the coach has not read
-	Results   int       // of practice, since the coach last looked
-	Due       golf.Date // of what is due first; zero for no practice
-	DueWhat   string    // what that is; empty for no practice
+	Target    float64      // a score for 18 holes of par 72
+	Month     int          // rounds this month
+	NewRounds int          // entered since the coach's visit before, and not opened by the coach
+	NewRound  golf.RoundID // the latest of them
+	Changed   int          // other rounds, corrected since then
+	Asked     []Question   // not answered yet, the earliest first
+	Unread    int          // other notes with something that the coach has not read
+	Results   int          // of practice, since the coach's visit before
+	Due       golf.Date    // of what is due first; zero for no practice
+	DueWhat   string       // what that is; empty for no practice
+	DueID     int64
 	Since     golf.Date // first day that the coach sees; zero for everything
+	Begun     golf.Date // when the pupil let the coach in
+	Archived  bool      // the coach has put the pupil away
+	Groups    []string  // of the coach's
 
 	analysis.RosterRow // the latest round, and the form over the last ten
 }
 
-// anyNew reports whether anything is new since the coach last looked.
-func (p *RosterPupil) anyNew() bool { return p.NewRounds+p.Changed+p.Questions+p.Unread+p.Results > 0 }
+// anyNew reports whether anything is new since the coach's visit before.
+func (p *RosterPupil) anyNew() bool {
+	return p.NewRounds+p.Changed+len(p.Asked)+p.Unread+p.Results > 0
+}
 
 // late is by how many days practice is late; 0 when it is not.
 func (p *RosterPupil) late(today golf.Date) int {
@@ -88,13 +90,13 @@ func (p *RosterPupil) worse() int {
 	return n
 }
 
-// gap is how many strokes a part of the game plays above the pupil's target;
-// minus infinity when there are too few rounds.
-func (p *RosterPupil) gap(c golf.Category) float64 {
-	if !p.Form.Now[c].Known() {
+// loses is how many strokes a round a part of the game, or all of it, loses to the
+// pupil's target; minus infinity without a round.
+func (p *RosterPupil) loses(c golf.Category) float64 {
+	if p.Form.Rounds == 0 {
 		return math.Inf(-1)
 	}
-	return p.Form.Now[c].Level.Value - p.Target
+	return p.Form.Lost[c]
 }
 
 // RosterInput is what a roster is made of.
@@ -110,12 +112,19 @@ type rosterOrder struct {
 	compare   func(a, b *RosterPupil, today golf.Date) int
 }
 
-// byNeed puts pupils first who asked or replied, then those who played, then
-// those who practised, then those whose practice is late or whose game got
-// worse, then those who played last.
+// byNeed puts pupils first who asked or wrote, then those who played, then those
+// whose game changed clearly or whose practice is late, then those who have gone
+// quiet, then the others; of equals those who played last.
 func byNeed(a, b *RosterPupil, today golf.Date) int {
-	return cmp.Or(cmp.Compare(b.Questions, a.Questions), compareAny(b.Unread, a.Unread), compareAny(b.NewRounds, a.NewRounds), compareAny(b.Changed, a.Changed), compareAny(b.Results, a.Results),
-		cmp.Compare(b.late(today), a.late(today)), cmp.Compare(b.worse(), a.worse()), b.Last.Compare(a.Last))
+	return cmp.Or(cmp.Compare(a.first(today), b.first(today)), compareAny(b.Results, a.Results), b.Last.Compare(a.Last))
+}
+
+// first is a pupil's place in the queue.
+func (p *RosterPupil) first(today golf.Date) need {
+	if all := p.queue(today); len(all) > 0 {
+		return all[0].need
+	}
+	return needs
 }
 
 // compareAny compares whether there are any.
@@ -123,69 +132,87 @@ func compareAny(a, b int) int { return words.Tally(a > 0) - words.Tally(b > 0) }
 
 // rosterOrders lists the ways to sort, the usual one first.
 func rosterOrders() []rosterOrder {
+	losing := func(c golf.Category) func(a, b *RosterPupil, _ golf.Date) int {
+		return func(a, b *RosterPupil, _ golf.Date) int { return cmp.Compare(b.loses(c), a.loses(c)) }
+	}
 	all := []rosterOrder{
-		{"", "what needs attention", byNeed},
-		{"round", "latest round", func(a, b *RosterPupil, _ golf.Date) int { return b.Last.Compare(a.Last) }},
+		{"", "what needs a look", byNeed},
 		{"name", "name", func(*RosterPupil, *RosterPupil, golf.Date) int { return 0 }},
+		{"round", "latest round", func(a, b *RosterPupil, _ golf.Date) int { return b.Last.Compare(a.Last) }},
+		{"over", "strokes a round", losing(0)},
 	}
 	for _, c := range golf.Categories {
-		all = append(all, rosterOrder{c.String(), c.String() + " above target", func(a, b *RosterPupil, _ golf.Date) int { return cmp.Compare(b.gap(c), a.gap(c)) }})
+		all = append(all, rosterOrder{c.String(), "strokes lost " + words.Where(c), losing(c)})
 	}
 	return append(all, rosterOrder{"doubles", "doubles", func(a, b *RosterPupil, _ golf.Date) int { return cmp.Compare(b.Form.Doubles, a.Form.Doubles) }})
 }
 
-// rosterShows lists which pupils can be shown, all first.
+// rosterShows lists which pupils can be shown, the usual ones first.
 var rosterShows = []struct {
 	key, name string
 	holds     func(p *RosterPupil, today golf.Date) bool
 }{
-	{"", "all pupils", func(*RosterPupil, golf.Date) bool { return true }},
+	{"", "all but those put away", func(*RosterPupil, golf.Date) bool { return true }},
 	{"new", "with something new", func(p *RosterPupil, _ golf.Date) bool { return p.anyNew() }},
 	{"late", "with late practice", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
 	{"worse", "with a part that got clearly worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
 	{"target", "with a part clearly above target", func(p *RosterPupil, _ golf.Date) bool {
 		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
 	}},
+	{"quiet", "without a round for four weeks", func(p *RosterPupil, today golf.Date) bool { return p.still(today) > 0 }},
+	{putAway, "put away", func(*RosterPupil, golf.Date) bool { return true }},
 }
+
+// putAway shows those who were put away, whom every other choice leaves out.
+const putAway = "archived"
+
+// partScale is the axis of a part of a game on every roster, in strokes a round.
+var partScale = chart.Scale{Low: -2.25, High: 4.25, Step: 2}
 
 // NewRoster makes the list.
 func NewRoster(in RosterInput) Roster {
-	ros := Roster{Sort: in.At.Sort, Lede: rosterLede(in.Pupils), Squad: paths.Squad,
-		Name:    components.Field{Name: "name", Label: "Name", Value: in.At.Name},
-		Caption: "Plays to: the level of each part of the game over the last ten rounds and the ten before, with a 95% interval; the dashed line is the pupil’s target"}
+	ros := Roster{Squad: paths.SquadOf(in.At.Group), Axis: components.NewAxis(partScale, words.Tick)}
+	queue := queueOf(in.Pupils, in.Today)
+	ros.Lede, ros.Queue = queueLede(queue, len(in.Pupils)), queue
+	if len(queue) > queueShown {
+		ros.Queue, ros.Folded = queue[:queueShown], queue[queueShown:]
+		ros.Rest = restOf(ros.Folded)
+	}
 	orders := rosterOrders()
 	order, holds := orders[0], rosterShows[0].holds
 	for _, o := range orders {
-		here := o.key == in.At.Sort
-		if here {
+		if o.key == in.At.Sort {
 			order = o
 		}
-		ros.Sorts = append(ros.Sorts, components.Link{Name: o.name, At: in.At.By(o.key).Address(), Here: here})
 	}
 	for _, s := range rosterShows {
 		if s.key == in.At.Show {
 			holds = s.holds
 		}
-		ros.Shows = append(ros.Shows, components.Choice{Value: s.key, Name: s.name, Chosen: s.key == in.At.Show})
 	}
+	ros.Choice = newRosterChoice(in, orders)
+	ros.heads(in)
 	ros.Aside = "Sorted by " + order.name + "."
-	if order.key == "" {
-		ros.Aside = "First come pupils who asked or replied, then those who entered rounds or practised since you last looked, then those whose practice is late or whose game got clearly worse."
+	if in.At.Group != "" {
+		ros.Aside = in.At.Group + ". " + ros.Aside
 	}
 	ros.rows(in, order, holds)
 	return ros
 }
 
+// heads are the heads of the columns, each of which sorts by itself.
+func (ros *Roster) heads(in RosterInput) {
+	for _, h := range [][2]string{{"name", "Pupil"}, {"round", "Last round"}, {"over", "A round"}, {golf.TeeShots.String(), "Tee"}, {golf.Approach.String(), "Approach"}, {golf.ShortGame.String(), "Short game"}, {golf.Putting.String(), "Putting"}, {"", "What is new"}} {
+		ros.Heads = append(ros.Heads, components.Link{Name: h[1], At: in.At.By(h[0]).Address(), Here: h[0] == in.At.Sort})
+	}
+}
+
 // rows adds the pupils that match, in their order.
 func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPupil, golf.Date) bool) {
 	var shown []*RosterPupil
-	var levels []figures.PartLevelInput // of all pupils, so that every choice has the same scale
 	for i := range in.Pupils {
 		p := &in.Pupils[i]
-		for _, c := range golf.Categories {
-			levels = append(levels, partLevel(&p.Form, c, p.Target))
-		}
-		if holds(p, in.Today) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(in.At.Name)) {
+		if p.Archived == (in.At.Show == putAway) && holds(p, in.Today) && p.isIn(in.At.Group) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(in.At.Name)) {
 			shown = append(shown, p)
 		}
 	}
@@ -193,44 +220,49 @@ func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPup
 	if len(shown) == 0 {
 		ros.None = "No pupils match."
 	}
-	scale := figures.LevelScale(levels)
 	for _, p := range shown {
-		ros.Rows = append(ros.Rows, newRosterRow(p, in.Today, scale))
+		ros.Rows = append(ros.Rows, newRosterRow(p, in.Today))
 	}
 }
 
-// partLevel is what a part of the game plays to in a form, beside a target.
-func partLevel(f *compare.Form, c golf.Category, target float64) figures.PartLevelInput {
-	return figures.PartLevelInput{Part: c, Now: f.Now[c], Before: f.Before[c], Change: f.Changes[c], Target: target}
+// isIn reports whether a pupil is in a group of the coach's; everybody is in none.
+func (p *RosterPupil) isIn(group string) bool { return group == "" || slices.Contains(p.Groups, group) }
+
+// newRosterChoice makes the form that sorts and narrows the list.
+func newRosterChoice(in RosterInput, orders []rosterOrder) RosterChoice {
+	c := RosterChoice{Open: in.At.Sort+in.At.Show+in.At.Name+in.At.Group != "", Name: components.Field{Name: "name", Label: "Name", Value: in.At.Name},
+		Rename: components.Field{Name: "to", ID: "rename", Label: fmt.Sprintf("Another name for %s", in.At.Group), Value: in.At.Group}}
+	for _, o := range orders {
+		c.Sorts = append(c.Sorts, components.Choice{Value: o.key, Name: o.name, Chosen: o.key == in.At.Sort})
+	}
+	for _, s := range rosterShows {
+		c.Shows = append(c.Shows, components.Choice{Value: s.key, Name: s.name, Chosen: s.key == in.At.Show})
+	}
+	names := GroupNames(in.Pupils)
+	if len(names) == 0 {
+		return c
+	}
+	c.Groups = append(c.Groups, components.Choice{Name: "all pupils", Chosen: in.At.Group == ""})
+	c.Links = append(c.Links, components.Link{Name: "All", At: in.At.Of("").Address(), Here: in.At.Group == ""})
+	for _, name := range names {
+		here := name == in.At.Group
+		if here {
+			c.Group = name
+		}
+		c.Groups = append(c.Groups, components.Choice{Value: name, Name: name, Chosen: here})
+		c.Links = append(c.Links, components.Link{Name: name, At: in.At.Of(name).Address(), Here: here})
+	}
+	return c
 }
 
-func newRosterRow(p *RosterPupil, today golf.Date, scale chart.Range) RosterRow {
-	r := RosterRow{Name: p.Name, At: paths.Whose{Player: p.ID}.Lessons(), Target: words.Plain(p.Target), Last: "no rounds yet", New: p.news()}
-	if !p.Since.IsZero() {
-		r.Since = "shared from " + words.NearDay(p.Since, today)
+// GroupNames are the groups of some pupils, each once and in order.
+func GroupNames(pupils []RosterPupil) []string {
+	var all []string
+	for i := range pupils {
+		all = append(all, pupils[i].Groups...)
 	}
-	if p.Holes > 0 {
-		r.Last, r.Score = words.NearDay(p.Last, today), words.Score(p.Score, p.Lifted)
-		if p.Holes != 18 {
-			r.Score += fmt.Sprintf("%s, target %s", words.OnHoles(p.Holes), words.Plain(p.HolesTarget))
-		}
-		r.Over = fmt.Sprintf("levels over %s from %s", words.Plural(p.Form.Rounds, "round", "rounds"), words.NearDay(p.From, today))
-		r.Doubles = fmt.Sprintf("%.1f", p.Form.Doubles)
-		if p.Form.Doubles > 0 {
-			r.Compound = words.Percent(p.Form.Compound) + " compound"
-		}
-	}
-	r.Month = words.Plural(p.Month, "round", "rounds") + " this month"
-	for _, c := range golf.Categories {
-		r.Parts = append(r.Parts, figures.NewPartLevel(partLevel(&p.Form, c, p.Target), scale))
-	}
-	switch late := p.late(today); {
-	case p.DueWhat == "":
-		r.Due = "none set"
-	case late > 0:
-		r.Due, r.Late = p.DueWhat, daysLate(late)
-	default:
-		r.Due = p.DueWhat + ", " + words.DueDay(p.Due, today)
-	}
-	return r
+	slices.SortFunc(all, func(a, b string) int {
+		return cmp.Or(cmp.Compare(strings.ToLower(a), strings.ToLower(b)), cmp.Compare(a, b))
+	})
+	return slices.Compact(all)
 }

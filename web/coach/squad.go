@@ -72,7 +72,7 @@ type SquadMember struct {
 
 // NewSquadPage makes the page.
 func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
-	page.Title, page.Here = "Pupils side by side", paths.Squad
+	page.Title, page.Here, page.BodyClass = "Pupils side by side", paths.Squad, "squad-page"
 	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
 	s := SquadPage{Page: page, Open: !in.Days.Sound(),
 		From: components.Field{Name: "from", Label: "Played from", Type: "date", Hint: "Without days, the last ten rounds of each pupil.", Value: in.Days.From.Text, Problem: in.Days.From.Problem},

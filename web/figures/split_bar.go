@@ -33,7 +33,20 @@ func blockClasses() [splitParts]string {
 
 // NewSplitBar draws what a round lost, counted outward from the line and cut at
 // the ends of the axis.
-func NewSplitBar(s Split) SplitBar {
+func NewSplitBar(s Split) SplitBar { return s.on(splitScale) }
+
+// averageScale is the axis of a split bar that stands for an average of rounds, which
+// is never as far from the target as a single one.
+var averageScale = chart.Scale{Low: -3, High: 10, Step: 5}
+
+// NewAverageBar draws an average of rounds the same way, on an axis of its own.
+func NewAverageBar(s Split) SplitBar { return s.on(averageScale) }
+
+// AverageZero is where the line stands on that axis.
+func AverageZero() string { return averageScale.Percent(0) }
+
+// on draws a split on an axis.
+func (s Split) on(scale chart.Scale) SplitBar {
 	b := SplitBar{Known: true}
 	right, left := 0.0, 0.0
 	for i, p := range s.Parts {
@@ -44,14 +57,14 @@ func NewSplitBar(s Split) SplitBar {
 		} else {
 			right = to
 		}
-		from, to = max(from, splitScale.Low), min(to, splitScale.High)
+		from, to = max(from, scale.Low), min(to, scale.High)
 		if from < to {
-			b.Blocks = append(b.Blocks, SplitBlock{class, splitScale.Percent(from), chart.Percent((to - from) / (splitScale.High - splitScale.Low))})
+			b.Blocks = append(b.Blocks, SplitBlock{class, scale.Percent(from), chart.Percent((to - from) / (scale.High - scale.Low))})
 		}
 	}
-	b.CutLeft, b.CutRight = left < splitScale.Low, right > splitScale.High
-	if net := float64(s.Over) / 10; net >= splitScale.Low && net <= splitScale.High {
-		b.Net = splitScale.Percent(net)
+	b.CutLeft, b.CutRight = left < scale.Low, right > scale.High
+	if net := float64(s.Over) / 10; net >= scale.Low && net <= scale.High {
+		b.Net = scale.Percent(net)
 	}
 	return b
 }

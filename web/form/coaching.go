@@ -1,7 +1,9 @@
 package form
 
 import (
+	"fmt"
 	"net/url"
+	"slices"
 	"strings"
 
 	"strokeledger/analysis/golf"
@@ -68,12 +70,16 @@ type Assignment struct {
 	What     Text // what to practise
 	Amount   Text // how much or how often; may be empty
 	PassMark Text // the result that passes; may be empty
+	Figure   Text // that it is to move, as an address of the months writes it; may be empty
 	Due      Day  // when it is to be done
 }
 
+// maxFigure is the most letters of a figure's name.
+const maxFigure = 60
+
 // ParseAssignment reads something to practise.
 func ParseAssignment(v url.Values) Assignment {
-	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Due: ParseDay(v.Get("due"))}
+	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Figure: ParseText(v.Get("figure"), maxFigure).saying("Choose a figure of the list."), Due: ParseDay(v.Get("due"))}
 	if a.What.Text == "" {
 		a.What.Problem = "Say what to practise."
 	}
@@ -81,7 +87,7 @@ func ParseAssignment(v url.Values) Assignment {
 }
 
 // Sound reports whether nothing is wrong with the form.
-func (a Assignment) Sound() bool { return sound(a.What, a.Amount, a.PassMark, a.Due) }
+func (a Assignment) Sound() bool { return sound(a.What, a.Amount, a.PassMark, a.Figure, a.Due) }
 
 func practice(text string) Text {
 	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 letters, in one line.")
@@ -116,3 +122,32 @@ func ParseMark(v url.Values) Mark {
 
 // Sound reports whether nothing is wrong with the form.
 func (m Mark) Sound() bool { return sound(m.Day, m.What) }
+
+// Groups are the names of a coach's groups, typed with commas between them.
+type Groups = Field[[]string]
+
+// maxGroups is in how many groups of a coach a pupil may be.
+const maxGroups = 12
+
+// ParseGroups reads names of groups. Empty is none.
+func ParseGroups(text string) Groups {
+	f := Groups{Text: strings.TrimSpace(text)}
+	for name := range strings.SplitSeq(text, ",") {
+		if name = strings.Join(strings.Fields(name), " "); name == "" || slices.Contains(f.Value, name) {
+			continue
+		}
+		if !golf.Sayable(name, golf.MaxName) {
+			return refused[[]string](f.Text, fmt.Sprintf("A group has at most %d letters, in one line.", golf.MaxName))
+		}
+		f.Value = append(f.Value, name)
+	}
+	if len(f.Value) > maxGroups {
+		return refused[[]string](f.Text, fmt.Sprintf("At most %d groups.", maxGroups))
+	}
+	return f
+}
+
+// WriteGroups writes names of groups as ParseGroups reads them.
+func WriteGroups(names []string) Groups {
+	return Groups{Text: strings.Join(names, ", "), Value: names}
+}

@@ -11,6 +11,7 @@ type Returned struct {
 	Assignment *Assignment // something to practise
 	Result     *Result     // of a practice
 	Target     *Number     // that a coach proposes
+	Groups     *Groups     // of a coach's pupil
 	Card       *RoundCard  // conditions, and the scores of the nines
 }
 

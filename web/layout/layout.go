@@ -18,7 +18,7 @@ type Page struct {
 	Teaches   bool          // has pupils
 	Here      string        // address of the navigation's entry that this page belongs to
 	Since     golf.Date     // first day of the player's that the reader, a coach, sees; zero for everything
-	Shared    string        // says that, in a sentence; empty for everything
+	Pupil     *PupilBar     // whose page a coach looks at; nil for other pages
 	Flash     string        // what just happened, in a sentence
 	Undo      *Undo         // the way back from what was just removed; nil for nothing
 	Explained string        // id of the part of the help that explains the page; empty for all of it
@@ -45,17 +45,21 @@ func (p Page) helpAt() string {
 
 // Modules are the modules that the page's script imports, to be fetched with it.
 func (p Page) Modules() []string {
-	if p.Script == "entry.js" {
+	switch p.Script {
+	case "entry.js":
 		return []string{"keys.js", "waiting.js"}
+	case "drill.js":
+		return []string{"waiting.js"}
+	default:
+		return nil
 	}
-	return nil
 }
 
-// EntryFiles are the addresses of the files that the page of a hole, and the one
-// shown without a connection, cannot do without.
+// EntryFiles are the addresses of the files that the page of a hole, the card to
+// carry, and the page shown without a connection cannot do without.
 func EntryFiles() []string {
 	var all []string
-	for _, name := range []string{"app.css", "entry.js", "keys.js", "waiting.js", "offline.js", "book-400.woff2", "book-700.woff2", "column-400.woff2", "column-700.woff2"} {
+	for _, name := range []string{"app.css", "entry.js", "keys.js", "drill.js", "waiting.js", "offline.js", "carry.js", "book-400.woff2", "book-700.woff2", "column-400.woff2", "column-700.woff2"} {
 		all = append(all, static.URL(name))
 	}
 	return all

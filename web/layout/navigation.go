@@ -53,6 +53,7 @@ func (p Page) game() []Destination {
 	return []Destination{
 		{At: paths.NewRound, Name: "Enter"}, {At: paths.Rounds, Name: "Rounds"}, {At: paths.MyMonths, Name: "Months"},
 		{At: paths.Whose{Player: p.ID, Own: true}.Lessons(), Name: "Practice"},
+		{At: paths.Whose{Player: p.ID, Own: true}.Play(), Name: "Play"},
 	}
 }
 

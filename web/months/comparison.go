@@ -29,10 +29,14 @@ type ComparisonPage struct {
 	Counts  []CountFold
 	Putts   figures.Putts
 	Bands   figures.FigureTable // strokes lost by distance
-	Enter   string              // address that begins a round; empty where the page is not empty, and for a coach
-	CSV     string              // address of the table as a file
-	Record  string              // address of the handicap estimate
-	Lessons string              // address of lessons and practice
+
+	PractiseFor string            // says what Practise leads to
+	Practise    []components.Link // from every part that lost strokes in the latest span to its place in the plan
+
+	Enter   string // address that begins a round; empty where the page is not empty, and for a coach
+	CSV     string // address of the table as a file
+	Record  string // address of the handicap estimate
+	Lessons string // address of lessons and practice
 }
 
 // NewComparisonPage makes the page.
@@ -70,6 +74,23 @@ func (m *ComparisonPage) show(in figures.ComparisonInput) {
 	m.Counts = counts(in)
 	m.Putts = figures.NewPutts(in)
 	m.Bands = figures.NewBandTable(in)
+	m.practise(in)
+}
+
+// practise leads from every part that lost strokes in the latest span with rounds to
+// its place in the plan of that span.
+func (m *ComparisonPage) practise(in figures.ComparisonInput) {
+	pair := figures.NewPair(in)
+	if pair.Now < 0 {
+		return
+	}
+	m.PractiseFor = "What to practise, by the rounds of " + pair.NowName
+	printed, span := figures.PrintedLosses(in.Sheet, pair.Now), in.Sheet.Columns[pair.Now].Span
+	for _, part := range golf.Categories {
+		if printed[part] > 0 {
+			m.Practise = append(m.Practise, components.Link{Name: words.Capital(part.String()), At: in.At.PlanFor(part, span)})
+		}
+	}
 }
 
 // workings are those of the parts, for paper.

@@ -20,6 +20,7 @@ type EditForm struct {
 	At       string             // where the edited note is sent; empty for others' notes, which have no such form
 	RemoveAt string             // where the form that removes it is sent
 	Body     components.Area    // the note as it is, or as it was changed
+	Share    string             // on the button that saves it for who may read it
 	CanHide  bool               // it may be made private: the writer is a coach and nobody has replied
 	Open     bool               // shown opened, since something in it was wrong
 	Wrong    components.Summary // what was wrong; empty when nothing
@@ -41,8 +42,20 @@ func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
 // the note as it is.
 func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
 	typed := back.EditOf(n.ID, n.Body)
-	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound()}
+	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound(), Share: "Save"}
+	if f.CanHide {
+		f.Share = "Save, shared"
+	}
 	f.Body = components.FilledArea(components.Area{Name: "body", ID: "edit-" + ID(n.ID), Label: "Edit the note"}, typed.Body)
 	f.Wrong = components.Summed(f.Body.Field())
 	return f
+}
+
+// ShareWith is on the button that lets others read what is written: the pupil of a
+// name, or the coaches of a player who writes.
+func ShareWith(name string, own bool) string {
+	if own {
+		return "Save"
+	}
+	return "Share with " + name
 }

@@ -28,7 +28,11 @@ func replyTo(title string) ReplyForm {
 
 // editOf is the form that edits note 3.
 func editOf(body string, canHide bool) EditForm {
-	return EditForm{At: "/players/7/notes/3", RemoveAt: "/players/7/notes/3/remove", CanHide: canHide, Body: components.Area{Name: "body", ID: "edit-note-3", Label: "Edit the note", Value: body}}
+	share := "Save"
+	if canHide {
+		share = "Save, shared"
+	}
+	return EditForm{Share: share, At: "/players/7/notes/3", RemoveAt: "/players/7/notes/3/remove", CanHide: canHide, Body: components.Area{Name: "body", ID: "edit-note-3", Label: "Edit the note", Value: body}}
 }
 
 func TestCard(t *testing.T) {
@@ -108,7 +112,7 @@ func TestCardAsPage(t *testing.T) {
 		{"another's note", Note{ID: 3, Author: "Ines <b>", Body: "Aim left.\n- feet\n- shoulders"}, own,
 			[]string{`id="note-3"`, "<bdi>Ines &lt;b&gt;</bdi>", "Aim left.</p>", "<li>feet</li>", `action="/players/7/notes/3/replies"`}, []string{"Edit or remove", "private", "new</em>"}},
 		{"the reader's private note", Note{ID: 3, Mine: true, Private: true, Body: "Aim left."}, pupil,
-			[]string{"private: only you can read it", `name="private" value="yes" checked`, "Remove this note"}, []string{"/replies"}},
+			[]string{"private: only you can read it", `name="private" value="yes">Keep to myself`, "Remove this note"}, []string{"/replies"}},
 		{"a player's note cannot be private", Note{ID: 3, Mine: true, Body: "Aim left."}, own,
 			[]string{"Edit or remove", "not read yet"}, []string{`name="private"`}},
 		{"a reply is removed by its writer", Note{ID: 3, Replies: []Reply{{ID: 5, Mine: true, Body: "Yes."}, {ID: 6, Author: "Ines", Body: "Good."}}}, own,
@@ -168,6 +172,42 @@ func TestPrintedLines(t *testing.T) {
 	} {
 		if got := NewCard(c.note, pupil, false, form.Returned{}).Lines(10); got != c.want {
 			t.Errorf("%q takes %d lines, want %d", c.note.Body, got, c.want)
+		}
+	}
+}
+
+// Only what begins with https:// and names a host is a link, without the punctuation
+// of its sentence and without what is made to look like another host.
+func TestLinksInNotes(t *testing.T) {
+	for text, want := range map[string][]Piece{
+		"":                                       nil,
+		"plain":                                  {{Text: "plain"}},
+		"see https://harrowfen.example/a?b=1#c.": {{Text: "see "}, {"https://harrowfen.example/a?b=1#c", "https://harrowfen.example/a?b=1#c"}, {Text: "."}},
+		"(https://a.example) https://b.example":  {{Text: "("}, {"https://a.example", "https://a.example"}, {Text: ") "}, {"https://b.example", "https://b.example"}},
+		"http://a.example javascript:alert(1)":   {{Text: "http://a.example javascript:alert(1)"}},
+		"https:// https://bank@evil.example":     {{Text: "https"}, {Text: ":// "}, {Text: "https://bank@evil.example"}},
+	} {
+		got := Pieces(text)
+		joined, plain := "", ""
+		for _, p := range got {
+			joined += p.Text
+		}
+		for _, p := range want {
+			plain += p.Text
+		}
+		if joined != text || plain != text {
+			t.Errorf("%q is shown as %q", text, joined)
+		}
+		if text[:min(8, len(text))] != "https://" {
+			if diff := cmp.Diff(want, got); diff != "" {
+				t.Errorf("%q: %s", text, diff)
+			}
+			continue
+		}
+		for _, p := range got {
+			if p.At != "" {
+				t.Errorf("%q has the link %q", text, p.At)
+			}
 		}
 	}
 }

@@ -1,7 +1,9 @@
 package notes
 
 import (
+	"net/url"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -28,6 +30,39 @@ func Paragraphs(text string) []Paragraph {
 		}
 		last := &all[len(all)-1]
 		last.Lines, begin = append(last.Lines, item), false
+	}
+	return all
+}
+
+// Piece is a part of a line: plain text, or a link that somebody typed.
+type Piece struct {
+	Text string
+	At   string // where it leads; empty for plain text
+}
+
+// Pieces takes a line apart at its links. Only those that begin with https:// are
+// links; punctuation at the end belongs to the sentence.
+func Pieces(line string) []Piece {
+	var all []Piece
+	for line != "" {
+		from := strings.Index(line, "https://")
+		if from < 0 {
+			return append(all, Piece{Text: line})
+		}
+		end := len(line)
+		if i := strings.IndexFunc(line[from:], unicode.IsSpace); i >= 0 {
+			end = from + i
+		}
+		link := strings.TrimRight(line[from:end], ".,;:!?)]}>'\"’”")
+		end = from + len(link)
+		if from > 0 {
+			all = append(all, Piece{Text: line[:from]})
+		}
+		piece := Piece{Text: link}
+		if at, err := url.Parse(link); err == nil && at.Scheme == "https" && at.Host != "" && at.User == nil {
+			piece.At = at.String()
+		}
+		all, line = append(all, piece), line[end:]
 	}
 	return all
 }

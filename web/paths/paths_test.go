@@ -98,8 +98,9 @@ func TestWhosePages(t *testing.T) {
 		{pupil.Round(12), "/players/7/rounds/12"},
 		{own.Rounds(), "/rounds"},
 		{pupil.Rounds(), "/players/7/rounds"},
-		{own.Write(12, "7.3"), "/rounds/12?on=7.3#write"},
-		{pupil.Write(12, "7"), "/players/7/rounds/12?on=7#write"},
+		{pupil.Overview(), "/players/7"}, {pupil.Groups(), "/players/7/groups"}, {pupil.Archive(), "/players/7/archive"}, {SquadOf(""), "/coaching/squad"}, {SquadOf("Tuesday six"), "/coaching/squad?group=Tuesday+six"},
+		{own.Write(12, 7, 3), "/rounds/12?on=7.3#write-7"},
+		{pupil.Written(12, 7, 0), "/players/7/rounds/12?on=7"},
 	})
 	// What both may do has one address.
 	for _, whose := range []Whose{own, pupil} {

@@ -3,6 +3,7 @@ package paths
 import (
 	"net/url"
 	"strconv"
+	"strings"
 
 	"strokeledger/analysis/golf"
 )
@@ -25,7 +26,16 @@ const (
 	CoachLooks   = "/coaching/looks"
 	CoachKept    = "/coaching/kept"
 	Squad        = "/coaching/squad"
+	CoachGroups  = "/coaching/groups"
 )
+
+// SquadOf is the pupils of a coach's group side by side.
+func SquadOf(group string) string {
+	if group == "" {
+		return Squad
+	}
+	return Squad + "?" + url.Values{"group": {group}}.Encode()
+}
 
 // Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {
@@ -40,12 +50,14 @@ type Roster struct {
 	Sort string // by what; empty for what needs a look
 	Show string // which; empty for all
 	Name string // part of the names; empty for any
+
+	Group string // of the coach's own; empty for all
 }
 
 // Address is the list of that choice.
 func (r Roster) Address() string {
 	q := url.Values{}
-	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name} {
+	for k, v := range map[string]string{"sort": r.Sort, "show": r.Show, "name": r.Name, "group": r.Group} {
 		if v != "" {
 			q.Set(k, v)
 		}
@@ -54,6 +66,12 @@ func (r Roster) Address() string {
 		return Coaching
 	}
 	return Coaching + "?" + q.Encode()
+}
+
+// Of is the same choice of another group.
+func (r Roster) Of(group string) Roster {
+	r.Group = group
+	return r
 }
 
 // By is the same choice sorted by something else.
@@ -82,6 +100,15 @@ type Whose struct {
 
 // at is a page of the player.
 func (w Whose) at(page string) string { return Players + "/" + number(int64(w.Player)) + page }
+
+// Overview is what a coach needs to know of the player before a lesson.
+func (w Whose) Overview() string { return w.at("") }
+
+// Groups is where a coach sorts the player into groups.
+func (w Whose) Groups() string { return w.at("/groups") }
+
+// Archive is where a coach puts the player away, or brings the player back.
+func (w Whose) Archive() string { return w.at("/archive") }
 
 // Round is the statement of one of the player's rounds.
 func (w Whose) Round(id golf.RoundID) string {
@@ -137,17 +164,76 @@ func (w Whose) RemoveReply(note, reply int64) string {
 	return w.Reply(note) + "/" + number(reply) + "/remove"
 }
 
-// Write is where a note about a place of a round is written: a hole, or a hole
-// and a shot.
-func (w Whose) Write(id golf.RoundID, on string) string {
-	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode() + "#write"
+// Write is where a note about a shot is written, on the statement of its round.
+func (w Whose) Write(id golf.RoundID, hole, shot int) string {
+	return w.Written(id, hole, shot) + "#write-" + strconv.Itoa(hole)
+}
+
+// Written is the statement with the form for a note about a hole open, and its shot
+// chosen; shot 0 is the hole as a whole.
+func (w Whose) Written(id golf.RoundID, hole, shot int) string {
+	on := strconv.Itoa(hole)
+	if shot > 0 {
+		on += "." + strconv.Itoa(shot)
+	}
+	return w.Round(id) + "?" + url.Values{"on": {on}}.Encode()
 }
 
 // Plan says what to practise.
 func (w Whose) Plan() string { return w.at("/plan") }
 
+// PlanOf says what to practise, by the latest rounds of a span; of all rounds for the
+// zero value.
+func (w Whose) PlanOf(span golf.Span) string {
+	if span == (golf.Span{}) {
+		return w.Plan()
+	}
+	return w.Plan() + "?" + url.Values{"span": {span.String()}}.Encode()
+}
+
+// PlanFor is the place of a part of the game in that plan.
+func (w Whose) PlanFor(part golf.Category, span golf.Span) string {
+	return w.PlanOf(span) + "#" + PlanPlace(part)
+}
+
+// PlanPlace is the place of a part of the game on the page of a plan.
+func PlanPlace(part golf.Category) string {
+	return "plan-" + strings.ReplaceAll(part.String(), " ", "-")
+}
+
 // Drill is how a drill is set up, and its mark for the player.
 func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
+
+// RunOut is the player's run-out book.
+func (w Whose) RunOut() string { return w.at("/run-out") }
+
+// RunOutFile is the book as a file.
+func (w Whose) RunOutFile() string { return w.at("/run-out.csv") }
+
+// RemoveTrial removes a ball from the book.
+func (w Whose) RemoveTrial(id int64) string { return w.RunOut() + "/" + number(id) + "/remove" }
+
+// StartLine is how straight the player starts putts.
+func (w Whose) StartLine() string { return w.at("/start-line") }
+
+// DrillShowing is that page with the result of a session.
+func (w Whose) DrillShowing(key string, session int64) string {
+	return w.Drill(key) + "?session=" + number(session)
+}
+
+// DrillTyped is that page with a session in its form that is not saved yet.
+func (w Whose) DrillTyped(key string, typed url.Values) string {
+	return w.Drill(key) + "?" + typed.Encode()
+}
+
+// Log is every session of practice, by week.
+func (w Whose) Log() string { return w.at("/log") }
+
+// Session is where a session of a drill is changed.
+func (w Whose) Session(id int64) string { return w.at("/sessions/" + number(id)) }
+
+// RemoveSession removes a session of a drill.
+func (w Whose) RemoveSession(id int64) string { return w.Session(id) + "/remove" }
 
 // Assignments is where a coach gives something to practise.
 func (w Whose) Assignments() string { return w.at("/assignments") }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
 	"strokeledger/analysis/practice"
 	"strokeledger/web/components"
 	"strokeledger/web/form"
@@ -20,14 +21,22 @@ type DrillPage struct {
 	Lede     string // the mark
 	Chances  string // how often it is passed; empty for a drill without a mark
 	SetUp    [3]string
-	Counts   string // when a try counts; empty for a drill without a mark
-	Writes   string // what to write down
-	Target   string // over the shares of the target's golfer
-	Today    string // over the player's; empty when not known
+	Drawing  *components.Drawing // of the set-up; nil for a drill without one
+	Boxes    *PencilBoxes
+	More     components.Link // the page that says more about what is practised; empty for most
+	Counts   string          // when a try counts; empty for a drill without a mark
+	Writes   string          // what to write down
+	Target   string          // over the shares of the target's golfer
+	Today    string          // over the player's; empty when not known
 	Stations []StationRow
 	Cautions []string
 	Others   []components.Link
-	Plan     string // address of the plan
+	Plan     string       // address of the plan
+	Log      string       // address of the log
+	Form     *SessionForm // nil for a coach
+	Result   *ResultPart  // of the session that was just saved or is the latest; nil without one
+	Sessions []SessionRow // the latest first
+	Moves    bool         // the drill can be moved, so sessions say from where
 }
 
 // StationRow is a place of a drill with what to expect there.
@@ -43,6 +52,9 @@ type DrillInput struct {
 	Name   string // the player's
 	Target float64
 	Units  form.Units
+	Day    golf.Date // where the player is
+	Shown  int64     // the session to show; 0 for the latest
+	Form   *SessionInput
 	analysis.DrillFor
 }
 
@@ -58,7 +70,7 @@ var written = map[practice.Written]string{
 func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 	page.Title, page.Here = in.DrillFor.Name, layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Marks come from the golfer who averages the target, by an exact step of the same model that prices every shot."
-	d := DrillPage{Page: page, Name: in.DrillFor.Name, Place: words.Capital(in.Part.String()) + ".", SetUp: in.SetUp, Writes: "Write down " + written[in.Written] + ".", Plan: in.Whose.Plan(), Lede: in.lede()}
+	d := DrillPage{Page: page, Name: in.DrillFor.Name, Place: words.Capital(in.Part.String()) + ".", SetUp: in.SetUp, Writes: "Write down " + written[in.Written] + ".", Plan: in.Whose.Plan(), Log: in.Whose.Log(), Lede: in.lede()}
 	if !in.Whose.Own {
 		d.Place += " " + in.Name + "."
 	}
@@ -78,10 +90,7 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 		if i > 0 && s.Lie == in.Stations[i-1].Lie && s.Distance == in.Stations[i-1].Distance {
 			continue // eight times the same place
 		}
-		row := StationRow{From: "Full drive", Target: words.Percent(s.Of)}
-		if s.Distance > 0 {
-			row.From = words.Distance(s.Lie, s.Distance, in.Units)
-		}
+		row := StationRow{From: placeOf(in.Drill, s.Station, in.Units), Target: words.Percent(s.Of)}
 		if in.Known {
 			row.Today = words.Percent(s.OfToday)
 		}
@@ -90,12 +99,40 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 	if in.Swing {
 		d.Cautions = cautions
 	}
+	d.Drawing, d.Boxes, d.More = setUp(in.Drill), in.boxes(d.Stations), in.more()
+	d.results(in)
 	for _, o := range practice.Drills() {
 		if o.Key != in.Key {
 			d.Others = append(d.Others, components.Link{At: in.Whose.Drill(o.Key), Name: o.Name})
 		}
 	}
 	return d
+}
+
+// results fills in the form and what came of the drill.
+func (d *DrillPage) results(in DrillInput) {
+	d.Moves, d.Sessions = in.MaxFeet > 0, in.sessionRows()
+	if in.Form != nil {
+		d.Form = newSessionForm(in.DrillFor, *in.Form, in.Units, in.Day)
+		d.BodyClass, d.Script = "drill-page", "drill.js"
+	}
+	for i, r := range in.Results {
+		if r.ID == in.Shown || in.Shown == 0 && i == len(in.Results)-1 {
+			d.Result = newResult(in, r, in.Results[:i])
+		}
+	}
+}
+
+// more leads to the page that says more about what a drill practises.
+func (in DrillInput) more() components.Link {
+	switch in.Key {
+	case "start-line":
+		return components.Link{Name: "Start line in degrees", At: in.Whose.StartLine()}
+	case "chip-fairway", "chip-rough", "short-side":
+		return components.Link{Name: "Run-out book", At: in.Whose.RunOut()}
+	default:
+		return components.Link{}
+	}
 }
 
 // Today is the level of the player in the drill's part of the game.

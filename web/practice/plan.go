@@ -24,17 +24,22 @@ type PlanPage struct {
 	Heading    string
 	Place      string // the rounds that it stands on
 	Lede       string
+	Latest     string // address of the plan of the latest rounds; empty where this is it
 	Few        string // that the rounds are few; empty otherwise
 	Axis       components.Axis
 	Candidates []CandidateRow
 	Minutes    string // what the minutes add up to
+	Boxes      *PencilBoxes
 	Cautions   []string
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
+	RunOut     string // address of the run-out book
+	StartLine  string // address of the start line
 }
 
 // CandidateRow is something to practise.
 type CandidateRow struct {
+	ID      string // its place on the page
 	Place   int    // 1 is the most important
 	Name    string // of the part of the game, or what cuts across the parts
 	Band    string // the dearest of the part; empty for what cuts across
@@ -60,6 +65,7 @@ type PlanInput struct {
 	Minutes int
 	Units   form.Units
 	Today   golf.Date
+	Span    golf.Span // that was asked for; zero for none
 	analysis.Plan
 }
 
@@ -76,7 +82,10 @@ var cautions = []string{
 func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	page.Title, page.Here = "Practice plan", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Fixed golfer: every round is compared with one golfer, who averages the target on the reference course. Parts are ordered by what is clearly weaker than the rest of the game, then by what would be won back. Marks come from the same golfer. Strokes are for 18 holes."
-	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months()}
+	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
+	if in.Span != (golf.Span{}) {
+		p.Latest = in.Whose.Plan()
+	}
 	if len(in.Candidates) == 0 {
 		p.Lede = in.none()
 		return p
@@ -97,6 +106,7 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 		p.Candidates = append(p.Candidates, in.row(scale, i+1, c))
 		total += c.Minutes
 	}
+	p.Boxes = in.boxes()
 	p.Minutes = fmt.Sprintf("%d minutes a week", total)
 	return p
 }
@@ -157,6 +167,14 @@ func (in PlanInput) score() string {
 	return "that score"
 }
 
+// place is where a candidate stands on the page.
+func (in PlanInput) place(c analysis.PlanCandidate) string {
+	if c.Kind == practice.OfPart {
+		return paths.PlanPlace(c.Part)
+	}
+	return "plan-" + strings.ReplaceAll(c.Kind.String(), " ", "-")
+}
+
 // name is what a candidate is called.
 func (in PlanInput) name(c analysis.PlanCandidate) string {
 	switch c.Kind {
@@ -181,7 +199,7 @@ func (in PlanInput) scale() chart.Scale {
 }
 
 func (in PlanInput) row(scale chart.Scale, place int, c analysis.PlanCandidate) CandidateRow {
-	r := CandidateRow{Place: place, Name: in.name(c), Bar: scale.Bar(c.WinBack), Whisker: scale.Whisker(0, c.Interval.Low, c.Interval.High),
+	r := CandidateRow{ID: in.place(c), Place: place, Name: in.name(c), Bar: scale.Bar(c.WinBack), Whisker: scale.Whisker(0, c.Interval.Low, c.Interval.High),
 		Strokes: words.Signed(c.WinBack, 1), Between: fmt.Sprintf("%s to %s", words.Signed(c.Interval.Low, 1), words.Signed(c.Interval.High, 1)),
 		Minutes: fmt.Sprint(c.Minutes), Why: in.why(c), Drill: components.Link{At: in.Whose.Drill(c.Drill.Key), Name: c.Drill.Name}, Again: in.again(c)}
 	if c.Kind == practice.OfPart {

@@ -89,7 +89,7 @@ func TestCandidateRow(t *testing.T) {
 func TestDrillPage(t *testing.T) {
 	engine := analysis.NewEngine()
 	for _, d := range practice.Drills() {
-		f, err := engine.Drill(d.Key, analysis.PlanInput{Target: 79, Minutes: 180})
+		f, err := engine.Drill(d.Key, analysis.DrillInput{PlanInput: analysis.PlanInput{Target: 79, Minutes: 180}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -102,7 +102,7 @@ func TestDrillPage(t *testing.T) {
 			t.Errorf("%s: %q, %q", d.Key, p.Lede, p.Chances)
 		}
 	}
-	f, err := engine.Drill("ladder", analysis.PlanInput{Target: 79, Minutes: 180})
+	f, err := engine.Drill("ladder", analysis.DrillInput{PlanInput: analysis.PlanInput{Target: 79, Minutes: 180}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -111,7 +111,7 @@ func TestDrillPage(t *testing.T) {
 	if p.Today != "Bea today" || len(p.Stations) != 8 || p.Stations[0].From != "3 ft" || p.Stations[0].Today == "" || !strings.Contains(p.Chances, "Bea today") {
 		t.Errorf("%+v", p)
 	}
-	if _, err := engine.Drill("moon", analysis.PlanInput{Target: 79}); err != analysis.ErrNoDrill {
+	if _, err := engine.Drill("moon", analysis.DrillInput{PlanInput: analysis.PlanInput{Target: 79}}); err != analysis.ErrNoDrill {
 		t.Errorf("%v", err)
 	}
 }

@@ -1,6 +1,7 @@
 package sample
 
 import (
+	"fmt"
 	"time"
 
 	"strokeledger/analysis"
@@ -13,7 +14,6 @@ import (
 	"strokeledger/web/form"
 	"strokeledger/web/notes"
 	"strokeledger/web/paths"
-	"strokeledger/web/words"
 )
 
 // The day of the pages of coaching, the coach's previous visit, and whose pages
@@ -36,17 +36,21 @@ func coachPages() []Page {
 	wrongDays.Days.To.Problem = "The last day is before the first."
 	away := squad()
 	away.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, len(away.Members))}
+	withBar := pupils
+	withBar.Pupil = pupilBar()
 	own, pupil, empty := lessons(ownPages), lessons(pupilsPages), coach.LessonsInput{Whose: ownPages, Name: Player, Target: 79, Today: coachingDay}
 	first := lessons(pupilsPages)
 	first.Visit = time.Time{}
 	later, lately := pupils, squad()
-	later.Since, later.Shared = coachingDay.AddDays(-3), words.SharedFrom(Player, coachingDay.AddDays(-3))
+	later.Since = coachingDay.AddDays(-3)
 	lately.Days = form.Days{}
-	return append(reportPages(),
+	return append(append(reportPages(), overviewPages()...),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
 		Page{"coach", "roster", "full", coach.NewCoachingPage(pupils, teaching).View()},
+		Page{"coach", "roster", "group", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Group: "Tuesday six"})}).View()},
+		Page{"coach", "roster", "many", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: crowd()}).View()},
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, "Bea Lund", "4", "ABC").View()},
 		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
@@ -56,7 +60,7 @@ func coachPages() []Page {
 		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay), To: form.DayOf(coachingDay)}}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
-		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(pupils, pupil).View()},
+		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(withBar, pupil).View()},
 		Page{"coach", "lessons", "later-day", coach.NewLessonsPage(later, coach.LessonsInput{Whose: pupilsPages, Name: Player, Target: 79, Today: coachingDay}).View()},
 		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(pupils, first).View()},
 		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
@@ -85,6 +89,8 @@ func formOf(now, before float64) compare.Form {
 	for _, c := range golf.Categories {
 		f.Now[c] = compare.PlaysTo{Rounds: 10, Level: compare.Level{Value: now}, Low: compare.Level{Value: now - 4}, High: compare.Level{Value: now + 4}}
 		f.Before[c] = compare.Level{Value: before}
+		f.Lost[c] = (now - 84) / 4 * float64(c) / 2
+		f.Lost[0] += f.Lost[c]
 		f.Changes[c] = compare.Change{Known: true, Mean: (now - before) / 4, Word: compare.Chance}
 	}
 	if now != before {
@@ -97,11 +103,28 @@ func formOf(now, before float64) compare.Form {
 // one who got better, and one without a round.
 func roster(at paths.Roster) coach.RosterInput {
 	return coach.RosterInput{At: at, Today: coachingDay, Pupils: []coach.RosterPupil{
-		{ID: 4, Name: "Bea Lund", Target: 79, Month: 3, NewRounds: 1, Questions: 1, Unread: 2, Results: 1, DueWhat: "Start line", Due: coachingDay.AddDays(2), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-2), Score: 86, Holes: 18, Form: formOf(93, 84)}},
+		{ID: 4, Name: "Bea Lund", Target: 79, Month: 3, NewRounds: 1, NewRound: 9, Asked: []coach.Question{{ID: 7, Round: 9, Hole: 4, Shot: 2, Day: coachingDay.AddDays(-2)}}, Groups: []string{"Juniors", "Tuesday six"}, Unread: 2, Results: 1, DueWhat: "Start line", Due: coachingDay.AddDays(2), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-2), Score: 86, HolesTarget: 79, Holes: 18, Form: formOf(93, 84)}},
 		{ID: 5, Name: "Dev Marsh", Target: 84, Month: 1, DueWhat: "Lag putts", Due: coachingDay.AddDays(-4), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-9), Score: 41, HolesTarget: 42, Holes: 9, Form: formOf(86, 86)}},
-		{ID: 6, Name: "Gwen Hale", Target: 75, RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-400), Score: 78, Holes: 18, Form: formOf(74, 82)}},
-		{ID: 7, Name: "Ruth Amis", Target: 95, Since: coachingDay.AddDays(-30)},
+		{ID: 6, Name: "Gwen Hale", Target: 75, RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-400), Score: 78, HolesTarget: 75, Holes: 18, Form: formOf(74, 82)}},
+		{ID: 7, Name: "Ruth Amis", Target: 95, Since: coachingDay.AddDays(-30), Begun: coachingDay.AddDays(-30), Groups: []string{"Tuesday six"}},
+		{ID: 8, Name: "Zed Ames", Target: 95, Archived: true},
 	}}
+}
+
+// crowd is 63 pupils, one of them with a long name.
+func crowd() coach.RosterInput {
+	in := roster(paths.Roster{})
+	four := in.Pupils[:4]
+	in.Pupils = nil
+	for i := range 63 {
+		p := four[i%4]
+		p.ID, p.Name = golf.PlayerID(100+i), fmt.Sprintf("%s %d", p.Name, i+1)
+		if i == 0 {
+			p.Name = "Maximiliana Featherstonehaugh-Wolfeschlegelstein" // 48 letters
+		}
+		in.Pupils = append(in.Pupils, p)
+	}
+	return in
 }
 
 // squad is three pupils side by side, one of whom has not played.

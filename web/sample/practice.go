@@ -28,13 +28,13 @@ func practicePages() []Page {
 		plan("few", signedIn(own.Lessons()), own, season[:2]), plan("empty", signedIn(own.Lessons()), own, nil), plan("coach-empty", teaches(paths.Coaching), pupil, nil),
 	}
 	for _, d := range practice.Drills() {
-		f, err := engine.Drill(d.Key, analysis.PlanInput{History: season, Target: 79, Minutes: 180})
+		f, err := engine.Drill(d.Key, analysis.DrillInput{PlanInput: analysis.PlanInput{History: season, Target: 79, Minutes: 180}})
 		if err != nil {
 			panic("sample: " + err.Error())
 		}
 		all = append(all, Page{"practice", "drill", d.Key, drills.NewDrillPage(signedIn(own.Lessons()), drills.DrillInput{Whose: own, Name: Player, Target: 79, Units: form.StandardUnits, DrillFor: f}).View()})
 	}
-	none, err := engine.Drill("start-line", analysis.PlanInput{Target: 79, Minutes: 180})
+	none, err := engine.Drill("start-line", analysis.DrillInput{PlanInput: analysis.PlanInput{Target: 79, Minutes: 180}})
 	if err != nil {
 		panic("sample: " + err.Error())
 	}

@@ -42,7 +42,7 @@ func (p OfflinePage) View() templ.Component {
 				}()
 			}
 			ctx = templ.InitializeContext(ctx)
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<header class=\"page-head\"><h1>No connection</h1><p class=\"lede\">You are offline. You can still finish entering a round you have started.</p></header><ul class=\"kept-rounds\" aria-label=\"Rounds kept on this phone\"></ul><p class=\"quiet\">Every other page needs a connection. Reload this page when you are back online.</p>")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 1, "<header class=\"page-head\"><h1>No connection</h1><p class=\"lede\">You are offline. You can still finish entering a round you have started, and write down a drill whose page you have opened.</p></header><ul class=\"kept-rounds\" aria-label=\"Kept on this phone\"></ul><p class=\"quiet\">Every other page needs a connection. Reload this page when you are back online.</p>")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

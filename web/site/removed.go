@@ -15,7 +15,7 @@ type RemovedThing struct {
 	Name    string    // identifies it in a form
 	Kind    string    // one of removedKinds
 	Of      string    // the player it belongs to; empty for the reader's own
-	Day     golf.Date // of a round, a note or a result
+	Day     golf.Date // of a round, a note, a result, a session or a trial
 	Text    string    // the course, the words written, or what to practise
 	Removed time.Time
 }
@@ -28,7 +28,10 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"reply", "Answers", "answer"},
 	{"assignment", "Practice", "practice"},
 	{"result", "Results of practice", "result"},
+	{"session", "Sessions of drills", "session"},
+	{"trial", "Trials of the run-out book", "trial"},
 	{"course", "Courses", "course"},
+	{"range", "Range sessions", "range session"},
 }
 
 // said names it so that the reader can tell it from others.

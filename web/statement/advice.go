@@ -9,6 +9,7 @@ import (
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
 	"strokeledger/web/figures"
 	"strokeledger/web/words"
 )
@@ -144,6 +145,18 @@ func lineNotes(in RoundInput) []string {
 		}
 		if len(said) > 0 {
 			all = append(all, partName(part)+", "+strings.Join(said, "; ")+".")
+		}
+	}
+	return all
+}
+
+// practise leads from every part of the game that lost strokes to its place in the
+// plan of practice.
+func practise(in RoundInput, printed map[string]float64) []components.Link {
+	var all []components.Link
+	for _, part := range golf.Categories {
+		if name := partName(part); printed[name] > 0 {
+			all = append(all, components.Link{Name: name, At: in.Whose.PlanFor(part, golf.Span{})})
 		}
 	}
 	return all

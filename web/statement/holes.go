@@ -21,21 +21,21 @@ type HoleLine struct {
 	Length  string // with its unit
 	Mark    components.Mark
 	Bar     figures.CostBar
-	Lost    string            // strokes, signed, one decimal
-	Balance string            // strokes lost so far, signed, one decimal
-	Carried string            // that balance at the turn; empty elsewhere
-	Heading string            // number, par and length
-	Change  string            // address that edits the hole; empty for a coach
-	Clubs   string            // address that adds clubs and notes to its shots
-	Shots   []HoleShot        // none when only the score is known
-	Sum     string            // what the shots lost together, signed, two decimals; empty without shots
-	Shared  string            // why the line is not that sum rounded to a tenth; usually empty
-	Working string            // how its loss comes about
-	Total   string            // the strokes taken, in words
-	Alone   bool              // only its score is known
-	Open    bool              // shown open: it cost a stroke or more, and its shots are not told as a double; for a coach, who writes about them, then too
-	Write   string            // address that writes about the hole; empty when nobody would read it
-	Notes   []components.Link // to the notes on the hole
+	Lost    string     // strokes, signed, one decimal
+	Balance string     // strokes lost so far, signed, one decimal
+	Carried string     // that balance at the turn; empty elsewhere
+	Heading string     // number, par and length
+	Change  string     // address that edits the hole; empty for a coach
+	Clubs   string     // address that adds clubs and notes to its shots
+	Shots   []HoleShot // none when only the score is known
+	Sum     string     // what the shots lost together, signed, two decimals; empty without shots
+	Shared  string     // why the line is not that sum rounded to a tenth; usually empty
+	Working string     // how its loss comes about
+	Total   string     // the strokes taken, in words
+	Alone   bool       // only its score is known
+	Open    bool       // shown open: it cost a stroke or more, and its shots are not told as a double; for a coach, who writes about them, then too
+	Write   *NoteForm  // where somebody writes about the hole; nil when nobody would read it
+	Notes   []HoleNote // on the hole
 }
 
 // HoleShot is a shot of a hole.
@@ -65,10 +65,14 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 	for at, i := range order {
 		h := in.Account.Holes[i]
 		o := newHoleLine(in, i, amounts)
+		if in.Coached {
+			o.Write = newHoleForm(in, i, doubles[h.Number].Root)
+			o.Open = o.Open || o.Write.Open
+		}
 		for k := range h.Shots {
 			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: in.Round.Holes[i], Worth: h, Number: k + 1, Double: doubles[h.Number]})}
 			if in.Coached {
-				row.Write = in.Whose.Write(in.ID, fmt.Sprintf("%d.%d", h.Number, k+1))
+				row.Write = in.Whose.Write(in.ID, h.Number, k+1)
 			}
 			o.Shots = append(o.Shots, row)
 		}
@@ -95,9 +99,6 @@ func newHoleLine(in RoundInput, i int, amounts holeAmounts) HoleLine {
 	o.Shared = figures.SharedOut(exact, lost)
 	if in.Of == "" {
 		o.Change = paths.Hole(in.ID, h.Number)
-	}
-	if in.Coached {
-		o.Write = in.Whose.Write(in.ID, o.Number)
 	}
 	return o
 }

@@ -26,14 +26,15 @@ type RoundPage struct {
 	Left       string // how many holes are still to be entered; empty for none and for a coach
 	Empty      bool   // no hole is entered
 
-	Opening   string          // names the first line, the target
-	Target    string          // strokes expected of the golfer compared with, unsigned
-	Axis      components.Axis // over the bars of every line
-	Lines     []Line          // from the target to the score
-	LineNotes []string        // what the lines of the parts do not say
-	Strokes   []StrokeCount   // that the score is made of
-	Lost      string          // sum of the lines
-	Score     string          // a whole number, in brackets after a hole was picked up
+	Opening   string            // names the first line, the target
+	Target    string            // strokes expected of the golfer compared with, unsigned
+	Axis      components.Axis   // over the bars of every line
+	Lines     []Line            // from the target to the score
+	LineNotes []string          // what the lines of the parts do not say
+	Practise  []components.Link // to the plan, from every part that lost strokes
+	Strokes   []StrokeCount     // that the score is made of
+	Lost      string            // sum of the lines
+	Score     string            // a whole number, in brackets after a hole was picked up
 
 	Nines     []Nine                // the card, nine by nine
 	Counts    string                // fairways, greens, putts, up and downs; empty when no shot is known
@@ -58,7 +59,8 @@ type RoundPage struct {
 	Notes      []notes.Card // notes on the round, open questions first
 	NotesFirst bool         // they stand at the top: one is new or waits for an answer, or one is being written
 	Write      NoteForm
-	CanWrite   bool // the player has a coach, or a coach reads
+	CanWrite   bool                  // the player has a coach, or a coach reads
+	Practice   *figures.PracticeForm // where a coach sets something to practise; nil to the player
 
 	Enter    string // address of the next hole to enter
 	Details  string // address that edits day, course and target; empty for a coach
@@ -82,6 +84,7 @@ type RoundInput struct {
 	Level       float64         // of the golfer who averages the target on this course
 	Bounds      golf.Distance   // within which a shot belongs to the short game
 	Units       form.Units      // of who reads the page
+	Today       golf.Date       // where the reader is
 	Conditions  string          // weather and greens, in the player's words
 	Nines       [2]int          // scores of the nines on the paper card, 0 when not given
 	JustEntered bool            // the last hole was saved a moment ago
@@ -117,8 +120,13 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		s.Foot += " While holes are missing, the pages of the holes compare with the target of the whole card, so the same shot may read a little differently there."
 	}
 	s.notes(in)
+	if !in.Whose.Own {
+		f := figures.NewPracticeForm(figures.PracticeFormInput{Whose: in.Whose, Boundary: in.Bounds, Units: in.Units, Today: in.Today, Round: in.ID})
+		s.Practice = &f
+	}
 	printed := s.lines(in)
 	s.printed, s.LineNotes = printed, lineNotes(in)
+	s.Practise = practise(in, printed)
 	s.Lede = lede(in, printed)
 	amounts := newHoleAmounts(in.Account.Holes, holesTotal(printed))
 	s.Nines = nines(in, amounts, printed)

@@ -123,15 +123,15 @@ func TestHolesOfTheStatement(t *testing.T) {
 	in := doubled(t)
 	in.Notes = []notes.Note{{ID: 4, Author: "Ines", Hole: 2, Shot: 2}, {ID: 5, Author: "Robin", Mine: true, Hole: 2}, {ID: 6, Author: "Ines"}}
 	h := NewRoundPage(layout.Page{}, in).Holes[1]
-	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || h.Open || h.Write != "" || h.Shots[0].Write != "" {
+	if h.Heading != "Hole 2, par 4, 410 yd" || h.Total != "Holed in 6" || h.Change != "/rounds/1/holes/2" || h.Clubs != "/rounds/1/holes/2/shots" || h.Open || h.Write != nil || h.Shots[0].Write != "" {
 		t.Errorf("%+v", h)
 	}
-	if len(h.Notes) != 2 || h.Notes[0].At != "#note-4" || h.Notes[1].Name[:3] != "you" {
+	if len(h.Notes) != 2 || h.Notes[0].At != "#note-4" || h.Notes[1].Who != "You" || h.Notes[0].Place != "hole 2, shot 2" {
 		t.Errorf("%+v", h.Notes)
 	}
 	in.Whose.Own, in.Of, in.Coached = false, "Robin", true
 	h = NewRoundPage(layout.Page{}, in).Holes[1]
-	if h.Change != "" || len(h.Shots) != 6 || h.Write != "/players/7/rounds/1?on=2#write" || h.Shots[5].Write != "/players/7/rounds/1?on=2.6#write" {
+	if h.Change != "" || len(h.Shots) != 6 || h.Write == nil || h.Write.ID != "write-2" || h.Shots[5].Write != "/players/7/rounds/1?on=2.6#write-2" {
 		t.Errorf("a coach's: %+v", h)
 	}
 	in.Round.Holes[1].PickedUp = true
@@ -164,32 +164,42 @@ func TestNines(t *testing.T) {
 	}
 }
 
-func TestNoteForm(t *testing.T) {
-	typed := form.ParseRoundNote(url.Values{"on": {"2"}, "body": {" "}, "private": {"on"}})
-	refused := form.Returned{Note: &typed}
+// A note is written under the hole that it is about: the shot is chosen that the
+// address names, or else the one at which the double began.
+func TestNoteForms(t *testing.T) {
+	typed := form.ParseRoundNote(url.Values{"on": {"2"}, "body": {" "}})
+	round := form.ParseRoundNote(url.Values{"on": {""}, "body": {" "}})
 	for _, c := range []struct {
-		name          string
-		own           bool
-		on            string
-		returned      form.Returned
-		label, button string
-		open, private bool
-		chosen, wrong string
+		name         string
+		own          bool
+		on           string
+		returned     form.Returned
+		title, share string
+		open         bool // the form of the hole
+		chosen       string
+		wrong        string // of the form of the hole
 	}{
-		{"the player asks", true, "", form.Returned{}, "A question for your coach", "Ask", false, false, "the round", ""},
-		{"a coach writes", false, "", form.Returned{}, "Add a note", "Save note", false, false, "the round", ""},
-		{"about a shot", false, "2.5", form.Returned{}, "Add a note", "Save note", true, false, "hole 2, shot 5: green, 5 ft", ""},
-		{"refused", false, "", refused, "Add a note", "Save note", true, true, "hole 2", "Not saved yet: one thing to fix."},
+		{"the player asks", true, "", form.Returned{}, "Ask about hole 2", "Ask", false, "hole 2, shot 1: tee, 410 yd", ""},
+		{"a coach writes", false, "", form.Returned{}, "Write about hole 2", "Share with Robin", false, "hole 2, shot 1: tee, 410 yd", ""},
+		{"about a shot", false, "2.5", form.Returned{}, "Write about hole 2", "Share with Robin", true, "hole 2, shot 5: green, 5 ft", ""},
+		{"about another hole", false, "1.1", form.Returned{}, "Write about hole 2", "Share with Robin", false, "hole 2, shot 1: tee, 410 yd", ""},
+		{"refused", false, "", form.Returned{Note: &typed}, "Write about hole 2", "Share with Robin", true, "hole 2", "Not saved yet: one thing to fix."},
+		{"refused, about the round", false, "", form.Returned{Note: &round}, "Write about hole 2", "Share with Robin", false, "hole 2, shot 1: tee, 410 yd", ""},
 	} {
 		in := doubled(t)
+		in.Of, in.Coached = "Robin", true
 		in.Whose.Own, in.On, in.Returned = c.own, c.on, c.returned
-		f := noteForm(in)
+		s := NewRoundPage(layout.Page{}, in)
+		f := s.Holes[1].Write
 		i := slices.IndexFunc(f.On, func(o components.Choice) bool { return o.Chosen })
-		if i < 0 || f.On[i].Name != c.chosen || len(f.On) != 1+2+10 {
+		if i < 0 || f.On[i].Name != c.chosen {
 			t.Errorf("%s: %+v is chosen", c.name, f.On)
 		}
-		if f.Body.Label != c.label || f.Button != c.button || f.Open != c.open || f.Private != c.private || f.CanHide == c.own || f.Wrong.Heading != c.wrong || f.At != "/players/7/notes" {
+		if f.Title != c.title || f.Share != c.share || f.Open != c.open || s.Holes[1].Open != c.open && c.open || f.CanHide == c.own || f.Wrong.Heading != c.wrong || f.At != "/players/7/notes" {
 			t.Errorf("%s: %+v", c.name, f)
+		}
+		if whole := s.Write; len(whole.On) != 1+2+10 || whole.Open != (c.name == "refused, about the round") || whole.Open != (whole.Wrong.Heading != "") {
+			t.Errorf("%s: the form about the round: %+v", c.name, whole)
 		}
 	}
 }
@@ -207,7 +217,7 @@ func TestNotesStandFirstWhenTheyWait(t *testing.T) {
 		{"unread", notes.Note{ID: 1, Unread: true}, true, "", true},
 		{"an open question, to the player", question, true, "", false},
 		{"an open question, to a coach", question, false, "", true},
-		{"one is being written", notes.Note{ID: 1}, false, "2", true},
+		{"one is being written under a hole", notes.Note{ID: 1}, false, "2", false},
 	} {
 		in := doubled(t)
 		in.Whose.Own, in.On, in.Notes = c.own, c.on, []notes.Note{c.note}

@@ -78,11 +78,6 @@ func Days(a, b golf.Date) string {
 	}
 }
 
-// SharedFrom tells a coach from which day on a pupil’s rounds can be seen.
-func SharedFrom(name string, day golf.Date) string {
-	return fmt.Sprintf("You see what %s played from %s on.", name, ShortDay(day))
-}
-
 // NoRounds says that there is no round of a player’s, who is the reader where the
 // name is empty; since is the first day that a coach sees, zero for everything.
 func NoRounds(name string, since golf.Date) string {

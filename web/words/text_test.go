@@ -104,9 +104,8 @@ func TestDaysAndAccessInWords(t *testing.T) {
 	for got, want := range map[string]string{
 		Days(day, day): "3 Mar 2026", Days(day, day.AddDays(30)): "3 Mar to 2 Apr 2026", Days(day, day.AddDays(365)): "3 Mar 2026 to 3 Mar 2027",
 		NoRounds("", golf.Date{}): "No rounds yet.", NoRounds("Bea", golf.Date{}): "Bea has not entered a round yet.",
-		NoRounds("Bea", day):   "Bea has entered no round played on 3 Mar 2026 or later, the first day that you see.",
-		SharedFrom("Bea", day): "You see what Bea played from 3 Mar 2026 on.",
-		Whose("Bea"):           "Bea’s", Whose("Ines"): "Ines’",
+		NoRounds("Bea", day): "Bea has entered no round played on 3 Mar 2026 or later, the first day that you see.",
+		Whose("Bea"):         "Bea’s", Whose("Ines"): "Ines’",
 		Score(86.2, false): "86", Score(86.2, true): "(86)", OnHoles(18): "", OnHoles(9): " on 9 holes", OnHoles(1): " on 1 hole",
 	} {
 		if got != want {

@@ -127,6 +127,9 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	pupil.send(pages+"/assignments/"+task+"/results", "day", "2026-08-01", "result", longLink[:190])
 	coach.send(pages+"/target", "target", "82.5")
 	pupil.send("/marks", "day", "2026-10-02", "what", longName)
+	for i, club := range []string{longName[:40], "driver-of-my-grandfather", "pw"} {
+		pupil.send(pages+"/run-out", "entered", fmt.Sprint(i), "pairs", "12.25 21.75, 13 23, 14.5 24, 9 60, 16 27, 59.5 99.5", "club", club, "lie", "fairway", "green", "fast", "unit", "paces", "day", "2026-10-02")
+	}
 	return pupil, coach, pages, round
 }
 
@@ -162,10 +165,10 @@ func TestAwkwardPagesFit(t *testing.T) {
 		}
 	}
 	pupil.signedIn(ctx)
-	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/drills/bunker",
+	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach")
 	coach.signedIn(ctx)
-	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/drills/bunker", "/coaching/looks")
+	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}

@@ -56,17 +56,17 @@ func TestPupilAndCoach(t *testing.T) {
 	do(t, coach, chromedp.Navigate(link), Press(`form[action="/coaching/accept"] button`), chromedp.WaitReady(`section[aria-labelledby="coaches"]`))
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/confirm"] button`), chromedp.WaitReady(`main:not(:has(form[action="/coaching/confirm"]))`))
 
-	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady("table.roster-table"))
-	wants(t, coach, "Your pupil", "Robin Calder has entered")
-	do(t, coach, Press("table.roster-table tbody th a"), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
+	do(t, coach, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady(".pupil-queue"))
+	wants(t, coach, "wait", "Robin Calder")
+	do(t, coach, Press(".pupil-list summary"), Press(`.open-links a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="rounds"] tbody a`))
 	wants(t, coach, "Your first look.")
 	do(t, coach, Press(`section[aria-labelledby="rounds"] tbody tr:nth-of-type(2) a`), chromedp.WaitReady("table.statement-table"))
 	statement := pathOf(t, coach)
 
 	evaluates(t, coach, `document.querySelector("#h2 details").open = true; ""`)
-	do(t, coach, Press(`#h2 a[href*="on=2.1"]`), chromedp.WaitVisible("#write"), fill("#write", "Aim at the left half.\n- no driver here"),
-		Press(`form[action$="/notes"] button`), chromedp.WaitReady(".note-entry:target"))
-	note := evaluates(t, coach, `location.hash.slice(1)`)
+	do(t, coach, Press(`#h2 a[href*="on=2.1"]`), chromedp.WaitVisible("#write-2-body"), fill("#write-2-body", "Aim at the left half.\n- no driver here"),
+		Press(`#write-2 form button`), chromedp.WaitReady("#h2:target .note-reply"))
+	note := evaluates(t, coach, `document.querySelector("#h2 .note-reply a").hash.slice(1)`)
 	wants(t, coach, "on hole 2, shot 1", "no driver here", "not read yet")
 
 	do(t, pupil, chromedp.Navigate(app.URL+"/rounds"), Press(`.news-lines a[href$="/lessons"]`), chromedp.WaitReady(`section[aria-labelledby="lessons"]`))
@@ -75,7 +75,7 @@ func TestPupilAndCoach(t *testing.T) {
 
 	do(t, coach, chromedp.Navigate(app.URL+statement), chromedp.WaitReady("#"+note+" .note-reply"))
 	wants(t, coach, "And with the wind behind?")
-	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), Press(`section[aria-labelledby="practice"] > .part-body > details:first-of-type > summary`),
+	do(t, coach, chromedp.Navigate(app.URL+strings.Split(statement, "/rounds/")[0]+"/lessons"), Press(`section[aria-labelledby="practice"] details:has(form[action$="/assignments"]) > summary`),
 		fill("#what", "Tee shots at the left half"), fill("#amount", "20 balls"), fill("#pass_mark", "14 of 20"), fill("#due", "2030-01-02"), Press(`form[action$="/assignments"] button`), chromedp.WaitReady("#practice:target"))
 	wants(t, coach, "Tee shots at the left half")
 
@@ -95,6 +95,75 @@ func TestPupilAndCoach(t *testing.T) {
 	}
 	do(t, pupil, chromedp.Navigate(app.URL+"/players/2/lessons"))
 	wants(t, pupil, "Aim at the left half.")
+}
+
+// A coach looks through a pupil's last round, walks its doubles, writes about a shot,
+// keeps a note back and sets practice with a mark: in at most eight clicks and four
+// pages, counted from the queue.
+func TestReviewingARoundTakesFewClicks(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady(".pupil-queue"))
+	clicks, loads := 0, 0
+	click := func(selector, then string) {
+		t.Helper()
+		clicks++
+		evaluates(t, ctx, `window.stays = true; ""`)
+		do(t, ctx, Press(selector), chromedp.WaitReady(then))
+		if evaluates(t, ctx, `String(window.stays === true)`) != "true" {
+			loads++
+		}
+	}
+	click(`.pupil-queue a[href*="/rounds/"]:not([href*="#note"])`, "table.statement-table")
+	doubles := strings.Fields(evaluates(t, ctx, `[...document.querySelectorAll('.trouble-links [data-walk="d"]')].map(a => a.hash).join(" ")`))
+	if len(doubles) == 0 {
+		t.Fatal("the round has no double")
+	}
+	hole := ""
+	for i := range 2 { // a round with one double counts as one with two
+		at := doubles[min(i, len(doubles)-1)]
+		click(`.trouble-links a[href="`+at+`"]`, at+":target")
+		hole = strings.TrimPrefix(at, "#h")
+	}
+	click("#write-"+hole+" > summary", "#write-"+hole+"[open]")
+	if about := evaluates(t, ctx, `document.querySelector("#write-`+hole+`-about").value`); !strings.HasPrefix(about, hole+".") {
+		t.Errorf("the note is about %s, no shot", about)
+	}
+	do(t, ctx, fill("#write-"+hole+"-body", "The shot before decided it."))
+	click("#write-"+hole+" form button:first-of-type", "#h"+hole+":target .note-reply")
+	do(t, ctx, fill("#write-"+hole+"-body", "Hurries when behind."))
+	click("#write-"+hole+" form button:last-of-type", "#h"+hole+":target .private-note")
+	click(`section[aria-labelledby="afterwards"] details:has(form[action$="/assignments"]) > summary`, `form[action$="/assignments"] #what`)
+	do(t, ctx, fill("#what", "Back into play"), fill("#amount", "20 balls"), fill("#pass_mark", "15 of 20"))
+	click(`form[action$="/assignments"] button`, "#afterwards:target")
+	wants(t, ctx, "The practice is set.", "The shot before decided it.", "Hurries when behind.")
+	t.Logf("%d clicks, %d pages", clicks, loads)
+	if clicks > 8 || loads > 4 {
+		t.Errorf("%d clicks and %d pages", clicks, loads)
+	}
+}
+
+// What is being written comes back when the page is opened again, and is gone once it
+// is saved.
+func TestADraftComesBack(t *testing.T) {
+	ctx := tab(t, 360, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/players/2"), chromedp.WaitReady("#lesson"))
+	write := `(() => { const f = document.querySelector("#lesson"); f.value = "Half a swing."; f.dispatchEvent(new Event("input")); return ""; })()`
+	evaluates(t, ctx, write)
+	do(t, ctx, chromedp.Navigate(app.URL+"/coaching"), chromedp.Navigate(app.URL+"/players/2"), chromedp.WaitReady("#lesson"))
+	if got := evaluates(t, ctx, `document.querySelector("#lesson").value`); got != "Half a swing." {
+		t.Errorf("%q came back", got)
+	}
+	wants(t, ctx, "What you had written is back.")
+	do(t, ctx, Press(`form:has(#lesson) button:first-of-type`), chromedp.WaitReady(".note-entry:target"), chromedp.Navigate(app.URL+"/players/2"), chromedp.WaitReady("#lesson"))
+	if got := evaluates(t, ctx, `document.querySelector("#lesson").value`); got != "" {
+		t.Errorf("after the save %q came back", got)
+	}
 }
 
 // The keys lead along a round's doubles and roots while the focus is among them,
@@ -153,6 +222,37 @@ func TestTheReportIsOnePage(t *testing.T) {
 			}
 			if pages := len(regexp.MustCompile(`/Type\s*/Page\b`).FindAll(printed.Data, -1)); pages != 1 {
 				t.Errorf("on %s: %d pages in %d bytes", name, pages, len(printed.Data))
+			}
+			return nil
+		}))
+	}
+}
+
+// A coach's pages print what they hold, the roster its pupils and an overview its notes
+// and practice, on as few sheets as that needs.
+func TestACoachsPagesOnPaper(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignInAs(ctx, app, Coach); err != nil {
+		t.Fatal(err)
+	}
+	for path, c := range map[string]struct {
+		shown string
+		most  int
+	}{"/coaching": {".pupil-list li", 1}, "/players/2": {`section[aria-labelledby="practice"], section[aria-labelledby="notes"], .pupil-bar-name`, 2}, "/players/2/lessons": {`section[aria-labelledby="practice"], .note-words`, 3}, "/coaching/squad": {"table", 1}} {
+		do(t, ctx, chromedp.Navigate(app.URL+path), chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+			return err
+		}))
+		if hidden := evaluates(t, ctx, `JSON.stringify([...document.querySelectorAll('`+c.shown+`')].map(e => e.getBoundingClientRect().height))`); hidden == "[]" || strings.Contains(strings.NewReplacer("[", ",", "]", ",").Replace(hidden), ",0,") {
+			t.Errorf("%s on paper: %s", path, hidden)
+		}
+		do(t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+			printed, err := chromedp.Call(ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: 8.27, PaperHeight: 11.69})
+			if err != nil {
+				return err
+			}
+			if pages := len(regexp.MustCompile(`/Type\s*/Page\b`).FindAll(printed.Data, -1)); pages > c.most {
+				t.Errorf("%s takes %d sheets", path, pages)
 			}
 			return nil
 		}))

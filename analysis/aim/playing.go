@@ -1,0 +1,104 @@
+package aim
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+)
+
+// playing is a picture as it is played in simulated rounds.
+type playing struct {
+	hole    *Hole
+	planned bool
+	heading float64    // rad of the tee shot of a par 4 or longer
+	share   float64    // of the reach that it tries for
+	aim     [2]float64 // side and long of the tee shot of a par 3, in yards by the flag
+}
+
+// Playing returns the hole as simulated rounds play it: the driver down the middle
+// and every approach at the flag, or, planned, with the best aims of the golfer of
+// the player's levels. The plan's aims from off the tee are those of the eight
+// distances of the green side.
+func (h *Hole) Playing(planned bool) golfer.Drawn {
+	p := playing{hole: h, planned: planned, share: 1}
+	if h.fromTee.m.picture.Par == golf.MinPar {
+		if planned {
+			best := h.Approach(golf.Tee, Point{}, Pattern{}).Best
+			p.aim = [2]float64{best.Side, best.Long}
+		}
+		return p
+	}
+	clubs := h.Clubs()
+	if !planned {
+		clubs = clubs[:1]
+	}
+	advice := h.TeeShots(clubs)
+	shot, side := advice.Straight(), 0.0
+	if planned {
+		shot = advice.Best()
+		side = shot.Best.Side
+	}
+	p.heading = heading(Point{}, h.fromTee.m.onLine(Point{}, shot.Club.Length)) + side/shot.Club.Length
+	p.share = shot.Club.Length / h.tee.Reach(golf.Tee)
+	return p
+}
+
+// Cut is where the hole is.
+func (p playing) Cut() golfer.Place { return golfer.Place(p.hole.fromTee.hole) }
+
+// Has reports whether a green and a fairway are drawn.
+func (p playing) Has() (green, fairway bool) {
+	m := p.hole.fromTee.m
+	return m.green != nil, len(m.picture.Fairway) > 0
+}
+
+// GreenToWork is the green between its edge and the hole on the line from a place.
+func (p playing) GreenToWork(from golfer.Place) (float64, bool) {
+	return p.hole.fromTee.m.GreenToWork(Point(from), p.hole.fromTee.hole)
+}
+
+// Aim is where a stroke is aimed.
+func (p playing) Aim(from golfer.Place, lie golf.Lie, usual, reach float64) (float64, float64) {
+	t := p.hole.fromTee
+	if lie == golf.Tee && t.m.picture.Par != golf.MinPar {
+		return p.heading, p.share * reach
+	}
+	to := heading(Point(from), t.hole)
+	yd := Point(from).Distance(t.hole)
+	if !p.planned || lie == golf.Recovery || yd <= golf.MaxShortSided.Yards() {
+		return to, usual
+	}
+	offset := p.aim
+	if lie != golf.Tee {
+		offset = t.side.aim(lie, yd)
+	}
+	target := min(usual+offset[1], max(usual, reach))
+	return to + math.Asin(min(max(offset[0]/target, -.9), .9)), target
+}
+
+// End is what becomes of a ball that came down at a place.
+func (p playing) End(from, to golfer.Place) golfer.End {
+	t := p.hole.fromTee
+	at := t.m.Position(Point(to))
+	spot := t.m.spot(Point(to), at)
+	end := golfer.End{At: to, Short: t.along - at.Along, Across: at.Across}
+	switch spot.Kind {
+	case OnGreen:
+		end.Lie = golf.Green
+	case OnFairway:
+		end.Lie = golf.Fairway
+	case Rough:
+		end.Lie = golf.Rough
+	case Bunker:
+		end.Lie = golf.Bunker
+	case Trees:
+		end.Lie = golf.Recovery
+	case Out:
+		end.Penalty, end.Again = 1, true
+	case Water:
+		end.Penalty, end.Lie = 1, golf.Rough
+		end.At = golfer.Place(t.m.crossing(Point(from), Point(to), &t.m.picture.Zones[spot.Zone]))
+	}
+	return end
+}

@@ -1,0 +1,72 @@
+package aim
+
+import (
+	"math"
+	"testing"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+)
+
+// played is the mean score of many rounds on one hole, with its standard error.
+func played(t *testing.T, level float64, p Picture, drawn golfer.Drawn, rounds int) (mean, sd float64) {
+	t.Helper()
+	player, err := golfer.NewPlayer(&committed, golfer.Even(level), []golf.CardHole{{Number: 1, Par: p.Par, Length: golf.Yards.Of(p.Length)}}, golf.StandardBoundary)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if drawn != nil {
+		if player, err = player.In(golfer.Style{Drawn: map[int]golfer.Drawn{1: drawn}}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	sum, squares := 0.0, 0.0
+	for i := range rounds {
+		h := player.Play(5, uint64(i))[0]
+		x := float64(h.Strokes())
+		sum, squares = sum+x, squares+x*x
+	}
+	n := float64(rounds)
+	return sum / n, math.Sqrt((squares/n - sum*sum/n/n) / n)
+}
+
+// What an aim is said to cost, and what many rounds with it come to. What is said
+// takes the next stroke to be played from the centre line and to the golfer's own
+// ground, so that rounds on a picture come out a little dearer: trouble stays where it
+// is when the ball is beside it. What an aim saves must come out at least.
+func TestRoundsOnAPictureCostWhatAimsSay(t *testing.T) {
+	for _, p := range []Picture{{Par: 4, Length: 432}, dogleg(), corridor(Zone{Out, -inf, inf, 25, inf}),
+		{Par: 3, Length: 160, Zones: []Zone{{Water, 120, 148, -inf, inf}}, Green: Green{149, 24, 22, 0}}} {
+		h := laidOut(t, 90, p)
+		adds := h.adds(golf.Tee, golf.Yards.Of(p.Length))
+		best, straight := 0.0, 0.0
+		if p.Par == 3 {
+			a := h.Approach(golf.Tee, Point{}, Pattern{})
+			best, straight = a.Best.Cost-adds, a.Flag.Cost-adds
+		} else {
+			advice := h.TeeShots(h.Clubs())
+			best, straight = advice.Best().Best.Cost-adds, advice.Straight().Straight.Cost-adds
+		}
+		planned, one := played(t, 90, p, h.Playing(true), 20000)
+		plain, other := played(t, 90, p, h.Playing(false), 20000)
+		t.Logf("%g yd: planned %.3f ± %.3f, said %.3f; straight %.3f ± %.3f, said %.3f", p.Length, planned, one, best, plain, other, straight)
+		if planned < best-3*one-.01 || planned > best+.15 {
+			t.Errorf("%g yd: planned %.3f ± %.3f, said %.3f", p.Length, planned, one, best)
+		}
+		if plain-planned < straight-best-3*math.Hypot(one, other) {
+			t.Errorf("%g yd: the plan saves %.3f, said %.3f", p.Length, plain-planned, straight-best)
+		}
+	}
+}
+
+// A picture without rows is played as the golfer's own ground is, but for how trouble
+// grows about the line instead of about each stroke.
+func TestRoundsWithoutRows(t *testing.T) {
+	p := Picture{Par: 4, Length: 432}
+	plain, one := played(t, 90, p, nil, 20000)
+	drawn, other := played(t, 90, p, laidOut(t, 90, p).Playing(false), 20000)
+	if math.Abs(plain-drawn) > 3*math.Hypot(one, other)+.05 {
+		t.Errorf("%.3f ± %.3f without a picture, %.3f ± %.3f on one without rows", plain, one, drawn, other)
+	}
+	t.Logf("%.3f ± %.3f without a picture, %.3f ± %.3f on one without rows", plain, one, drawn, other)
+}

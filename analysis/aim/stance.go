@@ -1,0 +1,121 @@
+package aim
+
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+)
+
+// stance is a place to play from with all that may follow.
+type stance struct {
+	t       *terrain
+	lattice *lattice
+	start   Point
+	lie     golf.Lie
+	yd      float64 // to the hole
+	to      float64 // rad from the lattice's heading to the hole
+	adds    float64 // strokes that the published table adds here to the golfer
+}
+
+// cast is a swing whose lengths are summed up over a stance.
+type cast struct {
+	swing
+	well, bad folded // bad is empty where no ball is struck badly
+}
+
+// cast sums a swing up.
+func (s *stance) cast(sw swing) cast {
+	c := cast{swing: sw, well: s.lattice.fold(sw.well)}
+	if len(sw.bad) > 0 {
+		c.bad = s.lattice.fold(sw.bad)
+	}
+	return c
+}
+
+// cost is what an aim costs, by its direction from the lattice's heading. Out of
+// bounds the stroke is played again, so that the cost is part of itself:
+// C = 1 + sum + again (1 + C).
+func (s *stance) cost(c *cast, direction float64) float64 {
+	direction += c.bias
+	strokes, again := s.lattice.turned(&c.well, direction)
+	if len(c.swing.bad) > 0 {
+		more, once := s.lattice.turned(&c.bad, direction)
+		strokes, again = strokes+more, again+once
+	}
+	clean := s.clean(&c.swing, direction)
+	strokes, again = c.stays*s.stayed(&c.swing)+clean*strokes, clean*again
+	return (1+strokes+again)/(1-again) + s.adds
+}
+
+// clean is the chance that a ball neither stays nor goes in.
+func (s *stance) clean(sw *swing, direction float64) float64 {
+	return (1 - sw.stays) * (1 - sw.holed(s.yd, s.to-direction))
+}
+
+// stayed are the strokes from where a ball lies that hardly moved.
+func (s *stance) stayed(sw *swing) float64 {
+	if sw.stays == 0 {
+		return 0
+	}
+	x, y := s.start.X-s.t.hole.X, s.start.Y-s.t.hole.Y
+	e, _ := s.t.strokes(s.lie, Point{s.t.hole.X + x*sw.left, s.t.hole.Y + y*sw.left})
+	return e
+}
+
+// aim is an aim with everything that is told of it.
+func (s *stance) aim(c *cast, direction float64) Aim {
+	way := direction + c.bias
+	a := Aim{
+		Target: s.at(c.target, direction), Ends: s.at(c.mean(), way), Cost: s.cost(c, direction),
+		SideSD: c.mean() * c.swing.well[0].angle, LongSD: c.swing.well[0].sd,
+	}
+	clean := s.clean(&c.swing, way)
+	a.Shares = a.Shares.plus(s.lattice.shared(c.swing.well, way), clean)
+	if len(c.swing.bad) > 0 {
+		a.Shares = a.Shares.plus(s.lattice.shared(c.swing.bad, way), clean)
+	}
+	a.Shares.Green += 1 - c.stays - clean
+	s.stay(&a.Shares, c.stays)
+	return a
+}
+
+// stay counts the balls that stay in their lie.
+func (s *stance) stay(shares *Shares, chance float64) {
+	*map[golf.Lie]*float64{golf.Tee: &shares.Fairway, golf.Fairway: &shares.Fairway, golf.Rough: &shares.Rough,
+		golf.Bunker: &shares.Bunker, golf.Recovery: &shares.Trees}[s.lie] += chance
+}
+
+// at is the place so far away in a direction.
+func (s *stance) at(yd, direction float64) Point {
+	sin, cos := math.Sincos(s.lattice.heading + direction)
+	return Point{s.start.X + yd*sin, s.start.Y + yd*cos}
+}
+
+// heading is the direction from one place to another, in radians clockwise from up.
+func heading(from, to Point) float64 { return math.Atan2(to.X-from.X, to.Y-from.Y) }
+
+// between is the turn from one heading to another, in radians, the shorter way.
+func between(from, to float64) float64 { return math.Remainder(to-from, 2*math.Pi) }
+
+// steps are how finely a stroke is cast: in spreads.
+const (
+	fineStep  = .1
+	roughStep = .25
+)
+
+// spans are the stretches that some swings reach over, to directions as far from
+// the heading as leftmost and rightmost.
+func spans(swings []swing, step, leftmost, rightmost float64) (lengths, angles span) {
+	lengths, angles = span{math.Inf(1), 0, math.Inf(1)}, span{leftmost, rightmost, math.Inf(1)}
+	widest := 0.0
+	for i := range swings {
+		s := &swings[i]
+		low, high := s.lengths()
+		lengths.low, lengths.high = min(lengths.low, low), max(lengths.high, high)
+		lengths.step = min(lengths.step, step*s.well[0].sd)
+		angles.step = min(angles.step, step*s.well[0].angle)
+		widest = max(widest, s.widest())
+	}
+	angles.low, angles.high = max(angles.low-widest, -math.Pi), min(angles.high+widest, math.Pi)
+	return lengths, angles
+}

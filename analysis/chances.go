@@ -1,0 +1,129 @@
+package analysis
+
+import (
+	"strokeledger/analysis/aim"
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/forecast"
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
+	"strokeledger/analysis/parallel"
+	"strokeledger/analysis/practice"
+)
+
+// What the chance of a target is made of, for callers that see only this package.
+type (
+	Chance = forecast.Chance
+	WhatIf = forecast.WhatIf
+	Change = forecast.Change
+)
+
+// ChanceRounds is how many rounds are played for a chance unless another number is
+// asked for.
+const ChanceRounds = 20000
+
+// ChanceInput is what the chance of a target is asked for.
+type ChanceInput struct {
+	History  []golf.Played // all rounds, in the order of their days
+	Target   float64       // score of 18 holes, golf.MinTarget to golf.MaxTarget
+	Par18    int           // par of the whole course; 0 where it is not known
+	Card     []golf.CardHole
+	Pictures map[int]aim.Picture // by number of the hole; holes without one are the golfer's own ground
+	Planned  bool                // holes with a picture are played with the plan's aims, not straight
+	Together [][2]Change         // pairs of changes that are asked for
+	Only     bool                // no change is tried: much faster
+	Rounds   int                 // to play; 0 stands for ChanceRounds
+	Seed     uint64
+}
+
+// Chance answers "how likely is the target on this course, and what would change
+// that?". Rounds are played by the golfer that the latest rounds say; own lengths and
+// patterns of clubs are not counted. With fewer than five rounds they are played by
+// the target's golfer, and the answer has a note.
+func (e *Engine) Chance(in ChanceInput) (Chance, error) {
+	as, profiles, err := e.playsAs(in.History, in.Target)
+	if err != nil {
+		return Chance{}, err
+	}
+	ask := forecast.Ask{
+		Target: golf.TargetOver(in.Card, in.Target, in.Par18), Level: in.Target, Levels: as.Levels,
+		Card: in.Card, Rounds: in.Rounds, Seed: in.Seed, UsePlan: in.Planned, Also: in.Together, Only: in.Only,
+		Lost: e.lostBy(as, profiles, in.History), Gain: gainOf(as),
+	}
+	if ask.Rounds == 0 {
+		ask.Rounds = ChanceRounds
+	}
+	if err := e.draw(&ask, as, in.Pictures); err != nil {
+		return Chance{}, err
+	}
+	c, err := forecast.Find(ask)
+	c.Thin = as.Thin
+	return c, err
+}
+
+// lostBy is what each round that the levels stand on lost against them.
+func (e *Engine) lostBy(as PlaysAs, profiles []compare.Profile, history []golf.Played) []forecast.Lost {
+	var all []forecast.Lost
+	for i, r := range latestDetailed(history, PlanRounds) {
+		if i >= len(profiles) {
+			break // too few rounds for levels
+		}
+		l := forecast.Lost{}
+		for _, c := range golf.Categories {
+			l.Strokes += e.ladder.Against(profiles[i], c, *levelOf(&as.Levels, c))
+		}
+		for _, h := range r.Round.Holes {
+			if h.Detailed() {
+				l.Holes++
+			}
+		}
+		all = append(all, l)
+	}
+	return all
+}
+
+// gainOf is what a part of the game wins from one level to another, by the table of
+// what golfers lose, as the golfer of the player's overall level judges.
+func gainOf(as PlaysAs) func(c golf.Category, from, to float64) float64 {
+	family := practice.Committed()
+	return func(c golf.Category, from, to float64) float64 {
+		return family.Lost(from, as.Overall, int(c)) - family.Lost(to, as.Overall, int(c))
+	}
+}
+
+// draw lays the holes with a picture out as rounds are played on them.
+func (e *Engine) draw(ask *forecast.Ask, as PlaysAs, pictures map[int]aim.Picture) (err error) {
+	if ask.Straight, err = e.Drawn(as, ask.Card, pictures, false); err != nil {
+		return err
+	}
+	if ask.UsePlan || !ask.Only {
+		ask.Planned, err = e.Drawn(as, ask.Card, pictures, true)
+	}
+	return err
+}
+
+// Drawn are the holes of a card that have a picture with a row, by number, as
+// simulated rounds play them: with the plan's aims, or the driver down the middle and
+// every approach at the flag. The holes are cut in the middle of the greens.
+func (e *Engine) Drawn(as PlaysAs, card []golf.CardHole, pictures map[int]aim.Picture, planned bool) (map[int]golfer.Drawn, error) {
+	drawn, failed := make([]golfer.Drawn, len(card)), make([]error, len(card))
+	parallel.Do(len(card), func(i int) {
+		picture, there := pictures[card[i].Number]
+		if !there || picture.Bare() {
+			return
+		}
+		h, err := aim.NewHole(&e.golfer, as.player(), picture, picture.Green.Middle())
+		if failed[i] = err; err == nil {
+			drawn[i] = h.Playing(planned)
+		}
+	})
+	all := map[int]golfer.Drawn{}
+	for i, h := range card {
+		if failed[i] != nil {
+			return nil, failed[i]
+		}
+		if drawn[i] != nil {
+			all[h.Number] = drawn[i]
+		}
+	}
+	return all, nil
+}

@@ -1,0 +1,122 @@
+package db_test
+
+import (
+	"errors"
+	"slices"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// The newest picture of a hole holds; earlier ones are kept, and taking the drawing
+// away is another version.
+func TestPictures(t *testing.T) {
+	s, ctx := dbtest.Tx(t), t.Context()
+	a, b := newPlayer(t, s, "a@example.org"), newPlayer(t, s, "b@example.org")
+	course, err := s.SaveCourse(ctx, a, db.Course{Name: "Harrow Fen", Tee: "white", Holes: threeHoles()})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, save := range []struct {
+		who  golf.PlayerID
+		text string
+		want int
+	}{{a, "first", 1}, {b, "second", 2}, {a, "second", 2}, {b, "", 3}, {b, "", 3}, {a, "first", 4}} {
+		if got, err := s.SavePicture(ctx, save.who, course, 2, save.text); err != nil || got != save.want {
+			t.Errorf("save %d: version %d, %v", i, got, err)
+		}
+		all, err := s.Pictures(ctx, course)
+		holds := ""
+		if len(all) > 0 {
+			holds = all[0].Text
+		}
+		if err != nil || holds != save.text || len(all) > 1 {
+			t.Errorf("save %d: %+v, %v", i, all, err)
+		}
+	}
+	var drawn []string
+	all, err := s.PictureVersions(ctx, course, 2, 3)
+	for _, p := range all {
+		drawn = append(drawn, p.Text)
+	}
+	if err != nil || !slices.Equal(drawn, []string{"first", "", "second"}) || *all[0].DrawnBy != a || *all[2].DrawnBy != b {
+		t.Errorf("%q %+v, %v", drawn, all, err)
+	}
+	if p, err := s.PictureVersion(ctx, course, 2, 2); err != nil || p.Text != "second" {
+		t.Errorf("%+v, %v", p, err)
+	}
+	if err := s.DeletePlayer(ctx, b); err != nil {
+		t.Fatal(err)
+	}
+	if p, err := s.PictureVersion(ctx, course, 2, 2); err != nil || p.DrawnBy != nil {
+		t.Errorf("the picture went with who drew it: %+v, %v", p, err)
+	}
+	for name, err := range map[string]error{
+		"a hole that is not there": second(s.SavePicture(ctx, a, course, 4, "x")), "a course that is not there": second(s.SavePicture(ctx, a, course+1, 1, "x")),
+		"a version that is not there": second(s.PictureVersion(ctx, course, 2, 9)),
+	} {
+		if !errors.Is(err, golf.ErrNotFound) {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// A player can save so many pictures a day.
+func TestTheNumberOfPicturesIsLimited(t *testing.T) {
+	p := newPair(t)
+	course, err := p.SaveCourse(p.ctx, p.pupil, db.Course{Name: "Harrow Fen", Tee: "white", Holes: threeHoles()})
+	p.must(err)
+	dbtest.Exec(t, p.url, `insert into hole_pictures (course_id, hole, version, drawn_by, picture) select c.id, 1, n, c.owner_id, 'p' || n from courses c, generate_series(1, 400) n where c.name = 'Harrow Fen'`)
+	if _, err := p.SavePicture(p.ctx, p.pupil, course, 1, "more"); !errors.Is(err, db.ErrPicturesOfADay) {
+		t.Errorf("saved: %v", err)
+	}
+	if _, err := p.SavePicture(p.ctx, p.other, course, 1, "more"); err != nil {
+		t.Errorf("another player may not: %v", err)
+	}
+	dbtest.Exec(t, p.url, `update hole_pictures set drawn_at = now() - interval '25 hours'`)
+	if _, err := p.SavePicture(p.ctx, p.pupil, course, 1, "more yet"); err != nil {
+		t.Errorf("the day after: %v", err)
+	}
+}
+
+// A bag and range sessions are the player's; a coach reads them.
+func TestBag(t *testing.T) {
+	p := newPair(t)
+	p.must(p.SaveBag(p.ctx, p.pupil, []db.BagClub{{Club: "hybrid", LengthYd: 190}, {Club: "driver", LengthYd: 230, ShapeYd: -8}}))
+	p.must(p.SaveBag(p.ctx, p.pupil, []db.BagClub{{Club: "fairway wood"}, {Club: "driver", LengthYd: 232, ShapeYd: -8}}))
+	today := time.Now()
+	id, err := p.RecordRange(p.ctx, p.pupil, db.RangeSession{Club: "driver", Day: today, Balls: "3 -4"})
+	p.must(err)
+	for who, sees := range map[golf.PlayerID]bool{p.pupil: true, p.coach: true, p.stranger: false} {
+		bag, err := p.Bag(p.ctx, who, p.pupil)
+		p.must(err)
+		if sees != slices.Equal(bag, []db.BagClub{{Club: "driver", LengthYd: 232, ShapeYd: -8}, {Club: "fairway wood"}}) {
+			t.Errorf("%d reads %+v", who, bag)
+		}
+		all, err := p.RangeSessions(p.ctx, who, p.pupil, 10)
+		p.must(err)
+		if sees != (len(all) == 1 && all[0].ID == id && all[0].Balls == "3 -4") {
+			t.Errorf("%d reads %+v", who, all)
+		}
+	}
+	p.refused(map[string]error{
+		"a stranger removes it": p.RemoveRange(p.ctx, p.stranger, id), "the coach removes it": p.RemoveRange(p.ctx, p.coach, id),
+		"what is there is brought back": p.RestoreRange(p.ctx, p.pupil, id),
+	})
+	p.must(p.RemoveRange(p.ctx, p.pupil, id))
+	if all, err := p.RangeSessions(p.ctx, p.pupil, p.pupil, 0); err != nil || len(all) != 0 || !slices.Equal(p.removed(p.pupil), []string{"range"}) || len(p.removed(p.coach)) != 0 {
+		t.Errorf("%+v, %v", all, err)
+	}
+	p.refused(map[string]error{"a stranger restores it": p.RestoreRange(p.ctx, p.stranger, id)})
+	p.must(p.RestoreRange(p.ctx, p.pupil, id))
+	if all, err := p.RangeSessions(p.ctx, p.pupil, p.pupil, 0); err != nil || len(all) != 1 {
+		t.Errorf("%+v, %v", all, err)
+	}
+	dbtest.Exec(t, p.url, `insert into range_sessions (player_id, club, day, balls) select 1, 'driver', '2026-01-01', n::text from generate_series(1, 999) n`)
+	if _, err := p.RecordRange(p.ctx, p.pupil, db.RangeSession{Club: "driver", Day: today, Balls: "1 1"}); !errors.Is(err, db.ErrRangeSessionsInAll) {
+		t.Errorf("recorded beyond the limit: %v", err)
+	}
+}

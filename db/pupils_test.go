@@ -1,0 +1,197 @@
+package db_test
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+)
+
+// teaches reports whether an account says that it has pupils.
+func (p pair) teaches(who golf.PlayerID) bool {
+	p.t.Helper()
+	seen, err := p.Seen(p.ctx, who, who)
+	p.must(err)
+	return seen.Teaches
+}
+
+// An account says that it has pupils from when one confirms it until the last one has
+// ended the access or deleted the account.
+func TestAccountsSayWhetherTheyTeach(t *testing.T) {
+	p := newPair(t)
+	if p.teaches(p.pupil) || p.teaches(p.stranger) || !p.teaches(p.coach) || !p.teaches(p.other) {
+		t.Error("after both coaches were confirmed")
+	}
+	if err := p.EndCoaching(p.ctx, p.stranger, p.pupil, p.coach); !errors.Is(err, golf.ErrNotFound) || !p.teaches(p.coach) {
+		t.Errorf("a stranger ends it: %v", err)
+	}
+	p.must(p.NewCoachInvitation(p.ctx, p.stranger, []byte("s"), golf.Date{}, 7))
+	p.must(p.AcceptCoaching(p.ctx, p.coach, p.stranger, []byte("s")))
+	p.must(p.ConfirmCoach(p.ctx, p.stranger, p.coach))
+	p.must(p.EndCoaching(p.ctx, p.coach, p.pupil, p.coach))
+	if !p.teaches(p.coach) {
+		t.Error("one of two pupils left")
+	}
+	p.must(p.DeletePlayer(p.ctx, p.stranger))
+	if p.teaches(p.coach) {
+		t.Error("the last pupil's account is gone")
+	}
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
+	if p.teaches(p.other) {
+		t.Error("the only pupil ended it")
+	}
+}
+
+// A second link never takes anything away from a coach who has access, and one from
+// an earlier day gives more.
+func TestASecondLinkTakesNothingAway(t *testing.T) {
+	p := newPair(t)
+	day := golf.DateOf(aRound().PlayedOn)
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
+	p.let(p.coach, day)
+	for _, c := range []struct{ link, want golf.Date }{{day.AddDays(9), day}, {day.AddDays(-9), day.AddDays(-9)}, {golf.Date{}, golf.Date{}}, {day, golf.Date{}}} {
+		p.must(p.NewCoachInvitation(p.ctx, p.pupil, []byte("again"), c.link, 7))
+		p.must(p.AcceptCoaching(p.ctx, p.coach, p.pupil, []byte("again")))
+		seen, err := p.Seen(p.ctx, p.coach, p.pupil)
+		p.must(err)
+		got := golf.Date{}
+		if seen.SharedFrom != nil {
+			got = golf.DateOf(*seen.SharedFrom)
+		}
+		if got != c.want {
+			t.Errorf("after a link from %v the coach sees from %v on, not %v", c.link, got, c.want)
+		}
+	}
+}
+
+// Groups are a coach's own: a pupil is in several, and nobody else reads or changes
+// them.
+func TestGroups(t *testing.T) {
+	p := newPair(t)
+	groups := func(coach golf.PlayerID) []db.Grouped {
+		t.Helper()
+		all, err := p.Groups(p.ctx, coach)
+		p.must(err)
+		return all
+	}
+	p.must(p.SetGroups(p.ctx, p.coach, p.pupil, []string{"Tuesday six", "Juniors"}))
+	p.must(p.SetGroups(p.ctx, p.other, p.pupil, []string{"Friday"}))
+	if diff := cmp.Diff([]db.Grouped{{PupilID: p.pupil, Name: "Juniors"}, {PupilID: p.pupil, Name: "Tuesday six"}}, groups(p.coach)); diff != "" {
+		t.Error(diff)
+	}
+	p.must(p.SetGroups(p.ctx, p.coach, p.pupil, []string{"Tuesday six"}))
+	p.must(p.RenameGroup(p.ctx, p.coach, "Tuesday six", "Tuesday eight"))
+	if diff := cmp.Diff([]db.Grouped{{PupilID: p.pupil, Name: "Tuesday eight"}}, groups(p.coach)); diff != "" {
+		t.Error(diff)
+	}
+	if len(groups(p.other)) != 1 || len(groups(p.pupil)) != 0 || len(groups(p.stranger)) != 0 {
+		t.Error("the groups of others changed")
+	}
+	p.refused(map[string]error{
+		"a stranger groups":     p.SetGroups(p.ctx, p.stranger, p.pupil, []string{"x"}),
+		"another coach renames": p.RenameGroup(p.ctx, p.other, "Tuesday eight", "x"),
+		"a stranger archives":   p.ArchivePupil(p.ctx, p.stranger, p.pupil, true),
+		"the pupil archives":    p.ArchivePupil(p.ctx, p.pupil, p.pupil, true),
+	})
+	p.must(p.SetGroups(p.ctx, p.coach, p.pupil, nil))
+	if len(groups(p.coach)) != 0 {
+		t.Error("a pupil in no group is in one")
+	}
+}
+
+// A coach puts a pupil away and brings the pupil back; access stays as it is.
+func TestArchive(t *testing.T) {
+	p := newPair(t)
+	for _, away := range []bool{true, false} {
+		p.must(p.ArchivePupil(p.ctx, p.coach, p.pupil, away))
+		if r := p.roster(); r.Archived != away {
+			t.Errorf("put away is %v, not %v", r.Archived, away)
+		}
+		if _, err := p.Seen(p.ctx, p.coach, p.pupil); err != nil {
+			t.Error(err)
+		}
+	}
+}
+
+// Questions wait until somebody other than the pupil answers; only coaches of the
+// pupil hear of them, from the day that they see.
+func TestOpenQuestions(t *testing.T) {
+	p := newPair(t)
+	shot := 1
+	asked := p.write(p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Hole: at(1), Shot: &shot, Body: "Why?"})
+	waiting := func(coach golf.PlayerID) []db.OpenQuestion {
+		t.Helper()
+		all, err := p.OpenQuestions(p.ctx, coach)
+		p.must(err)
+		return all
+	}
+	if all := waiting(p.coach); len(all) != 1 || all[0].ID != asked || all[0].RoundID != p.round || *all[0].Shot != 1 {
+		t.Errorf("%+v", all)
+	}
+	if len(waiting(p.stranger)) != 0 || len(waiting(p.pupil)) != 0 {
+		t.Error("somebody else hears of it")
+	}
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
+	p.let(p.other, golf.DateOf(aRound().PlayedOn).AddDays(1))
+	if len(waiting(p.other)) != 0 {
+		t.Error("a coach from a later day hears of it")
+	}
+	p.must(p.ReplyTo(p.ctx, p.pupil, p.pupil, asked, "I mean the club."))
+	if len(waiting(p.coach)) != 1 {
+		t.Error("the pupil's own words are an answer")
+	}
+	p.must(p.ReplyTo(p.ctx, p.coach, p.pupil, asked, "So."))
+	if len(waiting(p.coach)) != 0 {
+		t.Error("an answered question waits")
+	}
+}
+
+// The rounds before and after another are those that are entered and that asker sees.
+func TestNeighbours(t *testing.T) {
+	p := newPair(t)
+	day := golf.DateOf(aRound().PlayedOn)
+	add := func(name string, days int, line bool) golf.RoundID {
+		r := aRound()
+		r.Name, r.PlayedOn = name, r.PlayedOn.AddDate(0, 0, days)
+		if line {
+			r.Holes[0] = entered(0)
+			r.Holes[0].Length = 384 * golf.Yard
+		}
+		id, err := p.NewRound(p.ctx, p.pupil, r)
+		p.must(err)
+		return id
+	}
+	before, _, after := add("before", -1, true), add("begun", 1, false), add("after", 2, true)
+	add("later", 3, true)
+	near := func(asker golf.PlayerID) string {
+		t.Helper()
+		all, err := p.Neighbours(p.ctx, asker, p.pupil, p.round, day)
+		p.must(err)
+		text := ""
+		for _, n := range all {
+			switch {
+			case n.ID == before && !n.After:
+				text += "before "
+			case n.ID == after && n.After:
+				text += "after "
+			default:
+				text += "another "
+			}
+		}
+		return text
+	}
+	if got := near(p.coach); got != "before after " {
+		t.Errorf("the coach finds %q", got)
+	}
+	if got := near(p.stranger); got != "" {
+		t.Errorf("a stranger finds %q", got)
+	}
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
+	p.let(p.other, day)
+	if got := near(p.other); got != "after " {
+		t.Errorf("a coach from that day on finds %q", got)
+	}
+}

@@ -1,0 +1,284 @@
+package handlers
+
+import (
+	"net/http"
+	"slices"
+	"strings"
+	"time"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/play"
+)
+
+// playing is what every page about playing a course is made of.
+type playing struct {
+	about   subject
+	course  db.Course
+	history []golf.Played
+	as      analysis.PlaysAs
+	clubs   []analysis.Club
+	files   map[int]string // pictures, by hole
+}
+
+// playing reads the player and the course named in the address.
+func (s *server) playing(r *http.Request) (p playing, err error) {
+	if p.about, err = s.subject(r); err != nil {
+		return p, err
+	}
+	if p.course, err = s.ofCourse(r); err != nil {
+		return p, err
+	}
+	if p.files, err = s.pictureFiles(r, p.course.ID); err != nil {
+		return p, err
+	}
+	if p.history, err = s.store.History(r.Context(), me(r).ID, p.about.player.ID); err != nil {
+		return p, err
+	}
+	if p.as, err = s.engine.PlaysAs(p.history, p.about.player.Target); err != nil {
+		return p, err
+	}
+	p.clubs, err = s.teeClubs(r, p)
+	return p, err
+}
+
+// teeClubs are the clubs of the player's bag, or those of the level, each with what is
+// known of how the player hits it.
+func (s *server) teeClubs(r *http.Request, p playing) ([]analysis.Club, error) {
+	level, err := s.engine.ClubsOf(p.as)
+	if err != nil {
+		return nil, err
+	}
+	bag, err := s.bagOf(r, p.about.player.ID)
+	if err != nil {
+		return nil, err
+	}
+	clubs := play.TeeClubs(level, bag)
+	for i, c := range clubs {
+		pattern, err := s.engine.Pattern(analysis.PatternInput{As: p.as, Club: c, Tee: true, Session: bag.Balls(c.Name), History: p.history})
+		if err != nil {
+			return nil, err
+		}
+		clubs[i].Pattern = pattern.Shaped(bag.Shape(c.Name))
+	}
+	return clubs, nil
+}
+
+// holePlan is the plan of one hole; it is worked out once for what it stands on.
+func (s *server) holePlan(r *http.Request, p playing, h golf.CardHole) (analysis.HolePlan, error) {
+	picture, drawn := play.PictureOf(h, p.files[h.Number])
+	if !drawn {
+		return analysis.HolePlan{Hole: h}, nil
+	}
+	return workOut(r.Context(), s.worked, p.key("hole", h), func() (analysis.HolePlan, error) {
+		plan, err := s.engine.RoundPlan(analysis.RoundPlanInput{Card: []golf.CardHole{h}, Pictures: map[int]analysis.Picture{h.Number: picture}, As: p.as, Clubs: p.clubs})
+		if err != nil {
+			return analysis.HolePlan{}, err
+		}
+		return plan.Holes[0], nil
+	})
+}
+
+// key identifies what is worked out of a hole, and for whom.
+func (p playing) key(kind string, h golf.CardHole, more ...any) [32]byte {
+	return keyOf(kind, h, p.files[h.Number], p.as, p.clubs, more)
+}
+
+// playHole is where to aim on a hole.
+func (s *server) playHole(w http.ResponseWriter, r *http.Request) error {
+	p, err := s.playing(r)
+	if err != nil {
+		return err
+	}
+	d, err := s.ofDrawn(r)
+	if err != nil {
+		return err
+	}
+	in := play.HoleInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Holes: holeNumbers(p.course),
+		Hole: d.hole, As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Flag: r.URL.Query().Get("flag")}
+	in.Picture, in.Drawn = play.PictureOf(d.hole, p.files[d.hole.Number])
+	if in.Drawn {
+		if err := s.aimed(r, p, &in); err != nil {
+			return err
+		}
+		if in.By, err = s.drawnBy(r, p.about, d); err != nil {
+			return err
+		}
+	}
+	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, play.NewHolePage(s.shellOf(r, p.about), in).View())
+}
+
+// drawnBy says who drew a hole, and when.
+func (s *server) drawnBy(r *http.Request, about subject, d drawn) (string, error) {
+	kept, err := s.holding(r, d)
+	if err != nil {
+		return "", err
+	}
+	return play.DrawnBy(s.versionOf(r, kept), about.pages, about.player.Name), nil
+}
+
+func holeNumbers(c db.Course) []int {
+	var all []int
+	for _, h := range c.Holes {
+		all = append(all, h.Number)
+	}
+	return all
+}
+
+// aimed works out the plan of a hole, its shapes, and the approach at another flag.
+func (s *server) aimed(r *http.Request, p playing, in *play.HoleInput) (err error) {
+	if in.Plan, err = s.holePlan(r, p, in.Hole); err != nil {
+		return err
+	}
+	if in.Shapes, err = s.shapes(r, p, *in); err != nil {
+		return err
+	}
+	flag := play.FlagAt(in.Picture, in.Flag)
+	if flag == nil || in.Plan.Approach == nil {
+		in.Flag = ""
+		return nil
+	}
+	from := in.Plan.Approach.From
+	ask := analysis.AimInput{Picture: in.Picture, Flag: flag, As: p.as}
+	if from.Lie != golf.Tee {
+		ask.From = &analysis.AimFrom{Lie: from.Lie, Distance: golf.Yards.Of(from.Length)}
+	}
+	at, err := workOut(r.Context(), s.worked, p.key("flag", in.Hole, in.Flag), func() (plan analysis.HolePlan, err error) {
+		plan.Advice, err = s.engine.Aim(ask)
+		return plan, err
+	})
+	in.Approach = at.Advice.Approach
+	return err
+}
+
+// shapes are the best aims with the best club when its ball is bent on purpose.
+func (s *server) shapes(r *http.Request, p playing, in play.HoleInput) ([]play.ShapedAim, error) {
+	if len(in.Plan.Advice.Clubs) == 0 {
+		return nil, nil
+	}
+	best := in.Plan.Advice.Best()
+	return workOut(r.Context(), s.worked, p.key("shapes", in.Hole), func() (all []play.ShapedAim, err error) {
+		for _, yd := range play.Shapes {
+			shot := best
+			if yd != 0 {
+				advice, err := s.engine.Aim(analysis.AimInput{Picture: in.Picture, As: p.as, Clubs: []analysis.Club{best.Club}, Shape: yd})
+				if err != nil {
+					return nil, err
+				}
+				shot = advice.Best()
+			}
+			all = append(all, play.ShapedAim{Yd: yd, Shot: shot})
+		}
+		return all, nil
+	})
+}
+
+// planBudget is how long one request works on the plan of a course; the page then shows
+// how far it is, and asks again.
+const planBudget = 1500 * time.Millisecond
+
+// roundPlan is the plan of a round on a course, as far as it is worked out.
+func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err error) {
+	in = play.RoundInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
+		As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Today: s.today(r), Plans: map[int]analysis.HolePlan{}}
+	late := time.NewTimer(planBudget)
+	defer late.Stop()
+	enough := false
+	for _, h := range p.course.Holes {
+		if _, drawn := p.files[h.Number]; !drawn {
+			continue
+		}
+		in.Drawn++
+		select {
+		case <-late.C:
+			enough = true
+		default:
+		}
+		if _, known := s.worked.look(p.key("hole", h)); !known && enough {
+			continue
+		}
+		if in.Plans[h.Number], err = s.holePlan(r, p, h); err != nil {
+			return in, err
+		}
+	}
+	return in, nil
+}
+
+// playRound shows the plan of a round with the card to carry.
+func (s *server) playRound(w http.ResponseWriter, r *http.Request) error {
+	return s.showRoundPlan(w, r, func(page play.RoundPage) play.RoundPage { return page })
+}
+
+// carryCard shows the card alone.
+func (s *server) carryCard(w http.ResponseWriter, r *http.Request) error {
+	return s.showRoundPlan(w, r, play.RoundPage.Alone)
+}
+
+func (s *server) showRoundPlan(w http.ResponseWriter, r *http.Request, as func(play.RoundPage) play.RoundPage) error {
+	p, err := s.playing(r)
+	if err != nil {
+		return err
+	}
+	in, err := s.roundPlan(r, p)
+	if err != nil {
+		return err
+	}
+	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
+		return err
+	}
+	if len(in.Plans) < in.Drawn {
+		w.Header().Set("Refresh", "1")
+	}
+	return show(w, r, http.StatusOK, as(play.NewRoundPage(s.shellOf(r, p.about), in)).View())
+}
+
+// playIndex lists the courses, those that the player plays first.
+func (s *server) playIndex(w http.ResponseWriter, r *http.Request) error {
+	about, err := s.subject(r)
+	if err != nil {
+		return err
+	}
+	in := play.IndexInput{Whose: about.pages, Player: about.player.Name, Target: about.player.Target}
+	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
+	if err != nil {
+		return err
+	}
+	if in.Courses, err = s.playedCourses(r, history); err != nil {
+		return err
+	}
+	if err := s.recordLook(r, about, db.LookPlay, 0); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, play.NewIndexPage(s.shellOf(r, about), in).View())
+}
+
+// playedCourses are the courses of the server with how often they were played and how
+// many of their holes are drawn.
+func (s *server) playedCourses(r *http.Request, history []golf.Played) ([]play.PlayedCourse, error) {
+	all, err := s.store.Courses(r.Context(), me(r).ID)
+	if err != nil {
+		return nil, err
+	}
+	drawn, err := s.store.DrawnCourses(r.Context())
+	if err != nil {
+		return nil, err
+	}
+	var courses []play.PlayedCourse
+	for _, c := range all {
+		played := play.PlayedCourse{ID: c.ID, Name: courseName(db.Course{Name: c.Name, Tee: c.Tee}), Holes: c.Holes}
+		if i := slices.IndexFunc(drawn, func(d db.DrawnCourse) bool { return d.CourseID == c.ID }); i >= 0 {
+			played.Drawn = drawn[i].Holes
+		}
+		for _, h := range history {
+			if strings.EqualFold(h.Round.Course, c.Name) && strings.EqualFold(h.Round.Tee, c.Tee) {
+				played.Times++
+			}
+		}
+		courses = append(courses, played)
+	}
+	return courses, nil
+}

@@ -1,0 +1,365 @@
+package coach
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/chart"
+	"strokeledger/web/components"
+	"strokeledger/web/figures"
+	"strokeledger/web/form"
+	"strokeledger/web/layout"
+	"strokeledger/web/notes"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// OverviewPage is what a coach needs to know of a pupil before a lesson.
+type OverviewPage struct {
+	layout.Page
+	Lede      string
+	Questions []notes.Card // not answered yet
+	Leaks     LeakTable
+	Lesson    string          // what is compared, or why nothing is
+	Changes   figures.Changes // since the last lesson; not known without one
+	Visit     string          // what came since the coach was last here
+	Practice  []PracticeLine  // not done yet, the first due first
+	Doubles   DoublesPart
+	Season    figures.Season // shown where there is a round
+	Played    bool           // there is a round
+	Note      LessonForm     // where a note is written
+	Latest    []notes.Card   // the latest notes
+	Groups    components.Field
+	GroupsAt  string // where the form of the groups is sent
+	Wrong     components.Summary
+	Arrange   bool   // that form came back
+	ArchiveAt string // where the form that puts the pupil away is sent
+	Away      bool   // the pupil was put away
+	Lessons   string // address of lessons and practice
+}
+
+// OverviewInput is what an overview is made of.
+type OverviewInput struct {
+	Whose       paths.Whose
+	Name        string // the pupil's
+	Target      float64
+	Units       form.Units // of the reader
+	Today       golf.Date
+	Visit       time.Time // when the coach's previous visit ended; zero for none
+	Pupil       RosterPupil
+	Notes       []notes.Note // the latest first
+	Assignments []Assignment
+	Marks       []figures.MarkedDay
+	Overview    analysis.Overview // worked out for the last lesson, and for the practice of Figured
+	Returned    form.Returned
+}
+
+// LastLesson is the day of the latest lesson that was written up; zero for none.
+func LastLesson(all []notes.Note) golf.Date {
+	var last golf.Date
+	for _, n := range all {
+		if n.Lesson && n.Day.Compare(last) > 0 {
+			last = n.Day
+		}
+	}
+	return last
+}
+
+// mostFigured is of how many practices the figure is shown before and since.
+const mostFigured = 4
+
+// Figured are the practices whose figure is shown before and since.
+func Figured(all []Assignment) []Assignment {
+	var figured []Assignment
+	for _, a := range all {
+		if !a.Done && a.Figure != "" && len(figured) < mostFigured {
+			figured = append(figured, a)
+		}
+	}
+	return figured
+}
+
+// NewOverviewPage makes the page.
+func NewOverviewPage(page layout.Page, in OverviewInput) OverviewPage {
+	page.Title, page.Here, page.BodyClass = in.Name, layout.Here(in.Whose, in.Whose.Lessons()), "overview-page"
+	page.Foot = fmt.Sprintf("Fixed golfer: every round is compared with %s golfer, whatever the course. Strokes are for 18 holes; holes entered as a score alone do not count. The pupil can see that you opened this page.", words.A(in.Target))
+	o := OverviewPage{Page: page, Lessons: in.Whose.Lessons(), GroupsAt: in.Whose.Groups(), ArchiveAt: in.Whose.Archive(), Away: in.Pupil.Archived,
+		Note: newLessonForm(LessonsInput{Whose: in.Whose, Name: in.Name, Today: in.Today, Returned: in.Returned}), Visit: in.since()}
+	o.Note.Open = true
+	typed := form.WriteGroups(in.Pupil.Groups)
+	if o.Arrange = in.Returned.Groups != nil; o.Arrange {
+		typed = *in.Returned.Groups
+	}
+	o.Groups = components.Filled(components.Field{Name: "groups", Label: "Groups", Hint: "Your own, with commas between them: Tuesday six, Juniors. The pupil does not see them."}, typed)
+	o.Wrong = components.Summed(o.Groups)
+	for _, n := range in.Notes {
+		if c := notes.NewCard(n, in.Whose, false, in.Returned); n.Open() {
+			o.Questions = append(o.Questions, c)
+		} else if len(o.Latest) < overviewNotes {
+			o.Latest = append(o.Latest, c)
+		}
+	}
+	if o.Played = len(in.Overview.Line) > 0; o.Played {
+		o.figures(in)
+	}
+	o.practice(in)
+	o.Lede = in.lede()
+	return o
+}
+
+// overviewNotes is how many of the latest notes an overview shows.
+const overviewNotes = 3
+
+// figures are the parts that need a round.
+func (o *OverviewPage) figures(in OverviewInput) {
+	all := in.comparison(in.Overview.Sheet.Columns)
+	o.Season = figures.NewSeason(all)
+	o.Leaks, o.Doubles = newLeakTable(in), newDoublesPart(in)
+	o.Lesson = "No lesson has been written up yet. Once one is, this part compares the rounds before it with those since."
+	switch between := in.Overview.Lesson; {
+	case between.Known():
+		o.Changes = figures.NewChanges(in.comparison([]compare.Column{*between.Before, *between.Since}))
+		o.Lesson = o.Changes.Aside
+	case !between.Day.IsZero():
+		o.Lesson = fmt.Sprintf("There are not yet rounds both before the lesson of %s and since.", words.ShortDay(between.Day))
+	}
+}
+
+// comparison is the comparison of some columns.
+func (in OverviewInput) comparison(columns []compare.Column) figures.ComparisonInput {
+	m := in.Overview.Months
+	m.Sheet.Columns = columns
+	at := paths.Comparison{Whose: in.Whose}
+	for _, c := range columns {
+		at.Spans = append(at.Spans, c.Span)
+	}
+	return figures.ComparisonInput{Months: m, At: at, Name: in.Name, Target: in.Target, Units: in.Units, Marks: in.marked()}
+}
+
+// marked are the marked days, the last lesson among them.
+func (in OverviewInput) marked() []figures.MarkedDay {
+	if day := in.Overview.Lesson.Day; !day.IsZero() {
+		return append(slices.Clone(in.Marks), figures.MarkedDay{Day: day, What: "the lesson"})
+	}
+	return in.Marks
+}
+
+// lede says what waits, then what changed since the lesson, or where most is lost.
+func (in OverviewInput) lede() string {
+	var all []string
+	if n := len(in.Pupil.Asked); n > 0 {
+		all = append(all, words.Capital(words.OneOrMany(n, "a question waits", words.Spelled(n)+" questions wait"))+".")
+	}
+	switch between := in.Overview.Lesson; {
+	case len(in.Overview.Line) == 0:
+		all = append(all, words.NoRounds(in.Name, in.Pupil.Since))
+	case between.Known() && figures.Sure(between.Since.Cells[0].Change.Word) != "":
+		change := between.Since.Cells[0].Change
+		way := "more"
+		if change.Mean < 0 {
+			way = "fewer"
+		}
+		all = append(all, fmt.Sprintf("Since the lesson of %s %s has lost %s %s a round, which is %s.", words.NearDay(between.Day, in.Today), in.Name, words.SpelledAmount(max(change.Mean, -change.Mean)), way, figures.Sure(change.Word)))
+	case len(in.Overview.Leaks) > 0:
+		dearest := in.Overview.Leaks[0]
+		all = append(all, fmt.Sprintf("%s loses most here: %s, %s a round.", in.Name, lowerFirst(figures.RowName(dearest.Row, in.Units)), words.StrokeCount(figures.Tenth(dearest.Mean))))
+	default:
+		all = append(all, in.Name+" loses nothing to the target.")
+	}
+	return strings.Join(all, " ")
+}
+
+func lowerFirst(s string) string { return strings.ToLower(s[:1]) + s[1:] }
+
+// since says what came since the coach was last here.
+func (in OverviewInput) since() string {
+	news := in.Pupil.news()
+	switch {
+	case in.Visit.IsZero():
+		return "Your first visit."
+	case len(news) == 0:
+		return fmt.Sprintf("You last looked on %s; nothing is new since.", in.Visit.Format("2 January"))
+	default:
+		return fmt.Sprintf("You last looked on %s; since then: %s.", in.Visit.Format("2 January"), words.List(news))
+	}
+}
+
+// lastTen is the comparison of the ten rounds before the last ten with these.
+func lastTen(whose paths.Whose) paths.Comparison {
+	return paths.Comparison{Whose: whose}.With(golf.Span{Last: compare.FormRounds, Before: true}, golf.Span{Last: compare.FormRounds})
+}
+
+// LeakTable is the dearest bands.
+type LeakTable struct {
+	Aside   string
+	Caption string
+	Axis    components.Axis
+	Rows    []LeakRow // none where nothing is lost
+}
+
+// LeakRow is one band.
+type LeakRow struct {
+	Name, At string // the band, and the shots behind its figure
+	Shots    string
+	Bar      chart.Bar
+	Whisker  chart.Whisker
+	Figure   string
+	Between  string // its 95% interval; empty with too few rounds
+	Sure     string // clear or leaning; "could be chance" otherwise
+}
+
+func newLeakTable(in OverviewInput) LeakTable {
+	rounds := len(in.Overview.Latest.Rounds)
+	over := "The last " + words.OneOrMany(rounds, "round", words.Spelled(rounds)+" rounds")
+	t := LeakTable{Axis: components.NewAxis(partScale, words.Tick), Caption: fmt.Sprintf("%s, strokes a round against %s golfer, with the interval of 95%%", over, words.A(in.Target)),
+		Aside: fmt.Sprintf("%s. Chosen from %s as the dearest, so each is likely a little less.", over, words.Plural(in.Overview.Bands, "band", "bands"))}
+	for _, l := range in.Overview.Leaks {
+		row := LeakRow{Name: figures.RowName(l.Row, in.Units), At: lastTen(in.Whose).BehindRow(2, l.Row.String()), Shots: words.Plural(l.Shots, "shot", "shots"), Bar: partScale.Bar(l.Mean), Figure: words.Signed(l.Mean, 1), Sure: figures.Sure(l.Sure)}
+		if l.HasInterval() {
+			row.Whisker = partScale.Whisker(l.Mean, l.Interval.Low, l.Interval.High)
+			row.Between = words.Signed(l.Interval.Low, 1) + " to " + words.Signed(l.Interval.High, 1)
+		}
+		if row.Sure == "" {
+			row.Sure = "could be chance"
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+// DoublesPart are the doubles of the last rounds together.
+type DoublesPart struct {
+	Say    string
+	Began  []BeganRow  // where they began, the most first; none without a double
+	All    string      // how many there are
+	Nines  [2][]OnHole // how many on which hole
+	Clubs  string      // what was in hand; empty where no club was entered
+	Months string      // address of the holes behind them
+}
+
+// BeganRow is a part of the game in which doubles began.
+type BeganRow struct {
+	Name  string
+	Bar   string // how long, percent
+	Count string
+}
+
+// OnHole is how many doubles there were on a hole.
+type OnHole struct{ Hole, Count string } // no count for none
+
+func newDoublesPart(in OverviewInput) DoublesPart {
+	d := in.Overview.Doubles
+	p := DoublesPart{All: strconv.Itoa(d.All)}
+	over := words.SpelledPlural(d.Rounds, "round", "rounds")
+	if d.All == 0 {
+		p.Say = "No doubles in " + over + "."
+		return p
+	}
+	var kinds []string
+	for _, k := range account.Kinds {
+		if n := d.Kinds[k]; n > 0 {
+			kinds = append(kinds, fmt.Sprintf("%d %s", n, kindWords[k]))
+		}
+	}
+	p.Say = fmt.Sprintf("%s in %s: %s.", words.Capital(words.Plural(d.All, "double", "doubles")), over, strings.Join(kinds, ", "))
+	p.began(d)
+	for i := range 18 {
+		h := OnHole{Hole: strconv.Itoa(i + 1)}
+		if n := d.Holes[i+1]; n > 0 {
+			h.Count = strconv.Itoa(n)
+		}
+		p.Nines[i/9] = append(p.Nines[i/9], h)
+	}
+	var clubs []string
+	for _, c := range d.Clubs {
+		clubs = append(clubs, fmt.Sprintf("%s %d", c.Club, c.Count))
+	}
+	if len(clubs) > 0 {
+		p.Clubs = fmt.Sprintf("Club in hand, of the %d that began off the green: %s.", d.OffGreen, strings.Join(clubs, ", "))
+	}
+	p.Months = lastTen(in.Whose).BehindMeasure(2, "doubles")
+	return p
+}
+
+// kindWords name the kinds of doubles in a count.
+var kindWords = map[account.Kind]string{account.Compound: "compound", account.Single: "single", account.Separate: "separate", account.Leak: "leaks", account.Unknown: "known by the score alone"}
+
+// began fills in where the doubles began.
+func (p *DoublesPart) began(d analysis.DoublesTogether) {
+	type row struct {
+		name  string
+		count int
+	}
+	rows := []row{{"Nowhere in particular", d.Began[0]}}
+	most := d.Began[0]
+	for _, c := range golf.Categories {
+		rows = append(rows, row{words.Capital(c.String()), d.Began[c]})
+		most = max(most, d.Began[c])
+	}
+	slices.SortStableFunc(rows, func(a, b row) int { return b.count - a.count })
+	for _, r := range rows {
+		if r.count > 0 {
+			p.Began = append(p.Began, BeganRow{r.name, chart.Percent(float64(r.count) / float64(most)), strconv.Itoa(r.count)})
+		}
+	}
+}
+
+// PracticeLine is something to practise with its figure before and since.
+type PracticeLine struct {
+	What, At string
+	Due      string // by when; empty when late
+	Late     string // by how many days; empty when not
+	Says     string // how much, what passes, and how it went
+	Figure   string // the figure that it is to move; empty for none
+	Before   string // strokes a round; empty where it is not known
+	Since    string
+	Sure     string
+}
+
+// practice lists what there is to practise.
+func (o *OverviewPage) practice(in OverviewInput) {
+	figured := Figured(in.Assignments)
+	for _, a := range in.Assignments {
+		if a.Done {
+			continue
+		}
+		card := newAssignmentCard(a, LessonsInput{Whose: in.Whose, Today: in.Today})
+		line := PracticeLine{What: a.What, At: in.Whose.Lessons() + "#" + card.ID, Due: card.Due, Late: card.Late}
+		said := slices.Clone(card.Facts)
+		if card.Passed != "" {
+			last := a.Results[len(a.Results)-1]
+			said = append(said, card.Passed, fmt.Sprintf("last on %s: %s", words.NearDay(last.Day, in.Today), last.Result))
+		} else {
+			said = append(said, "no result yet")
+		}
+		line.Says = words.Capital(strings.Join(said, "; ")) + "."
+		if k := slices.IndexFunc(figured, func(f Assignment) bool { return f.ID == a.ID }); k >= 0 && k < len(in.Overview.Practice) {
+			line.moves(in, in.Overview.Practice[k])
+		}
+		o.Practice = append(o.Practice, line)
+	}
+}
+
+// moves fills in the figure that a practice is to move.
+func (l *PracticeLine) moves(in OverviewInput, b analysis.Between) {
+	if b.Row < 0 || b.Row >= len(in.Overview.Sheet.Rows) {
+		return
+	}
+	l.Figure = figures.RowName(in.Overview.Sheet.Rows[b.Row], in.Units)
+	if !b.Known() {
+		l.Sure = "no rounds since to compare"
+		return
+	}
+	before, since := b.Before.Cells[b.Row], b.Since.Cells[b.Row]
+	l.Before, l.Since, l.Sure = words.Signed(before.Mean, 1), words.Signed(since.Mean, 1), figures.Sure(since.Change.Word)
+	if l.Sure == "" {
+		l.Sure = "could be chance"
+	}
+}

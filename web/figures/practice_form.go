@@ -1,0 +1,79 @@
+package figures
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"strokeledger/analysis/account"
+	"strokeledger/analysis/compare"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// PracticeForm is the form that sets something to practise.
+type PracticeForm struct {
+	At     string // where it is sent
+	Round  string // the round whose page it stands on, to come back to; empty elsewhere
+	Fields []components.Field
+	Figure components.Field // which figure it is to move
+	Rows   []components.Choice
+	Open   bool // shown opened, since something in it was wrong
+	Wrong  components.Summary
+}
+
+// PracticeFormInput is what the form is made of.
+type PracticeFormInput struct {
+	Whose    paths.Whose
+	Boundary golf.Distance // where the player's short game ends
+	Units    form.Units    // of the reader
+	Today    golf.Date
+	Round    golf.RoundID     // 0 where the form is not on the page of a round
+	Returned *form.Assignment // as it came back; nil for a new one
+}
+
+// daysToPractise is how long practice is set for, unless another day is chosen.
+const daysToPractise = 7
+
+// NewPracticeForm makes the form.
+func NewPracticeForm(in PracticeFormInput) PracticeForm {
+	typed := form.Assignment{Due: form.DayOf(in.Today.AddDays(daysToPractise))}
+	if in.Returned != nil {
+		typed = *in.Returned
+	}
+	f := PracticeForm{At: in.Whose.Assignments(), Open: in.Returned != nil, Fields: []components.Field{
+		components.Filled(components.Field{Name: "what", Label: "What to practise"}, typed.What),
+		components.Filled(components.Field{Name: "amount", Label: "How much", Hint: "For example, 40 putts or 20 minutes."}, typed.Amount),
+		components.Filled(components.Field{Name: "pass_mark", Label: "Pass mark", Hint: "For example, 32 of 40."}, typed.PassMark),
+		components.Filled(components.Field{Name: "due", Label: "By when", Type: "date"}, typed.Due),
+	}}
+	if in.Round != 0 {
+		f.Round = fmt.Sprint(in.Round)
+	}
+	f.Figure = components.Filled(components.Field{Name: "figure", Label: "Which figure should it move?", Hint: "The overview shows it before and since."}, typed.Figure)
+	f.Rows = figureChoices(in, typed.Figure.Text)
+	f.Wrong = components.Summed(append(slices.Clone(f.Fields), f.Figure)...)
+	return f
+}
+
+// figureChoices are the figures that a practice can move: the parts of the game and
+// their bands.
+func figureChoices(in PracticeFormInput, chosen string) []components.Choice {
+	all := []components.Choice{{Name: "none", Chosen: chosen == ""}}
+	for _, row := range compare.Rows(in.Boundary)[1:] {
+		all = append(all, components.Choice{Value: row.String(), Name: RowName(row, in.Units), Chosen: chosen == row.String()})
+	}
+	return all
+}
+
+// RowName names a part of the game, or one of its bands with it.
+func RowName(row compare.Row, units form.Units) string {
+	name := words.Capital(row.Category.String())
+	if row.Band == (account.Band{}) {
+		return name
+	}
+	return name + ", " + strings.ToLower(words.Band(row.Band, units))
+}

@@ -1,0 +1,61 @@
+package paths
+
+import (
+	"net/url"
+	"strconv"
+
+	"strokeledger/analysis/golf"
+)
+
+// Picture is where a hole is drawn.
+func Picture(id golf.CourseID, hole int) string {
+	return Course(id) + "/holes/" + strconv.Itoa(hole) + "/picture"
+}
+
+// PictureVersion is that page with an earlier drawing in its fields.
+func PictureVersion(id golf.CourseID, hole, version int) string {
+	return Picture(id, hole) + "?version=" + strconv.Itoa(version)
+}
+
+// PictureFile is the picture of a hole as a file.
+func PictureFile(id golf.CourseID, hole int) string { return Picture(id, hole) + ".json" }
+
+// UploadPicture is where such a file is sent.
+func UploadPicture(id golf.CourseID, hole int) string { return Picture(id, hole) + "/file" }
+
+// PictureBack is where a drawing is taken away, or an earlier one holds again.
+func PictureBack(id golf.CourseID, hole int) string { return Picture(id, hole) + "/back" }
+
+// Pictures lists the holes of a course with what is drawn of them.
+func Pictures(id golf.CourseID) string { return Course(id) + "/pictures" }
+
+// Play is where a player prepares a round: the courses, and the bag.
+func (w Whose) Play() string { return w.at("/play") }
+
+// RoundPlan is the plan of a round on a course, with the card to carry.
+func (w Whose) RoundPlan(id golf.CourseID) string { return w.Play() + "/" + number(int64(id)) }
+
+// CarryCard is the card to carry alone, for the phone.
+func (w Whose) CarryCard(id golf.CourseID) string { return w.RoundPlan(id) + "/card" }
+
+// Chance is how likely the target is on a course.
+func (w Whose) Chance(id golf.CourseID) string { return w.RoundPlan(id) + "/chance" }
+
+// HolePlan is where to aim on a hole; flag is where the hole is cut, empty for the
+// middle of the green.
+func (w Whose) HolePlan(id golf.CourseID, hole int, flag string) string {
+	at := w.RoundPlan(id) + "/holes/" + strconv.Itoa(hole)
+	if flag != "" {
+		at += "?" + url.Values{"flag": {flag}}.Encode() + "#approach"
+	}
+	return at
+}
+
+// Bag is the clubs of a player, with the balls hit on the range.
+func (w Whose) Bag() string { return w.at("/bag") }
+
+// Range is where balls hit on the range are entered.
+func (w Whose) Range() string { return w.Bag() + "/range" }
+
+// RemoveRange removes a range session.
+func (w Whose) RemoveRange(id int64) string { return w.Range() + "/" + number(id) + "/remove" }

@@ -1,0 +1,397 @@
+package play
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"strokeledger/analysis/forecast"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/chart"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// ChanceInput is what the page of the chance of a target is made of.
+type ChanceInput struct {
+	Whose   paths.Whose
+	Player  string // the player's name, for a coach
+	Course  golf.CourseID
+	Name    string // of the course, with its tees
+	Card    []golf.CardHole
+	Target  float64   // of 18 holes
+	Drawn   int       // how many holes are drawn
+	Planned bool      // the plan's aims are played
+	Working bool      // it is being worked out
+	Two     [2]string // changes that the reader asked for together, by their names
+	forecast.Chance
+}
+
+// Together are two changes of an address; none where they are no two changes.
+func Together(names [2]string) [][2]forecast.Change {
+	var pair [2]forecast.Change
+	for i, name := range names {
+		for _, c := range forecast.Changes {
+			if c.String() == name {
+				pair[i] = c
+			}
+		}
+	}
+	if pair[0] == 0 || pair[1] == 0 || pair[0] == pair[1] {
+		return nil
+	}
+	return [][2]forecast.Change{pair}
+}
+
+// ChancePage is how likely the target is on a course.
+type ChancePage struct {
+	layout.Page
+	Heading string
+	At      string
+	Lede    string
+	Thin    string
+	Sub     []components.Link
+	Aims    []components.Link // straight, or the plan's
+	Scores  ScorePicture
+	Range   *ChanceRange // nil where nothing is known of the player
+	Each    []ScoreChance
+	Average string
+	Axis    components.Axis
+	Ifs     []IfRow
+	Pairs   []IfRow
+	Asked   []AskedChange // the two changes that may be asked for together
+	AskAt   string
+	Aiming  string // plan where the plan's aims are played
+	Takes   string
+	Plan    string // the plan of practice
+	Target  string
+	Empty   bool
+}
+
+// ScorePicture shows how often each score comes.
+type ScorePicture struct {
+	Label   string
+	Columns []ScoreColumn
+	Ticks   []CurveTick
+	Rule    string // the place of the target
+	Mean    string
+	Said    string // of a hundred, at the target
+	Better  string
+}
+
+// ScoreColumn is a score.
+type ScoreColumn struct {
+	X, Y, Width, Height string
+	Reached             bool
+}
+
+// ChanceRange is the chance with where it may lie.
+type ChanceRange struct {
+	Said  string
+	Label string
+	Low   string // places, percent of the width
+	High  string
+	Now   string
+	LowIs string
+	HiIs  string
+	Ticks []CurveTick
+}
+
+// ScoreChance is how many rounds of a hundred are a score or better.
+type ScoreChance struct {
+	Score, Of string
+	Target    bool
+}
+
+// IfRow is a change with what it would do.
+type IfRow struct {
+	Name, Strokes, Before, After string
+	From, To                     string // places of the two chances
+}
+
+// AskedChange is a choice of a change.
+type AskedChange struct {
+	components.Field
+	Choices []components.Choice
+}
+
+// The frame of the picture of scores, in its own units.
+const (
+	scoreWide, scoreHigh = 400.0, 180.0
+	scoreFoot            = 150.0
+	scoreLeft            = 8.0
+)
+
+// NewChancePage makes the page.
+func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
+	target := scoreOf(in.Chance.Target)
+	page.Title, page.Here = "Chance of "+target, layout.Here(in.Whose, in.Whose.Play())
+	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. The range comes from drawing the rounds anew, whole rounds at a time."
+	if in.Working {
+		target = scoreOf(in.Target)
+	}
+	p := ChancePage{Page: page, Heading: "Chance of " + target + ", " + in.Name, Target: target, Sub: subLinks(in.Whose, in.Course, in.Whose.Chance(in.Course)), Plan: in.Whose.Plan(), Empty: in.Rounds == 0}
+	if in.Working {
+		p.Lede, p.Title = "Rounds are being played: about 20,000, and as many for every change. That takes some seconds; the page goes on by itself.", "Chance of "+target
+		return p
+	}
+	if p.Empty {
+		p.Lede = "This course has no holes yet, so no round can be played on it."
+		return p
+	}
+	p.At, p.Lede = in.at(), in.lede(target)
+	if in.Thin.Any() {
+		p.Thin = fmt.Sprintf("%s. Until then the golfer of the target plays, and there is no range.", capital(words.Thin(in.Thin)))
+	}
+	if in.Drawn > 0 {
+		p.Aims = []components.Link{{Name: "Aimed straight", At: in.Whose.Chance(in.Course), Here: !in.Planned}, {Name: "The plan’s aims", At: in.Whose.Chance(in.Course) + "?aims=plan", Here: in.Planned}}
+	}
+	p.Scores, p.Each = in.scores(target), in.each()
+	p.Range = in.between(target)
+	p.Average = fmt.Sprintf("Average %.1f. A round without a double: %s in 100.", in.Mean, hundred(in.NoDoubles))
+	p.ifs(in)
+	p.asked(in)
+	p.Takes = in.takes()
+	return p
+}
+
+func scoreOf(x float64) string { return fmt.Sprintf("%.0f", math.Floor(x+.5)) }
+
+// hundred is a share as a number of rounds of a hundred.
+func hundred(share float64) string { return fmt.Sprintf("%.0f", math.Round(100*share)) }
+
+func (in ChanceInput) at() string {
+	par := 0
+	for _, h := range in.Card {
+		par += h.Par
+	}
+	text := fmt.Sprintf("Par %d. ", par)
+	if in.Thin.Any() {
+		text += fmt.Sprintf("A golfer of %s plays.", words.Plain(in.Target))
+	} else {
+		text += fmt.Sprintf("From %s.", words.SpelledPlural(in.Played, "round", "rounds"))
+	}
+	switch {
+	case in.Drawn == 0:
+		return text + " No hole is drawn, so every hole has average country."
+	case in.Planned:
+		return text + fmt.Sprintf(" %s played on %s, with the plan’s aims.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
+	default:
+		return text + fmt.Sprintf(" %s played on %s, aimed straight.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
+	}
+}
+
+func itsDrawing(n int) string { return words.OneOrMany(n, "its drawing", "their drawings") }
+
+func (in ChanceInput) lede(target string) string {
+	who := "As you play now"
+	switch {
+	case in.Thin.Any():
+		who = "A golfer of " + words.Plain(in.Target) + " plays: of those rounds"
+	case !in.Whose.Own:
+		who = "As " + in.Player + " plays now"
+	}
+	text := fmt.Sprintf("%s, %s of 100 here %s %s or better.", who, roundsOf(in.Chance.Chance), isOrAre(in.Chance.Chance), target)
+	if len(in.WhatIf) > 0 && in.WhatIf[0].Chance > in.Chance.Chance {
+		text += fmt.Sprintf(" %s it would be %s.", ifSentence(in.WhatIf[0].Change, in.Target), hundred(in.WhatIf[0].Chance))
+	}
+	return text
+}
+
+func roundsOf(share float64) string {
+	n := int(math.Round(100 * share))
+	return words.Plural(n, "round", "rounds")
+}
+
+func isOrAre(share float64) string {
+	return words.OneOrMany(int(math.Round(100*share)), "is", "are")
+}
+
+// ifName is what a change is called in the table.
+func ifName(c forecast.Change, target float64) string {
+	as := "as " + words.A(target)
+	switch c {
+	case forecast.TeeShotsAsTarget:
+		return "Tee shots " + as
+	case forecast.ApproachAsTarget:
+		return "Approach " + as
+	case forecast.ShortGameAsTarget:
+		return "Short game " + as
+	case forecast.PuttingAsTarget:
+		return "Putting " + as
+	case forecast.ShortPutts:
+		return "Putts of 6 ft and in " + as
+	case forecast.NoCompounding:
+		return "No second error after trouble"
+	case forecast.Longer:
+		return "15 yards longer"
+	case forecast.PlansAims:
+		return "The aims of the plan"
+	default:
+		return "One club less off the tee"
+	}
+}
+
+// ifSentence is a change at the head of a sentence.
+func ifSentence(c forecast.Change, target float64) string {
+	switch c {
+	case forecast.TeeShotsAsTarget, forecast.ApproachAsTarget, forecast.ShortGameAsTarget, forecast.PuttingAsTarget, forecast.ShortPutts:
+		return "With " + lowerFirst(ifName(c, target))
+	case forecast.Longer:
+		return "With 15 yards more"
+	case forecast.OneClubLess:
+		return "With one club less off the tee"
+	case forecast.PlansAims:
+		return "With the aims of the plan"
+	default:
+		return "With " + lowerFirst(ifName(c, target))
+	}
+}
+
+func lowerFirst(text string) string {
+	if text == "" {
+		return ""
+	}
+	return string(text[0]|0x20) + text[1:]
+}
+
+// scores draws the columns.
+func (in ChanceInput) scores(target string) ScorePicture {
+	var all []int
+	largest := 0.0
+	for score, share := range in.Scores {
+		if share >= .001 {
+			all = append(all, score)
+			largest = max(largest, share)
+		}
+	}
+	slices.Sort(all)
+	p := ScorePicture{Label: fmt.Sprintf("How often each score comes in 100 rounds: %s %s or better, average %.1f.", roundsOf(in.Chance.Chance), target, in.Mean), Said: hundred(in.Chance.Chance) + " in 100", Better: target + " or better"}
+	if len(all) == 0 {
+		return p
+	}
+	low, high := all[0], all[len(all)-1]
+	step := (scoreWide - 2*scoreLeft) / float64(high-low+1)
+	goal := int(math.Floor(in.Chance.Target + 1e-9))
+	for score := low; score <= high; score++ {
+		x := scoreLeft + float64(score-low)*step
+		tall := in.Scores[score] / largest * (scoreFoot - 44)
+		p.Columns = append(p.Columns, ScoreColumn{tenth(x + .5), tenth(scoreFoot - tall), tenth(step - 1), tenth(tall), score <= goal})
+		if score%5 == 0 {
+			p.Ticks = append(p.Ticks, CurveTick{tenth(x + step/2), fmt.Sprint(score)})
+		}
+	}
+	p.Rule = tenth(min(max(scoreLeft+float64(goal-low+1)*step, scoreLeft), scoreWide-scoreLeft))
+	p.Mean = tenth(scoreLeft + (in.Mean-float64(low)+.5)*step)
+	return p
+}
+
+// each is the chance of scores about the target.
+func (in ChanceInput) each() []ScoreChance {
+	var all []ScoreChance
+	goal := int(math.Floor(in.Chance.Target + 1e-9))
+	for d := -2; d <= 8; d += 2 {
+		all = append(all, ScoreChance{fmt.Sprint(goal + d), hundred(in.AtOrBetter(goal + d)), d == 0})
+	}
+	return all
+}
+
+// chanceScale holds every chance from none to all.
+var chanceScale = chart.Range{Low: 0, High: 1, Step: .2}
+
+func (in ChanceInput) between(target string) *ChanceRange {
+	if in.Thin.Any() {
+		return nil
+	}
+	i := in.Chance.Interval
+	c := &ChanceRange{Said: fmt.Sprintf("%s or better, of 100: it may be between %s and %s", target, hundred(i.Low), hundred(i.High)), Low: chanceScale.Across(i.Low), High: chanceScale.Across(i.High), Now: chanceScale.Across(in.Chance.Chance),
+		LowIs: hundred(i.Low), HiIs: hundred(i.High)}
+	c.Label = c.Said
+	for _, v := range chanceScale.Ticks() {
+		c.Ticks = append(c.Ticks, CurveTick{chanceScale.Across(v), hundred(v)})
+	}
+	return c
+}
+
+func (p *ChancePage) ifs(in ChanceInput) {
+	for _, v := range chanceScale.Ticks() {
+		tick := components.Tick{X: chanceScale.Across(v), Text: hundred(v)}
+		if v > .01 && v < .99 {
+			tick.Class = "roomy-tick"
+		}
+		p.Axis.Ticks = append(p.Axis.Ticks, tick)
+		if v > 0 {
+			p.Axis.Grid = append(p.Axis.Grid, chanceScale.Across(v))
+		}
+	}
+	p.Axis.Zero = chanceScale.Across(0)
+	row := func(w forecast.WhatIf, name string) IfRow {
+		return IfRow{name, words.Signed(w.Strokes, 1), hundred(in.Chance.Chance), hundred(w.Chance), chanceScale.Across(in.Chance.Chance), chanceScale.Across(w.Chance)}
+	}
+	for _, w := range in.WhatIf {
+		p.Ifs = append(p.Ifs, row(w, ifName(w.Change, in.Target)))
+	}
+	for _, w := range in.pairs() {
+		p.Pairs = append(p.Pairs, row(w, ifName(w.Change, in.Target)+", and "+lowerFirst(ifName(w.Second, in.Target))))
+	}
+}
+
+// asked offers any two changes together.
+func (p *ChancePage) asked(in ChanceInput) {
+	p.AskAt = in.Whose.Chance(in.Course)
+	if in.Planned {
+		p.Aiming = "plan"
+	}
+	for i, label := range []string{"One change", "and another"} {
+		a := AskedChange{Field: components.Field{Name: []string{"one", "two"}[i], Label: label}}
+		for k, w := range in.WhatIf {
+			name := w.Change.String()
+			a.Choices = append(a.Choices, components.Choice{Value: name, Name: ifName(w.Change, in.Target), Chosen: name == in.Two[i] || in.Two[i] == "" && k == i})
+		}
+		if len(a.Choices) > 1 {
+			p.Asked = append(p.Asked, a)
+		}
+	}
+}
+
+// pairsMost is how many pairs of changes are listed, the best, besides the one that was
+// asked for.
+const pairsMost = 5
+
+func (in ChanceInput) pairs() []forecast.WhatIf {
+	asked := Together(in.Two)
+	var all []forecast.WhatIf
+	for i, w := range in.Chance.Pairs {
+		wanted := len(asked) > 0 && (asked[0] == [2]forecast.Change{w.Change, w.Second} || asked[0] == [2]forecast.Change{w.Second, w.Change})
+		if i < pairsMost || wanted {
+			all = append(all, w)
+		}
+	}
+	return all
+}
+
+// takes says what makes the target even odds.
+func (in ChanceInput) takes() string {
+	t := in.Chance.Takes
+	switch {
+	case t.Already:
+		return "It is even odds or better as it is."
+	case !t.Known:
+		return "No single part of the game makes it even odds. It takes two or more together."
+	default:
+		return fmt.Sprintf("The smallest single step to even odds is %s at %.0f: %s a round, and then %s in 100.", partWords(t.Part), t.Level, words.StrokeCount(-t.Strokes), hundred(t.Chance))
+	}
+}
+
+func partWords(c golf.Category) string {
+	switch c {
+	case golf.Putting:
+		return "putting"
+	case golf.TeeShots:
+		return "the tee shots"
+	default:
+		return "the " + c.String()
+	}
+}

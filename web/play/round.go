@@ -1,0 +1,380 @@
+package play
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/aim"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// RoundInput is what the plan of a round is made of.
+type RoundInput struct {
+	Whose  paths.Whose
+	Player string // the player's name
+	Course golf.CourseID
+	Name   string // of the course, with its tees
+	Card   []golf.CardHole
+	As     analysis.PlaysAs
+	Target float64
+	Unit   golf.Unit
+	Today  golf.Date
+	Drawn  int                       // how many holes are drawn
+	Plans  map[int]analysis.HolePlan // of those that are worked out
+}
+
+// RoundPage is the plan of a round, with the card to carry.
+type RoundPage struct {
+	layout.Page
+	Heading  string
+	At       string
+	Lede     string
+	Thin     string
+	Progress string // how far it is, while it is worked out; empty when it is done
+	Sub      []components.Link
+	First    []PlanFirst
+	Nines    []PlanNine
+	Saved    string // strokes a round
+	Best     string // the end of the axis
+	Card     CarryCard
+	CardOnly bool
+	CardAt   string
+	PlanAt   string
+	Draw     string // where holes are drawn
+	Empty    bool   // no hole is drawn
+	own      bool   // it is the reader's own
+}
+
+// PlanFirst is a hole where the plan matters.
+type PlanFirst struct {
+	Saves string
+	Hole  components.Link
+	Aim   string
+	Why   string
+}
+
+// PlanNine is nine lines of the plan with their sum.
+type PlanNine struct {
+	Name       string // Out or In; empty for a course of no more than nine holes
+	Lines      []PlanLine
+	Par, Yards string
+	Saved      string
+}
+
+// PlanLine is one hole of the plan.
+type PlanLine struct {
+	Number, Par, Yards string
+	At                 string
+	Club, Aim, Safe    string
+	Bar                string // how long its bar is
+	Saved              string // empty for a hole that is not drawn
+	Matters            bool
+	Draw               string // where it is drawn; empty for a drawn one
+}
+
+// CarryCard is the card to carry.
+type CarryCard struct {
+	Course, Player string
+	Aside          string
+	Needed         string // files without which the card cannot be shown; empty where it is not kept
+	Nines          []CarryNine
+}
+
+// CarryNine is one side of the card.
+type CarryNine struct {
+	Name       string
+	Lines      []CarryLine
+	Par, Yards string
+}
+
+// CarryLine is one hole of the card.
+type CarryLine struct {
+	Number, Par, Yards string
+	Club               string
+	Arrow, Said        string // where to aim
+	Safe               string
+	Matters            bool
+}
+
+// firstMost is how many holes are named where it matters.
+const firstMost = 5
+
+// NewRoundPage makes the page.
+func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
+	page.Title, page.Here = "Plan of the round", layout.Here(in.Whose, in.Whose.Play())
+	page.BodyClass = "round-plan"
+	page.Foot = "Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee. What is saved is an average; what one ball does says nothing about the aim."
+	p := RoundPage{Page: page, Heading: "Plan of the round, " + in.Name, Sub: subLinks(in.Whose, in.Course, in.Whose.RoundPlan(in.Course)),
+		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, own: in.Whose.Own}
+	p.At = in.at()
+	m := measure{in.Unit}
+	p.Card = newCarryCard(m, in)
+	if p.Empty {
+		p.Lede = "No hole of this course is drawn yet, so there is nothing to plan."
+		return p
+	}
+	if len(in.Plans) < in.Drawn {
+		p.Progress = fmt.Sprintf("%d of %d drawn holes are worked out. The page goes on by itself.", len(in.Plans), in.Drawn)
+	}
+	p.Thin = thinAs(in.As, in.Target)
+	p.lines(m, in)
+	p.first(m, in)
+	return p
+}
+
+// Alone is the page with nothing but the card to carry.
+func (p RoundPage) Alone() RoundPage {
+	p.CardOnly, p.Title, p.Heading, p.BodyClass = true, "Card to carry", "Card to carry", "carry-page"
+	if p.own && p.Progress == "" {
+		p.Script, p.Card.Needed = "carry.js", strings.Join(layout.EntryFiles(), " ")
+	}
+	return p
+}
+
+func (in RoundInput) at() string {
+	par, length := 0, golf.Distance(0)
+	for _, h := range in.Card {
+		par, length = par+h.Par, length+h.Length
+	}
+	return fmt.Sprintf("Par %d, %s yd. %s Made %s.", par, words.Grouped(int(length.Yards()+.5)), asWords(in.Whose, in.Player, in.As), words.ShortDay(in.Today))
+}
+
+// savedOf is what the plan of a hole saves, as it is printed: nothing where the aim
+// does not matter, since the plan is then as good as any.
+func savedOf(plan analysis.HolePlan) float64 {
+	gain := 0.0
+	if a := plan.Advice.Approach; a != nil {
+		gain = saved(a.Flag.Cost, a.Best.Cost)
+	} else {
+		gain = saved(plan.Advice.Straight().Straight.Cost, plan.Advice.Best().Best.Cost)
+	}
+	if !matters(gain) {
+		return 0
+	}
+	return gain
+}
+
+// aimed is the club and the aim of a plan in words.
+func aimed(m measure, plan analysis.HolePlan) (club, where string) {
+	if a := plan.Advice.Approach; a != nil {
+		return "", m.ofFlag(a.Best)
+	}
+	best := plan.Advice.Best()
+	return best.Club.Name, m.side(best.Best.Side)
+}
+
+// straightAimed is what is as good where the aim does not matter.
+func straightAimed(plan analysis.HolePlan) (club, where string) {
+	if plan.Advice.Approach != nil {
+		return "", "at the flag"
+	}
+	return plan.Advice.Straight().Club.Name, "middle"
+}
+
+func safe(plan analysis.HolePlan) string {
+	a := plan.Approach
+	if a == nil {
+		a = plan.Advice.Approach
+	}
+	if a == nil || len(a.Safe) == 0 {
+		return "any"
+	}
+	return sides(a.Safe[:min(len(a.Safe), 2)])
+}
+
+// nines cuts a card into the front and the back.
+func nines(card []golf.CardHole) (names []string, parts [][]golf.CardHole) {
+	if len(card) <= 9 {
+		return []string{"Holes"}, [][]golf.CardHole{card}
+	}
+	cut := slices.IndexFunc(card, func(h golf.CardHole) bool { return h.Number > 9 })
+	if cut <= 0 {
+		return []string{"Holes"}, [][]golf.CardHole{card}
+	}
+	return []string{"Out", "In"}, [][]golf.CardHole{card[:cut], card[cut:]}
+}
+
+// lines are the lines of the plan, with what adds up as it is printed.
+func (p *RoundPage) lines(m measure, in RoundInput) {
+	largest := aim.MattersFrom
+	for _, plan := range in.Plans {
+		largest = max(largest, savedOf(plan))
+	}
+	p.Best = strokes(largest)
+	names, parts := nines(in.Card)
+	total := 0.0
+	for i, part := range parts {
+		nine := PlanNine{Name: names[i]}
+		sum, par, length := 0.0, 0, 0.0
+		for _, h := range part {
+			line := PlanLine{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Yards: yards(h.Length.Yards()), At: in.Whose.HolePlan(in.Course, h.Number, "")}
+			par, length = par+h.Par, length+h.Length.Yards()
+			if plan, known := in.Plans[h.Number]; known {
+				gain := savedOf(plan)
+				line.fill(m, plan, gain, largest)
+				sum += gain
+			} else {
+				line.Draw = paths.Picture(in.Course, h.Number)
+			}
+			nine.Lines = append(nine.Lines, line)
+		}
+		nine.Par, nine.Yards, nine.Saved = fmt.Sprint(par), words.Grouped(int(length+.5)), strokes(sum)
+		p.Nines = append(p.Nines, nine)
+		total += printedStep(sum)
+	}
+	p.Saved = strokes(total)
+}
+
+func (l *PlanLine) fill(m measure, plan analysis.HolePlan, gain, largest float64) {
+	l.Matters = matters(gain)
+	club, where := aimed(m, plan)
+	if !l.Matters {
+		club, where = straightAimed(plan)
+	}
+	l.Club, l.Aim, l.Safe, l.Saved = capital(club), where, safe(plan), strokes(gain)
+	if gain > 0 {
+		l.Bar = fmt.Sprintf("%s%%", tenth(100*gain/largest))
+	}
+}
+
+// first names the holes where the plan saves most, and the sentence of the round.
+func (p *RoundPage) first(m measure, in RoundInput) {
+	var order []analysis.HolePlan
+	total := 0.0
+	for _, plan := range in.Plans {
+		if gain := savedOf(plan); matters(gain) {
+			order = append(order, plan)
+		}
+		total += savedOf(plan)
+	}
+	slices.SortFunc(order, func(a, b analysis.HolePlan) int {
+		return cmp.Or(cmp.Compare(savedOf(b), savedOf(a)), cmp.Compare(a.Hole.Number, b.Hole.Number))
+	})
+	for _, plan := range order[:min(len(order), firstMost)] {
+		p.First = append(p.First, planFirst(m, in, plan))
+	}
+	p.Lede = roundLede(order, total, in.Drawn)
+}
+
+func planFirst(m measure, in RoundInput, plan analysis.HolePlan) PlanFirst {
+	club, where := aimed(m, plan)
+	f := PlanFirst{Saves: strokes(savedOf(plan)), Hole: components.Link{Name: fmt.Sprintf("Hole %d", plan.Hole.Number), At: in.Whose.HolePlan(in.Course, plan.Hole.Number, "")}}
+	if club != "" {
+		f.Aim, f.Why = club+", "+where+".", teeAside(m, plan.Advice)
+		return f
+	}
+	f.Aim = where + "."
+	f.Why = trouble(plan.Advice.Approach.Best.Shares, plan.Advice.Approach.Flag.Shares)
+	return f
+}
+
+// roundLede is the sentence of the round.
+func roundLede(order []analysis.HolePlan, total float64, drawn int) string {
+	if len(order) == 0 {
+		return fmt.Sprintf("On the %s no aim matters: play the longest club down the middle, and at the flag.", words.SpelledPlural(drawn, "drawn hole", "drawn holes"))
+	}
+	text := fmt.Sprintf("The plan saves %s a round.", words.StrokeCount(total))
+	sum, few := 0.0, 0
+	for few < len(order) && sum < total/2 {
+		sum += savedOf(order[few])
+		few++
+	}
+	var holes []string
+	for _, plan := range order[:few] {
+		holes = append(holes, "the "+ordinal(plan.Hole.Number))
+	}
+	if few == 1 {
+		return text + " Half of it or more comes from " + holes[0] + "."
+	}
+	return text + fmt.Sprintf(" Half of it comes from %s: %s.", words.SpelledPlural(few, "hole", "holes"), words.List(holes))
+}
+
+// ordinal writes the number of a hole as it is said.
+func ordinal(n int) string {
+	end := "th"
+	if n < 11 || n > 13 {
+		switch n % 10 {
+		case 1:
+			end = "st"
+		case 2:
+			end = "nd"
+		case 3:
+			end = "rd"
+		}
+	}
+	return fmt.Sprintf("%d%s", n, end)
+}
+
+// newCarryCard makes the card to carry.
+func newCarryCard(m measure, in RoundInput) CarryCard {
+	c := CarryCard{Course: in.Name, Player: in.Player, Aside: fmt.Sprintf("Aim in %s from the middle of the fairway, on short holes from the flag. Bold matters. From trouble: the plain shot back into play.", unitWords(in.Unit))}
+	names, parts := nines(in.Card)
+	for i, part := range parts {
+		nine := CarryNine{Name: names[i]}
+		par, length := 0, 0.0
+		for _, h := range part {
+			par, length = par+h.Par, length+math.Round(h.Length.Yards())
+			nine.Lines = append(nine.Lines, carryLine(m, in, h))
+		}
+		nine.Par, nine.Yards = fmt.Sprint(par), fmt.Sprintf("%.0f", length)
+		c.Nines = append(c.Nines, nine)
+	}
+	return c
+}
+
+func unitWords(u golf.Unit) string {
+	if u == golf.Metres {
+		return "metres"
+	}
+	return "yards"
+}
+
+func carryLine(m measure, in RoundInput, h golf.CardHole) CarryLine {
+	l := CarryLine{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Yards: fmt.Sprintf("%.0f", h.Length.Yards())}
+	plan, known := in.Plans[h.Number]
+	if !known {
+		return l
+	}
+	l.Matters, l.Safe = matters(savedOf(plan)), safe(plan)
+	side, long := 0.0, 0.0
+	if a := plan.Advice.Approach; a != nil {
+		side, long = a.Best.Side, a.Best.Long
+	} else {
+		best := plan.Advice.Best()
+		l.Club, side = best.Club.Name, best.Best.Side
+	}
+	if !l.Matters {
+		side, long = 0, 0
+		l.Club, _ = straightAimed(plan)
+	}
+	l.Club = strings.TrimPrefix(l.Club, "fairway ")
+	l.Arrow, l.Said = arrow(m, side, long)
+	return l
+}
+
+// arrow is an aim as the card has it, and as it is said.
+func arrow(m measure, side, long float64) (sign, said string) {
+	sign, said = "|", m.side(side)
+	if !m.none(side) {
+		sign = m.number(side) + " →"
+		if side < 0 {
+			sign = "← " + m.number(side)
+		}
+	}
+	if m.none(long) {
+		return sign, said
+	}
+	way, word := " ↓", " short"
+	if long > 0 {
+		way, word = " ↑", " long"
+	}
+	return strings.TrimPrefix(sign+" "+m.number(long)+way, "| "), said + ", " + m.distance(long) + word
+}
