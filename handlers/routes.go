@@ -179,6 +179,10 @@ func (s *server) playersPages(r chi.Router) {
 // practicePages are the pages of a player's practice.
 func (s *server) practicePages(r chi.Router) {
 	r.Get("/plan", s.page(s.plan))
+	r.Get("/log", s.page(s.logOfPractice))
+	r.Post("/plans", s.page(s.takePlan))
+	r.Get("/plans/{plan}", s.page(s.takenPlan))
+	r.Post("/plans/{plan}/remove", s.page(s.removePlan))
 	r.Get("/drills/{drill}", s.page(s.drill))
 	r.Get("/start-line", s.page(s.startLine))
 	r.Get("/run-out", s.page(s.runOut))
