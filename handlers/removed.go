@@ -120,18 +120,29 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 		err = s.store.RestoreAssignment(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedResult:
 		err = s.store.RestoreResult(r.Context(), who, x.ID)
-	case db.RemovedTrial:
-		at, err = pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
-	case db.RemovedSession:
-		at, err = pages.Plan(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
-	case db.RemovedRange:
-		at, err = pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	default:
-		err = golf.ErrNotFound
+		at, err = s.restorePractice(r, pages, x)
 	}
 	return at, err
+}
+
+// restorePractice does so for what belongs to practice.
+func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
+	who := me(r).ID
+	switch x.Kind {
+	case db.RemovedTrial:
+		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
+	case db.RemovedSession:
+		return pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
+	case db.RemovedRange:
+		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
+	case db.RemovedPlan:
+		return pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
+	default:
+		return "", golf.ErrNotFound
+	}
 }
 
 // noteAtOrKept is the address where a coach reads a note: on the pupil's pages, or

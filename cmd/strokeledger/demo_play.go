@@ -3,7 +3,9 @@ package main
 import (
 	"context"
 	"fmt"
+	"maps"
 	"math/rand/v2"
+	"slices"
 	"strings"
 	"time"
 
@@ -17,8 +19,8 @@ func drawDemo(ctx context.Context, store *db.Store, who golf.PlayerID, course go
 	if err != nil {
 		return err
 	}
-	for _, hole := range harrowFen {
-		if _, err := store.SavePicture(ctx, who, course, hole.Number, string(pictures[hole.Number].Write())); err != nil {
+	for _, hole := range slices.Sorted(maps.Keys(pictures)) {
+		if _, err := store.SavePicture(ctx, who, course, hole, string(pictures[hole].Write())); err != nil {
 			return err
 		}
 	}
