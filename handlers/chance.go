@@ -24,7 +24,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	in, pictures := p.chanceInput(r)
 	done := true
 	if len(p.course.Holes) > 0 {
-		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), Planned: in.Planned, Seed: chanceSeed}
+		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), Planned: in.Planned, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
 		in.Chance, done, err = workOn(r.Context(), s.worked, p.chanceKey(in), chanceWait, func() (analysis.Chance, error) { return s.engine.Chance(ask) })
 		if err != nil {
 			return err

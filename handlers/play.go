@@ -185,13 +185,20 @@ const planBudget = 1500 * time.Millisecond
 func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err error) {
 	in = play.RoundInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
 		As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Today: s.today(r), Plans: map[int]analysis.HolePlan{}}
-	begun := time.Now()
+	late := time.NewTimer(planBudget)
+	defer late.Stop()
+	enough := false
 	for _, h := range p.course.Holes {
 		if _, drawn := p.files[h.Number]; !drawn {
 			continue
 		}
 		in.Drawn++
-		if _, known := s.worked.look(p.key("hole", h)); !known && time.Since(begun) > planBudget {
+		select {
+		case <-late.C:
+			enough = true
+		default:
+		}
+		if _, known := s.worked.look(p.key("hole", h)); !known && enough {
 			continue
 		}
 		if in.Plans[h.Number], err = s.holePlan(r, p, h); err != nil {

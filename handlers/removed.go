@@ -122,8 +122,6 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 		err = s.store.RestoreResult(r.Context(), who, x.ID)
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
-	case db.RemovedRange:
-		at, err = pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	default:
 		at, err = s.restorePractice(r, pages, x)
 	}
@@ -138,6 +136,8 @@ func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Remove
 		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
 	case db.RemovedSession:
 		return pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
+	case db.RemovedRange:
+		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	case db.RemovedPlan:
 		return pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
 	default:

@@ -26,6 +26,8 @@ type Options struct {
 
 	Clock func() time.Time // tells the moment, in the time zone of players who have chosen none; nil means the machine's
 
+	ChanceRounds int // played for the chance of a target; 0 means as many as the engine plays
+
 	PageTime time.Duration // the longest that a page may take; 0 means 20 s
 	SlowStep time.Duration // how much longer each further try of an unknown client takes; 0 means 100 ms
 }

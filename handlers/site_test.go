@@ -41,6 +41,9 @@ func newSite(t *testing.T, options Options) testSite {
 	if options.Hash == (HashCost{}) {
 		options.Hash = testCost
 	}
+	if options.ChanceRounds == 0 {
+		options.ChanceRounds = 200
+	}
 	server := newServer(store, options)
 	s := httptest.NewServer(server.routes())
 	t.Cleanup(s.Close)

@@ -57,7 +57,7 @@ func cover(step float64, counted bool, planes ...*plane) {
 	}
 	lengths, angles := spans(ends, step, -reach, reach)
 	first := planes[0]
-	l := newLattice(first.t, first.start, heading(first.start, first.t.hole), lengths, angles, counted)
+	l := newLattice(first.t, first.start, heading(first.start, first.t.hole), extent{lengths, angles, counted})
 	for _, p := range planes {
 		p.lattice = l
 	}

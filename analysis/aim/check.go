@@ -33,12 +33,22 @@ func (c *checker) add(part string, row int, format string, args ...any) {
 	c.faults = append(c.faults, Fault{Part: part, Row: row, What: fmt.Sprintf(format, args...)})
 }
 
+// where is a row of a part, 0 for the part itself, and field what stands there.
+type where struct {
+	part  string
+	row   int
+	field string
+}
+
+// limits are the ends of what is allowed.
+type limits struct{ low, high float64 }
+
 // within checks that a number is finite and inside its limits.
-func (c *checker) within(part string, row int, field string, x, low, high float64) bool {
-	if x >= low && x <= high {
+func (c *checker) within(at where, x float64, allowed limits) bool {
+	if x >= allowed.low && x <= allowed.high {
 		return true
 	}
-	c.add(part, row, "%s is %s; allowed: %s to %s", field, plain(x), plain(low), plain(high))
+	c.add(at.part, at.row, "%s is %s; allowed: %s to %s", at.field, plain(x), plain(allowed.low), plain(allowed.high))
 	return false
 }
 
@@ -58,6 +68,7 @@ func (p Picture) Check() Faults {
 	return c.faults
 }
 
+// checkBends checks that the line turns on the way to the green, and never back.
 func (p Picture) checkBends(c *checker) {
 	if len(p.Bends) > MaxBends {
 		c.add("bends", 0, "%d of them; allowed: at most %d", len(p.Bends), MaxBends)
@@ -65,8 +76,8 @@ func (p Picture) checkBends(c *checker) {
 	}
 	last, turned := 0.0, 0.0
 	for i, b := range p.Bends {
-		c.within("bends", i+1, "the turn", b.Degrees, -maxBend, maxBend)
-		if c.within("bends", i+1, "the distance", b.At, 0, maxLength) && b.At <= last {
+		c.within(where{"bends", i + 1, "the turn"}, b.Degrees, limits{-maxBend, maxBend})
+		if c.within(where{"bends", i + 1, "the distance"}, b.At, limits{0, maxLength}) && b.At <= last {
 			c.add("bends", i+1, "at %s yd; allowed: farther from the tee than %s", plain(b.At), plain(last))
 		}
 		last, turned = b.At, turned+math.Abs(b.Degrees)
@@ -76,15 +87,16 @@ func (p Picture) checkBends(c *checker) {
 	}
 }
 
+// checkFairway checks that the points go from the tee to the green.
 func (p Picture) checkFairway(c *checker) {
 	if len(p.Fairway) > MaxWidths {
 		c.add("fairway", 0, "%d points; allowed: at most %d", len(p.Fairway), MaxWidths)
 		return
 	}
 	for i, w := range p.Fairway {
-		c.within("fairway", i+1, "left", w.Left, 0, maxHalf)
-		c.within("fairway", i+1, "right", w.Right, 0, maxHalf)
-		if c.within("fairway", i+1, "the distance", w.At, 0, maxAlong) && i > 0 && w.At <= p.Fairway[i-1].At {
+		c.within(where{"fairway", i + 1, "left"}, w.Left, limits{0, maxHalf})
+		c.within(where{"fairway", i + 1, "right"}, w.Right, limits{0, maxHalf})
+		if c.within(where{"fairway", i + 1, "the distance"}, w.At, limits{0, maxAlong}) && i > 0 && w.At <= p.Fairway[i-1].At {
 			c.add("fairway", i+1, "at %s yd; allowed: farther from the tee than %s", plain(w.At), plain(p.Fairway[i-1].At))
 		}
 	}
@@ -93,6 +105,7 @@ func (p Picture) checkFairway(c *checker) {
 	}
 }
 
+// checkZones checks kinds and ends.
 func (p Picture) checkZones(c *checker) {
 	if len(p.Zones) > MaxZones {
 		c.add("zones", 0, "%d of them; allowed: at most %d", len(p.Zones), MaxZones)
@@ -102,34 +115,35 @@ func (p Picture) checkZones(c *checker) {
 		if z.Kind < Out || z.Kind > Rough {
 			c.add("zones", i+1, "no kind; allowed: out, water, trees, bunker, rough")
 		}
-		c.stretch(i+1, "along", z.From, z.To, minAlong, maxAlong)
-		c.stretch(i+1, "across", z.Left, z.Right, -maxAcross, maxAcross)
+		c.stretch(i+1, "along", limits{z.From, z.To}, limits{minAlong, maxAlong})
+		c.stretch(i+1, "across", limits{z.Left, z.Right}, limits{-maxAcross, maxAcross})
 	}
 }
 
 // stretch checks the two ends of a zone in one direction; either may be open.
-func (c *checker) stretch(row int, way string, from, to, low, high float64) {
+func (c *checker) stretch(row int, way string, ends, allowed limits) {
 	sound := true
-	if !math.IsInf(from, -1) {
-		sound = c.within("zones", row, way+", the first end", from, low, high)
+	if !math.IsInf(ends.low, -1) {
+		sound = c.within(where{"zones", row, way + ", the first end"}, ends.low, allowed)
 	}
-	if !math.IsInf(to, 1) {
-		sound = c.within("zones", row, way+", the second end", to, low, high) && sound
+	if !math.IsInf(ends.high, 1) {
+		sound = c.within(where{"zones", row, way + ", the second end"}, ends.high, allowed) && sound
 	}
-	if sound && from >= to {
-		c.add("zones", row, "%s from %s to %s; allowed: the smaller number first", way, plain(from), plain(to))
+	if sound && ends.low >= ends.high {
+		c.add("zones", row, "%s from %s to %s; allowed: the smaller number first", way, plain(ends.low), plain(ends.high))
 	}
 }
 
+// checkGreen checks a green and whether it is where the card has it.
 func (p Picture) checkGreen(c *checker) {
 	g := p.Green
 	if !g.Drawn() {
 		return
 	}
-	sound := c.within("green", 0, "the front edge", g.Front, 0, maxLength)
-	sound = c.within("green", 0, "the width", g.Width, minGreen, maxGreen) && sound
-	sound = c.within("green", 0, "the depth", g.Depth, minGreen, maxGreen) && sound
-	sound = c.within("green", 0, "the turn", g.Turn, -maxTurn, maxTurn) && sound
+	sound := c.within(where{"green", 0, "the front edge"}, g.Front, limits{0, maxLength})
+	sound = c.within(where{"green", 0, "the width"}, g.Width, limits{minGreen, maxGreen}) && sound
+	sound = c.within(where{"green", 0, "the depth"}, g.Depth, limits{minGreen, maxGreen}) && sound
+	sound = c.within(where{"green", 0, "the turn"}, g.Turn, limits{-maxTurn, maxTurn}) && sound
 	if middle := g.Front + g.reach(0); sound && math.Abs(middle-p.Length) > greenAgrees {
 		c.add("green", 0, "its middle is %.0f yd from the tee and the hole is %s yd long; allowed: at most %d yd between them",
 			middle, plain(p.Length), greenAgrees)

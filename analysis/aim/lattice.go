@@ -40,14 +40,21 @@ type span struct{ low, high, step float64 }
 
 func (s span) count() int { return int(math.Ceil((s.high-s.low)/s.step)) + 1 }
 
-// newLattice looks at every place of the two stretches. Only a lattice that is
-// counted knows where strokes end.
-func newLattice(t *terrain, start Point, heading float64, lengths, angles span, counted bool) *lattice {
+// extent is how far a lattice reaches, and whether it is counted: only then does it
+// know where strokes end.
+type extent struct {
+	lengths, angles span // yd; rad from the heading
+	counted         bool
+}
+
+// newLattice looks at every place of an extent.
+func newLattice(t *terrain, start Point, heading float64, e extent) *lattice {
+	lengths, angles := e.lengths, e.angles
 	l := &lattice{start: start, heading: heading, rows: lengths.count(), cols: angles.count(),
 		low: lengths.low, long: lengths.step, left: angles.low, wide: angles.step}
 	n := l.rows * l.cols
 	l.strokes, l.again = make([]float64, n), make([]float64, n)
-	if counted {
+	if e.counted {
 		l.shares = make([][9]float32, n)
 	}
 	sines, cosines := make([]float64, classes*l.cols), make([]float64, classes*l.cols)
@@ -57,18 +64,23 @@ func newLattice(t *terrain, start Point, heading float64, lengths, angles span, 
 		}
 	}
 	for j := range l.rows {
-		sin, cos := sines[j%classes*l.cols:], cosines[j%classes*l.cols:]
-		for k := range l.cols {
-			length := l.length(j, k)
-			i := j*l.cols + k
-			e := t.end(start, Point{start.X + length*sin[k], start.Y + length*cos[k]})
-			l.strokes[i], l.again[i] = e.strokes, e.again
-			if counted {
-				l.shares[i] = e.shares.packed()
-			}
-		}
+		at := j % classes * l.cols
+		l.look(t, j, sines[at:], cosines[at:])
 	}
 	return l
+}
+
+// look looks at the places of a row, whose directions are given.
+func (l *lattice) look(t *terrain, j int, sines, cosines []float64) {
+	for k := range l.cols {
+		length := l.length(j, k)
+		i := j*l.cols + k
+		e := t.end(l.start, Point{l.start.X + length*sines[k], l.start.Y + length*cosines[k]})
+		l.strokes[i], l.again[i] = e.strokes, e.again
+		if l.shares != nil {
+			l.shares[i] = e.shares.packed()
+		}
+	}
 }
 
 // length is the length of row j at column k, and angle the direction of column k at
@@ -76,21 +88,36 @@ func newLattice(t *terrain, start Point, heading float64, lengths, angles span, 
 func (l *lattice) length(j, k int) float64 { return l.low + (float64(j)+shifted[k%classes])*l.long }
 func (l *lattice) angle(c, k int) float64  { return l.left + (float64(k)+shifted[c])*l.wide }
 
-// normalRow are the weights of a normal at equal steps from a first place, adding
-// up to 1: those from the first index on that is within reach. They are written into
-// room, which may be nil.
-func normalRow(room []float64, first, step, mean, sd float64, n int) (from int, weights []float64) {
-	from = max(int(math.Ceil((mean-reachOfPattern*sd-first)/step)), 0)
-	to := min(int(math.Floor((mean+reachOfPattern*sd-first)/step)), n-1)
+// ruler is some places at equal steps.
+type ruler struct {
+	first, step float64
+	n           int
+}
+
+// along is the ruler of the lengths at columns of a class, and across that of the
+// directions at rows of one.
+func (l *lattice) along(class int) ruler {
+	return ruler{l.low + shifted[class]*l.long, l.long, l.rows}
+}
+
+func (l *lattice) across(class int) ruler {
+	return ruler{l.left + shifted[class]*l.wide, l.wide, l.cols}
+}
+
+// normal are the weights of a normal at the places of a ruler, adding up to 1: those
+// from a place on that is within reach. They are written into room, which may be nil.
+func (r ruler) normal(room []float64, mean, sd float64) (from int, weights []float64) {
+	from = max(int(math.Ceil((mean-reachOfPattern*sd-r.first)/r.step)), 0)
+	to := min(int(math.Floor((mean+reachOfPattern*sd-r.first)/r.step)), r.n-1)
 	if from > to {
 		return 0, nil
 	}
 	if weights = room; cap(weights) < to-from+1 {
-		weights = make([]float64, n)
+		weights = make([]float64, r.n)
 	}
 	weights = weights[:to-from+1]
 	// Equal steps make each weight the last times a factor that itself shrinks by one.
-	z, h := (first+float64(from)*step-mean)/sd, step/sd
+	z, h := (r.first+float64(from)*r.step-mean)/sd, r.step/sd
 	w, factor, shrink := math.Exp(-z*z/2), math.Exp(-z*h-h*h/2), math.Exp(-h*h)
 	sum := 0.0
 	for i := range weights {
@@ -156,7 +183,7 @@ func (l *lattice) lengths(parts []part) []weights {
 		var from [classes]int
 		var row [classes][]float64
 		for c := range classes {
-			from[c], row[c] = normalRow(nil, l.low+shifted[c]*l.long, l.long, p.mean, p.sd, l.rows)
+			from[c], row[c] = l.along(c).normal(nil, p.mean, p.sd)
 			w.from, w.to = min(w.from, from[c]), max(w.to, from[c]+len(row[c]))
 		}
 		w.rows = make([][classes]float64, max(w.to-w.from, 0))
@@ -173,7 +200,7 @@ func (l *lattice) lengths(parts []part) []weights {
 // turned sums up over the directions too, about one of them.
 func (l *lattice) turned(f *folded, direction float64) (strokes, again float64) {
 	for c := range classes {
-		from, row := normalRow(l.room, l.left+shifted[c]*l.wide, l.wide, direction, f.angle, l.cols)
+		from, row := l.across(c).normal(l.room, direction, f.angle)
 		l.room = row
 		s, a := f.strokes[c][from:], f.again[c][from:]
 		for i, w := range row {
@@ -190,7 +217,7 @@ func (l *lattice) shared(parts []part, direction float64) Shares {
 	var from [classes]int
 	var across [classes][]float64
 	for c := range classes {
-		from[c], across[c] = normalRow(nil, l.left+shifted[c]*l.wide, l.wide, direction, parts[0].angle, l.cols)
+		from[c], across[c] = l.across(c).normal(nil, direction, parts[0].angle)
 	}
 	for _, w := range l.lengths(parts) {
 		for j := w.from; j < w.to; j++ {

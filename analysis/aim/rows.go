@@ -2,6 +2,7 @@ package aim
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"math"
 	"slices"
@@ -99,30 +100,50 @@ func (r *rowReader) row(line int, text string) error {
 	if len(words) == 0 {
 		return nil
 	}
-	rest, p := words[1:], &r.picture
-	switch words[0] {
+	return r.words(line, words[0], words[1:])
+}
+
+// words reads the words of a row, the first of which says what it is.
+func (r *rowReader) words(line int, first string, rest []string) error {
+	p := &r.picture
+	switch first {
 	case "bend":
 		b, err := parseBend(rest)
-		return took(r, "bends", line, &p.Bends, b, err, MaxBends)
+		if err != nil {
+			return err
+		}
+		return keep(r, "bends", line, &p.Bends, b)
 	case "fairway":
 		w, err := parseWidth(rest)
-		return took(r, "fairway", line, &p.Fairway, w, err, MaxWidths)
+		if err != nil {
+			return err
+		}
+		return keep(r, "fairway", line, &p.Fairway, w)
 	case "green":
-		g, err := parseGreen(rest)
-		if err == nil && p.Green.Drawn() {
-			err = fmt.Errorf("a second green; allowed: one")
-		}
-		if err == nil {
-			p.Green, r.lines["green"] = g, []int{line}
-		}
-		return err
+		return r.green(line, rest)
 	}
-	kind, err := ParseKind(words[0])
+	kind, err := ParseKind(first)
 	if err != nil {
-		return fmt.Errorf("no kind %q; allowed: bend, fairway, out, water, trees, bunker, rough, green", shortened(words[0]))
+		return fmt.Errorf("no kind %q; allowed: bend, fairway, out, water, trees, bunker, rough, green", shortened(first))
 	}
 	z, err := parseZone(kind, rest)
-	return took(r, "zones", line, &p.Zones, z, err, MaxZones)
+	if err != nil {
+		return err
+	}
+	return keep(r, "zones", line, &p.Zones, z)
+}
+
+// green reads the green, of which there is one.
+func (r *rowReader) green(line int, rest []string) error {
+	g, err := parseGreen(rest)
+	if err != nil {
+		return err
+	}
+	if r.picture.Green.Drawn() {
+		return errors.New("a second green; allowed: one")
+	}
+	r.picture.Green, r.lines["green"] = g, []int{line}
+	return nil
 }
 
 // rowWords are the words of a row, in lower case.
@@ -132,13 +153,13 @@ func rowWords(text string) []string {
 	})
 }
 
-// took keeps a row that was read, up to so many.
-func took[T any](r *rowReader, part string, line int, to *[]T, row T, err error, most int) error {
-	if err != nil {
-		return err
-	}
-	if len(*to) == most {
-		return fmt.Errorf("more than %d rows of this kind", most)
+// mostRows is how many rows of a part are kept.
+var mostRows = map[string]int{"bends": MaxBends, "fairway": MaxWidths, "zones": MaxZones}
+
+// keep keeps a row of a part that was read.
+func keep[T any](r *rowReader, part string, line int, to *[]T, row T) error {
+	if len(*to) == mostRows[part] {
+		return fmt.Errorf("more than %d rows of this kind", mostRows[part])
 	}
 	*to, r.lines[part] = append(*to, row), append(r.lines[part], line)
 	return nil

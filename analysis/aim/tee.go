@@ -32,7 +32,7 @@ func teeShots(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (s
 		left, right = min(left, headings[i]-reach), max(right, headings[i]+reach)
 	}
 	lengths, angles := spans(swings, fineStep, left, right)
-	s.lattice = newLattice(t, tee, 0, lengths, angles, true)
+	s.lattice = newLattice(t, tee, 0, extent{lengths, angles, true})
 	s.to = heading(tee, t.hole)
 	for i, c := range clubs {
 		cast := s.cast(swings[i])

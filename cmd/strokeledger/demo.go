@@ -93,7 +93,7 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 			return err
 		}
 		if c.Name == "Harrow Fen" {
-			if err := demoPictures(ctx, store, player.ID, id); err != nil {
+			if err := drawDemo(ctx, store, player.ID, id); err != nil {
 				return err
 			}
 		}

@@ -3,11 +3,9 @@ package play
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"strokeledger/analysis/forecast"
 	"strokeledger/analysis/golf"
-	"strokeledger/web/chart"
 	"strokeledger/web/components"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -207,112 +205,6 @@ func roundsOf(share float64) string {
 
 func isOrAre(share float64) string {
 	return words.OneOrMany(int(math.Round(100*share)), "is", "are")
-}
-
-// ifName is what a change is called in the table.
-func ifName(c forecast.Change, target float64) string {
-	as := "as " + words.A(target)
-	switch c {
-	case forecast.TeeShotsAsTarget:
-		return "Tee shots " + as
-	case forecast.ApproachAsTarget:
-		return "Approach " + as
-	case forecast.ShortGameAsTarget:
-		return "Short game " + as
-	case forecast.PuttingAsTarget:
-		return "Putting " + as
-	case forecast.ShortPutts:
-		return "Putts of 6 ft and in " + as
-	case forecast.NoCompounding:
-		return "No second error after trouble"
-	case forecast.Longer:
-		return "15 yards longer"
-	case forecast.PlansAims:
-		return "The aims of the plan"
-	default:
-		return "One club less off the tee"
-	}
-}
-
-// ifSentence is a change at the head of a sentence.
-func ifSentence(c forecast.Change, target float64) string {
-	switch c {
-	case forecast.TeeShotsAsTarget, forecast.ApproachAsTarget, forecast.ShortGameAsTarget, forecast.PuttingAsTarget, forecast.ShortPutts:
-		return "With " + lowerFirst(ifName(c, target))
-	case forecast.Longer:
-		return "With 15 yards more"
-	case forecast.OneClubLess:
-		return "With one club less off the tee"
-	case forecast.PlansAims:
-		return "With the aims of the plan"
-	default:
-		return "With " + lowerFirst(ifName(c, target))
-	}
-}
-
-func lowerFirst(text string) string {
-	if text == "" {
-		return ""
-	}
-	return string(text[0]|0x20) + text[1:]
-}
-
-// scores draws the columns.
-func (in ChanceInput) scores(target string) ScorePicture {
-	var all []int
-	largest := 0.0
-	for score, share := range in.Scores {
-		if share >= .001 {
-			all = append(all, score)
-			largest = max(largest, share)
-		}
-	}
-	slices.Sort(all)
-	p := ScorePicture{Label: fmt.Sprintf("How often each score comes in 100 rounds: %s %s or better, average %.1f.", roundsOf(in.Chance.Chance), target, in.Mean), Said: hundred(in.Chance.Chance) + " in 100", Better: target + " or better"}
-	if len(all) == 0 {
-		return p
-	}
-	low, high := all[0], all[len(all)-1]
-	step := (scoreWide - 2*scoreLeft) / float64(high-low+1)
-	goal := int(math.Floor(in.Chance.Target + 1e-9))
-	for score := low; score <= high; score++ {
-		x := scoreLeft + float64(score-low)*step
-		tall := in.Scores[score] / largest * (scoreFoot - 44)
-		p.Columns = append(p.Columns, ScoreColumn{tenth(x + .5), tenth(scoreFoot - tall), tenth(step - 1), tenth(tall), score <= goal})
-		if score%5 == 0 {
-			p.Ticks = append(p.Ticks, CurveTick{tenth(x + step/2), fmt.Sprint(score)})
-		}
-	}
-	p.Rule = tenth(min(max(scoreLeft+float64(goal-low+1)*step, scoreLeft), scoreWide-scoreLeft))
-	p.Mean = tenth(scoreLeft + (in.Mean-float64(low)+.5)*step)
-	return p
-}
-
-// each is the chance of scores about the target.
-func (in ChanceInput) each() []ScoreChance {
-	var all []ScoreChance
-	goal := int(math.Floor(in.Chance.Target + 1e-9))
-	for d := -2; d <= 8; d += 2 {
-		all = append(all, ScoreChance{fmt.Sprint(goal + d), hundred(in.AtOrBetter(goal + d)), d == 0})
-	}
-	return all
-}
-
-// chanceScale holds every chance from none to all.
-var chanceScale = chart.Range{Low: 0, High: 1, Step: .2}
-
-func (in ChanceInput) between(target string) *ChanceRange {
-	if in.Thin.Any() {
-		return nil
-	}
-	i := in.Chance.Interval
-	c := &ChanceRange{Said: fmt.Sprintf("%s or better, of 100: it may be between %s and %s", target, hundred(i.Low), hundred(i.High)), Low: chanceScale.Across(i.Low), High: chanceScale.Across(i.High), Now: chanceScale.Across(in.Chance.Chance),
-		LowIs: hundred(i.Low), HiIs: hundred(i.High)}
-	c.Label = c.Said
-	for _, v := range chanceScale.Ticks() {
-		c.Ticks = append(c.Ticks, CurveTick{chanceScale.Across(v), hundred(v)})
-	}
-	return c
 }
 
 func (p *ChancePage) ifs(in ChanceInput) {

@@ -3,7 +3,6 @@ package play
 import (
 	"cmp"
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -80,30 +79,6 @@ type PlanLine struct {
 	Draw               string // where it is drawn; empty for a drawn one
 }
 
-// CarryCard is the card to carry.
-type CarryCard struct {
-	Course, Player string
-	Aside          string
-	Needed         string // files without which the card cannot be shown; empty where it is not kept
-	Nines          []CarryNine
-}
-
-// CarryNine is one side of the card.
-type CarryNine struct {
-	Name       string
-	Lines      []CarryLine
-	Par, Yards string
-}
-
-// CarryLine is one hole of the card.
-type CarryLine struct {
-	Number, Par, Yards string
-	Club               string
-	Arrow, Said        string // where to aim
-	Safe               string
-	Matters            bool
-}
-
 // firstMost is how many holes are named where it matters.
 const firstMost = 5
 
@@ -147,12 +122,19 @@ func (in RoundInput) at() string {
 	return fmt.Sprintf("Par %d, %s yd. %s Made %s.", par, words.Grouped(int(length.Yards()+.5)), asWords(in.Whose, in.Player, in.As), words.ShortDay(in.Today))
 }
 
-// savedOf is what the plan of a hole saves, as it is printed.
+// savedOf is what the plan of a hole saves, as it is printed: nothing where the aim
+// does not matter, since the plan is then as good as any.
 func savedOf(plan analysis.HolePlan) float64 {
+	gain := 0.0
 	if a := plan.Advice.Approach; a != nil {
-		return saved(a.Flag.Cost, a.Best.Cost)
+		gain = saved(a.Flag.Cost, a.Best.Cost)
+	} else {
+		gain = saved(plan.Advice.Straight().Straight.Cost, plan.Advice.Best().Best.Cost)
 	}
-	return saved(plan.Advice.Straight().Straight.Cost, plan.Advice.Best().Best.Cost)
+	if !matters(gain) {
+		return 0
+	}
+	return gain
 }
 
 // aimed is the club and the aim of a plan in words.
@@ -282,14 +264,12 @@ func roundLede(order []analysis.HolePlan, total float64, drawn int) string {
 	}
 	var holes []string
 	for _, plan := range order[:few] {
-		holes = append(holes, fmt.Sprint(plan.Hole.Number))
+		holes = append(holes, "the "+ordinal(plan.Hole.Number))
 	}
-	switch {
-	case few == 1:
-		return text + fmt.Sprintf(" Half of it or more is one hole: the %s.", ordinal(order[0].Hole.Number))
-	default:
-		return text + fmt.Sprintf(" Half of it is %s: holes %s.", words.SpelledPlural(few, "hole", "holes"), words.List(holes))
+	if few == 1 {
+		return text + " Half of it or more comes from " + holes[0] + "."
 	}
+	return text + fmt.Sprintf(" Half of it comes from %s: %s.", words.SpelledPlural(few, "hole", "holes"), words.List(holes))
 }
 
 // ordinal writes the number of a hole as it is said.
@@ -306,70 +286,4 @@ func ordinal(n int) string {
 		}
 	}
 	return fmt.Sprintf("%d%s", n, end)
-}
-
-// newCarryCard makes the card to carry.
-func newCarryCard(m measure, in RoundInput) CarryCard {
-	c := CarryCard{Course: in.Name, Player: in.Player, Aside: fmt.Sprintf("Aim in %s from the middle of the fairway, on short holes from the flag. Bold matters. From trouble: the plain shot back into play.", unitWords(in.Unit))}
-	names, parts := nines(in.Card)
-	for i, part := range parts {
-		nine := CarryNine{Name: names[i]}
-		par, length := 0, 0.0
-		for _, h := range part {
-			par, length = par+h.Par, length+math.Round(h.Length.Yards())
-			nine.Lines = append(nine.Lines, carryLine(m, in, h))
-		}
-		nine.Par, nine.Yards = fmt.Sprint(par), fmt.Sprintf("%.0f", length)
-		c.Nines = append(c.Nines, nine)
-	}
-	return c
-}
-
-func unitWords(u golf.Unit) string {
-	if u == golf.Metres {
-		return "metres"
-	}
-	return "yards"
-}
-
-func carryLine(m measure, in RoundInput, h golf.CardHole) CarryLine {
-	l := CarryLine{Number: fmt.Sprint(h.Number), Par: fmt.Sprint(h.Par), Yards: fmt.Sprintf("%.0f", h.Length.Yards())}
-	plan, known := in.Plans[h.Number]
-	if !known {
-		return l
-	}
-	l.Matters, l.Safe = matters(savedOf(plan)), safe(plan)
-	side, long := 0.0, 0.0
-	if a := plan.Advice.Approach; a != nil {
-		side, long = a.Best.Side, a.Best.Long
-	} else {
-		best := plan.Advice.Best()
-		l.Club, side = best.Club.Name, best.Best.Side
-	}
-	if !l.Matters {
-		side, long = 0, 0
-		l.Club, _ = straightAimed(plan)
-	}
-	l.Club = strings.TrimPrefix(l.Club, "fairway ")
-	l.Arrow, l.Said = arrow(m, side, long)
-	return l
-}
-
-// arrow is an aim as the card has it, and as it is said.
-func arrow(m measure, side, long float64) (sign, said string) {
-	sign, said = "|", m.side(side)
-	if !m.none(side) {
-		sign = m.number(side) + " →"
-		if side < 0 {
-			sign = "← " + m.number(side)
-		}
-	}
-	if m.none(long) {
-		return sign, said
-	}
-	way, word := " ↓", " short"
-	if long > 0 {
-		way, word = " ↑", " long"
-	}
-	return strings.TrimPrefix(sign+" "+m.number(long)+way, "| "), said + ", " + m.distance(long) + word
 }

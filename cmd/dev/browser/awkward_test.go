@@ -166,6 +166,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	}
 	pupil.signedIn(ctx)
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
+		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach")
 	coach.signedIn(ctx)
 	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks")
