@@ -59,7 +59,7 @@ var access = map[string]may{
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private,
-	"POST /coaching/groups":  {303, 303, 303, 303},
+	"POST /coaching/groups": {303, 303, 303, 303}, "POST /coaching/day": absent, "POST /coaching/resume": absent,
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
@@ -152,7 +152,7 @@ func (s testSite) roles(owner, coach visitor) []role {
 	from.letIn(owner, 1, 6, "2026-08-15")
 	waiting.letIn(owner, 1, 7, "")
 	dbtest.Exec(s.t, s.url, `update coachings set confirmed_at = null where coach_id = 7`)
-	owner.post("/coaching/end", "player", "1", "coach", "3")
+	owner.post("/coaching/end", "player", "1", "coach", "3", "sure", "yes")
 	others := func(_ string, row may) int { return row.others }
 	never := func(string, int) bool { return false }
 	found := func(_ string, status int) bool { return status != http.StatusNotFound }

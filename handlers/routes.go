@@ -141,6 +141,8 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
 	r.Post(paths.CoachGroups, s.page(s.renameGroup))
+	r.Post(paths.CoachDay, s.page(s.shareFrom))
+	r.Post(paths.CoachResume, s.page(s.resumeCoaching))
 }
 
 // stewardsPages are the pages of a steward.

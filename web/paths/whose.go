@@ -27,6 +27,8 @@ const (
 	CoachKept    = "/coaching/kept"
 	Squad        = "/coaching/squad"
 	CoachGroups  = "/coaching/groups"
+	CoachDay     = "/coaching/day"
+	CoachResume  = "/coaching/resume"
 )
 
 // SquadOf is the pupils of a coach's group side by side.
