@@ -47,7 +47,7 @@ func (e *Engine) Chance(in ChanceInput) (Chance, error) {
 	ask := forecast.Ask{
 		Target: golf.TargetOver(in.Card, in.Target, in.Par18), Level: in.Target, Levels: as.Levels,
 		Card: in.Card, Rounds: in.Rounds, Seed: in.Seed, UsePlan: in.Planned, Also: in.Together, Only: in.Only,
-		Lost: e.lostBy(as, profiles, in.History), Gain: gainOf(as),
+		Lost: e.lostBy(as, profiles, in.History), Gain: gainOf(as), Widens: widensOf(as),
 	}
 	if ask.Rounds == 0 {
 		ask.Rounds = ChanceRounds
@@ -87,6 +87,15 @@ func gainOf(as PlaysAs) func(c golf.Category, from, to float64) float64 {
 	family := practice.Committed()
 	return func(c golf.Category, from, to float64) float64 {
 		return family.Lost(from, as.Overall, int(c)) - family.Lost(to, as.Overall, int(c))
+	}
+}
+
+// widensOf is how much wider golfers who are worse spread their scores, by the same
+// table.
+func widensOf(as PlaysAs) func(worse float64) float64 {
+	family := practice.Committed()
+	return func(worse float64) float64 {
+		return family.Spread(as.Overall+worse, 0) / family.Spread(as.Overall, 0)
 	}
 }
 

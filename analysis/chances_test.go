@@ -27,7 +27,7 @@ type planted struct {
 }
 
 // plantedRounds is how many rounds each simulation has.
-const plantedRounds = 1500
+const plantedRounds = 1200
 
 // plantGolfer plants the golfer of a number.
 func plantGolfer(t *testing.T, number uint64, rounds int) planted {

@@ -25,6 +25,7 @@ type DrillFor struct {
 	Target   float64
 	Today    float64       // level at which the drill's part of the game is played; the target where that is better or not known
 	Known    bool          // Today comes from rounds
+	Own      bool          // somebody made the drill up; its mark is the author's
 	Of       float64       // share of tries that count for the golfer of the target; 0 for a drill without a mark
 	OfToday  float64       // the same of today's golfer
 	Mark     practice.Mark // zero for a drill without one
@@ -55,10 +56,23 @@ func (e *Engine) Drill(key string, in DrillInput) (DrillFor, error) {
 	if err != nil {
 		return DrillFor{}, err
 	}
-	f := DrillFor{Drill: d, Target: in.Target, Today: in.Target, Known: len(chosen) >= practice.MinRounds}
-	if f.Known {
-		f.Today = max(game.Played[d.Part], in.Target)
+	level := in.Target
+	if len(chosen) >= practice.MinRounds {
+		level = game.Played[d.Part]
 	}
+	f, err := e.Told(key, level, in)
+	f.Known = len(chosen) >= practice.MinRounds
+	return f, err
+}
+
+// Told answers "what came of this drill?" of sessions alone, for a golfer who plays the
+// drill's part of the game to a level; the history of the input is not looked at.
+func (e *Engine) Told(key string, level float64, in DrillInput) (DrillFor, error) {
+	d, err := practice.Find(key)
+	if err != nil {
+		return DrillFor{}, ErrNoDrill
+	}
+	f := DrillFor{Drill: d, Target: in.Target, Today: max(level, in.Target), Known: level > in.Target}
 	if err := f.move(in); err != nil {
 		return f, err
 	}

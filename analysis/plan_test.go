@@ -9,9 +9,9 @@ import (
 	"strokeledger/analysis/golfer"
 )
 
-// A plan stands on the latest twelve rounds with a hole whose strokes are known,
-// and its examples are shots of those rounds, the dearest first.
-func TestPlan(t *testing.T) {
+// weakPutter is fifteen rounds of a golfer who putts worse than he plays.
+func weakPutter(t *testing.T) []golf.Played {
+	t.Helper()
 	p := golfer.Committed()
 	rounds, err := golfer.Season{Player: "Bea", Course: "Harrow Fen", Tee: "white", Card: expect.ReferenceCourse(),
 		Levels: golfer.Levels{Tee: 82, Approach: 82, ShortGame: 82, Putting: 98}, First: golf.Date{Year: 2026, Month: 4, Day: 5}, Days: 5, Rounds: 15, Seed: 7}.Play(&p)
@@ -22,6 +22,13 @@ func TestPlan(t *testing.T) {
 	for i, r := range rounds {
 		history = append(history, golf.Played{ID: golf.RoundID(i + 1), Round: r, Target: 79})
 	}
+	return history
+}
+
+// A plan stands on the latest twelve rounds with a hole whose strokes are known,
+// and its examples are shots of those rounds, the dearest first.
+func TestPlan(t *testing.T) {
+	history := weakPutter(t)
 	scores := history[14]
 	scores.ID, scores.Round.Holes = 99, []golf.Hole{{Number: 1, Par: 4, ScoreOnly: 5, Shots: history[14].Round.Holes[0].Shots[:1]}}
 	engine := NewEngine()

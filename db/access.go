@@ -42,23 +42,43 @@ func (s *Store) NewCoachInvitation(ctx context.Context, pupil golf.PlayerID, tok
 
 // RevokeCoachInvitations cancels every link of the pupil's that has not been used.
 func (s *Store) RevokeCoachInvitations(ctx context.Context, pupil golf.PlayerID) error {
-	_, err := change(ctx, s.q, `delete from coach_invitations where player_id = @pupil`, pgx.StrictNamedArgs{"pupil": pupil})
+	_, err := change(ctx, s.q, `update coach_invitations set revoked_at = now() where player_id = @pupil and used_at is null and revoked_at is null`, pgx.StrictNamedArgs{"pupil": pupil})
 	return err
 }
 
 // CoachInvitations counts the pupil's links that can still be used.
 func (s *Store) CoachInvitations(ctx context.Context, pupil golf.PlayerID) (int, error) {
-	return one(ctx, s.q, pgx.RowTo[int], `select count(*) from coach_invitations where player_id = @pupil and expires_at > now()`,
+	return one(ctx, s.q, pgx.RowTo[int], `select count(*) from coach_invitations where player_id = @pupil and `+usable,
 		pgx.StrictNamedArgs{"pupil": pupil})
 }
 
-// CoachInvitation returns the name of the pupil who made a link, without using
-// the link up.
-func (s *Store) CoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenHash []byte) (name string, err error) {
-	return one(ctx, s.q, pgx.RowTo[string], `
-		select p.name from coach_invitations i join players p on p.id = i.player_id
-		where i.player_id = @pupil and i.token_hash = @token and i.expires_at > now()`,
-		pgx.StrictNamedArgs{"pupil": pupil, "token": tokenHash})
+// usable holds for links that can still be used.
+const usable = `expires_at > now() and used_at is null and revoked_at is null`
+
+// Invited is a link that a pupil made, for the account that opened it.
+type Invited struct {
+	Name       string     // the pupil's
+	SharedFrom *time.Time // the first day that it gives access to; nil for everything
+	Own        bool       // the asker made it
+	Used       bool
+	Mine       bool // the asker used it
+	Revoked    bool
+	Expired    bool
+	Waits      bool // the asker has accepted, and waits for the pupil
+	Coaches    bool // the asker has access to the pupil
+}
+
+// CoachInvitation returns what a link is to the asker, without using it up. Links are
+// known for a month after they expire.
+func (s *Store) CoachInvitation(ctx context.Context, asker, pupil golf.PlayerID, tokenHash []byte) (Invited, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Invited], `
+		select p.name, i.shared_from, i.player_id = @asker as own, i.used_at is not null as used, coalesce(i.used_by = @asker, false) as mine,
+			i.revoked_at is not null as revoked, i.expires_at <= now() as expired,
+			exists (select 1 from coachings c where c.player_id = i.player_id and c.player_id = @pupil and c.coach_id = @asker and c.confirmed_at is null) as waits,
+			exists (select 1 from coachings c where c.player_id = i.player_id and c.player_id = @pupil and c.coach_id = @asker and c.confirmed_at is not null) as coaches
+		from coach_invitations i join players p on p.id = i.player_id
+		where i.player_id = @pupil and i.token_hash = @token`,
+		pgx.StrictNamedArgs{"asker": asker, "pupil": pupil, "token": tokenHash})
 }
 
 // AcceptCoaching uses up a link; the coach then waits for the pupil to confirm.
@@ -68,8 +88,8 @@ func (s *Store) CoachInvitation(ctx context.Context, pupil golf.PlayerID, tokenH
 func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, tokenHash []byte) error {
 	return changeOne(ctx, s.q, `
 		with used as (
-			delete from coach_invitations
-			where player_id = @pupil and token_hash = @token and expires_at > now() and player_id <> @coach
+			update coach_invitations set used_at = now(), used_by = @coach
+			where player_id = @pupil and token_hash = @token and `+usable+` and player_id <> @coach
 			returning player_id, shared_from
 		)
 		insert into coachings (player_id, coach_id, shared_from, accepted_at)
@@ -100,7 +120,8 @@ func (s *Store) ConfirmCoach(ctx context.Context, pupil, coach golf.PlayerID) er
 }
 
 // EndCoaching ends a coach's access, confirmed or not, and deletes the target
-// that the coach proposed; who is the pupil or the coach.
+// that the coach proposed; who is the pupil or the coach, and can take it up again
+// for a day.
 func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if who == pupil || who == coach {
@@ -111,8 +132,14 @@ func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID
 		return changeOne(ctx, tx.q, `
 			with proposed as (
 				delete from target_proposals where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
+			), gone as (
+				delete from coachings where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
+				returning player_id, coach_id, shared_from, accepted_at, confirmed_at, looked_at, before_at, archived_at
 			)
-			delete from coachings where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)`,
+			insert into ended_coachings (player_id, coach_id, shared_from, accepted_at, confirmed_at, looked_at, before_at, archived_at, ended_at, ended_by)
+			select player_id, coach_id, shared_from, accepted_at, confirmed_at, looked_at, before_at, archived_at, now(), @who from gone
+			on conflict (player_id, coach_id) do update set shared_from = excluded.shared_from, accepted_at = excluded.accepted_at, confirmed_at = excluded.confirmed_at,
+				looked_at = excluded.looked_at, before_at = excluded.before_at, archived_at = excluded.archived_at, ended_at = excluded.ended_at, ended_by = excluded.ended_by`,
 			pgx.StrictNamedArgs{"who": who, "pupil": pupil, "coach": coach})
 	})
 }

@@ -41,8 +41,8 @@ func TestACoachHasAccess(t *testing.T) {
 	if err := s.NewCoachInvitation(ctx, pupil, []byte("token"), second, 7); err != nil {
 		t.Fatal(err)
 	}
-	if name, err := s.CoachInvitation(ctx, pupil, []byte("token")); err != nil || name == "" {
-		t.Fatalf("%q, %v", name, err)
+	if i, err := s.CoachInvitation(ctx, coach, pupil, []byte("token")); err != nil || i.Name == "" || i.SharedFrom == nil || i.Own || i.Used || i.Revoked || i.Expired || i.Waits || i.Coaches {
+		t.Fatalf("%+v, %v", i, err)
 	}
 	for what, err := range map[string]error{
 		"a wrong token":      s.AcceptCoaching(ctx, coach, pupil, []byte("other")),
@@ -134,7 +134,13 @@ func TestLinksExpireAndAreRevoked(t *testing.T) {
 	if err := s.RevokeCoachInvitations(ctx, pupil); err != nil {
 		t.Fatal(err)
 	}
-	if _, err := s.CoachInvitation(ctx, pupil, []byte("back")); !errors.Is(err, golf.ErrNotFound) {
-		t.Errorf("a revoked link: %v", err)
+	if i, err := s.CoachInvitation(ctx, coach, pupil, []byte("back")); err != nil || !i.Revoked {
+		t.Errorf("a revoked link: %+v, %v", i, err)
+	}
+	if i, err := s.CoachInvitation(ctx, coach, pupil, []byte("late")); err != nil || !i.Expired {
+		t.Errorf("an expired link: %+v, %v", i, err)
+	}
+	if err := s.AcceptCoaching(ctx, coach, pupil, []byte("back")); !errors.Is(err, golf.ErrNotFound) {
+		t.Errorf("a revoked link is used: %v", err)
 	}
 }

@@ -21,6 +21,12 @@ type Assignment struct {
 	GivenAt  time.Time
 	DueOn    time.Time
 	DoneAt   *time.Time
+	PlanID   *int64   // of the plan that it comes from; nil for none
+	Drill    string   // key of its drill; empty for none
+	Feet     float64  // from where that is played; 0 for a drill that cannot be moved
+	SetUp    string   // of a drill of the author's own; empty for any other
+	Tries    int      // of such a drill; 0 for any other
+	Mark     int      // how many of its tries must count
 	Results  []Result `db:"-"`
 }
 
@@ -36,16 +42,30 @@ type Result struct {
 // Assign gives the player something to practise; asker is a coach or the player.
 func (s *Store) Assign(ctx context.Context, asker, who golf.PlayerID, a Assignment) error {
 	return changeOne(ctx, s.q, `
-		insert into assignments (player_id, author_id, what, amount, pass_mark, figure, due_on)
-		select @who, @asker, @what, @amount, @pass_mark, @figure, @due where @due::date >= `+accessFrom("@asker", "@who"),
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "figure": a.Figure, "due": a.DueOn})
+		insert into assignments (player_id, author_id, what, amount, pass_mark, figure, due_on, plan_id, drill, feet, set_up, tries, mark)
+		select @who, @asker, @what, @amount, @pass_mark, @figure, @due, @plan::bigint, @drill, @feet::double precision, @set_up, @tries::integer, @mark::integer
+		where @due::date >= `+accessFrom("@asker", "@who"),
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "what": a.What, "amount": a.Amount, "pass_mark": a.PassMark, "figure": a.Figure, "due": a.DueOn,
+			"plan": a.PlanID, "drill": a.Drill, "feet": a.Feet, "set_up": a.SetUp, "tries": a.Tries, "mark": a.Mark})
+}
+
+const assignmentColumns = `t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.figure, t.due_on, t.given_at, t.done_at, t.plan_id, t.drill, t.feet, t.set_up, t.tries, t.mark`
+
+// Assignment returns one of the player's assignments that asker may see, without its
+// results.
+func (s *Store) Assignment(ctx context.Context, asker, who golf.PlayerID, id int64) (Assignment, error) {
+	return one(ctx, s.q, pgx.RowToStructByName[Assignment], `
+		select `+assignmentColumns+`
+		from assignments t left join players a on a.id = t.author_id
+		where t.player_id = @who and t.id = @id and t.removed_at is null and t.due_on >= `+accessFrom("@asker", "@who"),
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
 // Assignments lists the player's assignments that asker may see, each with its
 // results: the open ones first, by when they are due.
 func (s *Store) Assignments(ctx context.Context, asker, who golf.PlayerID, most int) ([]Assignment, error) {
 	all, err := many(ctx, s.q, pgx.RowToStructByName[Assignment], `
-		select t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.figure, t.given_at, t.due_on, t.done_at
+		select `+assignmentColumns+`
 		from assignments t left join players a on a.id = t.author_id
 		where t.player_id = @who and t.removed_at is null and t.due_on >= `+accessFrom("@asker", "@who")+`
 		order by t.done_at desc nulls first, t.due_on, t.given_at, t.id limit @most`,

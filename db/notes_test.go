@@ -2,6 +2,7 @@ package db_test
 
 import (
 	"context"
+	"crypto/rand"
 	"errors"
 	"testing"
 	"time"
@@ -43,7 +44,7 @@ func newPair(t *testing.T) pair {
 // let gives a coach access from a day on.
 func (p pair) let(coach golf.PlayerID, from golf.Date) {
 	p.t.Helper()
-	token := []byte{byte(coach)}
+	token := []byte(rand.Text()) // a used one stays known
 	p.must(p.NewCoachInvitation(p.ctx, p.pupil, token, from, 7))
 	p.must(p.AcceptCoaching(p.ctx, coach, p.pupil, token))
 	p.must(p.ConfirmCoach(p.ctx, p.pupil, coach))

@@ -21,6 +21,7 @@ type Player struct {
 	BoundaryYd   float64 // where the short game ends
 	Clubs        string  // the clubs carried, separated by spaces
 	Zone         string  // name of the time zone whose days are the player's; empty for the server's
+	Minutes      int     // of practice a week
 	Greeted      bool    // has answered the questions of the first visit
 	Teaches      bool    // has pupils
 }
@@ -35,7 +36,7 @@ func (p Player) Units() Units {
 	return Units{far, green}
 }
 
-const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, zone, greeted_at is not null as greeted, teaches`
+const playerColumns = `id, email, name, password_hash, steward, far_unit, green_unit, target, boundary_yd, clubs, zone, practice_minutes as minutes, greeted_at is not null as greeted, teaches`
 
 // NewPlayer creates an account with the default settings. It returns ErrTaken when
 // the address has an account.
@@ -92,6 +93,7 @@ type Settings struct {
 	BoundaryYd float64
 	Clubs      string
 	Zone       string // name of a time zone; empty for the server's
+	Minutes    int    // of practice a week; 0 to leave them as they are
 }
 
 // SaveSettings changes the player's own settings. Rounds keep the target and
@@ -101,9 +103,9 @@ func (s *Store) SaveSettings(ctx context.Context, who golf.PlayerID, to Settings
 	return changeOne(ctx, s.q, `
 		update players
 		set name = @name, far_unit = @far, green_unit = @green, target = @target, boundary_yd = @boundary, clubs = @clubs, zone = @zone,
-			greeted_at = now()
+			practice_minutes = coalesce(nullif(@minutes, 0), practice_minutes), greeted_at = now()
 		where id = @who`,
-		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": far, "green": green, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs, "zone": to.Zone})
+		pgx.StrictNamedArgs{"who": who, "name": to.Name, "far": far, "green": green, "target": to.Target, "boundary": to.BoundaryYd, "clubs": to.Clubs, "zone": to.Zone, "minutes": to.Minutes})
 }
 
 // Greet stores what a player answered on the first visit, and that the questions

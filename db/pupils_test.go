@@ -8,6 +8,7 @@ import (
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/db/dbtest"
 )
 
 // teaches reports whether an account says that it has pupils.
@@ -53,8 +54,8 @@ func TestASecondLinkTakesNothingAway(t *testing.T) {
 	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
 	p.let(p.coach, day)
 	for _, c := range []struct{ link, want golf.Date }{{day.AddDays(9), day}, {day.AddDays(-9), day.AddDays(-9)}, {golf.Date{}, golf.Date{}}, {day, golf.Date{}}} {
-		p.must(p.NewCoachInvitation(p.ctx, p.pupil, []byte("again"), c.link, 7))
-		p.must(p.AcceptCoaching(p.ctx, p.coach, p.pupil, []byte("again")))
+		p.must(p.NewCoachInvitation(p.ctx, p.pupil, []byte("again "+c.link.String()), c.link, 7))
+		p.must(p.AcceptCoaching(p.ctx, p.coach, p.pupil, []byte("again "+c.link.String())))
 		seen, err := p.Seen(p.ctx, p.coach, p.pupil)
 		p.must(err)
 		got := golf.Date{}
@@ -194,4 +195,34 @@ func TestNeighbours(t *testing.T) {
 	if got := near(p.other); got != "after " {
 		t.Errorf("a coach from that day on finds %q", got)
 	}
+}
+
+// Who ended an access can take it up again for a day, as it was; nobody else can.
+func TestEndedAccessIsTakenUpAgain(t *testing.T) {
+	p := newPair(t)
+	day := golf.DateOf(aRound().PlayedOn)
+	p.must(p.ShareFrom(p.ctx, p.pupil, p.coach, day))
+	for _, who := range []golf.PlayerID{p.pupil, p.coach} {
+		p.must(p.EndCoaching(p.ctx, who, p.pupil, p.coach))
+		if p.teaches(p.coach) {
+			t.Error("the coach still teaches")
+		}
+		theOther := p.pupil + p.coach - who
+		p.refused(map[string]error{"the other": p.ResumeCoaching(p.ctx, theOther, p.pupil, p.coach), "a stranger": p.ResumeCoaching(p.ctx, p.stranger, p.pupil, p.coach)})
+		for asker, want := range map[golf.PlayerID]int{who: 1, theOther: 0, p.stranger: 0} {
+			if all, err := p.EndedCoachings(p.ctx, asker); err != nil || len(all) != want {
+				t.Errorf("%d lists %+v, %v", asker, all, err)
+			}
+		}
+		p.must(p.ResumeCoaching(p.ctx, who, p.pupil, p.coach))
+		if c, err := p.Coaching(p.ctx, who, p.pupil, p.coach); err != nil || !c.Confirmed || c.SharedFrom == nil || !p.teaches(p.coach) {
+			t.Errorf("%+v, %v", c, err)
+		}
+	}
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.coach))
+	dbtest.Exec(t, p.url, "update ended_coachings set ended_at = now() - interval '25 hours'")
+	p.refused(map[string]error{
+		"after a day": p.ResumeCoaching(p.ctx, p.pupil, p.pupil, p.coach), "the coach changes the day": p.ShareFrom(p.ctx, p.coach, p.pupil, day),
+		"a stranger asks": second(p.Coaching(p.ctx, p.stranger, p.pupil, p.other)),
+	})
 }

@@ -31,6 +31,7 @@ const (
 	RemovedResult     = "result"
 	RemovedCourse     = "course"
 	RemovedSession    = "session"
+	RemovedPlan       = "plan"
 	RemovedTrial      = "trial"
 	RemovedRange      = "range"
 )
@@ -62,6 +63,7 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'assignment', player_id, id, null, 0, due_on, what, removed_at
 			from assignments where @asker in (author_id, player_id) and `+back+` and `+accessFrom("@asker", "player_id")+` is not null
+				and not exists (select 1 from practice_plans p where p.player_id = assignments.player_id and p.id = assignments.plan_id and p.removed_at = assignments.removed_at)
 			union all
 			select 'result', r.player_id, r.id, null, 0, r.day, t.what || ': ' || r.result, r.removed_at
 			from assignment_results r join assignments t on t.player_id = r.player_id and t.id = r.assignment_id
@@ -75,6 +77,9 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 		union all
 			select 'range', player_id, id, null, 0, day, club, removed_at
 			from range_sessions where player_id = @asker and `+back+`
+			union all
+			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
+			from practice_plans where player_id = @asker and `+back+`
 			union all
 			select 'course', @asker, c.id, null, 0, c.removed_at::date, concat_ws(', ', c.name, nullif(c.tee, '')), c.removed_at
 			from courses c where c.`+back+` and `+mayRemove+`

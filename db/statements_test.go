@@ -9,16 +9,17 @@ import (
 // ofSeveralPlayers are the statements that are about more than one player, so that a
 // sharded server asks every shard, and why that is all right.
 var ofSeveralPlayers = map[string]string{
-	"Accounts":      "every account with its open link for a new password, for a steward",
-	"otherPupils":   "the other pupils of a coach, when one of them leaves",
-	"roster":        "the pupils of a coach",
-	"openQuestions": "the pupils of a coach",
-	"rosterLooks":   "the pupils of a coach",
-	"summaries":     "the pupils of a coach",
-	"PrivateNotes":  "the former pupils of a coach",
-	"Removed":       "what a coach removed at any pupil's",
-	"MergeCourse":   "everybody's rounds on a course, by a steward",
-	"sweptKinds":    "the daily sweep",
+	"Accounts":       "every account with its open link for a new password, for a steward",
+	"otherPupils":    "the other pupils of a coach, when one of them leaves",
+	"roster":         "the pupils of a coach",
+	"endedCoachings": "the pupils whom a coach gave up within a day",
+	"openQuestions":  "the pupils of a coach",
+	"rosterLooks":    "the pupils of a coach",
+	"summaries":      "the pupils of a coach",
+	"PrivateNotes":   "the former pupils of a coach",
+	"Removed":        "what a coach removed at any pupil's",
+	"MergeCourse":    "everybody's rounds on a course, by a steward",
+	"sweptKinds":     "the daily sweep",
 }
 
 // The rules that let a Postgres that shards by player take a statement. Plain

@@ -27,7 +27,7 @@ const sweepRows = `
 	insert into tries (account, client, n, began_at) values ('gone', '', 1, now() - interval '16 minutes'), ('kept', '', 1, now());
 	insert into devices (player_id, token_hash, seen_at) values (1, 'gone', now() - interval '367 days'), (1, 'kept', now() - interval '364 days');
 	insert into invitations (token_hash, made_by, expires_at) values ('gone', 1, now() - interval '1 minute'), ('kept', 1, now() + interval '1 day');
-	insert into coach_invitations (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '1 minute'), (1, 'kept', now() + interval '1 day');
+	insert into coach_invitations (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '31 days'), (1, 'kept', now() + interval '1 day');
 	insert into resets (player_id, token_hash, expires_at) values (1, 'gone', now() - interval '1 minute'), (2, 'kept', now() + interval '1 day');
 	insert into imports (player_id, file, created_at) values (1, 'gone', now() - interval '61 minutes'), (2, 'kept', now() - interval '59 minutes');
 	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, removed_at) values

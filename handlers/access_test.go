@@ -8,9 +8,11 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/go-chi/chi/v5"
 
+	"strokeledger/db"
 	"strokeledger/db/dbtest"
 	"strokeledger/web/paths"
 )
@@ -57,11 +59,12 @@ var access = map[string]may{
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private,
-	"POST /coaching/groups":  {303, 303, 303, 303},
+	"POST /coaching/groups": {303, 303, 303, 303}, "POST /coaching/day": absent, "POST /coaching/resume": absent,
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,
 	"GET /players/{player}/lessons": seen, "GET /players/{player}/plan": seen, "GET /players/{player}/drills/{drill}": seen, "GET /players/{player}/report": seen,
+	"GET /players/{player}/log": seen, "POST /players/{player}/plans": absent, "GET /players/{player}/plans/{plan}": seen, "POST /players/{player}/plans/{plan}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/drills/{drill}": {422, 404, 404, 303}, "GET /players/{player}/sessions/{session}": own,
 	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
 	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
@@ -82,7 +85,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /players/{player}/sessions/{session}/remove",
+	"POST /players/{player}/sessions/{session}/remove", "POST /players/{player}/plans/{plan}/remove",
 	"POST /marks/{mark}/remove", "POST /rounds/{round}/remove", "POST /courses/{course}/remove",
 	"POST /accounts/{player}/reset/remove", "POST /accounts/leave", "POST /accounts/{player}/steward", "POST /sign-out",
 }
@@ -90,8 +93,8 @@ var lastRoutes = []string{
 // fromADay are the answers to a coach let in from a day on that is after the
 // player's round, where they are not those to any coach.
 var fromADay = map[string]int{
-	"GET /players/{player}/rounds/{round}": 404,
-	"POST /players/{player}/notes/{note}":  404, "POST /players/{player}/notes/{note}/remove": 404,
+	"GET /players/{player}/rounds/{round}": 404, "GET /players/{player}/plans/{plan}": 404,
+	"POST /players/{player}/notes/{note}": 404, "POST /players/{player}/notes/{note}/remove": 404,
 	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
 	"POST /players/{player}/assignments/{assignment}/remove": 404,
 }
@@ -132,6 +135,10 @@ func (s testSite) furnished() (owner, coach visitor) {
 			s.t.Fatalf("%d %s", made.status, made.body)
 		}
 	}
+	plan := db.TakenPlan{Day: time.Now(), FirstDay: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC), LastDay: time.Now(), Rounds: 12, Target: 79, Minutes: 180, Figures: []byte(`{"version": 1, "level": 84, "items": []}`)}
+	if _, err := s.store.TakePlan(s.t.Context(), 1, plan, nil); err != nil {
+		s.t.Fatal(err)
+	}
 	return owner, coach
 }
 
@@ -145,7 +152,7 @@ func (s testSite) roles(owner, coach visitor) []role {
 	from.letIn(owner, 1, 6, "2026-08-15")
 	waiting.letIn(owner, 1, 7, "")
 	dbtest.Exec(s.t, s.url, `update coachings set confirmed_at = null where coach_id = 7`)
-	owner.post("/coaching/end", "player", "1", "coach", "3")
+	owner.post("/coaching/end", "player", "1", "coach", "3", "sure", "yes")
 	others := func(_ string, row may) int { return row.others }
 	never := func(string, int) bool { return false }
 	found := func(_ string, status int) bool { return status != http.StatusNotFound }

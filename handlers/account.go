@@ -24,7 +24,7 @@ func storedAccount(r *http.Request) site.AccountInput {
 	p := me(r)
 	units := unitsOf(p)
 	return site.AccountInput{Settings: form.Settings{Name: form.TextOf(p.Name), Target: form.NumberOf(p.Target), Boundary: form.NumberOf(p.BoundaryYd),
-		Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green), Clubs: form.TextOf(p.Clubs), Zone: form.TextOf(p.Zone)}}
+		Far: form.ChoiceOf(units.Far), Green: form.ChoiceOf(units.Green), Clubs: form.TextOf(p.Clubs), Zone: form.TextOf(p.Zone), Minutes: form.WholeOf(p.Minutes)}}
 }
 
 func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int, f site.AccountInput) error {
@@ -47,7 +47,7 @@ func (s *server) saveSettings(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showAccount(w, r, http.StatusUnprocessableEntity, site.AccountInput{Settings: f})
 	}
-	to := db.Settings{Name: f.Name.Value, Units: db.Units{Far: f.Far.Value, Green: f.Green.Value}, Target: f.Target.Value, BoundaryYd: f.Boundary.Value, Clubs: f.Clubs.Value, Zone: f.Zone.Value}
+	to := db.Settings{Name: f.Name.Value, Units: db.Units{Far: f.Far.Value, Green: f.Green.Value}, Target: f.Target.Value, BoundaryYd: f.Boundary.Value, Clubs: f.Clubs.Value, Zone: f.Zone.Value, Minutes: f.Minutes.Value}
 	if err := s.store.SaveSettings(r.Context(), me(r).ID, to); err != nil {
 		return err
 	}

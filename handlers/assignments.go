@@ -1,13 +1,19 @@
 package handlers
 
 import (
+	"cmp"
+	"errors"
+	"fmt"
 	"net/http"
+	"slices"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
+	"strokeledger/web/practice"
 )
 
 // assignments reads what a player has to practise, for the reader.
@@ -20,8 +26,28 @@ func (s *server) assignments(r *http.Request, pages paths.Whose, most int) ([]co
 	return all, err
 }
 
+// withSessions reads what there is to practise, each with the sessions of its drill
+// since it was set.
+func (s *server) withSessions(r *http.Request, pages paths.Whose, most int) ([]coach.Assignment, error) {
+	all, err := s.assignments(r, pages, most)
+	if err != nil || !slices.ContainsFunc(all, func(a coach.Assignment) bool { return a.Drill != "" }) {
+		return all, err
+	}
+	seen, err := s.store.Seen(r.Context(), me(r).ID, pages.Player)
+	if err != nil {
+		return nil, err
+	}
+	told, err := s.told(r, subject{player: seen.Player, pages: pages})
+	for i, a := range all {
+		for _, done := range practice.SessionsSince(told[a.Drill], a.Given, a.Feet) {
+			all[i].Sessions = append(all[i].Sessions, coach.DrillSession(done))
+		}
+	}
+	return all, err
+}
+
 func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment {
-	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Figure: a.Figure, Given: golf.DateOf(s.here(r, a.GivenAt)), Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil}
+	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Figure: a.Figure, Given: golf.DateOf(s.here(r, a.GivenAt)), Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil, Drill: drillKey(a), Feet: a.Feet, SetUp: a.SetUp}
 	if a.Author != nil {
 		to.By, to.Mine = *a.Author, *a.AuthorID == me(r).ID
 	}
@@ -29,6 +55,15 @@ func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment
 		to.Results = append(to.Results, coach.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})
 	}
 	return to
+}
+
+// drillKey is the key of an assignment's drill: one of the table, or one of its
+// author's own; empty for none.
+func drillKey(a db.Assignment) string {
+	if a.Drill == "" && (a.SetUp != "" || a.Tries > 0) {
+		return fmt.Sprintf("%s%d", analysis.OwnKey, a.ID)
+	}
+	return a.Drill
 }
 
 func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
@@ -40,14 +75,59 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showLessons(w, r, about, form.Returned{Assignment: &f})
 	}
-	to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, Figure: f.Figure.Value, DueOn: f.Due.Value.Time()}
-	if err := s.store.Assign(r.Context(), me(r).ID, about.player.ID, to); err != nil {
+	whom := append([]golf.PlayerID{about.player.ID}, f.Also...)
+	if about.pages.Own {
+		whom = whom[:1]
+	}
+	err = s.store.Tx(r.Context(), func(tx *db.Store) error { return s.assignAll(r, tx, f, whom) })
+	if err != nil {
 		return err
 	}
 	if round := formID(r, "round"); round != 0 { // the coach looks at a round
 		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
 	}
 	return saved(w, r, about.pages.Lessons()+"#practice", "practice")
+}
+
+// assignAll sets the same practice for several players, each with the mark of the own
+// target.
+func (s *server) assignAll(r *http.Request, tx *db.Store, f form.Assignment, whom []golf.PlayerID) error {
+	for i, who := range whom {
+		if slices.Contains(whom[:i], who) {
+			continue
+		}
+		to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, Figure: f.Figure.Value, DueOn: f.Due.Value.Time(), Drill: f.Drill.Value, SetUp: f.SetUp.Value, Tries: f.Tries.Value, Mark: f.Mark.Value}
+		if to.Drill != "" {
+			if err := s.fromTable(r, who, &to); err != nil {
+				return err
+			}
+		}
+		if err := tx.Assign(r.Context(), me(r).ID, who, to); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// fromTable fills in a drill from the table for a player: what it is called, and its
+// mark when none was written.
+func (s *server) fromTable(r *http.Request, who golf.PlayerID, to *db.Assignment) error {
+	seen, err := s.store.Seen(r.Context(), me(r).ID, who)
+	if err != nil {
+		return err
+	}
+	history, err := s.store.History(r.Context(), me(r).ID, who)
+	if err != nil {
+		return err
+	}
+	d, err := s.engine.Drill(to.Drill, analysis.DrillInput{PlanInput: analysis.PlanInput{History: history, Target: seen.Target, Minutes: seen.Minutes}, Today: s.today(r)})
+	if errors.Is(err, analysis.ErrNoDrill) {
+		return golf.ErrNotFound
+	}
+	item := practice.ItemOf(d)
+	to.What, to.PassMark, to.Feet = cmp.Or(to.What, item.What), cmp.Or(to.PassMark, item.Mark), item.Feet
+	to.SetUp, to.Tries, to.Mark = "", 0, 0
+	return err
 }
 
 // ofAssignment reads the player and the number of the assignment from the address.

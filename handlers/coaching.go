@@ -2,10 +2,12 @@ package handlers
 
 import (
 	"crypto/rand"
+	"errors"
 	"net/http"
 	"strconv"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
@@ -28,6 +30,13 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	}
 	if in.Unused, err = s.store.CoachInvitations(r.Context(), me(r).ID); err != nil {
 		return err
+	}
+	ended, err := s.store.EndedCoachings(r.Context(), me(r).ID)
+	if err != nil {
+		return err
+	}
+	for _, e := range ended {
+		in.Ended = append(in.Ended, endOf(r, e))
 	}
 	in.Whose = mine(r)
 	for _, c := range coaches {
@@ -56,17 +65,30 @@ func (s *server) revokeCoachLinks(w http.ResponseWriter, r *http.Request) error 
 	return saved(w, r, paths.Coaching, "links")
 }
 
-// coachLink shows the invitation behind a link; only accepting it changes anything.
+// coachLink shows the invitation behind a link, or what became of it; only accepting it
+// changes anything.
 func (s *server) coachLink(w http.ResponseWriter, r *http.Request) error {
-	name, err := s.store.CoachInvitation(r.Context(), formID(r, "player"), hashed(r.FormValue("token")))
+	i, err := s.store.CoachInvitation(r.Context(), me(r).ID, formID(r, "player"), hashed(r.FormValue("token")))
 	if err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, coach.NewInvitationPage(shell(r), name, r.FormValue("player"), r.FormValue("token")).View())
+	in := coach.Invitation{Name: i.Name, Player: r.FormValue("player"), Token: r.FormValue("token"), Own: i.Own, Used: i.Used, Mine: i.Mine, Revoked: i.Revoked, Expired: i.Expired, Waits: i.Waits, Coaches: i.Coaches}
+	if i.SharedFrom != nil {
+		in.From = golf.DateOf(*i.SharedFrom)
+	}
+	status := http.StatusOK
+	if !in.Open() && !in.Own && !in.Waits && !in.Coaches {
+		status = http.StatusGone
+	}
+	return show(w, r, status, coach.NewInvitationPage(shell(r), in).View())
 }
 
 func (s *server) acceptCoaching(w http.ResponseWriter, r *http.Request) error {
-	if err := s.store.AcceptCoaching(r.Context(), me(r).ID, formID(r, "player"), hashed(r.FormValue("token"))); err != nil {
+	err := s.store.AcceptCoaching(r.Context(), me(r).ID, formID(r, "player"), hashed(r.FormValue("token")))
+	if errors.Is(err, golf.ErrNotFound) {
+		return s.coachLink(w, r) // it says why not
+	}
+	if err != nil {
 		return err
 	}
 	return saved(w, r, paths.Coaching, "coach")
@@ -79,11 +101,44 @@ func (s *server) confirmCoach(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Coaching, "approved")
 }
 
+// endCoaching asks, and then ends the access.
 func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
-	if err := s.store.EndCoaching(r.Context(), me(r).ID, formID(r, "player"), formID(r, "coach")); err != nil {
+	pupil, who := formID(r, "player"), formID(r, "coach")
+	access, err := s.store.Coaching(r.Context(), me(r).ID, pupil, who)
+	if err != nil {
+		return err
+	}
+	if r.FormValue("sure") == "" {
+		return show(w, r, http.StatusOK, coach.NewEndPage(shell(r), endOf(r, access)).View())
+	}
+	if err := s.store.EndCoaching(r.Context(), me(r).ID, pupil, who); err != nil {
 		return err
 	}
 	return saved(w, r, paths.Coaching, "ended")
+}
+
+func endOf(r *http.Request, c db.Coaching) coach.EndInput {
+	return coach.EndInput{Player: c.PupilID, Coach: c.CoachID, PlayerName: c.Pupil, CoachName: c.Coach, Own: c.PupilID == me(r).ID}
+}
+
+// resumeCoaching takes up an access again that the reader ended within a day.
+func (s *server) resumeCoaching(w http.ResponseWriter, r *http.Request) error {
+	if err := s.store.ResumeCoaching(r.Context(), me(r).ID, formID(r, "player"), formID(r, "coach")); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Coaching, "resumed")
+}
+
+// shareFrom changes the first day that a coach sees.
+func (s *server) shareFrom(w http.ResponseWriter, r *http.Request) error {
+	from := form.ParseSharedFrom(r.FormValue("from"))
+	if !from.Sound() {
+		return s.showCoaching(w, r, http.StatusUnprocessableEntity, coach.CoachingInput{From: from})
+	}
+	if err := s.store.ShareFrom(r.Context(), me(r).ID, formID(r, "coach"), from.Value); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Coaching, "day")
 }
 
 // formID reads the ID of a player or a round from a form. It is 0, which nothing

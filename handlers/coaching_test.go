@@ -41,7 +41,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 	if a := coach.post("/coaching/accept", accept...); a.status != http.StatusSeeOther {
 		t.Fatalf("%d", a.status)
 	}
-	if a := other.post("/coaching/accept", accept...); a.status != http.StatusNotFound {
+	if a := other.post("/coaching/accept", accept...); a.status != http.StatusGone {
 		t.Errorf("the link is used twice: %d", a.status)
 	}
 	sees(coach, "the coach before the pupil approves", http.StatusNotFound)
@@ -79,7 +79,7 @@ func TestACoachComesAndGoes(t *testing.T) {
 	if a := pupil.get("/coaching"); !strings.Contains(a.body, "last looked on") {
 		t.Error("the pupil does not see when the coach looked")
 	}
-	if a := pupil.post("/coaching/end", "player", "1", "coach", "2"); a.status != http.StatusSeeOther {
+	if a := pupil.post("/coaching/end", "player", "1", "coach", "2", "sure", "yes"); a.status != http.StatusSeeOther {
 		t.Fatalf("%d", a.status)
 	}
 	sees(coach, "the coach after the end", http.StatusNotFound)
@@ -109,5 +109,59 @@ func TestALinkOutlivesSigningIn(t *testing.T) {
 		if a := v.ask(r); a.location != "/rounds" {
 			t.Errorf("%s leads to %s", evil, a.location)
 		}
+	}
+}
+
+// Links say what became of them, and ending asks, and can be taken back for a day.
+func TestLinksAndEndings(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach, other := s.member("robin"), s.member("ines"), s.member("bea")
+	pupil.withRound()
+	link := func() string {
+		made := pupil.post("/coaching/invite", "from", "2026-05-01")
+		return html.UnescapeString(regexp.MustCompile(`/coaching/accept\?[^<]+`).FindString(made.body))
+	}
+	first := link()
+	pupil.mustSee(pupil.get(first), "This is your own link.")
+	coach.mustSee(coach.get(first), "robin would like you as a coach.", "what robin played from 1 May 2026 on")
+	_, token, _ := strings.Cut(first, "token=")
+	coach.follows("/coaching/accept", "player", "1", "token", token)
+	coach.mustSee(coach.get(first), "robin still has to approve you")
+	if a := other.get(first); a.status != 410 || !strings.Contains(a.body, "This link has been used.") {
+		t.Errorf("%d", a.status)
+	}
+	if a := other.post("/coaching/accept", "player", "1", "token", token); a.status != 410 {
+		t.Errorf("%d", a.status)
+	}
+	pupil.follows("/coaching/confirm", "coach", "2")
+	second := link()
+	pupil.follows("/coaching/revoke")
+	if a := other.get(second); a.status != 410 || !strings.Contains(a.body, "robin has withdrawn this link.") {
+		t.Errorf("%d", a.status)
+	}
+	pupil.follows("/coaching/day", "coach", "2", "from", "2026-05-03")
+	pupil.mustSee(pupil.get("/coaching"), "can see rounds played from 3 May 2026 on")
+	if a := coach.get("/players/1/rounds/1"); a.status != 404 {
+		t.Errorf("a round before the new day: %d", a.status)
+	}
+	if a := pupil.post("/coaching/day", "coach", "2", "from", "May"); a.status != 422 {
+		t.Errorf("%d", a.status)
+	}
+	pupil.follows("/coaching/day", "coach", "2", "from", "")
+	pupil.mustSee(pupil.post("/coaching/end", "player", "1", "coach", "2"), "End the access of ines?")
+	if a := coach.get("/players/1"); a.status != 200 {
+		t.Errorf("asking ends it: %d", a.status)
+	}
+	pupil.follows("/coaching/end", "player", "1", "coach", "2", "sure", "yes")
+	if a := coach.get("/players/1"); a.status != 404 {
+		t.Errorf("after the end: %d", a.status)
+	}
+	pupil.mustSee(pupil.get("/coaching"), "You ended the access of ines.")
+	if a := coach.post("/coaching/resume", "player", "1", "coach", "2"); a.status != 404 {
+		t.Errorf("the coach takes back what the pupil ended: %d", a.status)
+	}
+	pupil.follows("/coaching/resume", "player", "1", "coach", "2")
+	if a := coach.get("/players/1/rounds/1"); a.status != 200 {
+		t.Errorf("taken back: %d", a.status)
 	}
 }

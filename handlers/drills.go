@@ -5,6 +5,7 @@ import (
 	"errors"
 	"net/http"
 	"strconv"
+	"strings"
 
 	"github.com/go-chi/chi/v5"
 
@@ -45,9 +46,39 @@ func (s *server) drillOf(r *http.Request, d askedDrill, in analysis.DrillInput) 
 		return analysis.DrillFor{}, err
 	}
 	in.Sessions, in.Today = sessionsOf(kept), d.day
+	if number, own := strings.CutPrefix(d.key, analysis.OwnKey); own {
+		return s.ownDrill(r, d, number, in)
+	}
 	of, err := s.engine.Drill(d.key, in)
 	if errors.Is(err, analysis.ErrNoDrill) {
 		err = golf.ErrNotFound
+	}
+	return of, err
+}
+
+// ownDrill is a drill of somebody's own, by the number of the practice that it was set
+// as. Once that is gone its sessions are still told.
+func (s *server) ownDrill(r *http.Request, d askedDrill, number string, in analysis.DrillInput) (analysis.DrillFor, error) {
+	n, err := strconv.ParseInt(number, 10, 64)
+	if err != nil {
+		return analysis.DrillFor{}, golf.ErrNotFound
+	}
+	a, err := s.store.Assignment(r.Context(), me(r).ID, d.about.player.ID, n)
+	switch {
+	case errors.Is(err, golf.ErrNotFound) && len(in.Sessions) > 0:
+		return s.toldOf(d.key, in.Target, in)
+	case err == nil && drillKey(a) != d.key:
+		err = golf.ErrNotFound
+	}
+	return analysis.ToldOwn(analysis.OwnDrill{Key: d.key, Name: a.What, SetUp: a.SetUp, Tries: a.Tries, Mark: a.Mark}, in), err
+}
+
+// toldOf is what came of a drill, from its sessions alone. A drill that is not there,
+// or is somebody's own, has no model.
+func (s *server) toldOf(key string, level float64, in analysis.DrillInput) (analysis.DrillFor, error) {
+	of, err := s.engine.Told(key, level, in)
+	if errors.Is(err, analysis.ErrNoDrill) {
+		return analysis.ToldOwn(analysis.OwnDrill{Key: key, Name: in.Sessions[len(in.Sessions)-1].Name}, in), nil
 	}
 	return of, err
 }

@@ -13,7 +13,7 @@ func TestWhatACoachWasWritingIsKept(t *testing.T) {
 	stranger := s.member("bea")
 	coach.get("/players/1/rounds/1")
 	coach.follows("/players/1/notes", "round", "1", "on", "1.1", "body", "Aim at the left half.")
-	pupil.post("/coaching/end", "player", "1", "coach", "2")
+	pupil.post("/coaching/end", "player", "1", "coach", "2", "sure", "yes")
 	for path, body := range map[string]string{"/players/1/notes": "The grip again.", "/players/1/notes/1/replies": "One more thing.", "/players/1/notes/1": "Aim at the right half."} {
 		a := coach.post(path, "round", "1", "on", "1.1", "body", body)
 		if a.status != 303 || a.location != "/coaching/kept?saved=kept" {

@@ -6,7 +6,9 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
+	"strokeledger/web/figures"
 	"strokeledger/web/form"
+	"strokeledger/web/paths"
 )
 
 // How many of a pupil's rounds, notes and assignments the lessons page shows.
@@ -53,10 +55,13 @@ func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error)
 			return err
 		}
 	}
+	if q.Others, err = s.otherPupils(r, pages); err != nil {
+		return err
+	}
 	if q.Notes, err = s.notes(r, pages, db.NotesOf{Most: lessonNotes}); err != nil {
 		return err
 	}
-	if q.Assignments, err = s.assignments(r, pages, lessonAssignments); err != nil {
+	if q.Assignments, err = s.withSessions(r, pages, lessonAssignments); err != nil {
 		return err
 	}
 	proposals, err := s.store.Proposals(r.Context(), me(r).ID, pages.Player)
@@ -67,6 +72,23 @@ func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error)
 		q.Proposals = append(q.Proposals, coach.Proposal(p))
 	}
 	return nil
+}
+
+// otherPupils are the coach's pupils besides the one that a page is about, none for a
+// player's own page.
+func (s *server) otherPupils(r *http.Request, pages paths.Whose) ([]figures.OtherPupil, error) {
+	if pages.Own {
+		return nil, nil
+	}
+	today := s.today(r)
+	pupils, err := s.store.Roster(r.Context(), me(r).ID, golf.Month(today.Year, today.Month).From)
+	var others []figures.OtherPupil
+	for _, p := range pupils {
+		if p.ID != pages.Player {
+			others = append(others, figures.OtherPupil{ID: p.ID, Name: p.Name})
+		}
+	}
+	return others, err
 }
 
 // readLatest reads a pupil's latest rounds and when the coach was here before.

@@ -132,7 +132,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 	if a := coach.get("/players/1/lessons"); !strings.Contains(a.body, "private: only you can read it") {
 		t.Error("a private note is not marked")
 	}
-	pupil.follows("/coaching/end", "player", "1", "coach", "2")
+	pupil.follows("/coaching/end", "player", "1", "coach", "2", "sure", "yes")
 	if a := coach.get("/coaching/kept"); !strings.Contains(a.body, secret) || strings.Contains(a.body, "well played") {
 		t.Error("the coach has not kept the private note alone")
 	}

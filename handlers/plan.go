@@ -9,9 +9,6 @@ import (
 	"strokeledger/web/practice"
 )
 
-// planMinutes is how many minutes a week a plan shares out.
-const planMinutes = 180
-
 // plan says what a player should practise.
 func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	about, in, err := s.planInput(r)
@@ -28,8 +25,25 @@ func (s *server) plan(w http.ResponseWriter, r *http.Request) error {
 	if err := s.recordLook(r, about, db.LookPlan, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, practice.NewPlanPage(s.shellOf(r, about), practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target,
-		Minutes: planMinutes, Units: unitsOf(me(r)), Today: s.today(r), Span: in.Span, Plan: plan}).View())
+	to := practice.PlanInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target, Minutes: about.player.Minutes, Units: unitsOf(me(r)), Today: s.today(r), Span: in.Span, Plan: plan}
+	if to.Taken, err = s.plansTaken(r, about); err != nil {
+		return err
+	}
+	page := s.shellOf(r, about)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, practice.NewPlanPage(page, to).View())
+}
+
+// plansTaken are the plans that a player took, the latest first.
+func (s *server) plansTaken(r *http.Request, about subject) ([]practice.TakenDay, error) {
+	taken, err := s.store.TakenPlans(r.Context(), me(r).ID, about.player.ID)
+	all := make([]practice.TakenDay, len(taken))
+	for i, t := range taken {
+		all[i] = practice.TakenDay{ID: t.ID, Day: golf.DateOf(t.Day), Rounds: t.Rounds}
+	}
+	return all, err
 }
 
 // planSpan is the span of rounds that a plan is asked for; zero for all. One that
@@ -52,5 +66,5 @@ func (s *server) planInput(r *http.Request) (about subject, in analysis.PlanInpu
 		return about, in, err
 	}
 	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
-	return about, analysis.PlanInput{History: history, Target: about.player.Target, Minutes: planMinutes}, err
+	return about, analysis.PlanInput{History: history, Target: about.player.Target, Minutes: about.player.Minutes}, err
 }

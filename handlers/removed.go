@@ -123,22 +123,26 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 	case db.RemovedCourse:
 		at, err = paths.Course(golf.CourseID(x.ID)), s.store.RestoreCourse(r.Context(), who, golf.CourseID(x.ID))
 	default:
-		return s.restoreBalls(r, pages, x)
+		at, err = s.restorePractice(r, pages, x)
 	}
 	return at, err
 }
 
-// restoreBalls undoes the removal of what came of balls that were hit in practice.
-func (s *server) restoreBalls(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
+// restorePractice does so for what belongs to practice.
+func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
+	who := me(r).ID
 	switch x.Kind {
 	case db.RemovedTrial:
-		return pages.RunOut(), s.store.RestoreTrial(r.Context(), me(r).ID, x.ID)
+		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
 	case db.RemovedSession:
-		return pages.Plan(), s.store.RestoreDrillSession(r.Context(), me(r).ID, x.ID)
+		return pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedRange:
-		return pages.Bag(), s.store.RestoreRange(r.Context(), me(r).ID, x.ID)
+		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
+	case db.RemovedPlan:
+		return pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
+	default:
+		return "", golf.ErrNotFound
 	}
-	return "", golf.ErrNotFound
 }
 
 // noteAtOrKept is the address where a coach reads a note: on the pupil's pages, or

@@ -78,7 +78,7 @@ func (s *server) readReportInput(r *http.Request, about subject, q *coach.Report
 		return nil, err
 	}
 	q.Notes = s.notesOf(r, kept)
-	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
+	if q.Assignments, err = s.withSessions(r, about.pages, lessonAssignments); err != nil {
 		return nil, err
 	}
 	if q.Months, err = s.comparisonInput(r, about.player, paths.Comparison{Whose: about.pages}); err != nil {

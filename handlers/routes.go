@@ -141,6 +141,8 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
 	r.Post(paths.CoachGroups, s.page(s.renameGroup))
+	r.Post(paths.CoachDay, s.page(s.shareFrom))
+	r.Post(paths.CoachResume, s.page(s.resumeCoaching))
 }
 
 // stewardsPages are the pages of a steward.
@@ -176,6 +178,10 @@ func (s *server) playersPages(r chi.Router) {
 // practicePages are the pages of a player's practice.
 func (s *server) practicePages(r chi.Router) {
 	r.Get("/plan", s.page(s.plan))
+	r.Get("/log", s.page(s.logOfPractice))
+	r.Post("/plans", s.page(s.takePlan))
+	r.Get("/plans/{plan}", s.page(s.takenPlan))
+	r.Post("/plans/{plan}/remove", s.page(s.removePlan))
 	r.Get("/drills/{drill}", s.page(s.drill))
 	r.Get("/start-line", s.page(s.startLine))
 	r.Get("/run-out", s.page(s.runOut))

@@ -38,7 +38,7 @@ func TestEverySaveSaysSo(t *testing.T) {
 		{pupil, "/account", []string{"name", "robin", "target", "82", "boundary", "50", "far", "yd", "green", "ft", "clubs", ""}, "Your settings are saved."},
 		{pupil, "/account/devices/others", nil, "All other devices are signed out."},
 		{pupil, "/coaching/revoke", nil, "Unused links no longer work."},
-		{pupil, "/coaching/end", []string{"player", "1", "coach", "2"}, "Access has ended."},
+		{pupil, "/coaching/end", []string{"player", "1", "coach", "2", "sure", "yes"}, "Access has ended."},
 	} {
 		a := c.who.post(c.path, c.fields...)
 		if a.status != http.StatusSeeOther {

@@ -30,8 +30,36 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	if f.Practice, err = s.writtenPractice(r); err != nil {
 		return f, err
 	}
-	f.RunOut, err = s.writtenTrials(r)
-	return f, err
+	if f.RunOut, err = s.writtenTrials(r); err != nil {
+		return f, err
+	}
+	return f, s.drilled(r, &f)
+}
+
+// drilled collects the sessions of drills and the plans that were taken.
+func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
+	who := me(r).ID
+	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
+	if err != nil {
+		return err
+	}
+	for _, d := range sessions {
+		f.Sessions = append(f.Sessions, fileOfSession(d))
+	}
+	plans, err := s.store.TakenPlans(r.Context(), who, who)
+	for _, p := range plans {
+		f.Plans = append(f.Plans, fileOfPlan(p))
+	}
+	return err
+}
+
+func fileOfSession(d db.DrillSession) accountfile.Session {
+	return accountfile.Session{Drill: d.Name, Day: golf.DateOf(d.Day).String(), Feet: d.Feet, Tries: d.Tries, Counted: d.Counted, Tried: d.Tried, Minutes: d.Minutes, Note: d.Note}
+}
+
+func fileOfPlan(p db.TakenPlan) accountfile.Plan {
+	return accountfile.Plan{Day: golf.DateOf(p.Day).String(), First: golf.DateOf(p.FirstDay).String(), Last: golf.DateOf(p.LastDay).String(), Rounds: p.Rounds, Target: p.Target,
+		Minutes: p.Minutes, Engine: p.Engine, Figures: p.Figures}
 }
 
 // writtenPractice is what the player was set to practise, for the same file.

@@ -1,7 +1,6 @@
 -- Whether an account has pupils is asked on every page, so it stands with the
 -- account; the statements that change who coaches whom keep it true. A coach sorts
--- pupils into groups of the coach's own and puts away those who pause, and the
--- pupil sees that the coach opened the overview.
+-- pupils into groups of the coach's own and puts away those who pause.
 -- +goose Up
 alter table players add column teaches boolean not null default false;
 -- one by one, since a sharded server does not mix the two tables in a write

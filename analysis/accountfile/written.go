@@ -1,6 +1,9 @@
 package accountfile
 
-import "time"
+import (
+	"encoding/json"
+	"time"
+)
 
 // Written is what people wrote about an account's game and what practice was set, and
 // what the account measured.
@@ -10,6 +13,32 @@ type Written struct {
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
 	RunOut   []Trial    `json:"run_out,omitempty"`
+	Sessions []Session  `json:"drill_sessions,omitempty"`
+	Plans    []Plan     `json:"practice_plans,omitempty"`
+}
+
+// Session is what came of a drill on a day.
+type Session struct {
+	Drill   string  `json:"drill"`
+	Day     string  `json:"day"`               // as YYYY-MM-DD
+	Feet    float64 `json:"feet,omitempty"`    // from where, for a drill that can be moved
+	Tries   string  `json:"tries,omitempty"`   // in order, a letter each: m made, x missed, l left, r right, s short, g long
+	Counted []int   `json:"counted,omitempty"` // how many counted, by place
+	Tried   []int   `json:"tried,omitempty"`   // of how many
+	Minutes int     `json:"minutes,omitempty"`
+	Note    string  `json:"note,omitempty"`
+}
+
+// Plan is a plan of practice as it was taken.
+type Plan struct {
+	Day     string          `json:"day"`       // on which it was taken, as YYYY-MM-DD
+	First   string          `json:"first_day"` // of the rounds that it stands on
+	Last    string          `json:"last_day"`
+	Rounds  int             `json:"rounds"`
+	Target  float64         `json:"target"`
+	Minutes int             `json:"minutes"` // a week
+	Engine  string          `json:"engine"`  // that judged the rounds
+	Figures json.RawMessage `json:"figures"`
 }
 
 // Trial is a ball of the run-out book, with its lengths as they were typed.

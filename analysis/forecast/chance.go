@@ -32,6 +32,18 @@ type Ask struct {
 	// Gain is how many strokes for 18 holes a part of the game wins from one level to
 	// another, about: where the search for what it takes begins.
 	Gain func(c golf.Category, from, to float64) float64
+
+	// Widens is the multiple by which the scores of 18 holes spread wider when they are
+	// some strokes worse; nil where that is not known.
+	Widens func(worse float64) float64
+}
+
+// widens is the same for strokes over the card.
+func (a *Ask) widens(worse float64) float64 {
+	if a.Widens == nil {
+		return 1
+	}
+	return a.Widens(worse * 18 / float64(len(a.Card)))
 }
 
 // Lost is what a round lost in all parts of the game together against the golfer of
@@ -116,7 +128,7 @@ func Find(a Ask) (Chance, error) {
 	}
 	c := Chance{Target: a.Target, Levels: a.Levels, Rounds: a.Rounds}
 	c.count(base)
-	curve := newCurve(base.scores(), a.Target)
+	curve := newCurve(base.scores(), a.Target, a.widens)
 	c.Chance = base.chance(a.Target)
 	if c.Played = len(a.Lost); c.Played >= 2 {
 		c.Beyond = a.shift(nil)

@@ -135,6 +135,23 @@ func TestIntervalHoldsTheChance(t *testing.T) {
 	}
 }
 
+// alike is of scores that spread alike wherever their mean is.
+func alike(float64) float64 { return 1 }
+
+// Where worse scores spread wider, a target below the mean changes less.
+func TestCurveOfScoresThatWiden(t *testing.T) {
+	scores := map[int]int{}
+	for s := 60; s < 110; s++ {
+		scores[s] = int(1e6 * (stat.NormalCDF((float64(s)-83.5)/4) - stat.NormalCDF((float64(s)-84.5)/4)))
+	}
+	c := newCurve(scores, 79, func(s float64) float64 { return 1 + .03*s })
+	for _, shift := range []float64{-3, -1, 0, 1, 3} {
+		if want := stat.NormalCDF((79.5 - 84 - shift) / (4 * (1 + .03*shift))); math.Abs(c.at(shift)-want) > .01 {
+			t.Errorf("shift %g: %.4f, want %.4f", shift, c.at(shift), want)
+		}
+	}
+}
+
 // Of normal scores the curve is a normal's own, and it falls as rounds get worse.
 func TestCurveOfNormalScores(t *testing.T) {
 	const mean, sd, rounds = 84.3, 4.1, 1e6
@@ -144,7 +161,7 @@ func TestCurveOfNormalScores(t *testing.T) {
 		scores[s] = int(math.Round(rounds * share))
 	}
 	for _, target := range []float64{75, 79, 84, 90} {
-		c := newCurve(scores, target)
+		c := newCurve(scores, target, alike)
 		last := 1.0
 		for shift := -30.0; shift <= 30; shift += .5 {
 			p := c.at(shift)
@@ -157,7 +174,7 @@ func TestCurveOfNormalScores(t *testing.T) {
 			last = p
 		}
 	}
-	if c := newCurve(map[int]int{80: 10}, 70); math.IsNaN(c.at(0)) || c.at(0) > .5 {
+	if c := newCurve(map[int]int{80: 10}, 70, alike); math.IsNaN(c.at(0)) || c.at(0) > .5 {
 		t.Errorf("a target out of reach: %g", c.at(0))
 	}
 }

@@ -21,14 +21,17 @@ const (
 
 // newCurve fits the curve to scores, whole numbers, whose counts it reads as evenly
 // spread over a stroke. It passes through the chance of the scores as they are, unless
-// that is 0 or 1.
-func newCurve(scores map[int]int, target float64) curve {
+// that is 0 or 1. widens is the multiple by which scores spread wider about their mean
+// after a shift: without it, the chance of a target far below the mean would seem to
+// change faster than it does.
+func newCurve(scores map[int]int, target float64, widens func(shift float64) float64) curve {
 	below := cumulated(scores)
-	target = math.Floor(target + 1e-9)
+	target = math.Floor(target+1e-9) + .5
+	mean := below.mean()
 	var sums [5]float64 // of the weights times powers of the shift
 	var right [3]float64
 	for s := -mostShift; s <= mostShift; s += shiftStep {
-		p := below.at(target + .5 - s)
+		p := below.at(mean + (target-mean-s)/widens(s))
 		if p < 1e-4 || p > 1-1e-4 {
 			continue
 		}
@@ -44,7 +47,7 @@ func newCurve(scores map[int]int, target float64) curve {
 		}
 	}
 	c := solved(sums, right)
-	if p := below.at(target + .5); p > 1e-4 && p < 1-1e-4 {
+	if p := below.at(target); p > 1e-4 && p < 1-1e-4 {
 		c.level = stat.NormalQuantile(p)
 	}
 	return c
@@ -99,6 +102,15 @@ func cumulated(scores map[int]int) distribution {
 		d.share = append(d.share, float64(sum)/float64(n))
 	}
 	return d
+}
+
+// mean is that of the scores.
+func (d distribution) mean() float64 {
+	sum := 0.0
+	for i := 1; i < len(d.share); i++ {
+		sum += (d.share[i] - d.share[i-1]) * float64(d.low+i-1)
+	}
+	return sum
 }
 
 // at reads the polygon.

@@ -10,5 +10,9 @@
 // causes: a golfer who presses after a mistake makes more doubles than it says,
 // and has a wider spread of scores.
 //
+// It also answers "how likely is this score, how sure is that, and what would change
+// it?" (Find). Holes that somebody drew are played on the drawing; own lengths and
+// patterns of clubs are not counted.
+//
 // It refuses to know weather, nerves or the day's pins.
 package forecast

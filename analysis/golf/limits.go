@@ -11,6 +11,8 @@ const (
 
 	MaxTries   = 200 // of a drill in one session
 	MaxMinutes = 600 // of a session, and of practice in a week
+	MinWeek    = 60  // minutes of practice in a week
+	WeekStep   = 5   // of those minutes
 
 	MinRating, MaxRating         = 20, 90  // course rating of a whole course
 	MinNineRating, MaxNineRating = 10, 50  // course rating of nine holes

@@ -136,12 +136,14 @@ func (s Striker) InTwo(lie golf.Lie, yd float64) float64 {
 			continue
 		}
 		sum += k.share * k.over(fewNodes, math.Pi/2, func(sin, cos float64) float64 {
-			return k.lengths(fewNodes, 0, math.Inf(1), func(length float64) float64 {
+			at := func(length float64) float64 {
 				short, y := yd-length*cos, length*sin
 				r := math.Hypot(short, y)
 				s.skills.ground.at(short, y, r, &l)
 				return l.lie[golf.Green]*s.skills.putt(3*r).made() + next.at(&l, r)
-			})
+			}
+			nearest := yd * cos // where the chance of the putt has its peak
+			return k.lengths(fewNodes, 0, nearest, at) + k.lengths(fewNodes, nearest, math.Inf(1), at)
 		})
 	}
 	return f.stays*s.skills.chipIn(lie, yd*f.left) + (1-f.stays)*(f.holed+(1-f.holed)*sum)

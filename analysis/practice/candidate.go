@@ -35,10 +35,10 @@ const (
 
 // The minutes of a week that a plan may share out, and its smallest piece.
 const (
-	MinMinutes   = 60
-	MaxMinutes   = 600
+	MinMinutes   = golf.MinWeek
+	MaxMinutes   = golf.MaxMinutes
 	leastMinutes = 10
-	minuteStep   = 5
+	minuteStep   = golf.WeekStep
 )
 
 // Candidates are what to practise, the most important first: every part of the

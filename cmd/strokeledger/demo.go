@@ -104,7 +104,10 @@ func makeDemo(ctx context.Context, store *db.Store, password string) error {
 	if err := demoSeasons(ctx, store, player.ID, time.Now()); err != nil {
 		return err
 	}
-	return demoCoaching(ctx, store, player.ID, hash, time.Now())
+	if err := demoCoaching(ctx, store, player.ID, hash, time.Now()); err != nil {
+		return err
+	}
+	return demoPractice(ctx, store, player.ID, golf.DateOf(time.Now()))
 }
 
 func of(x float64) *float64 { return &x }

@@ -22,6 +22,17 @@ type Assignment struct {
 	Due      golf.Date
 	Done     bool
 	Results  []AssignmentResult // the earliest first
+	Drill    string             // key of its drill; empty for none
+	Feet     float64            // from where that is played; 0 for one that cannot be moved
+	SetUp    string             // of a drill of the author's own; empty for any other
+	Sessions []DrillSession     // of its drill since it was set, the earliest first
+}
+
+// DrillSession is a session of the drill of an assignment.
+type DrillSession struct {
+	Day    golf.Date
+	Result string // "12 of 20", with the level where that is sure enough
+	Passed string // "passed", "not yet", or empty without a mark
 }
 
 // AssignmentResult is the result of one practice.
@@ -40,12 +51,14 @@ type AssignmentCard struct {
 	Due      string   // by when, or that it is done; empty when late
 	Late     string   // by how many days; empty when not
 	Results  []ResultRow
-	Passed   string      // how many of the results passed; empty without results
-	Record   *RecordForm // nil for a coach, and once it is done
-	DoneAt   string      // where the form that marks it as done is sent; empty for a coach
-	DoneText string      // on the button of that form
-	DoneTo   string      // what that form sends: "yes", or empty to mark it as not done
-	Remove   string      // where the form that removes it is sent; empty for what others set for others
+	Passed   string          // how many of the results passed; empty without results
+	Record   *RecordForm     // nil for a coach, and once it is done
+	DoneAt   string          // where the form that marks it as done is sent; empty for a coach
+	DoneText string          // on the button of that form
+	DoneTo   string          // what that form sends: "yes", or empty to mark it as not done
+	Remove   string          // where the form that removes it is sent; empty for what others set for others
+	Drill    components.Link // to its drill; without an address for none
+	SetUp    string          // of a drill of the author's own
 }
 
 // ResultRow is the result of one practice.
@@ -86,10 +99,32 @@ func newAssignmentCard(a Assignment, in LessonsInput) AssignmentCard {
 		c.Remove = in.Whose.RemoveAssignment(a.ID)
 	}
 	c.results(a, in)
+	if a.Drill != "" {
+		c.drill(a, in)
+	}
 	if in.Whose.Own {
 		c.forms(a, in)
 	}
 	return c
+}
+
+// drill leads to the drill, and tells of its sessions since.
+func (c *AssignmentCard) drill(a Assignment, in LessonsInput) {
+	c.SetUp, c.Drill = a.SetUp, components.Link{At: in.Whose.DrillFrom(a.Drill, a.Feet), Name: "How it is done, and every session"}
+	if in.Whose.Own && !a.Done {
+		c.Drill.Name = "Do it and write it down"
+	}
+	passed := 0
+	for _, s := range a.Sessions {
+		c.Results = append(c.Results, ResultRow{Day: words.ShortDay(s.Day), Result: s.Result, Passed: s.Passed})
+		passed += words.Tally(s.Passed == "passed")
+	}
+	if n := len(a.Results) + len(a.Sessions); len(a.Sessions) > 0 {
+		for _, r := range a.Results {
+			passed += words.Tally(r.Passed)
+		}
+		c.Passed = fmt.Sprintf("%d of %d passed", passed, n)
+	}
 }
 
 // daysLate says by how many days practice is late.
@@ -118,6 +153,9 @@ func (c *AssignmentCard) forms(a Assignment, in LessonsInput) {
 	c.DoneAt, c.DoneText, c.DoneTo = in.Whose.TickOff(a.ID), "Mark as done", "yes"
 	if a.Done {
 		c.DoneText, c.DoneTo = "Mark as not done", ""
+		return
+	}
+	if a.Drill != "" {
 		return
 	}
 	typed := in.Returned.ResultOf(a.ID, form.DayOf(in.Today))

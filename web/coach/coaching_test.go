@@ -1,11 +1,14 @@
 package coach
 
 import (
+	"strings"
 	"testing"
 	"time"
 
 	"github.com/google/go-cmp/cmp"
 
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -27,6 +30,10 @@ func TestCoachLine(t *testing.T) {
 			CoachLine{Player: "1", Coach: "2", Name: "Ines", Says: "can see rounds played from 2 May 2026 on, and last looked on 30 Aug 2026, 09:05 UTC"}},
 	} {
 		page := NewCoachingPage(layout.Page{}, CoachingInput{Coaches: []CoachInput{c.in}})
+		c.want.Day = components.Field{Name: "from", ID: "from-2", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It holds at once."}
+		if c.in.From != nil {
+			c.want.Day.Value = "2026-05-02"
+		}
 		if diff := cmp.Diff([]CoachLine{c.want}, page.Coaches); diff != "" {
 			t.Errorf("%s: %s", name, diff)
 		}
@@ -71,12 +78,49 @@ func TestInvitingACoach(t *testing.T) {
 	}
 }
 
+// A link says who invites and what accepting gives, or what became of it.
 func TestInvitationPage(t *testing.T) {
-	p := NewInvitationPage(layout.Page{}, "Abara", "7", "token")
-	if p.Title != "An invitation" || p.Lede != "Abara would like you as a coach. Once you accept and Abara approves you, you can read the rounds and months shared with you. Accepting shows Abara your name and e-mail address." {
-		t.Errorf("%q %q", p.Title, p.Lede)
+	day := golf.Date{Year: 2026, Month: time.May, Day: 2}
+	for name, c := range map[string]struct {
+		in   Invitation
+		lede string
+		open bool
+	}{
+		"open":             {Invitation{Name: "Abara", Player: "7", Token: "t"}, "Abara would like you as a coach.", true},
+		"own":              {Invitation{Name: "Abara", Token: "t", Own: true}, "This is your own link. Send it to your coach, who opens it and accepts.", false},
+		"used":             {Invitation{Name: "Abara", Token: "t", Used: true}, "This link has been used. Ask Abara for another.", false},
+		"used, waiting":    {Invitation{Name: "Abara", Token: "t", Used: true, Mine: true, Waits: true}, "You have accepted. Abara still has to approve you, on the page named Coach.", false},
+		"used, has access": {Invitation{Name: "Abara", Token: "t", Used: true, Mine: true, Coaches: true}, "You have access to Abara already.", false},
+		"withdrawn":        {Invitation{Name: "Abara", Token: "t", Revoked: true}, "Abara has withdrawn this link. Ask for another.", false},
+		"expired":          {Invitation{Name: "Abara", Token: "t", Expired: true}, "This link has expired. Ask Abara for another.", false},
+		"another":          {Invitation{Name: "Abara", Token: "t", Coaches: true, From: day}, "You have access to Abara already; this is another link.", true},
+	} {
+		p := NewInvitationPage(layout.Page{}, c.in)
+		if p.Lede != c.lede || (p.Token != "") != c.open || (len(p.Facts) > 0) != c.open {
+			t.Errorf("%s: %+v", name, p)
+		}
 	}
-	if p.Player != "7" || p.Token != "token" || p.Here != paths.Coaching {
+	from := NewInvitationPage(layout.Page{}, Invitation{Name: "Abara", Token: "t", From: day})
+	if from.Facts[0] != "You will see what Abara played from 2 May 2026 on: rounds, months, practice and questions, but you change no round." {
+		t.Error(from.Facts[0])
+	}
+}
+
+// Ending asks first, in the words of who asks, and can be taken back.
+func TestEnding(t *testing.T) {
+	in := EndInput{Player: 1, Coach: 2, PlayerName: "Bea", CoachName: "Ines"}
+	if p := NewEndPage(layout.Page{}, in); !strings.HasPrefix(p.Lede, "Give up your access to Bea?") || p.Player != "1" || p.Coach != "2" {
 		t.Errorf("%+v", p)
+	}
+	if l := NewEndedLine(in); l.Text != "You gave up your access to Bea." {
+		t.Error(l.Text)
+	}
+	in.Own = true
+	if p := NewEndPage(layout.Page{}, in); !strings.HasPrefix(p.Lede, "End the access of Ines?") {
+		t.Errorf("%+v", p)
+	}
+	page := NewCoachingPage(layout.Page{}, CoachingInput{Ended: []EndInput{in}})
+	if len(page.Ended) != 1 || page.Ended[0].Text != "You ended the access of Ines." {
+		t.Errorf("%+v", page.Ended)
 	}
 }

@@ -41,5 +41,5 @@ func newTargetPart(in LessonsInput) TargetPart {
 }
 
 func newAssignForm(in LessonsInput) figures.PracticeForm {
-	return figures.NewPracticeForm(figures.PracticeFormInput{Whose: in.Whose, Boundary: in.Boundary, Units: in.Units, Today: in.Today, Returned: in.Returned.Assignment})
+	return figures.NewPracticeForm(figures.PracticeFormInput{Whose: in.Whose, Boundary: in.Boundary, Units: in.Units, Today: in.Today, Returned: in.Returned.Assignment, Others: in.Others})
 }

@@ -82,6 +82,7 @@ type LessonsInput struct {
 	Rounds      []figures.ListedRound // the latest first; none to the player
 	Earlier     bool                  // there are rounds before those
 	Returned    form.Returned         // a form that came back, since something in it was wrong
+	Others      []figures.OtherPupil  // other pupils of the reader; none to the player
 }
 
 // Proposal is a target that a coach proposes.
@@ -97,7 +98,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 	page.Foot = "The player and every coach with access can read the notes, unless they are marked private. When a coach’s access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop if it hurts."
 	l := LessonsPage{Page: page, Own: in.Whose.Own, Heading: "Lessons and practice", AllRounds: in.Whose.Rounds(), Player: fmt.Sprint(in.Whose.Player), Coach: fmt.Sprint(in.Me),
 		Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}
-	l.Acts = []components.Link{{Name: "What to practise", At: in.Whose.Plan()}, {Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
+	l.Acts = []components.Link{{Name: "What to practise", At: in.Whose.Plan()}, {Name: "Log of practice", At: in.Whose.Log()}, {Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
 		{Name: "A report to print", At: in.Whose.Report()}, {Name: "Handicap estimate", At: in.Whose.Handicap()}}
 	if l.Own {
 		l.Lede = ownLede(in)

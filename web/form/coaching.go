@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/url"
 	"slices"
+	"strconv"
 	"strings"
 
 	"strokeledger/analysis/golf"
@@ -67,11 +68,16 @@ func parseSpot(text string) Field[Spot] {
 
 // Assignment is something to practise.
 type Assignment struct {
-	What     Text // what to practise
-	Amount   Text // how much or how often; may be empty
-	PassMark Text // the result that passes; may be empty
-	Figure   Text // that it is to move, as an address of the months writes it; may be empty
-	Due      Day  // when it is to be done
+	What     Text            // what to practise
+	Amount   Text            // how much or how often; may be empty
+	PassMark Text            // the result that passes; may be empty
+	Figure   Text            // that it is to move, as an address of the months writes it; may be empty
+	Due      Day             // when it is to be done
+	Drill    Text            // key of a drill; empty for something else
+	SetUp    Text            // how a drill of one's own is set up; may be empty
+	Tries    Whole           // of a drill of one's own; 0 for none
+	Mark     Whole           // how many of them must count; 0 for none
+	Also     []golf.PlayerID // others for whom it is set as well
 }
 
 // maxFigure is the most letters of a figure's name.
@@ -80,14 +86,27 @@ const maxFigure = 60
 // ParseAssignment reads something to practise.
 func ParseAssignment(v url.Values) Assignment {
 	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Figure: ParseText(v.Get("figure"), maxFigure).saying("Choose a figure of the list."), Due: ParseDay(v.Get("due"))}
-	if a.What.Text == "" {
+	a.Drill, a.SetUp = practice(v.Get("drill")), practice(v.Get("set_up"))
+	a.Tries = optional(v.Get("tries"), func(t string) Whole { return ParseWhole(t, 1, golf.MaxTries) })
+	a.Mark = optional(v.Get("mark"), func(t string) Whole { return ParseWhole(t, 1, golf.MaxTries) })
+	if a.Tries.Sound() && a.Mark.Sound() && a.Mark.Value > a.Tries.Value {
+		a.Mark.Problem = "More than there are tries."
+	}
+	for _, text := range v["also"] {
+		if n, err := strconv.ParseInt(text, 10, 64); err == nil {
+			a.Also = append(a.Also, golf.PlayerID(n))
+		}
+	}
+	if a.What.Text == "" && a.Drill.Text == "" {
 		a.What.Problem = "Say what to practise."
 	}
 	return a
 }
 
 // Sound reports whether nothing is wrong with the form.
-func (a Assignment) Sound() bool { return sound(a.What, a.Amount, a.PassMark, a.Figure, a.Due) }
+func (a Assignment) Sound() bool {
+	return sound(a.What, a.Amount, a.PassMark, a.Figure, a.Due, a.Drill, a.SetUp, a.Tries, a.Mark)
+}
 
 func practice(text string) Text {
 	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 letters, in one line.")

@@ -106,7 +106,7 @@ const (
 )
 
 func TestSettings(t *testing.T) {
-	right := map[string]string{"name": " Anna ", "target": "79,5", "boundary": "50", "far": "yd", "green": "m", "clubs": " d  3w 7i ", "zone": " Europe/London "}
+	right := map[string]string{"name": " Anna ", "target": "79,5", "boundary": "50", "far": "yd", "green": "m", "clubs": " d  3w 7i ", "zone": " Europe/London ", "minutes": "240"}
 	name, clubsAllowed := "Allowed: 1 to 80 letters, each of which can be seen.", "Allowed: at most 200 letters, each of which can be seen, without a slash."
 	checkForms(t, func(v url.Values) typedForm { return ParseSettings(v) }, []formCase{
 		{right, nil},
@@ -123,6 +123,9 @@ func TestSettings(t *testing.T) {
 		{with(right, "green", "yd"), map[string]string{"Green": "Choose feet or metres."}},
 		{with(right, "clubs", "3w/5w"), map[string]string{"Clubs": clubsAllowed}},
 		{with(right, "zone", ""), nil},
+		{with(right, "minutes", ""), nil},
+		{with(right, "minutes", "55"), map[string]string{"Minutes": "Allowed: 60 to 600, in steps of 5."}},
+		{with(right, "minutes", "181"), map[string]string{"Minutes": "Allowed: 60 to 600, in steps of 5."}},
 		{with(right, "zone", "Europe/Atlantis"), map[string]string{"Zone": "Not a time zone that is known here. Allowed: a name such as Europe/London or America/New_York."}},
 		{with(right, "clubs", long+long), map[string]string{"Clubs": clubsAllowed}},
 		{nil, map[string]string{"Name": name, "Target": targetAllowed, "Boundary": "Allowed: 30 to 100.", "Far": "Choose yards or metres.", "Green": "Choose feet or metres."}},
@@ -131,7 +134,7 @@ func TestSettings(t *testing.T) {
 	for field, text := range right {
 		v.Set(field, text)
 	}
-	want := Settings{TextOf("Anna"), Number{Text: "79,5", Value: 79.5}, NumberOf(50), ChoiceOf(golf.Yards), ChoiceOf(golf.Metres), TextOf("d 3w 7i"), TextOf("Europe/London")}
+	want := Settings{TextOf("Anna"), Number{Text: "79,5", Value: 79.5}, NumberOf(50), ChoiceOf(golf.Yards), ChoiceOf(golf.Metres), TextOf("d 3w 7i"), TextOf("Europe/London"), WholeOf(240)}
 	if diff := cmp.Diff(want, ParseSettings(v)); diff != "" {
 		t.Error(diff)
 	}
@@ -203,6 +206,10 @@ func TestPractice(t *testing.T) {
 		{with(right, "what", " "), map[string]string{"What": "Say what to practise."}},
 		{with(right, "what", long+long), map[string]string{"What": line}},
 		{with(right, "due", "x"), map[string]string{"Due": dayAllowed}},
+		{with(right, "what", "", "drill", "lag"), nil},
+		{with(right, "set_up", "two tees", "tries", "20", "mark", "14"), nil},
+		{with(right, "tries", "20", "mark", "21"), map[string]string{"Mark": "More than there are tries."}},
+		{with(right, "tries", "0", "set_up", long+long), map[string]string{"Tries": "Allowed: 1 to 200.", "SetUp": line}},
 		{with(right, "what", "", "amount", "a\nb", "pass_mark", long+long, "due", "x"),
 			map[string]string{"What": "Say what to practise.", "Amount": line, "PassMark": line, "Due": dayAllowed}},
 	})

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"fmt"
 	"net/mail"
 	"net/url"
 	"strings"
@@ -16,6 +17,7 @@ type Settings struct {
 	Far, Green Unit   // of distances off the green and on it
 	Clubs      Text   // of the bag, with a space between them
 	Zone       Text   // name of a time zone; empty for the server's
+	Minutes    Whole  // of practice a week; 0 to leave them as they are
 }
 
 // ParseSettings reads the settings of an account.
@@ -28,12 +30,22 @@ func ParseSettings(v url.Values) Settings {
 		Green:    greenUnit(v.Get("green")),
 		Clubs:    clubs(v.Get("clubs")),
 		Zone:     ParseZone(v.Get("zone")),
+		Minutes:  optional(v.Get("minutes"), practiceMinutes),
 	}
+}
+
+// practiceMinutes reads how many minutes a week a player practises.
+func practiceMinutes(text string) Whole {
+	f := ParseWhole(text, golf.MinWeek, golf.MaxMinutes)
+	if f.Value%golf.WeekStep != 0 {
+		f.Problem = "not in fives"
+	}
+	return f.saying(fmt.Sprintf("Allowed: %d to %d, in steps of %d.", golf.MinWeek, golf.MaxMinutes, golf.WeekStep))
 }
 
 // Sound reports whether nothing is wrong with the form.
 func (s Settings) Sound() bool {
-	return sound(s.Name, s.Target, s.Boundary, s.Far, s.Green, s.Clubs, s.Zone)
+	return sound(s.Name, s.Target, s.Boundary, s.Far, s.Green, s.Clubs, s.Zone, s.Minutes)
 }
 
 // FirstSettings are what a new player is asked for.

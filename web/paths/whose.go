@@ -27,6 +27,8 @@ const (
 	CoachKept    = "/coaching/kept"
 	Squad        = "/coaching/squad"
 	CoachGroups  = "/coaching/groups"
+	CoachDay     = "/coaching/day"
+	CoachResume  = "/coaching/resume"
 )
 
 // SquadOf is the pupils of a coach's group side by side.
@@ -182,6 +184,15 @@ func (w Whose) Written(id golf.RoundID, hole, shot int) string {
 // Plan says what to practise.
 func (w Whose) Plan() string { return w.at("/plan") }
 
+// Plans is where a plan is taken.
+func (w Whose) Plans() string { return w.at("/plans") }
+
+// TakenPlan is a plan as it was taken, beside what came since.
+func (w Whose) TakenPlan(id int64) string { return w.Plans() + "/" + number(id) }
+
+// RemovePlan removes a plan that was taken.
+func (w Whose) RemovePlan(id int64) string { return w.TakenPlan(id) + "/remove" }
+
 // PlanOf says what to practise, by the latest rounds of a span; of all rounds for the
 // zero value.
 func (w Whose) PlanOf(span golf.Span) string {
@@ -203,6 +214,15 @@ func PlanPlace(part golf.Category) string {
 
 // Drill is how a drill is set up, and its mark for the player.
 func (w Whose) Drill(key string) string { return w.at("/drills/" + url.PathEscape(key)) }
+
+// DrillFrom is that page with the drill played from some feet; 0 for where it usually
+// is.
+func (w Whose) DrillFrom(key string, feet float64) string {
+	if feet == 0 {
+		return w.Drill(key)
+	}
+	return w.Drill(key) + "?feet=" + strconv.FormatFloat(feet, 'f', -1, 64)
+}
 
 // RunOut is the player's run-out book.
 func (w Whose) RunOut() string { return w.at("/run-out") }

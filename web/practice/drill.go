@@ -20,7 +20,7 @@ type DrillPage struct {
 	Place    string // the part of the game that it serves
 	Lede     string // the mark
 	Chances  string // how often it is passed; empty for a drill without a mark
-	SetUp    [3]string
+	SetUp    []string
 	Drawing  *components.Drawing // of the set-up; nil for a drill without one
 	Boxes    *PencilBoxes
 	More     components.Link // the page that says more about what is practised; empty for most
@@ -70,7 +70,10 @@ var written = map[practice.Written]string{
 func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 	page.Title, page.Here = in.DrillFor.Name, layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Marks come from the golfer who averages the target, by an exact step of the same model that prices every shot."
-	d := DrillPage{Page: page, Name: in.DrillFor.Name, Place: words.Capital(in.Part.String()) + ".", SetUp: in.SetUp, Writes: "Write down " + written[in.Written] + ".", Plan: in.Whose.Plan(), Log: in.Whose.Log(), Lede: in.lede()}
+	d := DrillPage{Page: page, Name: in.DrillFor.Name, SetUp: in.steps(), Writes: "Write down " + written[in.Written] + ".", Plan: in.Whose.Plan(), Log: in.Whose.Log(), Lede: in.lede()}
+	if !in.Own {
+		d.Place = words.Capital(in.Part.String()) + "."
+	}
 	if !in.Whose.Own {
 		d.Place += " " + in.Name + "."
 	}
@@ -101,12 +104,30 @@ func NewDrillPage(page layout.Page, in DrillInput) DrillPage {
 	}
 	d.Drawing, d.Boxes, d.More = setUp(in.Drill), in.boxes(d.Stations), in.more()
 	d.results(in)
-	for _, o := range practice.Drills() {
-		if o.Key != in.Key {
-			d.Others = append(d.Others, components.Link{At: in.Whose.Drill(o.Key), Name: o.Name})
+	d.Others = drillLinks(in.Whose, in.Key)
+	return d
+}
+
+// steps say how the drill is set up.
+func (in DrillInput) steps() []string {
+	var all []string
+	for _, line := range in.SetUp {
+		if line != "" {
+			all = append(all, line)
 		}
 	}
-	return d
+	return all
+}
+
+// drillLinks lead to every drill of the house but one.
+func drillLinks(whose paths.Whose, but string) []components.Link {
+	var all []components.Link
+	for _, o := range practice.Drills() {
+		if o.Key != but {
+			all = append(all, components.Link{At: whose.Drill(o.Key), Name: o.Name})
+		}
+	}
+	return all
 }
 
 // results fills in the form and what came of the drill.
@@ -140,6 +161,12 @@ func (in DrillInput) Today() float64 { return in.DrillFor.Today }
 
 // lede says what to reach.
 func (in DrillInput) lede() string {
+	if in.Own && in.Mark.Pass > 0 {
+		return fmt.Sprintf("Mark: %s, set by its author. No model stands behind this drill, so nothing is said of levels.", markWords(in.Mark))
+	}
+	if in.Own {
+		return "A drill of your coach’s or your own, without a mark. No model stands behind it, so nothing is said of levels."
+	}
 	if in.NoMark {
 		return "No mark: its results cannot tell levels apart. What you see is what counts."
 	}

@@ -33,6 +33,10 @@ type PlanPage struct {
 	Cautions   []string
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
+	Log        string // address of the log
+	Take       string // where the plan is taken; empty for a coach, and with too few rounds
+	Settings   string // where the minutes are set; empty for a coach
+	Taken      []components.Link
 	RunOut     string // address of the run-out book
 	StartLine  string // address of the start line
 }
@@ -65,8 +69,16 @@ type PlanInput struct {
 	Minutes int
 	Units   form.Units
 	Today   golf.Date
-	Span    golf.Span // that was asked for; zero for none
+	Taken   []TakenDay // plans that were taken, the latest first
+	Span    golf.Span  // that was asked for; zero for none
 	analysis.Plan
+}
+
+// TakenDay is a plan that was taken on a day.
+type TakenDay struct {
+	ID     int64
+	Day    golf.Date
+	Rounds int
 }
 
 // cautions stand with every plan. Common practice.
@@ -82,7 +94,13 @@ var cautions = []string{
 func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	page.Title, page.Here = "Practice plan", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Fixed golfer: every round is compared with one golfer, who averages the target on the reference course. Parts are ordered by what is clearly weaker than the rest of the game, then by what would be won back. Marks come from the same golfer. Strokes are for 18 holes."
-	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
+	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), Log: in.Whose.Log(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
+	for _, t := range in.Taken {
+		p.Taken = append(p.Taken, components.Link{At: in.Whose.TakenPlan(t.ID), Name: fmt.Sprintf("Plan of %s, on %s", words.ShortDay(t.Day), words.Plural(t.Rounds, "round", "rounds"))})
+	}
+	if in.Whose.Own {
+		p.Settings = paths.Account
+	}
 	if in.Span != (golf.Span{}) {
 		p.Latest = in.Whose.Plan()
 	}
@@ -108,6 +126,9 @@ func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	}
 	p.Boxes = in.boxes()
 	p.Minutes = fmt.Sprintf("%d minutes a week", total)
+	if in.Whose.Own && !in.Thin.Any() && in.Span == (golf.Span{}) {
+		p.Take = in.Whose.Plans()
+	}
 	return p
 }
 

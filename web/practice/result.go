@@ -60,6 +60,9 @@ func newResult(in DrillInput, r analysis.SessionResult, before []analysis.Sessio
 		return p
 	}
 	p.Made = fmt.Sprintf("%d of %d %s.", counted, of, made(in.DrillFor))
+	if in.Own && r.Judged {
+		p.Passed = in.passed(r)
+	}
 	if in.NoMark {
 		return p
 	}

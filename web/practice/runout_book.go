@@ -9,6 +9,7 @@ import (
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/words"
 )
 
@@ -70,7 +71,7 @@ func (in RunOutInput) section(of analysis.RunOutPage) BookSection {
 	for _, at := range places {
 		t := in.Trials[at]
 		row := TrialRow{Club: t.Club, Day: words.ShortDay(t.Day), Runs: run(t.Total-t.Carry) + " " + t.Unit.String(), FarOff: far[at],
-			Lengths: fmt.Sprintf("%s and %s %s", words.Plain(t.Carry), words.Plain(t.Total), t.Unit)}
+			Lengths: fmt.Sprintf("%s and %s %s", form.WriteNumber(t.Carry), form.WriteNumber(t.Total), t.Unit)}
 		if in.Whose.Own {
 			row.Remove = in.Whose.RemoveTrial(t.ID)
 		}

@@ -899,7 +899,7 @@ func (s BookSection) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 68, "<table class=\"plain-table numbers small-table\"><caption class=\"visually-hidden\">Trials, ")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 68, "<table class=\"plain-table numbers small-table trial-table\"><caption class=\"visually-hidden\">Trials, ")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -117,7 +117,7 @@ func (p StartLinePage) View() templ.Component {
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "</figure><table class=\"plain-table numbers small-table\"><caption>Spread of the start line in degrees, one standard deviation</caption> <thead><tr><th scope=\"col\">Of</th><th scope=\"col\">Putts</th><th scope=\"col\">Spread</th><th scope=\"col\">Between</th><th scope=\"col\">Holed</th></tr></thead> <tbody>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 8, "</figure><table class=\"plain-table numbers small-table line-table\"><caption>Spread of the start line in degrees, one standard deviation</caption> <thead><tr><th scope=\"col\">Of</th><th scope=\"col\">Putts</th><th scope=\"col\">Spread</th><th scope=\"col\">Between</th><th scope=\"col\">Holed</th></tr></thead> <tbody>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}

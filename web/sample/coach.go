@@ -29,7 +29,7 @@ var (
 func coachPages() []Page {
 	here, pupils := signedIn(paths.Coaching), teaches(paths.Coaching)
 	refused := coach.CoachingInput{Whose: ownPages, From: form.ParseSharedFrom("May")}
-	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
+	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Ended: []coach.EndInput{{Player: 1, Coach: 5, CoachName: "Zed Ames", Own: true}, {Player: 6, Coach: 1, PlayerName: "Gwen Hale"}}, Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
 	wrongDays := squad()
@@ -52,7 +52,10 @@ func coachPages() []Page {
 		Page{"coach", "roster", "group", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Group: "Tuesday six"})}).View()},
 		Page{"coach", "roster", "many", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: crowd()}).View()},
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
-		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, "Bea Lund", "4", "ABC").View()},
+		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Player: "4", Token: "ABC", From: coachingDay}).View()},
+		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
+		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
+		Page{"coach", "end", "pupil", coach.NewEndPage(pupils, coach.EndInput{Player: 4, Coach: 1, PlayerName: "Bea Lund", CoachName: Player}).View()},
 		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
 		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
 		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},

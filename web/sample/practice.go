@@ -20,7 +20,7 @@ func practicePages() []Page {
 			panic("sample: " + err.Error())
 		}
 		return Page{"practice", "plan", state, drills.NewPlanPage(page, drills.PlanInput{Whose: whose, Name: Player, Target: 79, Minutes: 180,
-			Units: form.StandardUnits, Today: golf.Date{Year: 2026, Month: 11, Day: 26}, Plan: p}).View()}
+			Units: form.StandardUnits, Today: sampleDay, Taken: []drills.TakenDay{{ID: 1, Day: golf.Date{Year: 2026, Month: 5, Day: 2}, Rounds: 12}}, Plan: p}).View()}
 	}
 	season := playedSeason()
 	all := []Page{
@@ -38,5 +38,6 @@ func practicePages() []Page {
 	if err != nil {
 		panic("sample: " + err.Error())
 	}
+	all = append(all, drillPages(engine, season)...)
 	return append(all, Page{"practice", "drill", "no-rounds", drills.NewDrillPage(teaches(paths.Coaching), drills.DrillInput{Whose: pupil, Name: Player, Target: 79, Units: form.StandardUnits, DrillFor: none}).View()})
 }

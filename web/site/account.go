@@ -57,6 +57,7 @@ func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
 			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, " + form.TargetRange() + ". A round keeps the target it was started with."}, in.Target),
 			components.Filled(components.Field{Name: "clubs", Label: "Clubs in your bag", Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club."}, in.Clubs),
 			components.Filled(components.Field{Name: "boundary", Label: "Where the short game ends, in yards", Mode: "decimal", Hint: "30 to 100, usually 50."}, in.Boundary),
+			components.Filled(components.Field{Name: "minutes", Label: "Minutes of practice a week", Mode: "numeric", Hint: "60 to 600, in steps of 5. Your practice plan shares them out."}, in.Minutes),
 		},
 		Far:   components.Picked(farUnits, in.Far),
 		Green: components.Picked(greenUnits, in.Green),

@@ -32,6 +32,7 @@ func TestAccountPage(t *testing.T) {
 		{Name: "target", Label: "Target score", Value: "79", Mode: "decimal", Hint: "For 18 holes, 68 to 110. A round keeps the target it was started with."},
 		{Name: "clubs", Label: "Clubs in your bag", Value: "d 7i", Hint: "Your names for them, with spaces between: d 3w 5i 6i pw. You can pick from these when you enter a club."},
 		{Name: "boundary", Label: "Where the short game ends, in yards", Value: "50", Mode: "decimal", Hint: "30 to 100, usually 50."},
+		{Name: "minutes", Label: "Minutes of practice a week", Mode: "numeric", Hint: "60 to 600, in steps of 5. Your practice plan shares them out."},
 	}
 	if diff := cmp.Diff(want, page.Settings); diff != "" {
 		t.Error(diff)

@@ -29,6 +29,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"assignment", "Practice", "practice"},
 	{"result", "Results of practice", "result"},
 	{"session", "Sessions of drills", "session"},
+	{"plan", "Plans of practice", "plan"},
 	{"trial", "Trials of the run-out book", "trial"},
 	{"course", "Courses", "course"},
 	{"range", "Range sessions", "range session"},
@@ -40,6 +41,8 @@ func (r RemovedThing) said(noun string) string {
 	switch r.Kind {
 	case "round":
 		text = fmt.Sprintf("round of %s, %s", words.ShortDay(r.Day), r.Text)
+	case "plan":
+		text = fmt.Sprintf("plan of %s, on %s", words.ShortDay(r.Day), r.Text)
 	case "course":
 		text = "course " + r.Text
 	case "assignment":

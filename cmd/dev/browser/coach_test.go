@@ -88,7 +88,7 @@ func TestPupilAndCoach(t *testing.T) {
 
 	do(t, pupil, chromedp.Navigate(app.URL+"/coaching/looks"), chromedp.WaitReady("table"))
 	wants(t, pupil, "Steward of Harrow Fen", "Statement of")
-	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/end"]:has(input[name="coach"][value="1"]) button`), chromedp.WaitReady(`main:not(:has(input[name="coach"][value="1"]))`))
+	do(t, pupil, chromedp.Navigate(app.URL+"/coaching"), Press(`form[action="/coaching/end"]:has(input[name="coach"][value="1"]) button`), chromedp.WaitReady(`button[name="sure"]`), Press(`button[name="sure"]`), chromedp.WaitReady(`main:not(:has(form[action="/coaching/end"] input[name="coach"][value="1"]))`))
 	for _, path := range []string{statement, strings.Split(statement, "/rounds/")[0] + "/lessons", strings.Split(statement, "/rounds/")[0] + "/months"} {
 		do(t, coach, chromedp.Navigate(app.URL+path))
 		wants(t, coach, "There is no such page, or you do not have access to it.")
