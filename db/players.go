@@ -24,6 +24,7 @@ type Player struct {
 	Minutes      int     // of practice a week
 	Greeted      bool    // has answered the questions of the first visit
 	Teaches      bool    // has pupils
+	Notices      int     `db:"-"` // not read yet; filled in by SignedIn alone
 }
 
 // Units are the units in which the player writes and reads distances.

@@ -39,17 +39,20 @@ func (s *Store) NewSession(ctx context.Context, who golf.PlayerID, tokenHash []b
 func (s *Store) SignedIn(ctx context.Context, who golf.PlayerID, tokenHash []byte) (p Player, noted bool, err error) {
 	row, err := one(ctx, s.q, pgx.RowToStructByName[struct {
 		Player
-		Noted bool
+		Noted  bool
+		Unread int
 	}], `
 		with noted as (
 			update sessions set seen_at = now()
 			where player_id = @who and token_hash = @token and `+liveSession+` and seen_at < now() - interval '1 minute'
 			returning player_id
 		)
-		select `+playerColumns+`, exists (select 1 from noted) as noted from players
+		select `+playerColumns+`, exists (select 1 from noted) as noted,
+			(select count(*) from notices where player_id = @who and read_at is null) as unread from players
 		where id = @who and exists (
 			select 1 from sessions where player_id = @who and token_hash = @token and `+liveSession+`)`,
 		pgx.StrictNamedArgs{"who": who, "token": tokenHash})
+	row.Notices = row.Unread
 	return row.Player, row.Noted, err
 }
 

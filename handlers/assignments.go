@@ -83,6 +83,7 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	s.tell(r, about.player.ID, db.Notice{Kind: db.NoticePractice, OfID: about.player.ID, What: to.What})
 	if round := formID(r, "round"); round != 0 { // the coach looks at a round
 		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
 	}
@@ -158,6 +159,7 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RecordResult(r.Context(), about.player.ID, assignment, db.Result{Day: f.Day.Value.Time(), Result: f.Result.Value, Passed: f.Passed}); err != nil {
 		return err
 	}
+	s.tellOfPractice(r, about, assignment, db.Notice{Kind: db.NoticeRecorded, What: f.Result.Value})
 	return saved(w, r, about.pages.Lessons()+"#practice", "result")
 }
 
@@ -196,6 +198,7 @@ func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error 
 	if err != nil {
 		return err
 	}
+	s.tellOfPractice(r, about, assignment, db.Notice{Kind: db.NoticeRemoved})
 	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, about.player.ID, assignment); err != nil {
 		return err
 	}

@@ -60,9 +60,9 @@ func TestMonthsAreTheReaders(t *testing.T) {
 	_, coach := s.coached()
 	dbtest.Exec(t, s.url, "update rounds set played_on = '2026-11-15'")
 	coach.in("America/Los_Angeles")
-	coach.mustSee(coach.get("/coaching"), "1 round this month")
+	coach.mustSee(coach.get("/coaching"), "One round this month")
 	coach.in("Pacific/Auckland")
-	coach.mustSee(coach.get("/coaching"), "0 rounds this month")
+	coach.mustSee(coach.get("/coaching"), "No rounds this month")
 }
 
 // No other code asks the machine for the time than the one clock, and what measures

@@ -11,6 +11,7 @@ import (
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
+	"strokeledger/web/words"
 )
 
 // coachLinkDays is how many days an invitation works.
@@ -91,6 +92,7 @@ func (s *server) acceptCoaching(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	s.tell(r, formID(r, "player"), db.Notice{Kind: db.NoticeAsked, OfID: formID(r, "player")})
 	return saved(w, r, paths.Coaching, "coach")
 }
 
@@ -98,6 +100,7 @@ func (s *server) confirmCoach(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ConfirmCoach(r.Context(), me(r).ID, formID(r, "coach")); err != nil {
 		return err
 	}
+	s.tell(r, formID(r, "coach"), db.Notice{Kind: db.NoticeApproved, OfID: me(r).ID})
 	return saved(w, r, paths.Coaching, "approved")
 }
 
@@ -114,6 +117,8 @@ func (s *server) endCoaching(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.EndCoaching(r.Context(), me(r).ID, pupil, who); err != nil {
 		return err
 	}
+	s.tell(r, pupil, db.Notice{Kind: db.NoticeEnded, OfID: pupil})
+	s.tell(r, who, db.Notice{Kind: db.NoticeEnded, OfID: pupil})
 	return saved(w, r, paths.Coaching, "ended")
 }
 
@@ -125,6 +130,9 @@ func endOf(r *http.Request, c db.Coaching) coach.EndInput {
 func (s *server) resumeCoaching(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ResumeCoaching(r.Context(), me(r).ID, formID(r, "player"), formID(r, "coach")); err != nil {
 		return err
+	}
+	for _, to := range []golf.PlayerID{formID(r, "player"), formID(r, "coach")} {
+		s.tell(r, to, db.Notice{Kind: db.NoticeResumed, OfID: formID(r, "player")})
 	}
 	return saved(w, r, paths.Coaching, "resumed")
 }
@@ -138,6 +146,11 @@ func (s *server) shareFrom(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ShareFrom(r.Context(), me(r).ID, formID(r, "coach"), from.Value); err != nil {
 		return err
 	}
+	n := db.Notice{Kind: db.NoticeDay, OfID: me(r).ID}
+	if !from.Value.IsZero() {
+		n.What = words.ShortDay(from.Value)
+	}
+	s.tell(r, formID(r, "coach"), n)
 	return saved(w, r, paths.Coaching, "day")
 }
 

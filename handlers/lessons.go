@@ -127,6 +127,7 @@ func (s *server) proposeTarget(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ProposeTarget(r.Context(), me(r).ID, about.player.ID, target.Value); err != nil {
 		return err
 	}
+	s.tell(r, about.player.ID, db.Notice{Kind: db.NoticeProposed, OfID: about.player.ID, What: target.Text})
 	return saved(w, r, about.pages.Lessons(), "proposed")
 }
 
@@ -139,12 +140,13 @@ func (s *server) answerTarget(w http.ResponseWriter, r *http.Request) error {
 	if !about.pages.Own {
 		return golf.ErrNotFound
 	}
-	accept, what := r.FormValue("accept") != "", "declined"
+	accept, what, kind := r.FormValue("accept") != "", "declined", db.NoticeDeclined
 	if accept {
-		what = "accepted"
+		what, kind = "accepted", db.NoticeAccepted
 	}
 	if err := s.store.AnswerProposal(r.Context(), about.player.ID, formID(r, "coach"), accept); err != nil {
 		return err
 	}
+	s.tell(r, formID(r, "coach"), db.Notice{Kind: kind, OfID: about.player.ID})
 	return saved(w, r, about.pages.Lessons(), what)
 }

@@ -99,6 +99,7 @@ func (s *server) saveNewNote(w http.ResponseWriter, r *http.Request, pages paths
 		return err
 	}
 	n.ID = id
+	s.tellOfNote(r, pages, id)
 	what := "written"
 	if n.Kind == db.KindQuestion {
 		what = "asked"
@@ -201,6 +202,7 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.ReplyTo(r.Context(), me(r).ID, about.player.ID, n.ID, f.Body.Value); err != nil {
 		return err
 	}
+	s.tellOfReply(r, about.pages, n)
 	return saved(w, r, noteAt(about.pages, n), "answered")
 }
 

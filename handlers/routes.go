@@ -136,6 +136,7 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachRevoke, s.page(s.revokeCoachLinks))
 	r.Post(paths.CoachConfirm, s.page(s.confirmCoach))
 	r.Post(paths.CoachEnd, s.page(s.endCoaching))
+	r.Get(paths.Notices, s.page(s.notices))
 	r.Get(paths.CoachLooks, s.page(s.looks))
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))

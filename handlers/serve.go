@@ -63,7 +63,7 @@ func statusReturned(back form.Returned) int {
 // shell is what every page of this request shares.
 func shell(r *http.Request) layout.Page {
 	p, _ := playerOf(r)
-	return layout.Page{Player: p.Name, ID: p.ID, Teaches: p.Teaches, Flash: savedText(r)}
+	return layout.Page{Player: p.Name, ID: p.ID, Teaches: p.Teaches, Notices: p.Notices, Flash: savedText(r)}
 }
 
 // unitsOf are the units in which a player enters distances.

@@ -16,6 +16,7 @@ type Page struct {
 	Player    string        // name of the person signed in; empty for nobody
 	ID        golf.PlayerID // of that person, under which the browser keeps what waits to be sent
 	Teaches   bool          // has pupils
+	Notices   int           // not read yet
 	Here      string        // address of the navigation's entry that this page belongs to
 	Since     golf.Date     // first day of the player's that the reader, a coach, sees; zero for everything
 	Pupil     *PupilBar     // whose page a coach looks at; nil for other pages

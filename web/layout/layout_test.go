@@ -57,6 +57,8 @@ func TestShell(t *testing.T) {
 		has, hasNot string
 	}{
 		{"title", nobody, "<title>Sign in · Strokeledger</title>", ""},
+		{"what is new is counted", Page{Player: "Robin", ID: 12, Notices: 4}, `<a href="/notices">Notices <b>4</b></a>`, ""},
+		{"nothing is new", robin, `<a href="/notices">Notices</a>`, ""},
 		{"nobody has no navigation", nobody, `data-player=""`, "<nav"},
 		{"a name cannot be markup", robin, "<bdi>Robin &lt;Calder&gt;</bdi>", "<Calder>"},
 		{"what waits is kept by player", robin, `data-player="12"`, ""},

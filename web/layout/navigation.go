@@ -9,6 +9,7 @@ import (
 // Destination is an entry of the navigation.
 type Destination struct {
 	At, Name string
+	Count    int    // of what is new there; 0 for nothing
 	Current  string // value of aria-current: page where the page belongs to it, true where a line below says more, empty elsewhere
 }
 
@@ -22,7 +23,7 @@ func (p Page) Navigation() []Destination {
 	if len(p.OwnGame()) > 0 {
 		own.Current = "true"
 	}
-	return append(p.marked([]Destination{{At: paths.Coaching, Name: "Pupils"}, {At: paths.Squad, Name: "Group lesson"}}), own)
+	return append(p.marked([]Destination{{At: paths.Coaching, Name: "Pupils"}, {At: paths.Squad, Name: "Group lesson"}, p.notices()}), own)
 }
 
 // OwnGame is the second line, which somebody who has pupils finds on the pages of
@@ -40,7 +41,12 @@ func (p Page) BesideName() []Destination {
 	if p.Teaches {
 		return nil
 	}
-	return p.marked([]Destination{{At: paths.Coaching, Name: "Coach"}})
+	return p.marked([]Destination{{At: paths.Coaching, Name: "Coach"}, p.notices()})
+}
+
+// notices leads to what the person was told.
+func (p Page) notices() Destination {
+	return Destination{At: paths.Notices, Name: "Notices", Count: p.Notices}
 }
 
 // AccountAt leads from the name to the account.

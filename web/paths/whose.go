@@ -39,6 +39,9 @@ func SquadOf(group string) string {
 	return Squad + "?" + url.Values{"group": {group}}.Encode()
 }
 
+// Notices is the list of what an account was told.
+const Notices = "/notices"
+
 // Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {
 	if page < 2 {

@@ -73,6 +73,8 @@ func coachPages() []Page {
 		Page{"coach", "lessons", "refused-reply", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 2, Reply: refusedNote()})).View()},
 		Page{"coach", "looks", "empty", coach.NewLooksPage(here, nil, 1, false).View()},
 		Page{"coach", "looks", "full", coach.NewLooksPage(here, looks(), 2, true).View()},
+		Page{"coach", "notices", "empty", coach.NewNoticesPage(here, nil).View()},
+		Page{"coach", "notices", "full", coach.NewNoticesPage(pupils, notices()).View()},
 		Page{"coach", "former-notes", "empty", coach.NewFormerNotesPage(here, nil).View()},
 		Page{"coach", "former-notes", "full", coach.NewFormerNotesPage(here, []coach.FormerNote{coach.NewFormerNote("4", "9", "Bea Lund", lastVisit, "Slow down:\n- count to three\n- then swing")}).View()},
 	)
@@ -189,6 +191,21 @@ func refusedLessons(whose paths.Whose, back form.Returned) coach.LessonsInput {
 // refusedNote is a note without a word, on a day that cannot be read.
 func refusedNote() *form.Note {
 	return &form.Note{Body: form.Text{Problem: "Allowed: 1 to 4000 letters."}, Day: form.ParseDay("May")}
+}
+
+// notices are one of every kind, to the player and about a pupil.
+func notices() []coach.Notice {
+	var all []coach.Notice
+	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "removed", "asked", "approved", "day", "ended", "resumed"} {
+		for _, whose := range []paths.Whose{ownPages, pupilsPages} {
+			n := coach.Notice{Kind: kind, By: "Ines Vale", Whose: whose, What: "82", At: lastVisit, New: i < 3}
+			if i < 3 {
+				n.Round, n.Note = 9, 7
+			}
+			all = append(all, n)
+		}
+	}
+	return all
 }
 
 // looks are a statement, several statements and another page.

@@ -1,0 +1,78 @@
+package db
+
+import (
+	"context"
+	"time"
+
+	"github.com/jackc/pgx/v5"
+
+	"strokeledger/analysis/golf"
+)
+
+// NoticeKind is what somebody is told.
+type NoticeKind string
+
+// The kinds of notices.
+const (
+	NoticeQuestion NoticeKind = "question"
+	NoticeAnswer   NoticeKind = "answer"
+	NoticeNote     NoticeKind = "note"
+	NoticeProposed NoticeKind = "proposed"
+	NoticeAccepted NoticeKind = "accepted"
+	NoticeDeclined NoticeKind = "declined"
+	NoticePractice NoticeKind = "practice"
+	NoticeRecorded NoticeKind = "recorded"
+	NoticeRemoved  NoticeKind = "removed" // practice that a coach set
+	NoticeAsked    NoticeKind = "asked"   // a coach accepted a link
+	NoticeApproved NoticeKind = "approved"
+	NoticeDay      NoticeKind = "day" // another first day is shared
+	NoticeEnded    NoticeKind = "ended"
+	NoticeResumed  NoticeKind = "resumed"
+)
+
+// Notice is what somebody did that another is told.
+type Notice struct {
+	ID      int64
+	Kind    NoticeKind
+	ByName  string // who did it
+	OfID    golf.PlayerID
+	RoundID *golf.RoundID
+	NoteID  *int64
+	What    string // a practice or a target; may be empty
+	ToldAt  time.Time
+	ReadAt  *time.Time
+}
+
+// Tell tells somebody, in the name of who did it.
+func (s *Store) Tell(ctx context.Context, by, to golf.PlayerID, n Notice) error {
+	_, err := change(ctx, s.q, `
+		insert into notices (player_id, kind, by_name, of_id, round_id, note_id, what)
+		select @to, @kind, p.name, @of, @round, @note, @what from players p where p.id = @by`,
+		pgx.StrictNamedArgs{"to": to, "by": by, "kind": n.Kind, "of": n.OfID, "round": n.RoundID, "note": n.NoteID, "what": n.What})
+	return err
+}
+
+// noticesMost is how many notices are listed.
+const noticesMost = 100
+
+// Notices lists what an account was told, the latest first.
+func (s *Store) Notices(ctx context.Context, who golf.PlayerID) ([]Notice, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Notice], `
+		select id, kind, by_name, of_id, round_id, note_id, what, told_at, read_at from notices where player_id = @who order by told_at desc, id desc limit @most`,
+		pgx.StrictNamedArgs{"who": who, "most": noticesMost})
+}
+
+// NoticesRead records that an account has read its notices.
+func (s *Store) NoticesRead(ctx context.Context, who golf.PlayerID) error {
+	_, err := change(ctx, s.q, `update notices set read_at = now() where player_id = @who and read_at is null`, pgx.StrictNamedArgs{"who": who})
+	return err
+}
+
+// TalkedTo are those who have written in the conversation of a note about a player.
+func (s *Store) TalkedTo(ctx context.Context, who golf.PlayerID, note int64) ([]golf.PlayerID, error) {
+	return many(ctx, s.q, pgx.RowTo[golf.PlayerID], `
+		(select author_id from notes where player_id = @who and id = @note and not private)
+		union
+		(select author_id from note_replies where player_id = @who and note_id = @note and removed_at is null)`,
+		pgx.StrictNamedArgs{"who": who, "note": note})
+}

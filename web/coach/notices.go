@@ -1,0 +1,119 @@
+package coach
+
+import (
+	"fmt"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/web/layout"
+	"strokeledger/web/notes"
+	"strokeledger/web/paths"
+	"strokeledger/web/words"
+)
+
+// Notice is what somebody did that the reader is told.
+type Notice struct {
+	Kind  string // a key of noticeTexts, or one that depends on whose pages it is about
+	By    string // who did it
+	Whose paths.Whose
+	Round golf.RoundID // 0 for none
+	Note  int64        // 0 for none
+	What  string       // a practice, a target or a day; may be empty
+	At    time.Time
+	New   bool // not read before
+}
+
+// NoticesPage lists what the reader was told.
+type NoticesPage struct {
+	layout.Page
+	Lede string
+	Rows []NoticeRow // the latest first
+}
+
+// NoticeRow is one notice.
+type NoticeRow struct {
+	When string
+	By   string // who did it
+	Text string // the rest of the sentence
+	At   string // where it leads
+	New  bool
+}
+
+// NewNoticesPage makes the page.
+func NewNoticesPage(page layout.Page, all []Notice) NoticesPage {
+	page.Title, page.Here, page.Notices = "Notices", paths.Notices, 0
+	page.Foot = "Notices are kept for half a year. They are read once this page has been opened."
+	p := NoticesPage{Page: page}
+	fresh := 0
+	for _, n := range all {
+		p.Rows = append(p.Rows, n.row())
+		fresh += words.Tally(n.New)
+	}
+	switch {
+	case len(all) == 0:
+		p.Lede = "Nobody has told you anything yet. Questions, answers, practice, targets and access between you and a coach or pupil are listed here."
+	case fresh == 0:
+		p.Lede = "Nothing new."
+	default:
+		p.Lede = words.Capital(words.SpelledPlural(fresh, "new notice", "new notices")) + "."
+	}
+	return p
+}
+
+// row words a notice and leads to what it is about.
+func (n Notice) row() NoticeRow {
+	r := NoticeRow{When: words.Moment(n.At), By: n.By, New: n.New, At: n.Whose.Lessons()}
+	if n.Note != 0 {
+		if n.Round != 0 {
+			r.At = n.Whose.Round(n.Round)
+		}
+		r.At += "#" + notes.ID(n.Note)
+	}
+	switch n.Kind {
+	case "question":
+		r.Text = "asks about a round."
+	case "answer":
+		r.Text = "has replied."
+	case "note":
+		r.Text = "has written a note."
+	case "proposed":
+		r.Text, r.At = fmt.Sprintf("proposes a target of %s.", n.What), r.At+"#target-part"
+	case "accepted":
+		r.Text = "has taken the target that you proposed."
+	case "declined":
+		r.Text = "keeps the old target instead of the one that you proposed."
+	case "practice":
+		r.Text, r.At = fmt.Sprintf("has set “%s” to practise.", n.What), r.At+"#practice"
+	case "recorded":
+		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), r.At+"#practice"
+	case "removed":
+		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
+	default:
+		n.access(&r)
+	}
+	return r
+}
+
+// access words a notice about access. To the pupil it leads to where access is given,
+// to a coach to the pupil's overview.
+func (n Notice) access(r *NoticeRow) {
+	r.At = paths.Coaching
+	switch own := n.Whose.Own; {
+	case n.Kind == "asked":
+		r.Text = "has accepted your link, and waits for you to approve."
+	case n.Kind == "approved":
+		r.Text, r.At = "has approved you as a coach.", n.Whose.Overview()
+	case n.Kind == "day" && n.What == "":
+		r.Text, r.At = "now shares everything with you.", n.Whose.Overview()
+	case n.Kind == "day":
+		r.Text, r.At = fmt.Sprintf("now shares what was played from %s on.", n.What), n.Whose.Overview()
+	case n.Kind == "ended" && own:
+		r.Text = "has given up the access to your pages."
+	case n.Kind == "ended":
+		r.Text = "has ended your access."
+	case own:
+		r.Text = "has the access to your pages again."
+	default:
+		r.Text, r.At = "lets you in again.", n.Whose.Overview()
+	}
+}

@@ -1,0 +1,44 @@
+package coach
+
+import (
+	"testing"
+
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// A notice says who did what, and leads to the very place.
+func TestNotices(t *testing.T) {
+	own, pupil := paths.Whose{Player: 1, Own: true}, paths.Whose{Player: 7}
+	for _, c := range []struct {
+		in       Notice
+		text, at string
+	}{
+		{Notice{Kind: "question", Whose: pupil, Round: 9, Note: 4}, "asks about a round.", "/players/7/rounds/9#note-4"},
+		{Notice{Kind: "answer", Whose: own, Note: 4}, "has replied.", "/players/1/lessons#note-4"},
+		{Notice{Kind: "note", Whose: own, Round: 9, Note: 4}, "has written a note.", "/rounds/9#note-4"},
+		{Notice{Kind: "proposed", Whose: own, What: "82"}, "proposes a target of 82.", "/players/1/lessons#target-part"},
+		{Notice{Kind: "accepted", Whose: pupil}, "has taken the target that you proposed.", "/players/7/lessons"},
+		{Notice{Kind: "declined", Whose: pupil}, "keeps the old target instead of the one that you proposed.", "/players/7/lessons"},
+		{Notice{Kind: "practice", Whose: own, What: "Putts"}, "has set “Putts” to practise.", "/players/1/lessons#practice"},
+		{Notice{Kind: "recorded", Whose: pupil, What: "7 of 10"}, "has recorded a practice: 7 of 10.", "/players/7/lessons#practice"},
+		{Notice{Kind: "removed", Whose: pupil, What: "Putts"}, "has removed the practice “Putts”.", "/players/7/lessons#practice"},
+		{Notice{Kind: "asked", Whose: own}, "has accepted your link, and waits for you to approve.", "/coaching"},
+		{Notice{Kind: "approved", Whose: pupil}, "has approved you as a coach.", "/players/7"},
+		{Notice{Kind: "day", Whose: pupil, What: "2 May 2026"}, "now shares what was played from 2 May 2026 on.", "/players/7"},
+		{Notice{Kind: "day", Whose: pupil}, "now shares everything with you.", "/players/7"},
+		{Notice{Kind: "ended", Whose: own}, "has given up the access to your pages.", "/coaching"},
+		{Notice{Kind: "ended", Whose: pupil}, "has ended your access.", "/coaching"},
+		{Notice{Kind: "resumed", Whose: own}, "has the access to your pages again.", "/coaching"},
+		{Notice{Kind: "resumed", Whose: pupil}, "lets you in again.", "/players/7"},
+	} {
+		if r := NewNoticesPage(layout.Page{}, []Notice{c.in}).Rows[0]; r.Text != c.text || r.At != c.at {
+			t.Errorf("%s: %q at %s", c.in.Kind, r.Text, r.At)
+		}
+	}
+	for want, in := range map[string][]Notice{"Nothing new.": {{Kind: "note"}}, "One new notice.": {{Kind: "note", New: true}, {Kind: "note"}}, "Two new notices.": {{New: true}, {New: true}}} {
+		if p := NewNoticesPage(layout.Page{}, in); p.Lede != want {
+			t.Errorf("%q, want %q", p.Lede, want)
+		}
+	}
+}
