@@ -55,9 +55,6 @@ func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error)
 			return err
 		}
 	}
-	if q.Others, err = s.otherPupils(r, pages); err != nil {
-		return err
-	}
 	if q.Notes, err = s.notes(r, pages, db.NotesOf{Most: lessonNotes}); err != nil {
 		return err
 	}
@@ -93,6 +90,11 @@ func (s *server) otherPupils(r *http.Request, pages paths.Whose) ([]figures.Othe
 
 // readLatest reads a pupil's latest rounds and when the coach was here before.
 func (s *server) readLatest(r *http.Request, q *coach.LessonsInput) error {
+	others, err := s.otherPupils(r, q.Whose)
+	if err != nil {
+		return err
+	}
+	q.Others = others
 	before, err := s.store.VisitBefore(r.Context(), me(r).ID, q.Whose.Player)
 	if err != nil {
 		return err

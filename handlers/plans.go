@@ -2,6 +2,7 @@ package handlers
 
 import (
 	"net/http"
+	"strings"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -138,7 +139,13 @@ func (s *server) told(r *http.Request, about subject) (map[string]analysis.Drill
 	all := map[string]analysis.DrillFor{}
 	target := about.player.Target
 	for key, sessions := range byDrill {
-		if all[key], err = s.toldOf(key, target, analysis.DrillInput{PlanInput: analysis.PlanInput{Target: target}, Sessions: sessionsOf(sessions), Today: s.todayOf(about.player)}); err != nil {
+		in := analysis.DrillInput{PlanInput: analysis.PlanInput{Target: target}, Sessions: sessionsOf(sessions), Today: s.todayOf(about.player)}
+		if number, own := strings.CutPrefix(key, analysis.OwnKey); own {
+			all[key], err = s.ownDrill(r, askedDrill{about: about, key: key}, number, in)
+		} else {
+			all[key], err = s.toldOf(key, target, in)
+		}
+		if err != nil {
 			return nil, err
 		}
 	}

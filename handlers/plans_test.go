@@ -122,7 +122,7 @@ func TestACoachSetsDrills(t *testing.T) {
 	v, coach, second, stranger := s.member("robin"), s.member("ines"), s.member("wil"), s.member("sam")
 	coach.letIn(v, 1, 2, "")
 	coach.letIn(second, 3, 2, "")
-	coach.mustSee(coach.get("/players/1/lessons"), "Wedge ladder", "A drill of your own", "Also for", "wil")
+	coach.mustSee(coach.get("/players/1/lessons"), "Wedge ladder", "A drill that is not in the list", "Also for", "wil")
 	coach.follows("/players/1/assignments", "drill", "wedge-ladder", "due", "2092-06-30", "also", "3")
 	coach.follows("/players/1/assignments", "what", "Gate", "set_up", "Two tees a ball and a half apart.", "tries", "10", "mark", "7", "due", "2092-06-30")
 	if a := coach.post("/players/1/assignments", "drill", "lag", "due", "2092-06-30", "also", "4"); a.status != http.StatusNotFound {

@@ -189,7 +189,7 @@ func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err 
 	defer late.Stop()
 	enough := false
 	for _, h := range p.course.Holes {
-		if _, drawn := p.files[h.Number]; !drawn {
+		if _, drawn := play.PictureOf(h, p.files[h.Number]); !drawn {
 			continue
 		}
 		in.Drawn++

@@ -5,6 +5,8 @@ import (
 	"strings"
 	"testing"
 	"time"
+
+	"strokeledger/db/dbtest"
 )
 
 const sixthDrawn = "bend 260: 10 right\nfairway 165: 17 left, 16 right\nfairway 340: 12 left, 14 right\nout 0 to 420, across open to -18\ntrees 120 to 330, across 35 to open\ngreen 370: 26 wide, 29 deep\nbunker 372 to 390, across 13 to 22"
@@ -45,6 +47,26 @@ func TestPlay(t *testing.T) {
 	v.mustSee(v.get("/players/1/play/1/holes/2"), "Hole 2, Harrow Fen", "At the green")
 	for _, path := range []string{"/players/1/play/9", "/players/1/play/1/holes/7", "/players/1/play/9/chance", "/players/2/play"} {
 		if a := v.get(path); a.status != http.StatusNotFound {
+			t.Errorf("%s: %d", path, a.status)
+		}
+	}
+}
+
+// A drawing with nothing in it, or one that no longer agrees with the card, is no plan
+// and no fault.
+func TestDrawingsThatSayNothing(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("a")
+	v.withRound()
+	for path, rows := range map[string]string{"/courses/1/holes/1/picture": "rough 100 to 200", "/courses/1/holes/2/picture": "fairway 20: 10 left, 10 right\nfairway 140: 10 left, 10 right", "/courses/1/holes/3/picture": "green 485: 20 wide, 26 deep"} {
+		if a := v.post(path, "do", "save", "rows", rows); a.status != http.StatusSeeOther {
+			t.Fatalf("%d %s", a.status, a.body)
+		}
+	}
+	dbtest.Exec(t, s.url, `insert into hole_pictures (course_id, hole, version, picture) values (1, 1, 2, '{"version":1,"par":4,"length":384,"bends":[],"fairway":[],"zones":[]}')`)
+	dbtest.Exec(t, s.url, `update course_holes set length_in = 36 * 300 where number = 3`)
+	for _, path := range []string{"/players/1/play/1", "/players/1/play/1/card", "/players/1/play/1/holes/1", "/players/1/play/1/holes/2", "/players/1/play/1/holes/3", "/players/1/play/1/chance", "/courses/1/pictures", "/courses/1/holes/3/picture"} {
+		if a := v.patient(path); a.status != http.StatusOK {
 			t.Errorf("%s: %d", path, a.status)
 		}
 	}

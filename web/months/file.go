@@ -15,7 +15,7 @@ func MonthsTable(in figures.ComparisonInput) [][]string {
 	table := [][]string{{"span", "from", "to", "rounds", "holes", "figure", "unit", "shots", "value", "low_95", "high_95", "change", "change_is"}}
 	for _, c := range in.Sheet.Columns {
 		head := []string{c.Span.String(), c.Span.From.String(), c.Span.To.String(), strconv.Itoa(len(c.Rounds)), exact(c.Detail)}
-		line := func(figure, unit string, cell compare.Cell) {
+		write := func(figure, unit string, cell compare.Cell) {
 			row := append(append([]string{}, head...), figure, unit, strconv.Itoa(cell.Shots), "", "", "", "", words.Certainty(cell.Change.Word))
 			if cell.Known {
 				row[8] = exact(cell.Mean)
@@ -29,14 +29,14 @@ func MonthsTable(in figures.ComparisonInput) [][]string {
 			table = append(table, row)
 		}
 		for k, row := range in.Sheet.Rows {
-			line("lost "+row.String(), "strokes per 18 holes", c.Cells[k])
+			write("lost "+row.String(), "strokes per 18 holes", c.Cells[k])
 		}
 		for k, m := range compare.Measures {
 			unit := "per 18 holes"
 			if m.Share {
 				unit = "share"
 			}
-			line(m.Name, unit, c.Measures[k])
+			write(m.Name, unit, c.Measures[k])
 		}
 		for _, part := range golf.Categories {
 			if p := c.PlaysTo[part]; p.Known() {

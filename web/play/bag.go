@@ -147,6 +147,7 @@ type SessionRow struct {
 // NewBagPage makes the page.
 func NewBagPage(page layout.Page, in BagInput) BagPage {
 	page.Title, page.Here = "Bag", layout.Here(in.Whose, in.Whose.Play())
+	page.Explained = "aims"
 	page.Foot = "The pattern of a club is that of the level until there are balls from the range; ten say something, thirty say much. Lengths from the level: a fairway wood .92 of the driver, a hybrid .86, a long iron .8 (common practice)."
 	p := BagPage{Page: page, Heading: "Bag", Own: in.Whose.Own, Save: in.Whose.Bag(), Range: in.Whose.Range(), Unit: in.Unit.String(),
 		Lede: "Clubs for the tee, and where their balls end.", Sub: []components.Link{{Name: "Courses to play", At: in.Whose.Play()}}}

@@ -86,6 +86,7 @@ func NewDrawPage(page layout.Page, in DrawInput) DrawPage {
 	hole := in.Hole
 	page.Title = fmt.Sprintf("Draw hole %d", hole.Number)
 	page.Here = in.Whose.Play()
+	page.Explained = "aims"
 	page.Foot = "Any player may draw a hole. The newest drawing holds, and earlier ones are kept. Ground that no row names is what golfers of your level meet there on average."
 	p := DrawPage{Page: page, Heading: fmt.Sprintf("Draw hole %d, %s", hole.Number, in.Name), Save: paths.Picture(in.Course, hole.Number),
 		At:      fmt.Sprintf("Par %d, %s yd. Rows are in yards; about is good enough.", hole.Par, yards(hole.Length.Yards())),

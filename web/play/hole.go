@@ -81,6 +81,7 @@ type ShapeRow struct{ Name, Aim, Cost string }
 // NewHolePage makes the page.
 func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	page.Title, page.Here = fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Name), layout.Here(in.Whose, in.Whose.Play())
+	page.Explained = "aims"
 	page.Foot = "Costs are strokes to hole out, on average, for " + in.golfer() + ", whatever one ball does. Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee."
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Name), At: in.at(), Drawn: in.Drawn,
 		Sub: subLinks(in.Whose, in.Course, ""), Draw: components.Link{Name: "Change the drawing", At: paths.Picture(in.Course, in.Hole.Number)}, Around: around(in)}

@@ -92,6 +92,9 @@ func inShort(p aim.Picture) string {
 func subLinks(whose paths.Whose, course golf.CourseID, here string) []components.Link {
 	all := []components.Link{{Name: "Plan of the round", At: whose.RoundPlan(course)}, {Name: "Chance of the target", At: whose.Chance(course)},
 		{Name: "Bag", At: whose.Bag()}, {Name: "Draw holes", At: paths.Pictures(course)}}
+	if !whose.Own {
+		all = append(all, components.Link{Name: "Write a note", At: whose.Lessons()})
+	}
 	for i := range all {
 		all[i].Here = all[i].At == here
 	}

@@ -86,6 +86,7 @@ const firstMost = 5
 func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Title, page.Here = "Plan of the round", layout.Here(in.Whose, in.Whose.Play())
 	page.BodyClass = "round-plan"
+	page.Explained = "aims"
 	page.Foot = "Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee. What is saved is an average; what one ball does says nothing about the aim."
 	p := RoundPage{Page: page, Heading: "Plan of the round, " + in.Name, Sub: subLinks(in.Whose, in.Course, in.Whose.RoundPlan(in.Course)),
 		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, own: in.Whose.Own}

@@ -165,7 +165,7 @@ func (in DrillInput) lede() string {
 		return fmt.Sprintf("Mark: %s, set by its author. No model stands behind this drill, so nothing is said of levels.", markWords(in.Mark))
 	}
 	if in.Own {
-		return "A drill of your coach’s or your own, without a mark. No model stands behind it, so nothing is said of levels."
+		return "A drill that somebody made up, without a mark. No model stands behind it, so nothing is said of levels."
 	}
 	if in.NoMark {
 		return "No mark: its results cannot tell levels apart. What you see is what counts."

@@ -74,3 +74,19 @@ func SessionsSince(d analysis.DrillFor, day golf.Date, feet float64) []Session {
 	}
 	return all
 }
+
+// TakenDay is a plan that was taken on a day.
+type TakenDay struct {
+	ID     int64
+	Day    golf.Date
+	Rounds int
+}
+
+// cautions stand with every plan. Common practice.
+var cautions = []string{
+	"Warm up first. Stop when something hurts, and see a professional about it.",
+	"Limit full swings: 60 to 90 a session is plenty, with days off in between.",
+	"Nobody stands in the line of fire, on the range or round a green.",
+	"Leave the course and the range in lightning.",
+	"How to swing is for a qualified coach to teach.",
+}

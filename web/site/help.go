@@ -120,6 +120,7 @@ func helpWords() []HelpWords {
 			{"Strokes to play", sureness()},
 			{"Too few rounds", "A level is given from five rounds on. A share from a handful of tries says little; its number of tries stands beside it."},
 		}},
+		helpAims,
 	}
 }
 

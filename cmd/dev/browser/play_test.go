@@ -16,6 +16,21 @@ func chooses(t *testing.T, ctx context.Context, values map[string]string) {
 	}
 }
 
+// The pages of preparing a round have no barriers. Those that are worked out for a while
+// are looked at when they are done.
+func TestNoBarriersInPlay(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range []string{"/players/2/play/1", "/players/2/play/1/chance"} {
+		do(t, ctx, chromedp.Navigate(app.URL+path))
+		waitFor(t, ctx, path+" is worked out", `document.querySelector(".carry-card, .if-table") && !document.body.textContent.includes("goes on by itself")`)
+	}
+	visit(t, ctx, "/courses/1/pictures", "/courses/1/holes/6/picture", "/courses/2/holes/18/picture", "/players/2/play", "/players/2/play/1", "/players/2/play/1/card",
+		"/players/2/play/1/holes/6", "/players/2/play/1/holes/3?flag=back-left", "/players/2/play/1/chance", "/players/2/bag")
+}
+
 // A hole is drawn on the phone from eleven answers, saved, and planned, with and
 // without script; the flag is a tap.
 func TestAHoleIsDrawnAndPlanned(t *testing.T) {
