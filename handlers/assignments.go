@@ -79,11 +79,14 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if about.pages.Own {
 		whom = whom[:1]
 	}
-	err = s.store.Tx(r.Context(), func(tx *db.Store) error { return s.assignAll(r, tx, f, whom) })
+	set := map[golf.PlayerID]string{} // what was set for whom
+	err = s.store.Tx(r.Context(), func(tx *db.Store) error { return s.assignAll(r, tx, f, whom, set) })
 	if err != nil {
 		return err
 	}
-	s.tell(r, about.player.ID, db.Notice{Kind: db.NoticePractice, OfID: about.player.ID, What: to.What})
+	for who, what := range set {
+		s.tell(r, who, db.Notice{Kind: db.NoticePractice, OfID: who, What: what})
+	}
 	if round := formID(r, "round"); round != 0 { // the coach looks at a round
 		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
 	}
@@ -92,7 +95,7 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 
 // assignAll sets the same practice for several players, each with the mark of the own
 // target.
-func (s *server) assignAll(r *http.Request, tx *db.Store, f form.Assignment, whom []golf.PlayerID) error {
+func (s *server) assignAll(r *http.Request, tx *db.Store, f form.Assignment, whom []golf.PlayerID, set map[golf.PlayerID]string) error {
 	for i, who := range whom {
 		if slices.Contains(whom[:i], who) {
 			continue
@@ -106,6 +109,7 @@ func (s *server) assignAll(r *http.Request, tx *db.Store, f form.Assignment, who
 		if err := tx.Assign(r.Context(), me(r).ID, who, to); err != nil {
 			return err
 		}
+		set[who] = to.What
 	}
 	return nil
 }
