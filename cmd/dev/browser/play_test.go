@@ -54,7 +54,7 @@ func TestAHoleIsDrawnAndPlanned(t *testing.T) {
 			t.Errorf("the rows read %q", got)
 		}
 		fits(t, ctx, "a drawing", 320)
-		do(t, ctx, Press(`button[value="save"]`), chromedp.WaitReady(".end-links a"))
+		do(t, ctx, Press(`button[value="save"]`), chromedp.WaitReady(`a[href*="/play/2/holes/"]`)) // only a saved drawing leads there
 		if got := read(t, ctx, `.notice[role="status"]`); got != "The drawing is saved." {
 			t.Errorf("the page says %q", got)
 		}
