@@ -79,8 +79,13 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if about.pages.Own {
 		whom = whom[:1]
 	}
-	if err := s.assignAll(r, f, whom); err != nil {
+	set := map[golf.PlayerID]string{} // what was set for whom
+	err = s.store.Tx(r.Context(), func(tx *db.Store) error { return s.assignAll(r, tx, f, whom, set) })
+	if err != nil {
 		return err
+	}
+	for who, what := range set {
+		s.tell(r, who, db.Notice{Kind: db.NoticePractice, OfID: who, What: what})
 	}
 	if round := formID(r, "round"); round != 0 { // the coach looks at a round
 		return saved(w, r, about.pages.Round(golf.RoundID(round))+"#afterwards", "practice")
@@ -88,40 +93,30 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, about.pages.Lessons()+"#practice", "practice")
 }
 
-// assignAll sets the same practice for several players, for all of them or none, each
-// with the mark of the own target, and tells each of it.
-func (s *server) assignAll(r *http.Request, f form.Assignment, whom []golf.PlayerID) error {
-	set := map[golf.PlayerID]string{}
-	err := s.store.Tx(r.Context(), func(tx *db.Store) error {
-		for _, who := range whom {
-			if _, twice := set[who]; twice {
-				continue
-			}
-			to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, Figure: f.Figure.Value, DueOn: f.Due.Value.Time(), Drill: f.Drill.Value, SetUp: f.SetUp.Value, Tries: f.Tries.Value, Mark: f.Mark.Value}
+// assignAll sets the same practice for several players, each with the mark of the own
+// target.
+func (s *server) assignAll(r *http.Request, tx *db.Store, f form.Assignment, whom []golf.PlayerID, set map[golf.PlayerID]string) error {
+	for i, who := range whom {
+		if slices.Contains(whom[:i], who) {
+			continue
+		}
+		to := db.Assignment{What: f.What.Value, Amount: f.Amount.Value, PassMark: f.PassMark.Value, Figure: f.Figure.Value, DueOn: f.Due.Value.Time(), Drill: f.Drill.Value, SetUp: f.SetUp.Value, Tries: f.Tries.Value, Mark: f.Mark.Value}
+		if to.Drill != "" {
 			if err := s.fromTable(r, who, &to); err != nil {
 				return err
 			}
-			if err := tx.Assign(r.Context(), me(r).ID, who, to); err != nil {
-				return err
-			}
-			set[who] = to.What
 		}
-		return nil
-	})
-	for who, what := range set {
-		if err == nil {
-			s.tell(r, who, db.Notice{Kind: db.NoticePractice, OfID: who, What: what})
+		if err := tx.Assign(r.Context(), me(r).ID, who, to); err != nil {
+			return err
 		}
+		set[who] = to.What
 	}
-	return err
+	return nil
 }
 
 // fromTable fills in a drill from the table for a player: what it is called, and its
-// mark when none was written. Other practice stays as it is.
+// mark when none was written.
 func (s *server) fromTable(r *http.Request, who golf.PlayerID, to *db.Assignment) error {
-	if to.Drill == "" {
-		return nil
-	}
 	seen, err := s.store.Seen(r.Context(), me(r).ID, who)
 	if err != nil {
 		return err
