@@ -51,13 +51,7 @@ func (s *server) readOverview(r *http.Request, about subject, q *coach.OverviewI
 	if before != nil {
 		q.Visit = s.here(r, *before)
 	}
-	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Most: lessonNotes}); err != nil {
-		return err
-	}
-	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
-		return err
-	}
-	if q.Marks, err = s.markedDays(r, about.player.ID); err != nil {
+	if err := s.readWritten(r, about, q); err != nil {
 		return err
 	}
 	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
@@ -69,5 +63,17 @@ func (s *server) readOverview(r *http.Request, about subject, q *coach.OverviewI
 		in.Practice = append(in.Practice, analysis.Practised{From: a.Given, Row: a.Figure})
 	}
 	q.Overview, err = s.engine.Overview(in)
+	return err
+}
+
+// readWritten reads a pupil's notes, practice and marked days.
+func (s *server) readWritten(r *http.Request, about subject, q *coach.OverviewInput) (err error) {
+	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Most: lessonNotes}); err != nil {
+		return err
+	}
+	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
+		return err
+	}
+	q.Marks, err = s.markedDays(r, about.player.ID)
 	return err
 }

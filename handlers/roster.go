@@ -23,15 +23,7 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 	if err != nil || len(pupils) == 0 {
 		return q, err
 	}
-	rounds, err := s.summaries(r, pupils, db.Chosen{Most: analysis.RosterRounds})
-	if err != nil {
-		return q, err
-	}
-	players := make([]analysis.Player, len(pupils))
-	for i, p := range pupils {
-		players[i] = analysis.Player{Target: p.Target, Rounds: rounds[i]}
-	}
-	rows, err := s.engine.Roster(players)
+	rows, err := s.rosterRows(r, pupils)
 	if err != nil {
 		return q, err
 	}
@@ -42,6 +34,19 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 		q.Pupils[i].RosterRow = row
 	}
 	return q, nil
+}
+
+// rosterRows are what the latest rounds of pupils come to.
+func (s *server) rosterRows(r *http.Request, pupils []db.Pupil) ([]analysis.RosterRow, error) {
+	rounds, err := s.summaries(r, pupils, db.Chosen{Most: analysis.RosterRounds})
+	if err != nil {
+		return nil, err
+	}
+	players := make([]analysis.Player, len(pupils))
+	for i, p := range pupils {
+		players[i] = analysis.Player{Target: p.Target, Rounds: rounds[i]}
+	}
+	return s.engine.Roster(players)
 }
 
 // rosterPupils are a coach's pupils with their questions and groups, without what

@@ -2,8 +2,8 @@ package paths
 
 import (
 	"net/url"
-	"strings"
 	"strconv"
+	"strings"
 
 	"strokeledger/analysis/golf"
 )
