@@ -99,7 +99,7 @@ func between(from, to float64) float64 { return math.Remainder(to-from, 2*math.P
 
 // steps are how finely a stroke is cast: in spreads.
 const (
-	fineStep  = .1
+	fineStep  = .075
 	roughStep = .25
 )
 
