@@ -56,11 +56,11 @@ func TestAConversation(t *testing.T) {
 	if q, n := strings.Index(lessons, "Was that the club?"), strings.Index(lessons, "Which is that?"); q < 0 || n < 0 || q > n {
 		t.Errorf("the question stands at %d, the answer at %d", q, n)
 	}
-	if a := coach.get("/coaching"); !strings.Contains(a.body, "1 question") {
+	if a := coach.get("/coaching"); !strings.Contains(a.body, "#note-2") {
 		t.Error("the roster does not tell of the question")
 	}
 	coach.follows("/players/1/notes/2/replies", "body", "It was.")
-	if a := coach.get("/coaching"); strings.Contains(a.body, "1 question") {
+	if a := coach.get("/coaching"); strings.Contains(a.body, "#note-2") {
 		t.Error("an answered question still waits")
 	}
 	edited := coach.follows("/players/1/notes/1", "body", "One thing.")

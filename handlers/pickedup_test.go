@@ -23,7 +23,7 @@ func TestAPickedUpHoleHasOneScore(t *testing.T) {
 		t.Error("a score with decimals")
 	}
 	pupil.mustSee(pupil.get("/rounds"), "(5)", "for 1 hole")
-	coach.mustSee(coach.get("/coaching"), "(5) on 1 hole, target 4.")
+	coach.mustSee(coach.get("/coaching"), ">(5)<")
 	coach.mustSee(coach.get("/players/1/lessons"), "(5)")
 	pupil.mustSee(pupil.get("/export/shots.csv"), "yes") // the file has the place where the ball was lifted, not a score
 }

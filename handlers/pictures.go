@@ -57,8 +57,8 @@ func (s *server) picture(w http.ResponseWriter, r *http.Request) error {
 	}
 	shown := db.Picture{}
 	if text := r.FormValue("version"); text != "" {
-		n, _ := strconv.Atoi(text) // what is no number is no version
-		shown, err = s.store.PictureVersion(r.Context(), d.course.ID, d.hole.Number, n)
+		n, _ := strconv.ParseInt(text, 10, 32) // what is no number is no version
+		shown, err = s.store.PictureVersion(r.Context(), d.course.ID, d.hole.Number, int(n))
 	} else {
 		shown, err = s.holding(r, d)
 	}
@@ -192,14 +192,14 @@ func (s *server) pictureBack(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	n, err := strconv.Atoi(r.FormValue("version"))
+	n, err := strconv.ParseInt(r.FormValue("version"), 10, 32)
 	if err != nil {
 		return errUnreadable
 	}
 	earlier, what := db.Picture{}, "undrawn"
 	if n > 0 {
 		what = "picture_back"
-		if earlier, err = s.store.PictureVersion(r.Context(), d.course.ID, d.hole.Number, n); err != nil {
+		if earlier, err = s.store.PictureVersion(r.Context(), d.course.ID, d.hole.Number, int(n)); err != nil {
 			return err
 		}
 	}

@@ -48,7 +48,7 @@ func (f found) at(method, path string) *asked {
 	if !f.routes.Match(rctx, method, path) {
 		return nil
 	}
-	name := method + " " + strings.ReplaceAll(rctx.RoutePattern(), "/*", "")
+	name := method + " " + strings.ReplaceAll(strings.Join(rctx.RoutePatterns, ""), "/*", "") // with the slash of a subtree's own page
 	if f.all[name] == nil {
 		f.all[name] = &asked{method, path, url.Values{}}
 	}
