@@ -27,7 +27,8 @@ type CarryInput struct {
 type Carry struct {
 	Enough   bool          // there are sessions enough; the rest is zero otherwise
 	Part     golf.Category // of the game
-	Until    golf.Date     // the last day of the earlier half
+	From     golf.Date     // the first day of the earlier half
+	Until    golf.Date     // its last
 	Sessions []CarrySession
 	Months   []CarryMonth // up to that of today, the latest last
 	Halves   [2]CarryHalf // the earlier, the later
@@ -130,9 +131,9 @@ func (e *Engine) pooled(d practice.Drill, sessions []DrillSession) (all practice
 // carryCourse compares the rounds of the halves, and looks at each month.
 func (e *Engine) carryCourse(c *Carry, in CarryInput) error {
 	first := c.Sessions[0].Day
-	from := golf.Month(first.Year, first.Month-1).From
-	spans := []golf.Span{{From: from, To: c.Until}, {From: c.Until.AddDays(1)}}
-	spans = append(spans, monthsFrom(from, in.Today)...)
+	c.From = golf.Month(first.Year, first.Month-1).From
+	spans := []golf.Span{{From: c.From, To: c.Until}, {From: c.Until.AddDays(1)}}
+	spans = append(spans, monthsFrom(c.From, in.Today)...)
 	months, err := e.Months(MonthsInput{History: in.History, Choice: golf.Comparison{Spans: spans}, Target: in.Drill.Target, Boundary: in.Boundary})
 	if err != nil {
 		return err
@@ -161,11 +162,12 @@ func (e *Engine) carryCourse(c *Carry, in CarryInput) error {
 // monthsFrom are the latest months from one day to another.
 func monthsFrom(from, to golf.Date) []golf.Span {
 	var all []golf.Span
-	for at := golf.Month(to.Year, to.Month); len(all) < carryMonths && at.To.Compare(from) >= 0; {
+	for at := golf.Month(to.Year, to.Month); ; at = golf.Month(at.From.Year, at.From.Month-1) {
 		all = append([]golf.Span{at}, all...)
-		at = golf.Month(at.From.Year, at.From.Month-1)
+		if len(all) == carryMonths || at.From.Compare(from) <= 0 {
+			return all
+		}
 	}
-	return all
 }
 
 // Moves say which way the drill and the course went: Better or Worse where that is
