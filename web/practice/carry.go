@@ -77,7 +77,7 @@ func carrySay(c *analysis.Carry) string {
 		case c.Drill.Word == 0:
 			return "It is too early to say."
 		default:
-			return "No change to see, in the drill or on the course."
+			return "No sure change to see, in the drill or on the course."
 		}
 	}
 	second := carrySide("the course", course, c.Course.Word)
@@ -97,7 +97,7 @@ func carrySide(what string, way compare.Past, word compare.Word) string {
 	case way == compare.Worse:
 		return strings.Replace(what, "the course", "play on the course", 1) + " is worse"
 	default:
-		return what + " shows no change"
+		return what + " shows no sure change"
 	}
 }
 
@@ -126,19 +126,15 @@ func (in DrillInput) carryDrill() string {
 func (in DrillInput) carryCourse() string {
 	c := in.Carry
 	before, since := c.Halves[0], c.Halves[1]
-	later := "none"
-	if since.Rounds > 0 {
-		later = words.Spelled(since.Rounds)
-	}
-	rounds := fmt.Sprintf("%s up to %s, %s since", words.SpelledPlural(before.Rounds, "round", "rounds"), words.ShortDay(c.Until), later)
 	if !c.Course.Known {
-		return fmt.Sprintf("Course: %s. It takes rounds on both sides to compare.", rounds)
+		return fmt.Sprintf("Course: %s up to %s and %s since. It takes rounds on both sides to compare.", words.SpelledPlural(before.Rounds, "round", "rounds"), words.ShortDay(c.Until), words.SpelledPlural(since.Rounds, "round", "rounds"))
 	}
 	way := "more"
 	if c.Course.Mean < 0 {
 		way = "fewer"
 	}
-	text := fmt.Sprintf("Course, %s: %s strokes %s for 18 holes lost in %s", c.Part, tenth(math.Abs(c.Course.Mean)), way, rounds)
+	text := fmt.Sprintf("Course, %s: %s %s strokes lost for 18 holes in %s since %s than in %s up to it", c.Part, tenth(math.Abs(c.Course.Mean)), way,
+		words.SpelledPlural(since.Rounds, "round", "rounds"), words.ShortDay(c.Until), words.SpelledPlural(before.Rounds, "round", "rounds"))
 	if before.PlaysTo.Known() && since.PlaysTo.Known() {
 		text += fmt.Sprintf("; it played to %s (%s), and now to %s (%s)", words.Level(before.PlaysTo.Level), words.LevelRange(before.PlaysTo), words.Level(since.PlaysTo.Level), words.LevelRange(since.PlaysTo))
 	}
