@@ -17,7 +17,7 @@ const (
 	carryWidth  = 356.0
 	carryHigh   = 136.0
 	carryLeft   = 44.0
-	carryRight  = 350.0
+	carryRight  = 334.0
 	carryTop    = 10.0
 	carryBase   = 112.0
 	carryTicks  = 5
@@ -127,7 +127,7 @@ func (in DrillInput) carryMonths() *components.Drawing {
 	}
 	y := p.scale(values, false)
 	p.DrawLine("carry-aim", carryLeft, y(in.Target), carryRight, y(in.Target))
-	p.DrawWords("", carryRight, y(in.Target)-4, "end", words.Plain(in.Target))
+	p.DrawWords("", carryRight+4, y(in.Target)+4, "start", words.Plain(in.Target))
 	for _, m := range in.Carry.Months {
 		if !m.PlaysTo.Known() {
 			continue
