@@ -103,23 +103,15 @@ func countsOf(s DrillSession) []practice.Count {
 }
 
 // together reads sessions as one, each distance with its own chances.
-func (e *Engine) together(f *DrillFor, sessions []DrillSession) (err error) {
+func (e *Engine) together(f *DrillFor, sessions []DrillSession) error {
 	l := &f.Lately
 	l.Sessions = len(sessions)
-	var all practice.Levels
-	var counts []practice.Count
-	for _, group := range byFeet(sessions) {
-		levels, err := e.levelsOf(f.Drill, group.Feet)
-		if err != nil {
-			return err
-		}
-		if all == nil {
-			all = levels
-		} else {
-			all = all.Beside(levels)
-		}
-		counts = append(counts, countsOf(group)...)
-		counted, of := group.Made()
+	all, counts, err := e.pooled(f.Drill, sessions)
+	if err != nil {
+		return err
+	}
+	for _, s := range sessions {
+		counted, of := s.Made()
 		l.Counted, l.Of = l.Counted+counted, l.Of+of
 	}
 	l.Read = all.Read(counts, f.Target, f.Today)

@@ -21,7 +21,9 @@ type askedDrill struct {
 	about subject
 	key   string
 	day   golf.Date // where the player is
+	past  []golf.Played
 	of    analysis.DrillFor
+	carry analysis.Carry // on a page that was asked for; none on one that comes back from its form
 }
 
 // ask is what is written down of a session of the drill.
@@ -34,7 +36,7 @@ func (s *server) drillAsked(r *http.Request, feet string) (d askedDrill, err err
 	if err != nil {
 		return d, err
 	}
-	d = askedDrill{about: about, key: chi.URLParam(r, "drill"), day: s.todayOf(about.player)}
+	d = askedDrill{about: about, key: chi.URLParam(r, "drill"), day: s.todayOf(about.player), past: in.History}
 	d.of, err = s.drillOf(r, d, analysis.DrillInput{PlanInput: in, Feet: form.ParseNumber(feet, 0, golf.MaxPutt.Feet()).Value})
 	return d, err
 }
@@ -107,10 +109,18 @@ func (s *server) drill(w http.ResponseWriter, r *http.Request) error {
 	if query.Has("entered") {
 		typed = entered(form.ParseSession(query, d.ask())).AsTyped()
 	}
+	if d.carry, err = s.carryOf(d); err != nil {
+		return err
+	}
 	if err := s.recordLook(r, d.about, db.LookPlan, 0); err != nil {
 		return err
 	}
 	return s.showDrill(w, r, http.StatusOK, d, practice.SessionInput{Typed: typed})
+}
+
+// carryOf sets a drill beside the course.
+func (s *server) carryOf(d askedDrill) (analysis.Carry, error) {
+	return s.engine.CarryOver(analysis.CarryInput{Drill: d.of, History: d.past, Boundary: golf.Yards.Of(d.about.player.BoundaryYd), Today: d.day})
 }
 
 // entered gives a session a name of its own if its page sent none.
@@ -124,7 +134,7 @@ func entered(f form.Session) form.Session {
 // showDrill shows a drill with what was typed into its form.
 func (s *server) showDrill(w http.ResponseWriter, r *http.Request, status int, d askedDrill, typed practice.SessionInput) error {
 	pages := d.about.pages
-	in := practice.DrillInput{Whose: pages, Name: d.about.player.Name, Target: d.about.player.Target, Units: unitsOf(me(r)), Day: d.day, DrillFor: d.of}
+	in := practice.DrillInput{Whose: pages, Name: d.about.player.Name, Target: d.about.player.Target, Units: unitsOf(me(r)), Day: d.day, DrillFor: d.of, Carry: d.carry}
 	if shown, err := strconv.ParseInt(r.URL.Query().Get("session"), 10, 64); err == nil {
 		in.Shown = shown
 	}

@@ -35,6 +35,7 @@ type DrillPage struct {
 	Log      string       // address of the log
 	Form     *SessionForm // nil for a coach
 	Result   *ResultPart  // of the session that was just saved or is the latest; nil without one
+	Carry    *CarryPart   // beside the course; nil with too few sessions
 	Sessions []SessionRow // the latest first
 	Moves    bool         // the drill can be moved, so sessions say from where
 }
@@ -55,6 +56,7 @@ type DrillInput struct {
 	Day    golf.Date // where the player is
 	Shown  int64     // the session to show; 0 for the latest
 	Form   *SessionInput
+	Carry  analysis.Carry
 	analysis.DrillFor
 }
 
@@ -132,7 +134,7 @@ func drillLinks(whose paths.Whose, but string) []components.Link {
 
 // results fills in the form and what came of the drill.
 func (d *DrillPage) results(in DrillInput) {
-	d.Moves, d.Sessions = in.MaxFeet > 0, in.sessionRows()
+	d.Moves, d.Sessions, d.Carry = in.MaxFeet > 0, in.sessionRows(), newCarry(in)
 	if in.Form != nil {
 		d.Form = newSessionForm(in.DrillFor, *in.Form, in.Units, in.Day)
 		d.BodyClass, d.Script = "drill-page", "drill.js"

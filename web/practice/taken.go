@@ -38,6 +38,7 @@ type TakenRow struct {
 	Drill    components.Link
 	Mark     string
 	Done     string // sessions since, of how many minutes
+	Carry    string // address of the drill beside the course; empty with too few sessions
 	Again    string // when to look at the months
 }
 
@@ -145,6 +146,9 @@ func sureOf(s analysis.PartSince) string {
 
 func (in TakenInput) row(scale chart.Scale, k analysis.KeptItem) TakenRow {
 	r := TakenRow{Name: in.name(k), Promised: amountOf(scale, k.WinBack, k.Interval.Low, k.Interval.High, true), Drill: components.Link{At: in.Whose.Drill(k.Drill.Key), Name: k.Drill.Name}, Done: in.done(k)}
+	if in.carries(k) {
+		r.Carry = r.Drill.At + "#carry"
+	}
 	if k.Kind == practice.OfPart {
 		r.Band = lower(words.Band(k.Band, in.Units))
 		r.Again = in.again(k)
@@ -174,6 +178,16 @@ func amountOf(scale chart.Scale, x, low, high float64, sure bool) Amount {
 		a.Whisker, a.Between = scale.Whisker(0, low, high), fmt.Sprintf("%s to %s", words.Signed(low, 1), words.Signed(high, 1))
 	}
 	return a
+}
+
+// carries reports whether the drill of an item is set beside the course.
+func (in TakenInput) carries(k analysis.KeptItem) bool {
+	sessions := 0
+	for _, r := range in.Done[k.Drill.Key] {
+		_, of := r.Made()
+		sessions += words.Tally(of > 0)
+	}
+	return !k.Drill.NoMark && sessions >= analysis.CarrySessions
 }
 
 // done says how often the drill of an item was done since.

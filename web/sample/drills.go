@@ -34,6 +34,16 @@ func straightPutts() []analysis.DrillSession {
 	return all
 }
 
+// lately are the rounds of a season as if they had been played every few days up to
+// the day of the samples.
+func lately(season []golf.Played) []golf.Played {
+	all := slices.Clone(season)
+	for i := range all {
+		all[i].Target, all[i].Round.Date = 79, sampleDay.AddDays(-6*(len(all)-1-i))
+	}
+	return all
+}
+
 // drillPages are drills in every state: entered, refused, saved, told.
 func drillPages(engine *analysis.Engine, season []golf.Played) []Page {
 	own, pupil := paths.Whose{Player: 1, Own: true}, paths.Whose{Player: 1}
@@ -69,6 +79,15 @@ func drillPages(engine *analysis.Engine, season []golf.Played) []Page {
 	conflict := in(putts, &going)
 	conflict.Form.Kept = drills.KeptText(straightPutts()[0])
 	coach := drills.DrillInput{Whose: pupil, Name: Player, Target: 79, Units: form.StandardUnits, Day: sampleDay, DrillFor: putts}
+	beside := func(played []golf.Played) drills.DrillInput {
+		d := in(putts, nil)
+		var err error
+		if d.Carry, err = engine.CarryOver(analysis.CarryInput{Drill: putts, History: played, Boundary: golf.StandardBoundary, Today: sampleDay}); err != nil {
+			panic("sample: " + err.Error())
+		}
+		return d
+	}
+	coach.Carry = beside(lately(season)).Carry
 	change := in(putts, &going)
 	change.Form = &drills.SessionInput{At: own.Session(3), Typed: going, Remove: own.RemoveSession(3), Changing: true}
 	return append(planPages(engine, season),
@@ -76,7 +95,7 @@ func drillPages(engine *analysis.Engine, season []golf.Played) []Page {
 		page("round-the-hole", in(of("round-the-hole", tried(7, 1, 8, "mmmxmmmmmmmxmmmm", "")), nil)),
 		page("counts", in(wedges, nil)), page("counts-refused", in(wedges, typed(wedges, "each", "9", "count-0", "12", "count-1", "3"))),
 		page("notes", in(side, nil)), page("one-session", in(of("start-line", straightPutts()[5]), nil)), page("few-tries", in(of("start-line", tried(1, 0, 1, "mml", "rain")), nil)),
-		page("own", in(analysis.ToldOwn(analysis.OwnDrill{Key: "own-3", Name: "Gate", SetUp: "Two tees a ball and a half apart, ten balls.", Tries: 20, Mark: 14},
+		page("carry", beside(lately(season))), page("carry-no-rounds", beside(nil)), page("own", in(analysis.ToldOwn(analysis.OwnDrill{Key: "own-3", Name: "Gate", SetUp: "Two tees a ball and a half apart, ten balls.", Tries: 20, Mark: 14},
 			analysis.DrillInput{PlanInput: analysis.PlanInput{Target: 79}, Today: sampleDay, Sessions: []analysis.DrillSession{tried(1, 1, 1, strings.Repeat("m", 15)+"xxxxx", "")}}), nil)),
 		Page{"practice", "session", "coach", drills.NewDrillPage(teaches(paths.Coaching), coach).View()},
 		Page{"practice", "session-change", "full", drills.NewSessionPage(signedIn(own.Lessons()), change).View()},

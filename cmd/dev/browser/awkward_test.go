@@ -130,6 +130,9 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	for i, club := range []string{longName[:40], "driver-of-my-grandfather", "pw"} {
 		pupil.send(pages+"/run-out", "entered", fmt.Sprint(i), "pairs", "12.25 21.75, 13 23, 14.5 24, 9 60, 16 27, 59.5 99.5", "club", club, "lie", "fairway", "green", "fast", "unit", "paces", "day", "2026-10-02")
 	}
+	for i := range 4 {
+		pupil.send(pages+"/drills/start-line", "entered", fmt.Sprint(i), "day", fmt.Sprintf("2026-10-%02d", 1+i), "feet", "9.5", "tries", "mmlrsgmmmmmm", "minutes", "240", "note", longLink[:190])
+	}
 	return pupil, coach, pages, round
 }
 
@@ -169,9 +172,10 @@ func TestAwkwardPagesFit(t *testing.T) {
 	waitFor(t, ctx, "the plan of the round is worked out", `document.querySelector(".carry-card") && !document.body.textContent.includes("goes on by itself")`)
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
-		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach")
+		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",
+		"/notices", pages+"/log", pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
 	coach.signedIn(ctx)
-	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks")
+	fit("/coaching", "/coaching/squad", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}

@@ -100,6 +100,18 @@ func TestNoBarriers(t *testing.T) {
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
 	visit(t, ctx, "/coaching", "/coaching/looks", "/players/2/lessons", "/players/2/plan", "/players/2/run-out", "/players/2/run-out?distance=23&edge=17&lie=fairway&speed=medium&slope=level", "/players/2/start-line", "/players/2/start-line?feet=6&tries=40&made=20&left=4&right=12", "/players/2/drills/start-line", "/players/2/drills/wedge-ladder", "/players/2/drills/round-the-hole", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+	visit(t, ctx, "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"), linked(t, ctx, "/players/2/log", "/sessions/"))
+}
+
+// linked is where the first link of a page leads whose address has a part.
+func linked(t *testing.T, ctx context.Context, page, part string) string {
+	t.Helper()
+	do(t, ctx, chromedp.Navigate(app.URL+page))
+	at := evaluates(t, ctx, fmt.Sprintf(`document.querySelector("main a[href*='%s']")?.getAttribute("href") ?? ""`, part))
+	if at == "" {
+		t.Fatalf("%s has no link with %s", page, part)
+	}
+	return at
 }
 
 func TestNoBarriersForTheCoach(t *testing.T) {
@@ -109,7 +121,7 @@ func TestNoBarriersForTheCoach(t *testing.T) {
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"))
 	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
-	visit(t, ctx, "/coaching", "/players/2", "/coaching/squad", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report", "/players/2/run-out?distance=23&edge=17&lie=rough&speed=medium&slope=downhill", "/players/2/start-line", "/players/2/plan", "/players/2/drills/ladder")
+	visit(t, ctx, "/coaching", "/players/2", "/coaching/squad", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report", "/players/2/run-out?distance=23&edge=17&lie=rough&speed=medium&slope=downhill", "/players/2/start-line", "/players/2/plan", "/players/2/drills/ladder", "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {
