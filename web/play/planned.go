@@ -120,7 +120,7 @@ func plannedRow(m measure, in PlannedInput, c analysis.TeeChoice) PlannedRow {
 	var said []string
 	switch c.Stands() {
 	case analysis.ClubUnknown:
-		row.Unknown, row.Said = true, "No club entered."
+		row.Unknown, said = true, append(said, "no club entered")
 		if in.Whose.Own {
 			row.Enter = components.Link{Name: "Enter the club", At: paths.Shots(in.ID, n)}
 		}
@@ -136,7 +136,7 @@ func plannedRow(m measure, in PlannedInput, c analysis.TeeChoice) PlannedRow {
 		row.Enter = components.Link{Name: "The bag", At: in.Whose.Bag()}
 	case analysis.NoClubPlanned:
 		if row.Unknown = c.Club == "" && c.Miss == (golf.Miss{}); row.Unknown {
-			row.Said = "Nothing entered."
+			said = append(said, "nothing entered")
 		}
 	}
 	if c.Miss != (golf.Miss{}) {
@@ -154,7 +154,7 @@ func plannedLede(rows, compared int, left []string, total float64) string {
 	case rows == 0:
 		return "No hole of this round has a plan that matters: on the drawn ones any aim would do."
 	case compared == 0:
-		return fmt.Sprintf("The plan matters on %s of this round. On none of them is a club known that it can be compared with.", words.SpelledPlural(rows, "hole", "holes"))
+		return fmt.Sprintf("The plan matters on %s of this round. No club off the tee is known that it can be compared with.", words.SpelledPlural(rows, "hole", "holes"))
 	case len(left) == 0:
 		return fmt.Sprintf("The plan’s club was played on %s where the plan matters and the club is known.", allHoles(compared))
 	case printedStep(total) == 0:
