@@ -114,7 +114,7 @@ func costOf(c analysis.TeeChoice) float64 {
 
 func plannedRow(m measure, in PlannedInput, c analysis.TeeChoice) PlannedRow {
 	n := c.Plan.Hole.Number
-	row := PlannedRow{Number: fmt.Sprint(n), At: in.Whose.HolePlan(in.Course, n, ""), Played: capital(c.Club)}
+	row := PlannedRow{Number: fmt.Sprint(n), At: in.Whose.HolePlan(in.Course, n, ""), Played: c.Club}
 	club, where := aimed(m, c.Plan)
 	row.Club, row.Aim = capital(club), where
 	var said []string

@@ -415,7 +415,7 @@ func (p PlannedPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Broad("planned", "Off the tee", "Holes where the plan saves 0.03 strokes or more. Strokes: what another club costs on average, aimed down the middle.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var10), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Broad("planned", "Off the tee", "Holes where the plan saves 0.03 strokes or more. Strokes: what another club costs on average, aimed down the middle. On a par 3 the plan is an aim alone.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var10), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
