@@ -69,7 +69,7 @@ var access = map[string]may{
 	"POST /players/{player}/sessions/{session}": {422, 404, 404, 303}, "POST /players/{player}/sessions/{session}/remove": {303, 404, 404, 303},
 	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"GET /players/{player}/play": seen, "GET /players/{player}/play/{course}": seen, "GET /players/{player}/play/{course}/card": seen,
-	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen,
+	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen, "GET /players/{player}/play/{course}/rounds/{round}": seen,
 	"GET /players/{player}/bag": seen, "POST /players/{player}/bag": {303, 404, 404, 303}, "POST /players/{player}/bag/range": {422, 404, 404, 303},
 	"POST /players/{player}/bag/range/{session}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes":                      {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},
@@ -93,7 +93,7 @@ var lastRoutes = []string{
 // fromADay are the answers to a coach let in from a day on that is after the
 // player's round, where they are not those to any coach.
 var fromADay = map[string]int{
-	"GET /players/{player}/rounds/{round}": 404, "GET /players/{player}/plans/{plan}": 404,
+	"GET /players/{player}/rounds/{round}": 404, "GET /players/{player}/play/{course}/rounds/{round}": 404, "GET /players/{player}/plans/{plan}": 404,
 	"POST /players/{player}/notes/{note}": 404, "POST /players/{player}/notes/{note}/remove": 404,
 	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
 	"POST /players/{player}/assignments/{assignment}/remove": 404,

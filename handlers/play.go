@@ -184,7 +184,7 @@ const planBudget = 1500 * time.Millisecond
 // roundPlan is the plan of a round on a course, as far as it is worked out.
 func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err error) {
 	in = play.RoundInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
-		As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Today: s.today(r), Plans: map[int]analysis.HolePlan{}}
+		As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Today: s.today(r), Plans: map[int]analysis.HolePlan{}, Compare: p.toCompare()}
 	late := time.NewTimer(planBudget)
 	defer late.Stop()
 	enough := false

@@ -79,6 +79,9 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	if q.Coached, err = s.coached(r, about.pages); err != nil {
 		return err
 	}
+	if q.Plan, err = s.planOf(r, about, kept); err != nil {
+		return err
+	}
 	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Round: kept.ID}); err != nil {
 		return err
 	}

@@ -202,6 +202,7 @@ func (s *server) playPages(r chi.Router) {
 	r.Get("/play/{course}/card", s.page(s.carryCard))
 	r.Get("/play/{course}/holes/{hole}", s.page(s.playHole))
 	r.Get("/play/{course}/chance", s.page(s.chance))
+	r.Get("/play/{course}/rounds/{round}", s.page(s.planned))
 	r.Get("/bag", s.page(s.bag))
 	r.Post("/bag", s.page(s.saveBag))
 	r.Post("/bag/range", s.page(s.saveRange))

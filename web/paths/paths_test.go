@@ -106,6 +106,7 @@ func TestWhosePages(t *testing.T) {
 	for _, whose := range []Whose{own, pupil} {
 		check(t, []address{
 			{whose.Notes(), "/players/7/notes"},
+			{whose.Planned(3, 12), "/players/7/play/3/rounds/12"},
 			{whose.Note(3), "/players/7/notes/3"},
 			{whose.RemoveNote(3), "/players/7/notes/3/remove"},
 			{whose.Reply(3), "/players/7/notes/3/replies"},

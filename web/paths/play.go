@@ -41,6 +41,11 @@ func (w Whose) CarryCard(id golf.CourseID) string { return w.RoundPlan(id) + "/c
 // Chance is how likely the target is on a course.
 func (w Whose) Chance(id golf.CourseID) string { return w.RoundPlan(id) + "/chance" }
 
+// Planned sets a round beside the plan of its course.
+func (w Whose) Planned(course golf.CourseID, round golf.RoundID) string {
+	return w.RoundPlan(course) + "/rounds/" + number(int64(round))
+}
+
 // HolePlan is where to aim on a hole; flag is where the hole is cut, empty for the
 // middle of the green.
 func (w Whose) HolePlan(id golf.CourseID, hole int, flag string) string {

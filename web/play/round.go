@@ -28,6 +28,8 @@ type RoundInput struct {
 	Today  golf.Date
 	Drawn  int                       // how many holes are drawn
 	Plans  map[int]analysis.HolePlan // of those that are worked out
+
+	Compare []components.Link // rounds that can be compared with it
 }
 
 // RoundPage is the plan of a round, with the card to carry.
@@ -47,9 +49,10 @@ type RoundPage struct {
 	CardOnly bool
 	CardAt   string
 	PlanAt   string
-	Draw     string // where holes are drawn
-	Empty    bool   // no hole is drawn
-	own      bool   // it is the reader's own
+	Draw     string            // where holes are drawn
+	Empty    bool              // no hole is drawn
+	Compare  []components.Link // rounds that can be compared with the plan
+	own      bool              // it is the reader's own
 }
 
 // PlanFirst is a hole where the plan matters.
@@ -89,7 +92,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Explained = "aims"
 	page.Foot = "Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee. What is saved is an average; what one ball does says nothing about the aim."
 	p := RoundPage{Page: page, Heading: "Plan of the round, " + in.Name, Sub: subLinks(in.Whose, in.Course, in.Whose.RoundPlan(in.Course)),
-		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, own: in.Whose.Own}
+		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, Compare: in.Compare, own: in.Whose.Own}
 	p.At = in.at()
 	m := measure{in.Unit}
 	p.Card = newCarryCard(m, in)

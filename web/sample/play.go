@@ -10,6 +10,7 @@ import (
 	"strokeledger/analysis/forecast"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/stat"
+	"strokeledger/web/components"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/play"
@@ -185,15 +186,23 @@ func bagPages() []Page {
 // sampleCard is a course whose holes are drawn, apart from the last.
 var sampleCard = []golf.CardHole{{Number: 5, Par: 4, Length: 361 * golf.Yard, Index: 9}, sixth, fourteenth, {Number: 15, Par: 5, Length: 507 * golf.Yard, Index: 5}}
 
-// roundPlanPages are the plan of a round with its card, and the first page.
-func roundPlanPages() []Page {
-	own, pupil := paths.Whose{Player: 1, Own: true}, paths.Whose{Player: 1}
+// roundPlan is the plan of a round on the sample course.
+func roundPlan() play.RoundInput {
 	as := must(engineOf.PlaysAs(playedSeason(), 79))
-	few := must(engineOf.PlaysAs(nil, 79))
-	in := play.RoundInput{Whose: own, Player: Player, Course: 3, Name: "Harrow Fen, white", Card: sampleCard, As: as, Target: 79, Unit: golf.Yards, Today: golf.Date{Year: 2026, Month: 11, Day: 26}, Drawn: 3, Plans: map[int]analysis.HolePlan{}}
+	in := play.RoundInput{Whose: ownPages, Player: Player, Course: 3, Name: "Harrow Fen, white", Card: sampleCard, As: as, Target: 79, Unit: golf.Yards, Today: golf.Date{Year: 2026, Month: 11, Day: 26}, Drawn: 3, Plans: map[int]analysis.HolePlan{}}
 	for hole, rows := range map[golf.CardHole]string{sampleCard[0]: "fairway 165: 20 left, 20 right\nfairway 340: 20 left, 20 right\ngreen 347: 30 wide, 28 deep", sixth: sixthRows, fourteenth: fourteenthRows} {
 		_, in.Plans[hole.Number] = planned(as, hole, rows, nil)
 	}
+	return in
+}
+
+// roundPlanPages are the plan of a round with its card, and the first page.
+func roundPlanPages() []Page {
+	own, pupil := paths.Whose{Player: 1, Own: true}, paths.Whose{Player: 1}
+	few := must(engineOf.PlaysAs(nil, 79))
+	in := roundPlan()
+	planned := plannedPages(in)
+	in.Compare = []components.Link{{Name: "2 May 2026", At: own.Planned(3, 1)}, {Name: "25 Apr 2026", At: own.Planned(3, 2)}}
 	page := func(name, state string, in play.RoundInput, as func(play.RoundPage) play.RoundPage) Page {
 		shell := signedIn(in.Whose.Play())
 		if !in.Whose.Own {
@@ -209,13 +218,13 @@ func roundPlanPages() []Page {
 	thin.As, thin.Unit = few, golf.Metres
 	easy.Drawn, easy.Plans = 1, map[int]analysis.HolePlan{5: in.Plans[5]}
 	courses := []play.PlayedCourse{{ID: 3, Name: "Harrow Fen, white", Holes: 18, Drawn: 5, Times: 12}, {ID: 4, Name: "Harrow Fen, yellow", Holes: 18}, {ID: 5, Name: "Old Ford, red", Holes: 9, Drawn: 9, Times: 1}}
-	return []Page{
+	return append(planned,
 		page("round", "full", in, whole), page("round", "coach", coach, whole), page("round", "working", working, whole), page("round", "not-drawn", none, whole),
 		page("round", "few-rounds", thin, whole), page("round", "no-matter", easy, whole), page("round", "card", in, play.RoundPage.Alone),
-		{"play", "index", "full", play.NewIndexPage(signedIn(own.Play()), play.IndexInput{Whose: own, Player: Player, Target: 79, Courses: courses}).View()},
-		{"play", "index", "coach", play.NewIndexPage(teaches(paths.Coaching), play.IndexInput{Whose: pupil, Player: Player, Target: 79, Courses: courses}).View()},
-		{"play", "index", "empty", play.NewIndexPage(signedIn(own.Play()), play.IndexInput{Whose: own, Player: Player, Target: 79}).View()},
-	}
+		Page{"play", "index", "full", play.NewIndexPage(signedIn(own.Play()), play.IndexInput{Whose: own, Player: Player, Target: 79, Courses: courses}).View()},
+		Page{"play", "index", "coach", play.NewIndexPage(teaches(paths.Coaching), play.IndexInput{Whose: pupil, Player: Player, Target: 79, Courses: courses}).View()},
+		Page{"play", "index", "empty", play.NewIndexPage(signedIn(own.Play()), play.IndexInput{Whose: own, Player: Player, Target: 79}).View()},
+	)
 }
 
 // chancePages are the chance of the target; the figures are invented.

@@ -33,6 +33,7 @@ func statementPages() []Page {
 	coach := statementInput(enteredRound(18))
 	coach.Whose, coach.Of, coach.Coached, coach.Notes = paths.Whose{Player: 1}, Player, true, someNotes()
 	rough, wild := statementInput(roughRound()), statementInput(wildRound())
+	agrees.Plan, coach.Plan = ownPages.Planned(3, 1), pupilsPages.Planned(3, 1)
 	view := func(in statement.RoundInput) Page {
 		return Page{Subject: "statement", Name: "round", View: statement.NewRoundPage(signedIn(paths.Rounds), in).View()}
 	}

@@ -66,6 +66,7 @@ type RoundPage struct {
 	Details  string // address that edits day, course and target; empty for a coach
 	Remove   string // address that removes the round; empty for a coach
 	Card     string // address of the round as a card to fold; empty for a coach
+	Plan     string // address that compares the round with the plan of its course; empty when no hole of that is drawn
 	SaveCard string // address that saves nines and conditions
 
 	printed map[string]float64 // the amounts of the lines, by name
@@ -87,6 +88,7 @@ type RoundInput struct {
 	Today       golf.Date       // where the reader is
 	Conditions  string          // weather and greens, in the player's words
 	Nines       [2]int          // scores of the nines on the paper card, 0 when not given
+	Plan        string          // where it is compared with the plan of its course; empty when no hole of that is drawn
 	JustEntered bool            // the last hole was saved a moment ago
 	Notes       []notes.Note    // on the round, that the reader may see
 	Coached     bool            // a coach has access, or reads
@@ -124,6 +126,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		f := figures.NewPracticeForm(figures.PracticeFormInput{Whose: in.Whose, Boundary: in.Bounds, Units: in.Units, Today: in.Today, Round: in.ID})
 		s.Practice = &f
 	}
+	s.Plan = in.Plan
 	printed := s.lines(in)
 	s.printed, s.LineNotes = printed, lineNotes(in)
 	s.Practise = practise(in, printed)
