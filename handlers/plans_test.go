@@ -37,7 +37,7 @@ func TestAPlanIsTaken(t *testing.T) {
 	coach.letIn(v, 1, 2, "")
 	v.mustSee(v.get("/players/1/plan"), "Take this plan")
 	for range 2 { // pressed twice
-		v.mustSee(v.follows("/players/1/plans"), "The plan is yours now", "Promised and come", "not done yet", "With care")
+		v.mustSee(v.follows("/players/1/plans"), "The plan is yours now", "Promised and won back", "not done yet", "With care")
 	}
 	if plans, err := s.store.TakenPlans(t.Context(), 1, 1); err != nil || len(plans) != 1 || plans[0].Minutes != 180 || len(plans[0].Figures) < 100 {
 		t.Fatalf("%+v, %v", plans, err)
@@ -52,7 +52,7 @@ func TestAPlanIsTaken(t *testing.T) {
 	for _, a := range set {
 		v.mustSee(lessons, a.What, "/drills/"+a.Drill)
 	}
-	coach.mustSee(coach.get("/players/1/plans/1"), "Promised and come")
+	coach.mustSee(coach.get("/players/1/plans/1"), "Promised and won back")
 	if a := coach.get("/players/1/plans/1"); strings.Contains(a.body, "Remove this plan") {
 		t.Error("the coach may remove the plan")
 	}
@@ -61,7 +61,7 @@ func TestAPlanIsTaken(t *testing.T) {
 	if left, err := s.store.Assignments(t.Context(), 1, 1, 0); err != nil || len(left) != 0 {
 		t.Errorf("%+v, %v", left, err)
 	}
-	v.mustSee(v.undone(a), "Restored.", "Promised and come")
+	v.mustSee(v.undone(a), "Restored.", "Promised and won back")
 	if left, err := s.store.Assignments(t.Context(), 1, 1, 0); err != nil || len(left) != len(set) {
 		t.Errorf("%+v, %v", left, err)
 	}

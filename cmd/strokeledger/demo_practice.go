@@ -25,6 +25,9 @@ const (
 	demoLean      = .3 // degrees to the right, of putts
 	demoSeed      = 79
 	demoPlanItems = 28 // days that what a plan sets is due
+	demoPuttsFrom = 6  // feet of the putts on the start line, outside the plan
+	demoPuttDays  = 50 // before the day on which the demo is made, since when there are any
+	demoPutting   = 40 // putts a session
 )
 
 // demoPractice takes a plan in spring and does its drills since. The golfer of the
@@ -36,17 +39,34 @@ func demoPractice(ctx context.Context, store *db.Store, who golf.PlayerID, today
 		return err
 	}
 	rng := rand.New(rand.NewPCG(demoSeed, demoSeed))
+	drilled := map[string]bool{}
 	for i, c := range plan.Candidates[:min(demoDrills, len(plan.Candidates))] {
-		for d, n := day.AddDays(3+2*i), 0; d.Compare(today) < 0; d, n = d.AddDays(demoRest), n+1 {
-			since := d.Time().Sub(day.Time()).Hours() / 24 / demoPlanDays
-			s, err := demoSession(rng, c.Drill, c.Mark, demoFrom+(demoTo-demoFrom)*since)
-			if err != nil {
-				return err
-			}
-			s.EnteredAs, s.Day, s.Minutes = fmt.Sprintf("demo-%s-%d", c.Drill.Key, n), d.Time(), 20+5*rng.IntN(3)
-			if _, err := store.SaveDrillSession(ctx, who, s); err != nil {
-				return err
-			}
+		drilled[c.Drill.Key] = true
+		if err := demoSessions(ctx, store, who, rng, c.Drill, c.Mark, day.AddDays(3+2*i), today); err != nil {
+			return err
+		}
+	}
+	putts, err := practice.Find("start-line")
+	if err != nil || drilled[putts.Key] {
+		return err
+	}
+	if putts, err = putts.At(demoPuttsFrom); err != nil {
+		return err
+	}
+	return demoSessions(ctx, store, who, rng, putts, practice.Mark{Tries: demoPutting}, today.AddDays(-demoPuttDays), today)
+}
+
+// demoSessions are the sessions of a drill from a day on.
+func demoSessions(ctx context.Context, store *db.Store, who golf.PlayerID, rng *rand.Rand, drill practice.Drill, mark practice.Mark, first, today golf.Date) error {
+	for day, n := first, 0; day.Compare(today) < 0; day, n = day.AddDays(demoRest), n+1 {
+		since := 1 - today.Time().Sub(day.Time()).Hours()/24/demoPlanDays
+		s, err := demoSession(rng, drill, mark, demoFrom+(demoTo-demoFrom)*since)
+		if err != nil {
+			return err
+		}
+		s.EnteredAs, s.Day, s.Minutes = fmt.Sprintf("demo-%s-%d", drill.Key, n), day.Time(), 20+5*rng.IntN(3)
+		if _, err := store.SaveDrillSession(ctx, who, s); err != nil {
+			return err
 		}
 	}
 	return nil

@@ -121,14 +121,14 @@ func (in TakenInput) lede() string {
 		case k.Kind != practice.OfPart:
 			continue
 		case !s.Known:
-			return fmt.Sprintf("%s promised %s to win back. No round has been played since, so nothing can have come yet.", in.name(k), words.StrokeCount(k.WinBack))
+			return fmt.Sprintf("%s promised %s to win back. No round has been played since, so nothing can be won back yet.", in.name(k), words.StrokeCount(k.WinBack))
 		case s.Won < 0:
 			return fmt.Sprintf("%s promised %s to win back; since then %s more are lost there.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(-s.Won), sureOf(s))
 		default:
-			return fmt.Sprintf("%s promised %s to win back; %s have come so far.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(s.Won), sureOf(s))
+			return fmt.Sprintf("%s promised %s to win back; %s won back so far.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(s.Won), sureOf(s))
 		}
 	}
-	return "What came of the plan so far."
+	return "What the plan has won back so far."
 }
 
 // sureOf says how sure what came is, as a sentence of its own.

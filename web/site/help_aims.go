@@ -3,7 +3,7 @@ package site
 // helpAims are the words of the pages that prepare a round.
 var helpAims = HelpWords{"aims", "Aims", []Explained{
 	{"Drawing", "What matters on a hole, in yards: where it bends, its fairway, ground beside it, its green. Any player may draw a hole; the newest drawing holds for all. Ground that is not drawn is what golfers of that level meet on average."},
-	{"Aim", "Where the well-struck ball ends on average. An aim from a tee is so far left or right of the middle, an aim at a green so far from the flag."},
+	{"Aim", "Where you point; a ball struck well ends there on average, moved by what your pattern leans to. An aim from a tee is so far left or right of the middle, an aim at a green so far from the flag."},
 	{"Pattern", "Where the balls of one aim end, bad strikes among them: as those of the level, moved and widened by balls from the range and by misses that were noted. The rings hold half of the well-struck balls, and nine in ten."},
 	{"Costs", "Strokes to hole out, on average, with all that may happen to the ball. Out of bounds is a stroke and the distance, water a stroke and a drop, trees a stroke back into play."},
 	{"It does not matter", "No aim saves as much as 0.03 strokes. A round has about 36 aims, and 36 of those come to one stroke."},
