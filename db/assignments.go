@@ -13,7 +13,7 @@ import (
 type Assignment struct {
 	ID       int64
 	AuthorID *golf.PlayerID // nil when that account is gone
-	Author   *string
+	Author   *string        // nil when that account went before names were kept
 	What     string
 	Amount   string
 	PassMark string
@@ -49,7 +49,7 @@ func (s *Store) Assign(ctx context.Context, asker, who golf.PlayerID, a Assignme
 			"plan": a.PlanID, "drill": a.Drill, "feet": a.Feet, "set_up": a.SetUp, "tries": a.Tries, "mark": a.Mark})
 }
 
-const assignmentColumns = `t.id, t.author_id, a.name as author, t.what, t.amount, t.pass_mark, t.figure, t.due_on, t.given_at, t.done_at, t.plan_id, t.drill, t.feet, t.set_up, t.tries, t.mark`
+const assignmentColumns = `t.id, t.author_id, coalesce(a.name, nullif(t.author_name, '')) as author, t.what, t.amount, t.pass_mark, t.figure, t.due_on, t.given_at, t.done_at, t.plan_id, t.drill, t.feet, t.set_up, t.tries, t.mark`
 
 // Assignment returns one of the player's assignments that asker may see, without its
 // results.

@@ -20,7 +20,7 @@ const (
 type Note struct {
 	PlayerID  golf.PlayerID // the player it is about
 	ID        int64
-	AuthorID  golf.PlayerID
+	AuthorID  golf.PlayerID // 0 when that account is gone
 	Author    string
 	Kind      string
 	Private   bool // only its author can read it
@@ -41,7 +41,7 @@ type Note struct {
 type Reply struct {
 	NoteID    int64
 	ID        int64
-	AuthorID  golf.PlayerID
+	AuthorID  golf.PlayerID // 0 when that account is gone
 	Author    string
 	Body      string
 	WrittenAt time.Time
@@ -67,9 +67,9 @@ func readAt(player, reader string) string {
 // unreadBy holds for notes with something that somebody else wrote and a reader
 // has not read.
 func unreadBy(player, reader string) string {
-	return `(notes.author_id <> ` + reader + ` and coalesce(notes.edited_at, notes.written_at) > ` + readAt(player, reader) + `
+	return `(notes.author_id is distinct from ` + reader + ` and coalesce(notes.edited_at, notes.written_at) > ` + readAt(player, reader) + `
 		or exists (select 1 from note_replies r
-			where r.player_id = notes.player_id and r.player_id = ` + player + ` and r.note_id = notes.id and r.author_id <> ` + reader + ` and r.removed_at is null
+			where r.player_id = notes.player_id and r.player_id = ` + player + ` and r.note_id = notes.id and r.author_id is distinct from ` + reader + ` and r.removed_at is null
 			and r.written_at > ` + readAt(player, reader) + `))`
 }
 
@@ -82,21 +82,25 @@ var visible = `notes.player_id = @who and notes.removed_at is null and notes.day
 var own = `player_id = @who and id = @id and author_id = @asker and (private or ` + accessFrom("@asker", "@who") + ` is not null)`
 
 // noteText are the columns of a note that its author wrote.
-const noteText = `notes.player_id, notes.id, notes.author_id, notes.kind, notes.private, notes.day, notes.round_id, notes.hole, notes.shot, notes.body, notes.written_at, notes.edited_at`
+const noteText = `notes.player_id, notes.id, coalesce(notes.author_id, 0) as author_id, notes.kind, notes.private, notes.day, notes.round_id, notes.hole, notes.shot, notes.body, notes.written_at, notes.edited_at`
 
-// noteColumns are the columns of a note of a player, but for Unread; a is its
-// author.
-const noteColumns = noteText + `, a.name as author,
+// authorOf is the name of who wrote a row, also after that account has gone.
+func authorOf(row string) string {
+	return `coalesce((select a.name from players a where a.id = ` + row + `.author_id), ` + row + `.author_name)`
+}
+
+// noteColumns are the columns of a note of a player, but for Unread.
+var noteColumns = noteText + `, ` + authorOf("notes") + ` as author,
 	(select max(d.read_at) from note_reads d
-		where d.player_id = notes.player_id and d.player_id = @who and d.note_id = notes.id and d.reader_id <> notes.author_id
+		where d.player_id = notes.player_id and d.player_id = @who and d.note_id = notes.id and d.reader_id is distinct from notes.author_id
 		and (notes.author_id = notes.player_id or d.reader_id = notes.player_id)) as read_at,
 	exists (select 1 from note_replies r
-		where r.player_id = notes.player_id and r.player_id = @who and r.note_id = notes.id and r.author_id <> notes.author_id and r.removed_at is null) as answered`
+		where r.player_id = notes.player_id and r.player_id = @who and r.note_id = notes.id and r.author_id is distinct from notes.author_id and r.removed_at is null) as answered`
 
 // Note returns a note that asker may read. Unread is not filled in.
 func (s *Store) Note(ctx context.Context, asker, who golf.PlayerID, id int64) (Note, error) {
 	return one(ctx, s.q, pgx.RowToStructByName[Note], `
-		select `+noteColumns+`, false as unread from notes join players a on a.id = notes.author_id where notes.id = @id and `+visible,
+		select `+noteColumns+`, false as unread from notes where notes.id = @id and `+visible,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": id})
 }
 
@@ -111,7 +115,7 @@ type NotesOf struct {
 func (s *Store) Notes(ctx context.Context, asker, who golf.PlayerID, of NotesOf) ([]Note, error) {
 	notes, err := many(ctx, s.q, pgx.RowToStructByName[Note], `
 		select `+noteColumns+`, `+unreadBy("@who", "@asker")+` as unread
-		from notes join players a on a.id = notes.author_id
+		from notes
 		where `+visible+` and (@round::bigint = 0 or notes.round_id = @round)
 		order by case when @round::bigint > 0 then coalesce(notes.hole, 0) end, case when @round::bigint > 0 then coalesce(notes.shot, 0) end,
 			case when @round::bigint > 0 then notes.written_at end,
@@ -132,8 +136,8 @@ func (s *Store) fillReplies(ctx context.Context, asker, who golf.PlayerID, notes
 		ids[i], at[notes[i].ID] = notes[i].ID, &notes[i]
 	}
 	replies, err := many(ctx, s.q, pgx.RowToStructByName[Reply], `
-		select r.note_id, r.id, r.author_id, a.name as author, r.body, r.written_at
-		from note_replies r join players a on a.id = r.author_id
+		select r.note_id, r.id, coalesce(r.author_id, 0) as author_id, `+authorOf("r")+` as author, r.body, r.written_at
+		from note_replies r
 		where r.player_id = @who and r.note_id = any(@ids) and r.removed_at is null and `+accessFrom("@asker", "@who")+` is not null
 		order by r.written_at, r.id`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "ids": ids})
@@ -151,14 +155,20 @@ func (s *Store) UnreadNotes(ctx context.Context, who golf.PlayerID) (int, error)
 }
 
 // PrivateNotes lists the private notes of a coach: all of them, or only those on
-// former pupils, which the coach keeps. Author is the name of the pupil. Nobody
+// former pupils, which the coach keeps. PlayerID is the coach for notes on pupils
+// whose accounts have gone; they come last. Author is the name of the pupil. Nobody
 // else can read or answer a private note, so that ReadAt, Answered and Unread are
 // not filled in.
 func (s *Store) PrivateNotes(ctx context.Context, coach golf.PlayerID, ended bool) ([]Note, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Note], `
+	notes, err := many(ctx, s.q, pgx.RowToStructByName[Note], `
 		select `+noteText+`, p.name as author, null::timestamptz as read_at, false as answered, false as unread
 		from notes join players p on p.id = notes.player_id
 		where notes.author_id = @coach and notes.private and notes.removed_at is null
 			and not (@ended and coalesce(notes.day >= `+accessFrom("@coach", "notes.player_id")+`, false))
 		order by lower(p.name), notes.day desc, notes.written_at desc, notes.id`, pgx.StrictNamedArgs{"coach": coach, "ended": ended})
+	if err != nil {
+		return nil, err
+	}
+	kept, err := s.keptNotes(ctx, coach)
+	return append(notes, kept...), err
 }

@@ -71,8 +71,8 @@ func (s *Store) NoticesRead(ctx context.Context, who golf.PlayerID) error {
 // TalkedTo are those who have written in the conversation of a note about a player.
 func (s *Store) TalkedTo(ctx context.Context, who golf.PlayerID, note int64) ([]golf.PlayerID, error) {
 	return many(ctx, s.q, pgx.RowTo[golf.PlayerID], `
-		(select author_id from notes where player_id = @who and id = @note and not private)
+		(select author_id from notes where player_id = @who and id = @note and not private and author_id is not null)
 		union
-		(select author_id from note_replies where player_id = @who and note_id = @note and removed_at is null)`,
+		(select author_id from note_replies where player_id = @who and note_id = @note and removed_at is null and author_id is not null)`,
 		pgx.StrictNamedArgs{"who": who, "note": note})
 }

@@ -138,7 +138,7 @@ func (s *Store) RenewHash(ctx context.Context, who golf.PlayerID, old, renewed s
 }
 
 // DeletePlayer deletes an account with everything it owns. Courses it added stay,
-// without an owner. It returns ErrLastSteward when the others would be left without
+// without an owner, and so does what leavesWritten keeps. It returns ErrLastSteward when the others would be left without
 // a steward.
 func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
@@ -146,6 +146,9 @@ func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
 			return err
 		}
 		if err := tx.leavesCoaches(ctx, who); err != nil {
+			return err
+		}
+		if err := tx.leavesWritten(ctx, who); err != nil {
 			return err
 		}
 		return changeOne(ctx, tx.q, `delete from players where id = @who`, pgx.StrictNamedArgs{"who": who})

@@ -26,6 +26,7 @@ type Removal struct {
 const (
 	RemovedRound      = "round"
 	RemovedNote       = "note"
+	RemovedKept       = "kept"
 	RemovedReply      = "reply"
 	RemovedAssignment = "assignment"
 	RemovedResult     = "result"
@@ -56,6 +57,9 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'note', player_id, id, round_id, id, day, body, removed_at
 			from notes where author_id = @asker and `+back+` and (private or `+accessFrom("@asker", "player_id")+` is not null) and `+ofARound("notes.player_id")+`
+			union all
+			select 'kept', player_id, id, null, id, day, body, removed_at
+			from kept_notes where player_id = @asker and `+back+`
 			union all
 			select 'reply', notes.player_id, r.id, notes.round_id, notes.id, notes.day, r.body, r.removed_at
 			from note_replies r join notes on notes.player_id = r.player_id and notes.id = r.note_id

@@ -82,7 +82,7 @@ var roster = `
 
 // openQuestion holds for questions that nobody but the pupil has answered.
 const openQuestion = `notes.kind = 'question' and not exists (select 1 from note_replies r
-	where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id <> notes.player_id and r.removed_at is null)`
+	where r.player_id = notes.player_id and r.note_id = notes.id and r.author_id is distinct from notes.player_id and r.removed_at is null)`
 
 // Roster lists the players who have given the coach access; month is the first day of
 // the calendar month in which it is read.

@@ -187,7 +187,7 @@ func TestAssignments(t *testing.T) {
 	})
 	p.must(p.RemoveResult(p.ctx, p.pupil, seen[0].Results[0].ID))
 	p.must(p.DeletePlayer(p.ctx, p.coach))
-	if all, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0); err != nil || len(all) != 1 || all[0].Author != nil {
+	if all, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0); err != nil || len(all) != 1 || all[0].AuthorID != nil || *all[0].Author != "Robin" {
 		t.Errorf("after the coach's account was deleted: %+v, %v", all, err)
 	}
 	p.must(p.RemoveAssignment(p.ctx, p.pupil, p.pupil, id))

@@ -17,6 +17,8 @@ var ofSeveralPlayers = map[string]string{
 	"rosterLooks":    "the pupils of a coach",
 	"summaries":      "the pupils of a coach",
 	"PrivateNotes":   "the former pupils of a coach",
+	"ownSecrets":     "what a coach kept private or removed at any pupil's, when the account goes",
+	"signed":         "what a coach wrote to any pupil, when the account goes",
 	"Removed":        "what a coach removed at any pupil's",
 	"MergeCourse":    "everybody's rounds on a course, by a steward",
 	"sweptKinds":     "the daily sweep",

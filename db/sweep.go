@@ -30,9 +30,10 @@ var sweptKinds = []struct{ name, statement string }{
 	{"removed plans", `delete from practice_plans where ` + forGood},
 	{"removed replies", `delete from note_replies where ` + forGood},
 	{"removed notes", `delete from notes where ` + forGood},
+	{"removed kept notes", `delete from kept_notes where ` + forGood},
 	{"removed range sessions", `delete from range_sessions where ` + forGood},
 	{"removed rounds", `delete from rounds where ` + forGood + ` and not exists (
-		select 1 from notes n where n.player_id = rounds.player_id and n.round_id = rounds.id and n.author_id <> n.player_id)`}, // the notes would go with it
+		select 1 from notes n where n.player_id = rounds.player_id and n.round_id = rounds.id and n.author_id is distinct from n.player_id)`}, // the notes would go with it
 }
 
 // sweepLock is the key of the advisory lock that lets one process sweep at a time.

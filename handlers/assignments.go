@@ -49,7 +49,7 @@ func (s *server) withSessions(r *http.Request, pages paths.Whose, most int) ([]c
 func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment {
 	to := coach.Assignment{ID: a.ID, What: a.What, Amount: a.Amount, PassMark: a.PassMark, Figure: a.Figure, Given: golf.DateOf(s.here(r, a.GivenAt)), Due: golf.DateOf(a.DueOn), Done: a.DoneAt != nil, Drill: drillKey(a), Feet: a.Feet, SetUp: a.SetUp}
 	if a.Author != nil {
-		to.By, to.Mine = *a.Author, *a.AuthorID == me(r).ID
+		to.By, to.Mine = *a.Author, a.AuthorID != nil && *a.AuthorID == me(r).ID
 	}
 	for _, res := range a.Results {
 		to.Results = append(to.Results, coach.AssignmentResult{ID: res.ID, Day: golf.DateOf(res.Day), Result: res.Result, Passed: res.Passed})

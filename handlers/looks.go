@@ -70,8 +70,14 @@ func (s *server) keptNotes(w http.ResponseWriter, r *http.Request) error {
 
 func (s *server) removeKeptNote(w http.ResponseWriter, r *http.Request) error {
 	pupil, note := formID(r, "player"), int64(formID(r, "note"))
-	if err := s.store.RemoveNote(r.Context(), me(r).ID, pupil, note); err != nil {
+	kind, err := db.RemovedNote, error(nil)
+	if pupil == me(r).ID { // the pupil's account has gone
+		kind, err = db.RemovedKept, s.store.RemoveKept(r.Context(), me(r).ID, note)
+	} else {
+		err = s.store.RemoveNote(r.Context(), me(r).ID, pupil, note)
+	}
+	if err != nil {
 		return err
 	}
-	return redirectAfterRemoval(w, r, paths.CoachKept, removal{db.RemovedNote, pupil, note})
+	return redirectAfterRemoval(w, r, paths.CoachKept, removal{kind, pupil, note})
 }

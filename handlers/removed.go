@@ -128,10 +128,12 @@ func (s *server) restore(r *http.Request, pages paths.Whose, x db.Removed) (at s
 	return at, err
 }
 
-// restorePractice does so for what belongs to practice.
+// restorePractice does so for what belongs to practice, and for a coach's kept notes.
 func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
 	who := me(r).ID
 	switch x.Kind {
+	case db.RemovedKept:
+		return paths.CoachKept, s.store.RestoreKept(r.Context(), who, x.ID)
 	case db.RemovedTrial:
 		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
 	case db.RemovedSession:

@@ -141,6 +141,8 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
+	r.Get(paths.SquadCSV, s.page(s.squadFile))
+	r.Get(paths.RosterCSV, s.page(s.rosterFile))
 	r.Post(paths.CoachGroups, s.page(s.renameGroup))
 	r.Post(paths.CoachDay, s.page(s.shareFrom))
 	r.Post(paths.CoachResume, s.page(s.resumeCoaching))

@@ -10,22 +10,32 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
+	"strokeledger/web/paths"
 )
 
 // squad compares pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
+	q, err := s.compareSquad(r)
+	if err != nil {
+		return err
+	}
+	return show(w, r, statusOf(q.Days), coach.NewSquadPage(shell(r), q).View())
+}
+
+// compareSquad works out what the chosen pupils lost.
+func (s *server) compareSquad(r *http.Request) (coach.SquadInput, error) {
 	q := readSquad(r)
 	pupils, err := s.pupils(r, db.LookSquad)
 	if err != nil {
-		return err
+		return q, err
 	}
 	of, most := squadRounds(q)
 	rounds, err := s.summaries(r, pupils, of)
 	if err != nil {
-		return err
+		return q, err
 	}
 	if q.Members, err = s.chosenPupils(r, pupils); err != nil {
-		return err
+		return q, err
 	}
 	players := make([]analysis.Player, len(pupils))
 	for i, m := range q.Members {
@@ -33,10 +43,8 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 			players[i] = analysis.Player{Target: m.Target, Rounds: rounds[i]}
 		}
 	}
-	if q.Squad, err = s.engine.Squad(players, most); err != nil {
-		return err
-	}
-	return show(w, r, statusOf(q.Days), coach.NewSquadPage(shell(r), q).View())
+	q.Squad, err = s.engine.Squad(players, most)
+	return q, err
 }
 
 // squadRounds says which rounds to read, and how many of each pupil's to compare; 0 for
@@ -86,5 +94,5 @@ func (s *server) inGroup(r *http.Request, name string) (map[golf.PlayerID]bool, 
 // readSquad reads over which days to compare pupils: without any, over the latest
 // rounds of each.
 func readSquad(r *http.Request) coach.SquadInput {
-	return coach.SquadInput{Days: form.ParseDays(r.URL.Query())}
+	return coach.SquadInput{Days: form.ParseDays(r.URL.Query()), File: paths.SquadFile(r.URL.Query())}
 }

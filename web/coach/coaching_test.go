@@ -52,7 +52,7 @@ func TestCoachingPage(t *testing.T) {
 		"one has access":    {CoachingInput{Coaches: []CoachInput{has}, Unused: 1}, "Coach", "One coach has access.", "1 link has not been used yet."},
 		"some of each":      {CoachingInput{Coaches: []CoachInput{has, waits, has}, Unused: 2}, "Coach", "Two coaches have access, and one is waiting for your approval.", "2 links have not been used yet."},
 		"a coach of one":    {CoachingInput{Coaches: []CoachInput{has}, Roster: RosterInput{Pupils: pupils()[:1], Today: today}}, "Monday 31 August 2026", "Nothing waits.", ""},
-		"a coach of others": {CoachingInput{Roster: RosterInput{Pupils: pupils()[3:5], Today: today}}, "Monday 31 August 2026", "Two things wait, for two of your two pupils.", ""},
+		"a coach of others": {CoachingInput{Roster: RosterInput{Pupils: pupils()[3:5], Today: today}}, "Monday 31 August 2026", "Two things wait, for both of your pupils.", ""},
 	} {
 		p := NewCoachingPage(layout.Page{}, c.in)
 		if p.Heading != c.heading || p.Lede != c.lede || p.Unused != c.unused {

@@ -147,22 +147,35 @@ func (p *RosterPupil) quietWords(days int) string {
 	return fmt.Sprintf("no round for %d days", days)
 }
 
+// someOf says how many of a coach's pupils are meant.
+func someOf(n, pupils int) string {
+	switch {
+	case n < pupils:
+		return words.Spelled(n) + " of your " + words.Spelled(pupils) + " pupils"
+	case n == 2:
+		return "both of your pupils"
+	default:
+		return "all " + words.Spelled(n) + " of your pupils"
+	}
+}
+
 // queueLede says how much waits.
 func queueLede(queue []QueueItem, pupils int) string {
 	who := map[golf.PlayerID]bool{}
 	for _, q := range queue {
 		who[q.player] = true
 	}
-	of := "your " + words.SpelledPlural(pupils, "pupil", "pupils")
 	switch n := len(queue); {
 	case n == 0 && pupils == 1:
 		return "Nothing waits."
+	case n == 0 && pupils == 2:
+		return "Nothing waits for either of your pupils."
 	case n == 0:
-		return "Nothing waits, for none of " + of + "."
+		return "Nothing waits for any of your " + words.Spelled(pupils) + " pupils."
 	case pupils == 1:
 		return words.Capital(words.SpelledPlural(n, "thing waits", "things wait")) + "."
 	default:
-		return fmt.Sprintf("%s, for %s of %s.", words.Capital(words.SpelledPlural(n, "thing waits", "things wait")), words.Spelled(len(who)), of)
+		return fmt.Sprintf("%s, for %s.", words.Capital(words.SpelledPlural(n, "thing waits", "things wait")), someOf(len(who), pupils))
 	}
 }
 

@@ -109,10 +109,10 @@ func TestQueue(t *testing.T) {
 	}, got); diff != "" {
 		t.Error(diff)
 	}
-	if r.Lede != "Eight things wait, for six of your six pupils." || r.Rest != "1 more: one has gone quiet" {
+	if r.Lede != "Eight things wait, for all six of your pupils." || r.Rest != "1 more: one has gone quiet" {
 		t.Errorf("%q %q", r.Lede, r.Rest)
 	}
-	for want, in := range map[string][]RosterPupil{"Nothing waits.": all[4:4], "Nothing waits, for none of your two pupils.": {{Name: "A"}, {Name: "B"}}, "One thing waits.": {all[3]}, "Two things wait.": {all[2]}} {
+	for want, in := range map[string][]RosterPupil{"Nothing waits.": all[4:4], "Nothing waits for either of your pupils.": {{Name: "A"}, {Name: "B"}}, "Nothing waits for any of your three pupils.": {{Name: "A"}, {Name: "B"}, {Name: "C"}}, "Two things wait, for one of your two pupils.": {all[2], {Name: "B"}}, "One thing waits.": {all[3]}, "Two things wait.": {all[2]}} {
 		if len(in) == 0 {
 			in = []RosterPupil{{Name: "A"}}
 		}

@@ -21,6 +21,7 @@ import (
 // game over some days.
 type SquadPage struct {
 	layout.Page
+	File   string // address of the same as a file; empty for none
 	At     string // how many rounds of how many pupils over which days; empty without a round
 	Lede   string // where they lose most together, or why there is nothing to show
 	From   components.Field
@@ -42,6 +43,7 @@ type SquadGroup struct {
 
 // SquadInput is what the page is made of.
 type SquadInput struct {
+	File    string         // address of the same as a file
 	Days    form.Days      // the first day and the last; both left open for the latest rounds of each
 	Members []SquadMember  // all pupils, by name
 	Squad   analysis.Squad // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
@@ -94,7 +96,7 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 			s.Lede = "None of the chosen pupils has entered a round."
 		}
 	default:
-		s.At = in.at(played)
+		s.At, s.File = in.at(played), in.File
 		s.groups(played, in.Squad)
 		s.Table = newSquadTable(played, in.Squad)
 	}

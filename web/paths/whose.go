@@ -25,6 +25,8 @@ const (
 	CoachLooks   = "/coaching/looks"
 	CoachKept    = "/coaching/kept"
 	Squad        = "/coaching/squad"
+	SquadCSV     = "/coaching/squad.csv"
+	RosterCSV    = "/coaching/roster.csv"
 	CoachGroups  = "/coaching/groups"
 	CoachDay     = "/coaching/day"
 	CoachResume  = "/coaching/resume"
@@ -36,6 +38,20 @@ func SquadOf(group string) string {
 		return Squad
 	}
 	return Squad + "?" + url.Values{"group": {group}}.Encode()
+}
+
+// SquadFile is pupils side by side as a file, with the choices that an address makes.
+func SquadFile(chosen url.Values) string {
+	kept := url.Values{}
+	for _, name := range []string{"from", "to", "pupil", "group"} {
+		if given, found := chosen[name]; found {
+			kept[name] = given
+		}
+	}
+	if len(kept) == 0 {
+		return SquadCSV
+	}
+	return SquadCSV + "?" + kept.Encode()
 }
 
 // Notices is the list of what an account was told.

@@ -134,7 +134,7 @@ func crowd() coach.RosterInput {
 
 // squad is three pupils side by side, one of whom has not played.
 func squad() coach.SquadInput {
-	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, Members: []coach.SquadMember{
+	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, File: paths.SquadCSV, Members: []coach.SquadMember{
 		{ID: 4, Name: "Bea Lund", Target: 79, Chosen: true}, {ID: 5, Name: "Dev Marsh", Target: 84, Chosen: true}, {ID: 7, Name: "Ruth Amis", Target: 95}}}
 	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Putting}
 	for i, worst := range []golf.Category{golf.Approach, golf.Putting} {

@@ -481,7 +481,7 @@ func (a AccountPage) View() templ.Component {
 				}
 				return nil
 			})
-			templ_7745c5c3_Err = components.Part("delete", "Delete the account", "This deletes every round you have entered. Courses you added stay for everyone else. It cannot be undone.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var22), templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = components.Part("delete", "Delete the account", "This deletes every round you have entered. Courses you added stay for everyone else, and notes and answers you shared stay with your pupils, under your name. It cannot be undone.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var22), templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

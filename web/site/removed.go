@@ -32,6 +32,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"plan", "Plans of practice", "plan"},
 	{"trial", "Trials of the run-out book", "trial"},
 	{"course", "Courses", "course"},
+	{"kept", "Private notes on former pupils", "note"},
 	{"range", "Range sessions", "range session"},
 }
 
