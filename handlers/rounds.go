@@ -76,13 +76,7 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 	}
 	q := statementInput(r, kept, about, back)
 	q.Today = s.today(r)
-	if q.Coached, err = s.coached(r, about.pages); err != nil {
-		return err
-	}
-	if q.Plan, err = s.planOf(r, about, kept); err != nil {
-		return err
-	}
-	if q.Notes, err = s.notes(r, about.pages, db.NotesOf{Round: kept.ID}); err != nil {
+	if err := s.besideRound(r, about, kept, &q); err != nil {
 		return err
 	}
 	if q, err = accounted(q, kept); err != nil {
@@ -96,6 +90,18 @@ func (s *server) showStatement(w http.ResponseWriter, r *http.Request, kept db.R
 		return err
 	}
 	return show(w, r, statusReturned(back), statement.NewRoundPage(page, q).View())
+}
+
+// besideRound reads what stands beside a round: its coach, its plan and its notes.
+func (s *server) besideRound(r *http.Request, about subject, kept db.Round, q *statement.RoundInput) (err error) {
+	if q.Coached, err = s.coached(r, about.pages); err != nil {
+		return err
+	}
+	if q.Plan, err = s.planOf(r, about, kept); err != nil {
+		return err
+	}
+	q.Notes, err = s.notes(r, about.pages, db.NotesOf{Round: kept.ID})
+	return err
 }
 
 // statementInput is what the statement of a stored round shows.
