@@ -94,9 +94,6 @@ func (s *stance) at(yd, direction float64) Point {
 // heading is the direction from one place to another, in radians clockwise from up.
 func heading(from, to Point) float64 { return math.Atan2(to.X-from.X, to.Y-from.Y) }
 
-// between is the turn from one heading to another, in radians, the shorter way.
-func between(from, to float64) float64 { return math.Remainder(to-from, 2*math.Pi) }
-
 // steps are how finely a stroke is cast: in spreads.
 const (
 	fineStep  = .075
