@@ -10,7 +10,7 @@ import (
 // What fits on the printed page: so many lines of notes and as many of practice,
 // each of so many letters, and so many of the latest results of an assignment.
 const (
-	reportLines   = 13
+	reportLines   = 15
 	reportLetters = 56
 	reportResults = 2
 )
