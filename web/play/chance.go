@@ -127,7 +127,7 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	target := scoreOf(in.Chance.Target)
 	page.Title, page.Here = "Chance of "+target, layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. The range comes from drawing the rounds anew, whole rounds at a time."
+	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. A bad shot makes the next one harder only by where it leaves the ball: who presses after a mistake makes more doubles than these rounds show. The range comes from drawing the rounds anew, whole rounds at a time."
 	if in.Working {
 		target = scoreOf(in.Target)
 	}
