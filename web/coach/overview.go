@@ -39,7 +39,7 @@ type OverviewPage struct {
 	Wrong     components.Summary
 	Arrange   bool   // that form came back
 	ArchiveAt string // where the form that puts the pupil away is sent
-	Away      bool   // the pupil was put away
+	Away      bool   // the pupil is archived
 	Lessons   string // address of lessons and practice
 }
 

@@ -70,7 +70,7 @@ func drawPages() []Page {
 		page("answers-refused", "", sixth, form.ParsePicture(url.Values{"do": {"draw"}, "fairway": {"3"}, "left": {"water"}, "width": {"x"}}, sixth, golf.Yards), play.DrawInput{}),
 		page("rows-refused", "", sixth, kept(sixth, sixthRows+"\nbunkr 404 to 418, across 13 to 22\nwater 300 to 280"), play.DrawInput{Judged: true}),
 		page("file-refused", "", sixth, form.NewPictureForm(sixth), play.DrawInput{File: `{"version": 2}`, FileSaid: []string{"Version: 2; allowed: 1."}}),
-		page("taken-away", "The drawing is taken away.", sixth, form.NewPictureForm(sixth), play.DrawInput{Versions: history[1:]}),
+		page("removed-drawing", "The drawing is removed.", sixth, form.NewPictureForm(sixth), play.DrawInput{Versions: history[1:]}),
 		{"play", "pictures", "full", play.NewPicturesPage(signedIn(own.Play()), play.PicturesInput{Whose: own, Course: 3, Name: "Harrow Fen, white", Holes: []play.PicturedHole{
 			{Hole: sixth, File: play.ReadRows(sixth, sixthRows).File()}, {Hole: fourteenth}}}).View()},
 		{"play", "pictures", "none", play.NewPicturesPage(signedIn(own.Play()), play.PicturesInput{Whose: own, Course: 3, Name: strings.Repeat("Harrow Fen ", 3), Holes: []play.PicturedHole{{Hole: sixth}}}).View()},
