@@ -102,6 +102,7 @@ type ReportInput struct {
 	Span        golf.Span
 	Notes       []notes.Note // the latest first
 	Assignments []Assignment
+	Drills      []DrillDone // that nobody set
 	Today       golf.Date
 	Problem     string // what is wrong with the span that was asked for; empty when nothing is
 }
@@ -136,6 +137,9 @@ func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 	}
 	for _, a := range in.Assignments {
 		r.Practice = append(r.Practice, newAssignmentCard(a, LessonsInput{Whose: whose, Today: in.Today}))
+	}
+	for _, d := range in.Drills {
+		r.Practice = append(r.Practice, d.between(first, last)...)
 	}
 	r.fit()
 	return r
