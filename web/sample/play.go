@@ -255,12 +255,13 @@ func chancePages() []Page {
 		}
 		return Page{"play", "chance", state, play.NewChancePage(shell, in).View()}
 	}
-	coach, few, none, plan, already, working := in, in, in, in, in, in
+	coach, few, none, plan, already, working, level, refused := in, in, in, in, in, in, in, in
+	level.As, refused.As = form.ParseTarget("84"), form.ParseTarget("60")
 	working.Working, working.Chance = true, forecast.Chance{}
 	coach.Whose, coach.Takes = pupil, forecast.Takes{}
 	few.Drawn, few.Thin, few.Played = 0, golf.Enough(golf.ThinLevel, 2, 5), 2
 	none.Rounds, none.Card, none.Drawn = 0, nil, 0
 	plan.Planned, plan.Drawn = true, 1
 	already.Takes = forecast.Takes{Already: true}
-	return []Page{page("full", in), page("coach", coach), page("few-rounds", few), page("no-holes", none), page("plans-aims", plan), page("already", already), page("working", working)}
+	return []Page{page("full", in), page("coach", coach), page("few-rounds", few), page("no-holes", none), page("plans-aims", plan), page("already", already), page("working", working), page("another-level", level), page("level-refused", refused)}
 }
