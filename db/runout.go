@@ -36,8 +36,8 @@ var ErrFull = errors.New("full")
 // NewTrials adds balls to the player's run-out book. enteredAs is made by the page on
 // which they were entered; the same page stores them once. A book of more than
 // golf.MaxTrials is ErrFull.
-func (s *Store) NewTrials(ctx context.Context, who golf.PlayerID, day golf.Date, enteredAs string, trials []golf.Trial) error {
-	return s.Tx(ctx, func(tx *Store) error {
+func (s *Store) NewTrials(ctx context.Context, who golf.PlayerID, day golf.Date, enteredAs string, trials []golf.Trial, remake MakeRunBook) error {
+	return s.changeTrials(ctx, who, remake, func(tx *Store) error {
 		n, err := one(ctx, tx.q, pgx.RowTo[int], `select count(*)::int from runout_trials where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
 		if err != nil {
 			return err
@@ -69,13 +69,17 @@ func (s *Store) Trials(ctx context.Context, asker, who golf.PlayerID) ([]Trial, 
 }
 
 // RemoveTrial removes a ball from the player's book.
-func (s *Store) RemoveTrial(ctx context.Context, who golf.PlayerID, id int64) error {
-	return changeOne(ctx, s.q, `update runout_trials set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
-		pgx.StrictNamedArgs{"who": who, "id": id})
+func (s *Store) RemoveTrial(ctx context.Context, who golf.PlayerID, id int64, remake MakeRunBook) error {
+	return s.changeTrials(ctx, who, remake, func(tx *Store) error {
+		return changeOne(ctx, tx.q, `update runout_trials set removed_at = now() where player_id = @who and id = @id and removed_at is null`,
+			pgx.StrictNamedArgs{"who": who, "id": id})
+	})
 }
 
 // RestoreTrial brings it back.
-func (s *Store) RestoreTrial(ctx context.Context, who golf.PlayerID, id int64) error {
-	return changeOne(ctx, s.q, `update runout_trials set removed_at = null where player_id = @who and id = @id and `+back,
-		pgx.StrictNamedArgs{"who": who, "id": id})
+func (s *Store) RestoreTrial(ctx context.Context, who golf.PlayerID, id int64, remake MakeRunBook) error {
+	return s.changeTrials(ctx, who, remake, func(tx *Store) error {
+		return changeOne(ctx, tx.q, `update runout_trials set removed_at = null where player_id = @who and id = @id and `+back,
+			pgx.StrictNamedArgs{"who": who, "id": id})
+	})
 }
