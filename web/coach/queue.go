@@ -84,7 +84,7 @@ func (p *RosterPupil) queue(today golf.Date) []QueueItem {
 		add(changed, "clear change", p.changeWords(c), "See the months", lastTen(pages).Months())
 	}
 	if late := p.late(today); late > 0 {
-		add(overdue, "late", "with "+p.DueWhat+": "+words.Plural(late, "day", "days")+" over", "See the results", fmt.Sprintf("%s#practice-%d", pages.Lessons(), p.DueID))
+		add(overdue, "late", "with "+p.DueWhat+": "+words.Plural(late, "day", "days")+" over", "See the results", pages.Lessons()+"#"+practiceID(p.DueID))
 	}
 	if days := p.still(today); days > 0 {
 		add(quiet, "quiet", p.quietWords(days), "Write", pages.Lessons()+"#lessons")
