@@ -22,8 +22,11 @@ const (
 	NoticeDeclined NoticeKind = "declined"
 	NoticePractice NoticeKind = "practice"
 	NoticeRecorded NoticeKind = "recorded"
-	NoticeRemoved  NoticeKind = "removed" // practice that a coach set
-	NoticeAsked    NoticeKind = "asked"   // a coach accepted a link
+	NoticeRemoved  NoticeKind = "removed"  // practice that a coach set
+	NoticeArranged NoticeKind = "arranged" // a lesson
+	NoticeMoved    NoticeKind = "moved"
+	NoticeOff      NoticeKind = "off"
+	NoticeAsked    NoticeKind = "asked" // a coach accepted a link
 	NoticeApproved NoticeKind = "approved"
 	NoticeDay      NoticeKind = "day" // another first day is shared
 	NoticeEnded    NoticeKind = "ended"

@@ -47,6 +47,8 @@ var savedTexts = map[string]string{
 	"result":       "The result is recorded.",
 	"session":      "The session is saved.",
 	"plan":         "The plan is yours now, and its drills are added to your practice.",
+	"arranged":     "The lesson is arranged, and the other is told.",
+	"moved":        "The change is saved, and the other is told.",
 	"done":         "The practice is done.",
 	"undone":       "The practice is not done after all.",
 	"course":       "The course is saved.",
