@@ -22,9 +22,12 @@ const (
 	NoticeDeclined NoticeKind = "declined"
 	NoticePractice NoticeKind = "practice"
 	NoticeRecorded NoticeKind = "recorded"
-	NoticeLate     NoticeKind = "late"    // practice whose day has passed
-	NoticeRemoved  NoticeKind = "removed" // practice that a coach set
-	NoticeAsked    NoticeKind = "asked"   // a coach accepted a link
+	NoticeLate     NoticeKind = "late"     // practice whose day has passed
+	NoticeRemoved  NoticeKind = "removed"  // practice that a coach set
+	NoticeAsked    NoticeKind = "asked"    // a coach accepted a link
+	NoticeArranged NoticeKind = "arranged" // a lesson
+	NoticeMoved    NoticeKind = "moved"
+	NoticeOff      NoticeKind = "off"
 	NoticeApproved NoticeKind = "approved"
 	NoticeDay      NoticeKind = "day" // another first day is shared
 	NoticeEnded    NoticeKind = "ended"

@@ -49,6 +49,8 @@ var savedTexts = map[string]string{
 	"plan":         "The plan is yours now, and its drills are added to your practice.",
 	"done":         "The practice is marked as done.",
 	"undone":       "The practice is marked as not done.",
+	"arranged":     "The lesson is arranged. It is among the notices of both of you.",
+	"moved":        "The change is saved. It is among the notices of both of you.",
 	"course":       "The course is saved.",
 	"merged":       "The two courses are merged.",
 	"used":         "The selected rounds now use this card.",

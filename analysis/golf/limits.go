@@ -14,6 +14,8 @@ const (
 	MinWeek    = 60  // minutes of practice in a week
 	WeekStep   = 5   // of those minutes
 
+	MaxAhead = 366 // days until something that is arranged
+
 	MinRating, MaxRating         = 20, 90  // course rating of a whole course
 	MinNineRating, MaxNineRating = 10, 50  // course rating of nine holes
 	MinSlope, MaxSlope           = 55, 155 // slope rating: Rules of Handicapping, Appendix A
