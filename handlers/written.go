@@ -40,7 +40,7 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	return f, s.drilled(r, &f)
 }
 
-// drilled collects the sessions of drills and the plans that were taken.
+// drilled collects the sessions of drills, and what else the player made.
 func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
 	who := me(r).ID
 	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
@@ -50,10 +50,7 @@ func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
 	for _, d := range sessions {
 		f.Sessions = append(f.Sessions, fileOfSession(d))
 	}
-	plans, err := s.store.TakenPlans(r.Context(), who, who)
-	for _, p := range plans {
-		f.Plans = append(f.Plans, fileOfPlan(p))
-	}
+	f.Own, err = madeBy(r.Context(), s.store, who)
 	return err
 }
 

@@ -21,6 +21,7 @@ type Reader struct {
 	listed   bool       // the rounds were read
 	names    golf.Names // of the rounds so far, to keep them distinct
 	place    string     // of the round at hand, for a fault; empty between rounds
+	own      Own        // as far as it was read
 }
 
 // NewReader returns a reader of r.
@@ -78,7 +79,7 @@ func (r *Reader) file(send func(Round) error) error {
 		case "rounds":
 			return r.rounds(name, send)
 		}
-		return r.pass()
+		return r.ownPart(name)
 	})
 	switch {
 	case err != nil:
