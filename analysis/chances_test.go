@@ -16,11 +16,18 @@ var plantedGolfers = flag.Int("planted", 12, "how many golfers of each kind the 
 
 // How the coverage of a chance is counted.
 const (
-	coverRounds = 10    // that each golfer has written down
-	coverTarget = 79    // that each chases, on the reference course
-	coverPlayed = 4000  // rounds of a chance
-	coverTruth  = 40000 // rounds that the truth is counted over
+	coverRounds = 10 // that each golfer has written down
+	coverTarget = 79 // that each chases, on the reference course
 )
+
+// coverPlayed is how many rounds a chance is played for, and the truth counted over:
+// more of them where many golfers are counted.
+func coverPlayed(golfers int) (chance, truth int) {
+	if golfers < 100 {
+		return 2000, 10000
+	}
+	return 4000, 40000
+}
 
 // A kind of golfers of one truth, each with ten rounds of their own.
 type planted struct {
@@ -39,8 +46,8 @@ func plantedKinds() []planted {
 }
 
 // truth is the chance of a kind, counted.
-func (p *planted) truth(t *testing.T) float64 {
-	c, err := forecast.Find(forecast.Ask{Target: coverTarget, Level: coverTarget, Levels: p.levels, Card: expect.ReferenceCourse(), Rounds: coverTruth, Seed: 7, Only: true})
+func (p *planted) truth(t *testing.T, rounds int) float64 {
+	c, err := forecast.Find(forecast.Ask{Target: coverTarget, Level: coverTarget, Levels: p.levels, Card: expect.ReferenceCourse(), Rounds: rounds, Seed: 7, Only: true})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -69,12 +76,13 @@ func (p *planted) golfers(t *testing.T, n int) [][]golf.Played {
 // counted once.
 func TestChanceHoldsTheTruth(t *testing.T) {
 	e, n := NewEngine(), *plantedGolfers
+	played, counted := coverPlayed(n)
 	for _, kind := range plantedKinds() {
-		truth := kind.truth(t)
+		truth := kind.truth(t, counted)
 		held, above := make([]bool, n), make([]bool, n)
 		histories := kind.golfers(t, n)
 		parallel.Do(n, func(i int) {
-			c, err := e.Chance(ChanceInput{History: histories[i], Target: coverTarget, Par18: 72, Card: expect.ReferenceCourse(), Rounds: coverPlayed, Seed: uint64(i), Only: true})
+			c, err := e.Chance(ChanceInput{History: histories[i], Target: coverTarget, Par18: 72, Card: expect.ReferenceCourse(), Rounds: played, Seed: uint64(i), Only: true})
 			if err != nil {
 				t.Error(err)
 				return
