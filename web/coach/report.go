@@ -135,12 +135,7 @@ func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 		card.Who = n.Author // not "You": others read the report
 		r.Written = append(r.Written, card)
 	}
-	for _, a := range in.Assignments {
-		r.Practice = append(r.Practice, newAssignmentCard(a, LessonsInput{Whose: whose, Today: in.Today}))
-	}
-	for _, d := range in.Drills {
-		r.Practice = append(r.Practice, d.between(first, last)...)
-	}
+	r.Practice = practised(in, first, last)
 	r.fit()
 	return r
 }

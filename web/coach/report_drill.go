@@ -13,6 +13,24 @@ type DrillDone struct {
 	Sessions []DrillSession // the earliest first
 }
 
+// practised are what is to be practised, what the player did unasked from one day to
+// another, and last what is done, since a page may not hold all.
+func practised(in ReportInput, first, last golf.Date) []AssignmentCard {
+	var open, done []AssignmentCard
+	for _, a := range in.Assignments {
+		card := newAssignmentCard(a, LessonsInput{Whose: in.Months.At.Whose, Today: in.Today})
+		if a.Done {
+			done = append(done, card)
+		} else {
+			open = append(open, card)
+		}
+	}
+	for _, d := range in.Drills {
+		open = append(open, d.between(first, last)...)
+	}
+	return append(open, done...)
+}
+
 // between is the card of the sessions from one day to another; none without one.
 func (d DrillDone) between(first, last golf.Date) []AssignmentCard {
 	done := slices.Clone(d.Sessions)
