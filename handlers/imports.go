@@ -5,7 +5,9 @@ import (
 	"cmp"
 	"compress/gzip"
 	"context"
+	"crypto/rand"
 	"errors"
+	"fmt"
 	"io"
 	"net/http"
 
@@ -74,7 +76,7 @@ func (s *server) previewFile(r *http.Request) (found entry.PreviewInput, err err
 	if err != nil {
 		return found, err
 	}
-	found.Unknown, found.Settings = file.unknown(), settingsOf(file.settings())
+	found.Unknown, found.Settings, found.Balls = file.unknown(), settingsOf(file.settings()), len(file.balls())
 	if err := packed.Close(); err != nil {
 		return found, err
 	}
@@ -164,7 +166,29 @@ func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, sett
 		far, green := c.Units()
 		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
 	}
+	if err == nil {
+		err = takeBook(ctx, tx, p.ID, file.balls())
+	}
 	return replaced, err
+}
+
+// errBookFull is the answer to a file whose run-out book does not fit.
+var errBookFull = &refusal{http.StatusUnprocessableEntity, "Nothing was imported", fmt.Sprintf("With the run-out book of the file yours would have more than %d trials. Remove some of yours and upload the file again.", golf.MaxTrials)}
+
+// takeBook adds the run-out book of a file to the player's.
+func takeBook(ctx context.Context, tx *db.Store, who golf.PlayerID, balls []accountfile.Ball) error {
+	if len(balls) == 0 {
+		return nil
+	}
+	all := make([]db.Ball, len(balls))
+	for i, b := range balls {
+		all[i] = db.Ball(b)
+	}
+	err := tx.TakeBalls(ctx, who, rand.Text(), all, analysis.RunBook)
+	if errors.Is(err, db.ErrFull) {
+		return errBookFull
+	}
+	return err
 }
 
 // sorted returns the rounds that are new, and those that differ from the stored

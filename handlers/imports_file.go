@@ -22,12 +22,13 @@ const importRowsARound = 100
 // importLimits are the limits of a shots file.
 var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * importRowsARound, Rounds: accountfile.MaxRounds}
 
-// roundsFile is a shots file or an account file. Its settings and unknown columns
-// are known only after its rounds have been read.
+// roundsFile is a shots file or an account file. Its settings, run-out book and
+// unknown columns are known only after its rounds have been read.
 type roundsFile struct {
 	rounds   iter.Seq2[db.Round, error]
 	same     func(a, b db.Round) bool // whether two rounds would be written the same
 	settings func() *accountfile.Settings
+	balls    func() []accountfile.Ball
 	unknown  func() []string
 }
 
@@ -45,6 +46,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 				c := file.Settings()
 				return &c
 			},
+			balls:   file.Balls,
 			unknown: func() []string { return nil },
 		}
 	}
@@ -53,6 +55,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 		rounds:   mapped(file.Rounds(), func(round golf.Round) db.Round { return imported(round, p) }),
 		same:     func(a, b db.Round) bool { return shotsfile.Same(a.Played(), b.Played()) },
 		settings: func() *accountfile.Settings { return nil },
+		balls:    func() []accountfile.Ball { return nil },
 		unknown:  file.Unknown,
 	}
 }

@@ -7,7 +7,7 @@ import (
 
 // Written is what people wrote about an account's game and what practice was set, and
 // what the account measured.
-// It is for people to read; a Reader passes over it.
+// It is for people to read; a Reader passes over all of it but the run-out book.
 type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them

@@ -21,7 +21,7 @@ type ImportPage struct {
 	More     string             // how many faults are not listed: “And 12 more.”; empty for none
 	Rows     []ImportRow        // the rounds of the file, in its order; empty while asking for one
 	Unknown  string             // the columns that are ignored; empty for none
-	There    []string           // sentences about rounds that the player already has; empty for none
+	There    []string           // sentences about the rounds that the player already has, and about the run-out book; empty for none
 	Skip     string             // button that imports only what is new; empty if nothing is
 	Replace  string             // button that also replaces rounds that differ; empty if none do
 	Settings string             // the settings of the file, which can be imported too; empty for none
@@ -54,6 +54,7 @@ func (t There) word() string { return [...]string{"no", "yes", "yes, but differe
 type PreviewInput struct {
 	Rows     []ImportRow
 	Settings *SettingsInput      // nil for none
+	Balls    int                 // of the run-out book, in an account file
 	Unknown  []string            // columns that are ignored
 	count    [ThereOther + 1]int // rounds by what the player has
 }
@@ -115,6 +116,9 @@ func NewPreviewPage(page layout.Page, in PreviewInput) ImportPage {
 			words.Plural(other, "round", "rounds"), words.OneOrMany(other, "it", "them")))
 		p.Replace = fmt.Sprintf("Import all and replace %d", other)
 	}
+	if in.Balls > 0 {
+		p.There = append(p.There, fmt.Sprintf("The file has a run-out book with %s. Those that yours does not have yet are added to it.", words.Plural(in.Balls, "trial", "trials")))
+	}
 	switch {
 	case fresh > 0 && fresh < len(in.Rows):
 		p.Skip = "Import " + words.Plural(fresh, "new round", "new rounds")
@@ -122,6 +126,9 @@ func NewPreviewPage(page layout.Page, in PreviewInput) ImportPage {
 		p.Skip = "Import " + words.Plural(fresh, "round", "rounds")
 	case in.Settings != nil && other == 0:
 		p.Skip = "Import the settings if ticked"
+		if in.Balls > 0 {
+			p.Skip = "Import the run-out book, and the settings if ticked"
+		}
 	}
 	p.Settings = in.Settings.said()
 	if len(in.Unknown) > 0 {

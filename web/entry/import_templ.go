@@ -415,7 +415,7 @@ func (p ImportPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("give", "The file", "A shots file is a CSV file of up to 200,000 rows. An account file has rounds and settings; the notes and practice in it are not imported, because the people who wrote them have no account here. Either can have up to 16 MiB and 2,000 rounds.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var19), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("give", "The file", "A shots file is a CSV file of up to 200,000 rows. An account file has rounds, settings and a run-out book; the notes and practice in it are not imported, because the people who wrote them have no account here. Either can have up to 16 MiB and 2,000 rounds.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var19), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
