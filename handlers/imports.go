@@ -163,13 +163,19 @@ func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, sett
 		return tx.ReplaceRounds(ctx, p.ID, other)
 	})
 	if c := file.settings(); err == nil && c != nil && settings {
-		far, green := c.Units()
-		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
+		err = tx.SaveSettings(ctx, p.ID, settingsIn(*c, p))
 	}
 	if err == nil {
 		err = takeBook(ctx, tx, p.ID, file.balls())
 	}
 	return replaced, err
+}
+
+// settingsIn are the settings of a file as they are stored. A file without a time
+// zone leaves the player's.
+func settingsIn(c accountfile.Settings, p db.Player) db.Settings {
+	far, green := c.Units()
+	return db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)}
 }
 
 // errBookFull is the answer to a file whose run-out book does not fit.

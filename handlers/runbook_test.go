@@ -70,6 +70,33 @@ func TestAStatementIsJudgedByTheRunOutBook(t *testing.T) {
 	}
 }
 
+// The plan counts the short side with the same book, and says so.
+func TestThePlanCountsTheShortSideByTheRunOutBook(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v, coach := s.member("robin"), s.member("ines")
+	v.withRound()
+	v.shortSided()
+	coach.letIn(v, 1, 2, "")
+	const plain = "What too little green added to chips: aim at the side with room."
+	v.mustSee(v.get("/players/1/plan"), plain)
+	v.follows("/players/1/run-out", fromRough("6 18, 6 18, 6 18")...)
+	v.mustSee(v.get("/players/1/plan"), "What too little green added to chips, judged by your run-out book: aim at the side with room.")
+	coach.mustSee(coach.get("/players/1/plan"), "What too little green added to chips, judged by robin’s run-out book: aim at the side with room.")
+}
+
+// The rounds as a file are the same with a book and without one.
+func TestAShotsFileKnowsNoRunOutBook(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	v := s.member("robin")
+	v.withRound()
+	v.shortSided()
+	before := v.get("/export/shots.csv").body
+	v.follows("/players/1/run-out", fromRough("6 18, 6 18, 6 18")...)
+	if after := v.get("/export/shots.csv").body; after != before || !strings.Contains(before, "rough,18,") {
+		t.Errorf("%s\n%s", before, after)
+	}
+}
+
 // While a hole is typed its shots cost what they cost on the statement.
 func TestTheEchoUsesTheRunOutBook(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
