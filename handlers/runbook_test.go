@@ -43,16 +43,16 @@ func TestAStatementIsJudgedByTheRunOutBook(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
 	pupil.shortSided()
-	const at, byModel = "/players/1/rounds/1", "short side by the model: 7.9 yd of run-out from the rough, and green for half of it"
+	const at, byModel = "/players/1/rounds/1", "short side by the model’s run-out: 7.9 yd from the rough, half of it green"
 	before := pupil.teeShot("/rounds/1")
 	pupil.mustSee(pupil.get("/rounds/1"), byModel)
 	coach.follows("/players/2/run-out", fromRough("12 24, 12 24, 12 24")...)
 	pupil.follows("/players/1/run-out", fromRough("6 18, 6 18")...)
 	pupil.mustSee(pupil.get("/rounds/1"), byModel)
 	pupil.follows("/players/1/run-out", fromRough("6 18")...)
-	pupil.mustSee(pupil.get("/rounds/1"), "short side by your run-out book: 12 yd of run-out from the rough, and green for half of it")
+	pupil.mustSee(pupil.get("/rounds/1"), "short side by your run-out book: 12 yd from the rough, half of it green")
 	a := coach.get(at)
-	coach.mustSee(a, "short side by robin’s run-out book: 12 yd of run-out from the rough, and green for half of it")
+	coach.mustSee(a, "short side by robin’s run-out book: 12 yd from the rough, half of it green")
 	if strings.Contains(a.body, "your run-out book") {
 		t.Error("the coach reads of the coach's own book")
 	}
@@ -168,7 +168,7 @@ func TestTheRunOutBookTravels(t *testing.T) {
 		}
 		u.mustSee(u.get("/players/1/run-out"), "3 trials, the last of 2 May 2026.")
 	}
-	u.mustSee(u.get("/rounds/1"), "short side by your run-out book: 12 yd of run-out from the rough, and green for half of it")
+	u.mustSee(u.get("/rounds/1"), "short side by your run-out book: 12 yd from the rough, half of it green")
 	_, book, _ := strings.Cut(file, `"run_out":`)
 	if _, again, _ := strings.Cut(u.get("/export/everything.json").body, `"run_out":`); again != book {
 		t.Errorf("%s\n%s", book, again)
