@@ -2,6 +2,8 @@ package db_test
 
 import (
 	"errors"
+	"fmt"
+	"maps"
 	"slices"
 	"testing"
 
@@ -67,6 +69,41 @@ func TestRemovedTrials(t *testing.T) {
 	p.must(p.RestoreTrial(p.ctx, p.pupil, id, remake))
 	if back, err := p.Trials(p.ctx, p.pupil, p.pupil); err != nil || len(back) != len(all) || back[0].ID != id {
 		t.Errorf("%+v, %v", back, err)
+	}
+}
+
+// Of a file those balls are added that the book does not hold: two that are alike are
+// two, and another player's or a removed one is not held.
+func TestBallsOfAFile(t *testing.T) {
+	p := newPair(t)
+	day := golf.Date{Year: 2026, Month: 5, Day: 2}
+	ball := func(day golf.Date, yd float64) db.Ball { return db.Ball{Day: day, Trial: fromRough(yd)} }
+	p.must(p.NewTrials(p.ctx, p.stranger, day, "page", []golf.Trial{fromRough(9)}, remake))
+	p.must(p.NewTrials(p.ctx, p.pupil, day, "page", []golf.Trial{fromRough(6), fromRough(7)}, remake))
+	held, err := p.Trials(p.ctx, p.pupil, p.pupil)
+	p.must(err)
+	p.must(p.RemoveTrial(p.ctx, p.pupil, held[1].ID, remake))
+	file := []db.Ball{ball(day, 6), ball(day, 6), ball(day, 7), ball(day.AddDays(1), 6), ball(day, 9)}
+	for i := range 3 {
+		p.must(p.TakeBalls(p.ctx, p.pupil, fmt.Sprint("file ", i), file, remake))
+		kept, err := p.Trials(p.ctx, p.pupil, p.pupil)
+		p.must(err)
+		count := map[db.Ball]int{}
+		for _, k := range kept {
+			trial, err := k.Trial()
+			p.must(err)
+			count[db.Ball{Day: golf.DateOf(k.Day), Trial: trial}]++
+		}
+		if want := map[db.Ball]int{file[0]: 2, file[2]: 1, file[3]: 1, file[4]: 1}; !maps.Equal(count, want) {
+			t.Errorf("time %d: %v", i, count)
+		}
+	}
+	many := make([]db.Ball, golf.MaxTrials+1)
+	for i := range many {
+		many[i] = ball(day, 6)
+	}
+	if err := p.TakeBalls(p.ctx, p.pupil, "many", many, remake); !errors.Is(err, db.ErrFull) {
+		t.Errorf("%v", err)
 	}
 }
 

@@ -29,7 +29,7 @@ func shortSideSaid(in ShotInput) string {
 	if !shot.ByRunOut() {
 		return ""
 	}
-	by := "the model"
+	by := "the model’s run-out"
 	switch {
 	case shot.OwnRunKnown && in.Of == "":
 		by = "your run-out book"
@@ -40,7 +40,7 @@ func shortSideSaid(in ShotInput) string {
 		return fmt.Sprintf("short side by %s: the ball stops where it lands, so the green is long enough", by)
 	}
 	from := map[golf.Lie]string{golf.Fairway: "from the fairway", golf.Rough: "from the rough", golf.Bunker: "from sand"}[shot.Lie]
-	return fmt.Sprintf("short side by %s: %s of run-out %s, and green for half of it", by, words.Distance(golf.Tee, shot.Run(), in.Units), cmp.Or(from, "from there"))
+	return fmt.Sprintf("short side by %s: %s %s, half of it green", by, words.Distance(golf.Tee, shot.Run(), in.Units), cmp.Or(from, "from there"))
 }
 
 // countedWith says that the putts of the green of shot k, from 0, count together,

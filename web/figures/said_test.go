@@ -47,14 +47,14 @@ func TestTheShortSideIsJudgedBy(t *testing.T) {
 		units form.Units
 		want  string
 	}{
-		{short, "", form.StandardUnits, "short side by the model: 5.5 yd of run-out from the rough, and green for half of it"},
-		{short, "Bea", form.StandardUnits, "short side by the model: 5.5 yd of run-out from the rough, and green for half of it"},
-		{with(own), "", form.StandardUnits, "short side by your run-out book: 9 yd of run-out from the rough, and green for half of it"},
-		{with(own), "Ines", form.StandardUnits, "short side by Ines’ run-out book: 9 yd of run-out from the rough, and green for half of it"},
-		{with(own), "", metres, "short side by your run-out book: 8.2 m of run-out from the rough, and green for half of it"},
+		{short, "", form.StandardUnits, "short side by the model’s run-out: 5.5 yd from the rough, half of it green"},
+		{short, "Bea", form.StandardUnits, "short side by the model’s run-out: 5.5 yd from the rough, half of it green"},
+		{with(own), "", form.StandardUnits, "short side by your run-out book: 9 yd from the rough, half of it green"},
+		{with(own), "Ines", form.StandardUnits, "short side by Ines’ run-out book: 9 yd from the rough, half of it green"},
+		{with(own), "", metres, "short side by your run-out book: 8.2 m from the rough, half of it green"},
 		{with(func(s *golf.Shot) { s.OwnRunKnown = true }), "", form.StandardUnits, "short side by your run-out book: the ball stops where it lands, so the green is long enough"},
-		{with(func(s *golf.Shot) { s.Lie = golf.Bunker }), "", form.StandardUnits, "short side by the model: 2.8 yd of run-out from sand, and green for half of it"},
-		{with(func(s *golf.Shot) { s.Lie = golf.Recovery }), "", form.StandardUnits, "short side by the model: 5.5 yd of run-out from there, and green for half of it"},
+		{with(func(s *golf.Shot) { s.Lie = golf.Bunker }), "", form.StandardUnits, "short side by the model’s run-out: 2.8 yd from sand, half of it green"},
+		{with(func(s *golf.Shot) { s.Lie = golf.Recovery }), "", form.StandardUnits, "short side by the model’s run-out: 5.5 yd from there, half of it green"},
 		{with(func(s *golf.Shot) { s.GreenKnown, s.GreenToWork = true, 4*golf.Yard }), "", form.StandardUnits, ""},
 		{shot(golf.Rough, 10), "", form.StandardUnits, ""},
 	} {
