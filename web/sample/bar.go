@@ -19,7 +19,7 @@ func barPages() []Page {
 	}
 	return []Page{
 		{"coach", "bar", "player", statement.NewRoundsPage(full(signedIn(paths.Rounds)), statement.RoundsInput{Whose: ownPages}).View()},
-		{"coach", "bar", "coach", coach.NewFormerNotesPage(full(teaches(paths.Coaching)), nil).View()},
+		{"coach", "bar", "of-a-coach", coach.NewFormerNotesPage(full(teaches(paths.Coaching)), nil).View()},
 		{"coach", "bar", "own-game", statement.NewRoundsPage(full(teaches(paths.Rounds)), statement.RoundsInput{Whose: ownPages}).View()},
 	}
 }
