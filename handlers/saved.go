@@ -71,6 +71,7 @@ var savedTexts = map[string]string{
 	"undrawn":      "The drawing is taken away. It can be brought back from the earlier drawings.",
 	"bag":          "The bag is saved.",
 	"range":        "The balls are saved.",
+	"feed-off":     "The feed is off. Its address no longer works.",
 }
 
 // savedText is the message that the address of a request names; it is empty if there

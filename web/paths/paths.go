@@ -40,6 +40,7 @@ const (
 	Healthy       = "/healthz"
 	Help          = "/help"
 	OtherDevices  = "/account/devices/others"
+	Feed          = "/account/feed"
 	Offline       = "/offline"
 	Worker        = "/worker.js"
 	Manifest      = "/manifest.webmanifest"
