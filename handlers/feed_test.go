@@ -89,6 +89,7 @@ func TestFeed(t *testing.T) {
 	}
 	dbtest.Exec(t, s.url, `do $$ begin if (select count(*) from feeds f where octet_length(f.token_hash) = 32 and position('`+token+`' in f::text) = 0) <> 1 then raise 'the database has the secret'; end if; end $$`)
 }
+
 // A wrong, renewed or ended secret, and another account's, get the same answer as any
 // page that is not there; each account has its own feed.
 func TestFeedIsSecret(t *testing.T) {

@@ -12,8 +12,8 @@ import (
 
 // FeedInput is what a feed is made of.
 type FeedInput struct {
-	Site    string   // the address that its links begin with
-	Name    [16]byte // a UUID of this feed, of which its identifiers are made
+	Site    string    // the address that its links begin with
+	Name    [16]byte  // a UUID of this feed, of which its identifiers are made
 	Made    time.Time // when the feed was turned on
 	Notices []Notice  // the latest first
 }
