@@ -18,8 +18,8 @@ import (
 	"strokeledger/web/site"
 )
 
-// feedMost is how often a client may ask for feeds in feedSpan: a program of many
-// readers asks for all of theirs.
+// feedMost is how often a client may ask for what needs a secret in feedSpan: a program
+// of many readers asks for all of their feeds.
 const (
 	feedMost = 60
 	feedSpan = time.Minute
@@ -29,6 +29,8 @@ const (
 func (s *server) feedPages(r chi.Router) {
 	r.Use(httprate.LimitBy(feedMost, feedSpan, byClient, httprate.WithLimitHandler(s.page(s.tooOften))))
 	r.Get(paths.NoticesFeed, s.page(s.feed))
+	r.Get(paths.DigestEnd, s.page(s.digestEnd))
+	r.Post(paths.DigestEnd, s.page(s.endDigest))
 }
 
 // feed answers with the notices of an account as a feed, to whom has its address. The
@@ -112,5 +114,5 @@ func (s *server) elsewhere(r *http.Request, f *site.AccountInput) error {
 	default:
 		f.FeedSince = s.here(r, kept.MadeAt)
 	}
-	return nil
+	return s.mailChosen(r, f)
 }

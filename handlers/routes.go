@@ -77,6 +77,7 @@ func (s *server) accountPages(r chi.Router) {
 	r.Post(paths.OtherDevices, s.page(s.endOtherDevices))
 	r.Post(paths.Delete, s.page(s.deleteAccount))
 	r.Post(paths.Feed, s.page(s.saveFeed))
+	r.Post(paths.Digest, s.page(s.saveDigest))
 	r.Get(paths.Export, s.page(s.export))
 	r.Get(paths.Everything, s.page(s.exportEverything))
 	r.Get(paths.Import, s.page(s.importForm))

@@ -71,6 +71,7 @@ var savedTexts = map[string]string{
 	"undrawn":      "The drawing is taken away. It can be brought back from the earlier drawings.",
 	"bag":          "The bag is saved.",
 	"range":        "The balls are saved.",
+	"digest":       "Your choice of mail is saved.",
 	"feed-off":     "The feed is off. Its address no longer works.",
 }
 

@@ -41,6 +41,7 @@ const (
 	Help          = "/help"
 	OtherDevices  = "/account/devices/others"
 	Feed          = "/account/feed"
+	Digest        = "/account/mail"
 	Offline       = "/offline"
 	Worker        = "/worker.js"
 	Manifest      = "/manifest.webmanifest"
