@@ -26,7 +26,10 @@ const (
 	NoticeArranged NoticeKind = "arranged" // a lesson
 	NoticeMoved    NoticeKind = "moved"
 	NoticeOff      NoticeKind = "off"
-	NoticeAsked    NoticeKind = "asked" // a coach accepted a link
+	NoticeAsked    NoticeKind = "asked"   // a coach accepted a link
+	NoticeRequest  NoticeKind = "request" // a pupil asked by a code
+	NoticeTaken    NoticeKind = "taken"
+	NoticeRefused  NoticeKind = "refused"
 	NoticeApproved NoticeKind = "approved"
 	NoticeDay      NoticeKind = "day" // another first day is shared
 	NoticeEnded    NoticeKind = "ended"

@@ -13,6 +13,7 @@ var ofSeveralPlayers = map[string]string{
 	"otherPupils":    "the other pupils of a coach, when one of them leaves",
 	"roster":         "the pupils of a coach",
 	"endedCoachings": "the pupils whom a coach gave up within a day",
+	"pupilRequests":  "the players who ask a coach",
 	"openQuestions":  "the pupils of a coach",
 	"rosterLooks":    "the pupils of a coach",
 	"summaries":      "the pupils of a coach",

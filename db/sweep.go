@@ -19,6 +19,7 @@ var sweptKinds = []struct{ name, statement string }{
 	{"sessions", `delete from sessions where not (` + liveSession + `)`},
 	{"devices", `delete from devices where seen_at <= now() - interval '` + deviceLife + `'`},
 	{"coach invitations", `delete from coach_invitations where expires_at <= now() - interval '30 days'`},
+	{"requests to coaches", `delete from coach_requests where asked_at <= now() - interval '30 days'`},
 	{"notices", `delete from notices where told_at <= now() - interval '180 days'`},
 	{"ended coachings", `delete from ended_coachings where ended_at <= now() - interval '1 day'`},
 	{"resets", `delete from resets where expires_at <= now()`},

@@ -51,6 +51,11 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 			of.Waiting = append(of.Waiting, c.Name)
 		}
 	}
+	return s.ahead(r, of)
+}
+
+// ahead reads the next lesson of the signed-in player and what is due first.
+func (s *server) ahead(r *http.Request, of *statement.RoundsInput) (err error) {
 	if of.Lesson, err = s.nextLesson(r); err != nil {
 		return err
 	}

@@ -60,6 +60,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Group(s.coursePages)
 	r.Group(s.roundPages)
 	r.Group(s.coachingPages)
+	r.Group(s.codePages)
 	r.Route(paths.Players+"/{player}", s.playersPages)
 }
 
@@ -146,6 +147,14 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachGroups, s.page(s.renameGroup))
 	r.Post(paths.CoachDay, s.page(s.shareFrom))
 	r.Post(paths.CoachResume, s.page(s.resumeCoaching))
+}
+
+// codePages are those of the codes by which pupils ask coaches.
+func (s *server) codePages(r chi.Router) {
+	r.Post(paths.CoachCode, s.page(s.setCode))
+	r.With(s.limited()).Post(paths.CoachAsk, s.page(s.askCoach))
+	r.Post(paths.CoachAnswer, s.page(s.answerRequest))
+	r.Post(paths.CoachWithdraw, s.page(s.withdrawRequest))
 }
 
 // stewardsPages are the pages of a steward.

@@ -34,15 +34,16 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	if f.Lessons, err = s.writtenLessons(r); err != nil {
 		return f, err
 	}
-	if f.RunOut, err = s.writtenTrials(r); err != nil {
-		return f, err
-	}
 	return f, s.drilled(r, &f)
 }
 
-// drilled collects the sessions of drills and the plans that were taken.
-func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
+// drilled collects the run-out book, the sessions of drills and the plans that were
+// taken.
+func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
 	who := me(r).ID
+	if f.RunOut, err = s.writtenTrials(r); err != nil {
+		return err
+	}
 	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
 	if err != nil {
 		return err

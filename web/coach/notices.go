@@ -107,6 +107,12 @@ func (n Notice) access(r *NoticeRow) {
 	switch own := n.Whose.Own; {
 	case n.Kind == "asked":
 		r.Text = "has accepted your link, and waits for you to approve."
+	case n.Kind == "request":
+		r.Text, r.At = "asks you to coach them, with your code.", paths.Coaching+"#requests"
+	case n.Kind == "taken":
+		r.Text = "has accepted you as a pupil, and sees what you share."
+	case n.Kind == "refused":
+		r.Text = "has declined to coach you."
 	case n.Kind == "approved":
 		r.Text, r.At = "has approved you as a coach.", n.Whose.Overview()
 	case n.Kind == "day" && n.What == "":

@@ -30,6 +30,11 @@ const (
 	CoachGroups  = "/coaching/groups"
 	CoachDay     = "/coaching/day"
 	CoachResume  = "/coaching/resume"
+
+	CoachCode     = "/coaching/code"
+	CoachAsk      = "/coaching/ask"
+	CoachAnswer   = "/coaching/answer"
+	CoachWithdraw = "/coaching/withdraw"
 )
 
 // SquadOf is the pupils of a coach's group side by side.
