@@ -26,7 +26,10 @@ const (
 	NoticeArranged NoticeKind = "arranged" // a lesson
 	NoticeMoved    NoticeKind = "moved"
 	NoticeOff      NoticeKind = "off"
-	NoticeAsked    NoticeKind = "asked"   // a coach accepted a link
+	NoticeAsked    NoticeKind = "asked"  // a coach accepted a link
+	NoticeWalked   NoticeKind = "walked" // a round that a coach entered
+	NoticeWalkIn   NoticeKind = "walkin" // it was accepted
+	NoticeWalkOut  NoticeKind = "walkout"
 	NoticeRequest  NoticeKind = "request" // a pupil asked by a code
 	NoticeTaken    NoticeKind = "taken"
 	NoticeRefused  NoticeKind = "refused"

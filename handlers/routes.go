@@ -185,6 +185,17 @@ func (s *server) playersPages(r chi.Router) {
 	s.practicePages(r)
 	s.playPages(r)
 	s.lessonPages(r)
+	s.walkedPages(r)
+}
+
+// walkedPages are the rounds that a coach enters for a player.
+func (s *server) walkedPages(r chi.Router) {
+	r.Get("/walked", s.page(s.walkedRounds))
+	r.Post("/walked", s.page(s.beginWalked))
+	r.Get("/walked/{walked}", s.page(s.walked))
+	r.Post("/walked/{walked}", s.page(s.saveWalked))
+	r.Post("/walked/{walked}/answer", s.page(s.answerWalked))
+	r.Post("/walked/{walked}/remove", s.page(s.removeWalked))
 }
 
 // practicePages are the pages of a player's practice.

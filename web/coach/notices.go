@@ -88,6 +88,12 @@ func (n Notice) row() NoticeRow {
 		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), r.At+"#practice"
 	case "removed":
 		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
+	case "walked":
+		r.Text, r.At = fmt.Sprintf("has entered a round for you to accept: %s.", n.What), n.Whose.WalkedRounds()
+	case "walkin":
+		r.Text, r.At = fmt.Sprintf("has accepted the round that you entered: %s.", n.What), n.Whose.Rounds()
+	case "walkout":
+		r.Text, r.At = fmt.Sprintf("has declined the round that you entered: %s.", n.What), n.Whose.WalkedRounds()
 	case "arranged":
 		r.Text, r.At = fmt.Sprintf("has arranged a lesson: %s.", n.What), n.Whose.NextLesson()
 	case "moved":
