@@ -98,6 +98,9 @@ func (s *server) notices(w http.ResponseWriter, r *http.Request) error {
 		if n.NoteID != nil {
 			to.Note = *n.NoteID
 		}
+		if n.CourseID != nil && n.Hole != nil {
+			to.Course, to.Hole = *n.CourseID, *n.Hole
+		}
 		all = append(all, to)
 	}
 	if err := s.store.NoticesRead(r.Context(), me(r).ID); err != nil {

@@ -87,29 +87,43 @@ func (p playing) key(kind string, h golf.CardHole, more ...any) [32]byte {
 
 // playHole is where to aim on a hole.
 func (s *server) playHole(w http.ResponseWriter, r *http.Request) error {
-	p, err := s.playing(r)
+	p, _, in, err := s.holeInput(r)
 	if err != nil {
 		return err
 	}
-	d, err := s.ofDrawn(r)
-	if err != nil {
-		return err
+	return s.showHolePlan(w, r, http.StatusOK, p, in)
+}
+
+// holeInput is what the page of a hole is made of.
+func (s *server) holeInput(r *http.Request) (p playing, d drawn, in play.HoleInput, err error) {
+	if p, err = s.playing(r); err != nil {
+		return p, d, in, err
 	}
-	in := play.HoleInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Holes: holeNumbers(p.course),
+	if d, err = s.ofDrawn(r); err != nil {
+		return p, d, in, err
+	}
+	in = play.HoleInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Holes: holeNumbers(p.course),
 		Hole: d.hole, As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Flag: r.URL.Query().Get("flag")}
 	in.Picture, in.Drawn = play.PictureOf(d.hole, p.files[d.hole.Number])
 	if in.Drawn {
 		if err := s.aimed(r, p, &in); err != nil {
-			return err
+			return p, d, in, err
 		}
 		if in.By, err = s.drawnBy(r, p.about, d); err != nil {
-			return err
+			return p, d, in, err
 		}
 	}
+	advice, err := s.advised(r, p, d.hole.Number)
+	in.Advice = advice[d.hole.Number]
+	return p, d, in, err
+}
+
+// showHolePlan shows the page of a hole.
+func (s *server) showHolePlan(w http.ResponseWriter, r *http.Request, status int, p playing, in play.HoleInput) error {
 	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, play.NewHolePage(s.shellOf(r, p.about), in).View())
+	return show(w, r, status, play.NewHolePage(s.shellOf(r, p.about), in).View())
 }
 
 // drawnBy says who drew a hole, and when.
@@ -185,6 +199,9 @@ const planBudget = 1500 * time.Millisecond
 func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err error) {
 	in = play.RoundInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
 		As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Today: s.today(r), Plans: map[int]analysis.HolePlan{}, Compare: p.toCompare()}
+	if in.Advice, err = s.advised(r, p, 0); err != nil {
+		return in, err
+	}
 	late := time.NewTimer(planBudget)
 	defer late.Stop()
 	enough := false
@@ -201,9 +218,12 @@ func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err 
 		if _, known := s.worked.look(p.key("hole", h)); !known && enough {
 			continue
 		}
-		if in.Plans[h.Number], err = s.holePlan(r, p, h); err != nil {
+		plan, err := s.holePlan(r, p, h)
+		if err != nil {
 			return in, err
 		}
+		plan.Taken = takenOn(in.Advice[h.Number])
+		in.Plans[h.Number] = plan
 	}
 	return in, nil
 }

@@ -33,7 +33,20 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	if f.RunOut, err = s.writtenTrials(r); err != nil {
 		return f, err
 	}
+	if f.Holes, err = s.writtenOfHoles(r); err != nil {
+		return f, err
+	}
 	return f, s.drilled(r, &f)
+}
+
+// writtenOfHoles is what coaches say of holes for the player.
+func (s *server) writtenOfHoles(r *http.Request) (all []accountfile.HoleNote, err error) {
+	kept, err := s.store.AllAdvice(r.Context(), me(r).ID)
+	for _, a := range kept {
+		all = append(all, accountfile.HoleNote{By: a.Coach, Course: a.Course, Tee: a.Tee, Hole: a.Hole, Note: a.Note, Proposes: a.Proposes, Club: a.Club, Side: a.SideYd, Long: a.LongYd,
+			Answer: string(a.Answer), Written: a.WrittenAt})
+	}
+	return all, err
 }
 
 // drilled collects the sessions of drills, and what else the player made.

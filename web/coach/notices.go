@@ -18,9 +18,12 @@ type Notice struct {
 	Whose paths.Whose
 	Round golf.RoundID // 0 for none
 	Note  int64        // 0 for none
-	What  string       // a practice, a target or a day; may be empty
+	What  string       // a practice, a target, a day or a hole; may be empty
 	At    time.Time
 	New   bool // not read before
+
+	Course golf.CourseID // of a hole; 0 for none
+	Hole   int
 }
 
 // NoticesPage lists what the reader was told.
@@ -88,10 +91,27 @@ func (n Notice) row() NoticeRow {
 		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), r.At+"#practice"
 	case "removed":
 		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
+	case "hole_advice", "hole_taken", "hole_declined":
+		n.hole(&r)
 	default:
 		n.access(&r)
 	}
 	return r
+}
+
+// hole words a notice about a hole, and leads to its plan.
+func (n Notice) hole(r *NoticeRow) {
+	if r.At = n.Whose.Play(); n.Hole != 0 {
+		r.At = n.Whose.HolePlan(n.Course, n.Hole, "") + "#advice"
+	}
+	switch n.Kind {
+	case "hole_advice":
+		r.Text = fmt.Sprintf("says something of %s.", n.What)
+	case "hole_taken":
+		r.Text = fmt.Sprintf("has taken what you proposed for %s.", n.What)
+	default:
+		r.Text = fmt.Sprintf("keeps the best aim on %s instead of what you proposed.", n.What)
+	}
 }
 
 // access words a notice about access. To the pupil it leads to where access is given,
