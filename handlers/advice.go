@@ -125,15 +125,16 @@ func (s *server) answerAdvice(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if a.CoachID != nil {
-		s.tellCoach(r, about, *a.CoachID, playing{about: about, course: d.course}.noticeOf(kind, d.hole.Number))
-	}
+	s.tellCoach(r, about, a.CoachID, playing{about: about, course: d.course}.noticeOf(kind, d.hole.Number))
 	return saved(w, r, about.pages.HolePlan(d.course.ID, d.hole.Number, ""), what)
 }
 
-// tellCoach tells a coach who still has access.
-func (s *server) tellCoach(r *http.Request, about subject, coach golf.PlayerID, n db.Notice) {
-	if _, err := s.store.Seen(r.Context(), coach, about.player.ID); err == nil {
-		s.tell(r, coach, n)
+// tellCoach tells a coach whose account is there and who still has access.
+func (s *server) tellCoach(r *http.Request, about subject, coach *golf.PlayerID, n db.Notice) {
+	if coach == nil {
+		return
+	}
+	if _, err := s.store.Seen(r.Context(), *coach, about.player.ID); err == nil {
+		s.tell(r, *coach, n)
 	}
 }
