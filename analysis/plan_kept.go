@@ -33,7 +33,7 @@ type KeptItem struct {
 }
 
 // EngineVersion names what a plan's figures were worked out with.
-func EngineVersion() string { return compare.SummaryVersion(golf.StandardBoundary) }
+func EngineVersion() string { return compare.EngineVersion() }
 
 // planFile is a kept plan as it is written.
 type planFile struct {

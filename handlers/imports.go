@@ -5,7 +5,9 @@ import (
 	"cmp"
 	"compress/gzip"
 	"context"
+	"crypto/rand"
 	"errors"
+	"fmt"
 	"io"
 	"net/http"
 	"time"
@@ -75,7 +77,7 @@ func (s *server) previewFile(r *http.Request) (found entry.PreviewInput, err err
 	if err != nil {
 		return found, err
 	}
-	found.Unknown, found.Settings, found.Own = file.unknown(), settingsOf(file.settings()), ownOf(file.own())
+	found.Unknown, found.Settings, found.Own = file.unknown(), settingsOf(file.settings()), ownOf(file.own(), len(file.balls()))
 	if found.Settings != nil {
 		found.Settings.Bag = len(file.own().Bag)
 	}
@@ -122,8 +124,8 @@ func settingsOf(c *accountfile.Settings) *entry.SettingsInput {
 }
 
 // ownOf counts what else a file holds.
-func ownOf(o accountfile.Own) entry.OwnInput {
-	return entry.OwnInput{Drawings: o.Pictures(), Courses: len(o.Drawn), Ranges: len(o.Ranges), Plans: len(o.Plans)}
+func ownOf(o accountfile.Own, trials int) entry.OwnInput {
+	return entry.OwnInput{Trials: trials, Drawings: o.Pictures(), Courses: len(o.Drawn), Ranges: len(o.Ranges), Plans: len(o.Plans)}
 }
 
 // errNothingWaits is the answer when a file is confirmed twice, or too late.
@@ -181,6 +183,9 @@ func importWaiting(ctx context.Context, tx *db.Store, terms importTerms) (replac
 	if err == nil {
 		err = takeRest(ctx, tx, terms, file)
 	}
+	if err == nil {
+		err = takeBook(ctx, tx, p.ID, file.balls())
+	}
 	return replaced, err
 }
 
@@ -205,6 +210,25 @@ func takeSettings(ctx context.Context, tx *db.Store, p db.Player, c *accountfile
 	}
 	far, green := c.Units()
 	return tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
+}
+
+// errBookFull is the answer to a file whose run-out book does not fit.
+var errBookFull = &refusal{http.StatusUnprocessableEntity, "Nothing was imported", fmt.Sprintf("With the run-out book of the file yours would have more than %d trials. Remove some of yours and upload the file again.", golf.MaxTrials)}
+
+// takeBook adds the run-out book of a file to the player's.
+func takeBook(ctx context.Context, tx *db.Store, who golf.PlayerID, balls []accountfile.Ball) error {
+	if len(balls) == 0 {
+		return nil
+	}
+	all := make([]db.Ball, len(balls))
+	for i, b := range balls {
+		all[i] = db.Ball(b)
+	}
+	err := tx.TakeBalls(ctx, who, rand.Text(), all, analysis.RunBook)
+	if errors.Is(err, db.ErrFull) {
+		return errBookFull
+	}
+	return err
 }
 
 // sorted returns the rounds that are new, and those that differ from the stored

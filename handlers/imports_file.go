@@ -23,12 +23,14 @@ const importRowsARound = 100
 var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * importRowsARound, Rounds: accountfile.MaxRounds}
 
 // roundsFile is a shots file or an account file. Its settings, what is the account's
-// own and unknown columns are known only after its rounds have been read.
+// own, its run-out book and unknown columns are known only after its rounds have been
+// read.
 type roundsFile struct {
 	rounds   iter.Seq2[db.Round, error]
 	same     func(a, b db.Round) bool // whether two rounds would be written the same
 	settings func() *accountfile.Settings
 	own      func() accountfile.Own
+	balls    func() []accountfile.Ball
 	unknown  func() []string
 }
 
@@ -47,6 +49,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 				return &c
 			},
 			own:     file.Own,
+			balls:   file.Balls,
 			unknown: func() []string { return nil },
 		}
 	}
@@ -56,6 +59,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 		same:     func(a, b db.Round) bool { return shotsfile.Same(a.Played(), b.Played()) },
 		settings: func() *accountfile.Settings { return nil },
 		own:      func() accountfile.Own { return accountfile.Own{} },
+		balls:    func() []accountfile.Ball { return nil },
 		unknown:  file.Unknown,
 	}
 }

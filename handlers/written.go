@@ -6,6 +6,7 @@ import (
 	"strokeledger/analysis/accountfile"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 )
 
 // written collects the notes and practice for a player's account file. It leaves
@@ -27,7 +28,7 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
-	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenTrials, s.writtenOfHoles, s.drilled} {
+	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenLessons, s.writtenTrials, s.writtenOfHoles, s.drilled} {
 		if err := collect(r, &f); err != nil {
 			return f, err
 		}
@@ -73,6 +74,15 @@ func (s *server) writtenPractice(r *http.Request, f *accountfile.Written) error 
 	given, err := s.store.Assignments(r.Context(), me(r).ID, me(r).ID, 0)
 	for _, a := range given {
 		f.Practice = append(f.Practice, fileOfPractice(a))
+	}
+	return err
+}
+
+// writtenLessons are the lessons that the player arranged, for the same file.
+func (s *server) writtenLessons(r *http.Request, f *accountfile.Written) error {
+	kept, err := s.store.Lessons(r.Context(), me(r).ID, me(r).ID, golf.Date{})
+	for _, l := range kept {
+		f.Lessons = append(f.Lessons, accountfile.Lesson{With: l.Coach, Day: golf.DateOf(l.Day).String(), Time: form.TimeOf(l.Starts).Text, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed})
 	}
 	return err
 }

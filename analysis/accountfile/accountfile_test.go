@@ -192,6 +192,7 @@ func TestHostileFilesAreStoppedEarly(t *testing.T) {
 		"holes without end":     {begins + hole, oneHole + ",", "more than 18 holes"},
 		"empty holes":           {begins + hole, "{},", "number and par"},
 		"shots without end":     {begins + hole + strings.TrimSuffix(oneHole, oneShot+`,{"lie":"green","distance_in":240}]}`), oneShot + ",", "more than 60 shots"},
+		"trials without end":    {begins + `],"run_out":[`, oneBall + ",", "more than 2000 run_out"},
 		"nested deeply":         {`{"x":`, "[", "nested more than 32 deep"},
 		"nested objects":        {`{"x":`, `{"a":`, "nested more than 32 deep"},
 		"a huge text":           {`{"x":"`, "aaaaaaaa", "longer than 65536 bytes"},

@@ -9,6 +9,7 @@ type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
+	Lessons  []Lesson   `json:"lessons,omitempty"`
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
 	Holes    []HoleNote `json:"holes,omitempty"`
@@ -64,6 +65,16 @@ type Note struct {
 	Body    string    `json:"body"`           // as it was typed
 	Written time.Time `json:"written"`        // when
 	Replies []Reply   `json:"replies,omitempty"`
+}
+
+// Lesson is a lesson that the account arranged with a coach.
+type Lesson struct {
+	With   string `json:"with"`           // name of the coach
+	Day    string `json:"day"`            // as YYYY-MM-DD
+	Time   string `json:"time,omitempty"` // as 17:30, where it takes place
+	Place  string `json:"place,omitempty"`
+	Aim    string `json:"aim,omitempty"`
+	Agreed string `json:"agreed,omitempty"`
 }
 
 // Reply is an answer to a note, the earliest first.

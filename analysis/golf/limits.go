@@ -14,6 +14,7 @@ const (
 	MinWeek    = 60  // minutes of practice in a week
 	WeekStep   = 5   // of those minutes
 
+	MaxAhead                   = 366     // days until something that is arranged
 	MaxTeeClubs                = 7       // clubs for the tee in a bag
 	MinClubYards, MaxClubYards = 60, 400 // length of one of them, in yards
 	MinBendYards, MaxBendYards = 1, 60   // by which its ball ends beside its aim

@@ -77,6 +77,7 @@ type OwnInput struct {
 	Courses  int // that they are of
 	Ranges   int // sessions on the range
 	Plans    int // of practice
+	Trials   int // of the run-out book
 }
 
 // Add adds a round with the holes that were played; score is in whole strokes.
@@ -177,6 +178,9 @@ func (o OwnInput) said() string {
 	}
 	if o.Plans > 0 {
 		all = append(all, words.Plural(o.Plans, "plan of practice", "plans of practice"))
+	}
+	if o.Trials > 0 {
+		all = append(all, words.Plural(o.Trials, "trial", "trials")+" of the run-out book")
 	}
 	if len(all) == 0 {
 		return ""

@@ -438,7 +438,7 @@ func (p ImportPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("give", "The file", "A shots file is a CSV file of up to 200,000 rows. An account file has settings, rounds, the bag, drawings, sessions on the range and plans of practice; its notes and what was set to practise are not imported, because the people who wrote them have no account here. Either can have up to 16 MiB and 2,000 rounds.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var20), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("give", "The file", "A shots file is a CSV file of up to 200,000 rows. An account file has settings, rounds, the bag, drawings, sessions on the range, plans of practice and the run-out book; its notes and what was set to practise are not imported, because the people who wrote them have no account here. Either can have up to 16 MiB and 2,000 rounds.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var20), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -172,6 +172,9 @@ func previewPages() []Page {
 	settings := &entry.SettingsInput{Name: Player, Far: "yd", Green: "ft", Target: 79, Clubs: "d 3w 5i 7i pw"}
 	preview := func(state string, settings *entry.SettingsInput, unknown []string, there ...entry.There) Page {
 		in := entry.PreviewInput{Settings: settings, Unknown: unknown}
+		if settings != nil {
+			in.Own.Trials = 12
+		}
 		for i, th := range there {
 			in.Add("Medal "+strconv.Itoa(i+1), golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 2 + i}, Course: "Harrow Fen", Tee: "white",
 				Holes: []golf.Hole{{Number: 1, Par: 4, ScoreOnly: 5}, {Number: 2, Par: 3, ScoreOnly: 4}}}, 9, th)
