@@ -78,6 +78,8 @@ var savedTexts = map[string]string{
 	"undrawn":      "The drawing is removed. You can restore it from the earlier drawings.",
 	"bag":          "The bag is saved.",
 	"range":        "The balls are saved.",
+	"digest":       "Your choice of mail is saved.",
+	"feed-off":     "The feed is off. Its address no longer works.",
 }
 
 // savedText is the message that the address of a request names; it is empty if there
