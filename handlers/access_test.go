@@ -58,7 +58,7 @@ var access = map[string]may{
 	"GET /months": {303, 303, 303, 303}, "POST /marks": typo, "POST /marks/{mark}/remove": {303, 404, 404, 303},
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
-	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private, "GET /coaching/squad.csv": private, "GET /coaching/roster.csv": private,
+	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private, "GET /coaching/squad/sheet": {303, 303, 303, 303}, "GET /coaching/squad.csv": private, "GET /coaching/roster.csv": private,
 	"POST /coaching/groups": {303, 303, 303, 303}, "GET /notices": private, "POST /coaching/day": absent, "POST /coaching/resume": absent,
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,

@@ -16,10 +16,12 @@ func (s *server) rosterFile(w http.ResponseWriter, r *http.Request) error {
 	return sendTable(w, "roster.csv", coach.RosterTable(q))
 }
 
-// squadFile sends pupils side by side as a CSV file; days that cannot be used are
-// answered by the page that says so.
+// squadFile sends pupils side by side as a CSV file, all of them when nobody is chosen;
+// days that cannot be used are answered by the page that says so.
 func (s *server) squadFile(w http.ResponseWriter, r *http.Request) error {
-	q, err := s.compareSquad(r)
+	q := s.readSquad(r)
+	q.All = q.All || !r.URL.Query().Has("pupil") && r.FormValue("group") == ""
+	q, err := s.compareSquad(r, q)
 	if err != nil {
 		return err
 	}

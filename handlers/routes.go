@@ -141,6 +141,7 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Get(paths.CoachKept, s.page(s.keptNotes))
 	r.Post(paths.CoachKept, s.page(s.removeKeptNote))
 	r.Get(paths.Squad, s.page(s.squad))
+	r.Get(paths.SquadSheet, s.page(s.squadSheet))
 	r.Get(paths.SquadCSV, s.page(s.squadFile))
 	r.Get(paths.RosterCSV, s.page(s.rosterFile))
 	r.Post(paths.CoachGroups, s.page(s.renameGroup))

@@ -32,28 +32,6 @@ const (
 	CoachResume  = "/coaching/resume"
 )
 
-// SquadOf is the pupils of a coach's group side by side.
-func SquadOf(group string) string {
-	if group == "" {
-		return Squad
-	}
-	return Squad + "?" + url.Values{"group": {group}}.Encode()
-}
-
-// SquadFile is pupils side by side as a file, with the choices that an address makes.
-func SquadFile(chosen url.Values) string {
-	kept := url.Values{}
-	for _, name := range []string{"from", "to", "pupil", "group"} {
-		if given, found := chosen[name]; found {
-			kept[name] = given
-		}
-	}
-	if len(kept) == 0 {
-		return SquadCSV
-	}
-	return SquadCSV + "?" + kept.Encode()
-}
-
 // Notices is the list of what an account was told.
 const Notices = "/notices"
 

@@ -34,6 +34,8 @@ func coachPages() []Page {
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
 	wrongDays := squad()
 	wrongDays.Days.To.Problem = "The last day is before the first."
+	nothingShared := squad()
+	nothingShared.Shared = analysis.Shared{Told: 2}
 	away := squad()
 	away.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, len(away.Members))}
 	withBar := pupils
@@ -60,6 +62,11 @@ func coachPages() []Page {
 		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
 		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
 		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
+		Page{"coach", "squad", "choosing", coach.NewSquadPage(pupils, choosing()).View()},
+		Page{"coach", "squad", "nothing-shared", coach.NewSquadPage(pupils, nothingShared).View()},
+		Page{"coach", "squad", "sheet", coach.NewSquadSheet(pupils, lessonOf("")).View()},
+		Page{"coach", "squad", "sheet-of-one-place", coach.NewSquadSheet(pupils, lessonOf("putting 3-6")).View()},
+		Page{"coach", "squad", "sheet-too-few", coach.NewSquadSheet(pupils, squad()).View()},
 		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay), To: form.DayOf(coachingDay)}}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
@@ -134,7 +141,7 @@ func crowd() coach.RosterInput {
 
 // squad is three pupils side by side, one of whom has not played.
 func squad() coach.SquadInput {
-	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, File: paths.SquadCSV, Members: []coach.SquadMember{
+	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, At: paths.SquadChosen(nil).Of([]golf.PlayerID{4, 5}), Units: form.StandardUnits, Today: coachingDay, Groups: []string{"Juniors", "Tuesday six"}, Members: []coach.SquadMember{
 		{ID: 4, Name: "Bea Lund", Target: 79, Chosen: true}, {ID: 5, Name: "Dev Marsh", Target: 84, Chosen: true}, {ID: 7, Name: "Ruth Amis", Target: 95}}}
 	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Putting}
 	for i, worst := range []golf.Category{golf.Approach, golf.Putting} {
@@ -150,6 +157,7 @@ func squad() coach.SquadInput {
 		row.Lost.Cells[0] = cell(all)
 		in.Squad.Together[0] += all / 2
 	}
+	in.Shared = shared(0, 1)
 	return in
 }
 
