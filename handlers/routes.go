@@ -174,6 +174,8 @@ func (s *server) playersPages(r chi.Router) {
 	r.Get("/rounds/{year}/book", s.page(s.seenYearBook))
 	r.Get("/lessons", s.page(s.lessons))
 	r.Get("/report", s.page(s.report))
+	r.Get("/report.csv", s.page(s.reportFile))
+	r.Get("/beside", s.page(s.beside))
 	s.practicePages(r)
 	s.playPages(r)
 	s.lessonPages(r)

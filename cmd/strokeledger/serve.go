@@ -59,8 +59,8 @@ func servePrivately(ctx context.Context, config serveConfig, s streams, log *slo
 	return runServer(ctx, config, s, log)
 }
 
-// runServer answers requests from a database, and sweeps the database daily, until
-// the context ends.
+// runServer answers requests from a database, and does what is done daily, until the
+// context ends.
 func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Logger) error {
 	store, err := db.Open(ctx, config.database)
 	if err != nil {
@@ -88,6 +88,7 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	sweeping, stopSweeping := context.WithCancel(ctx)
 	var sweeper sync.WaitGroup
 	sweeper.Go(func() { store.SweepDaily(sweeping, log) })
+	sweeper.Go(func() { handlers.PeersDaily(sweeping, store, log) })
 	defer func() { stopSweeping(); sweeper.Wait() }()
 	return serveUntil(ctx, listener, handlers.New(store, options))
 }

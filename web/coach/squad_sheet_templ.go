@@ -233,7 +233,7 @@ func (d SheetDrill) view() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, "</p><table class=\"plain-table numbers sheet-table\"><caption>Strokes a round there, what is usual at the score, and what to reach; bold is more than usual</caption> <thead><tr><th scope=\"col\">Pupil</th><th scope=\"col\">Loses</th><th scope=\"col\">Usual</th><th scope=\"col\">Mark</th><th scope=\"col\">Reached</th></tr></thead> <tbody>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, "</p><table class=\"plain-table numbers sheet-table\"><caption>Strokes a round there, what is usual at the score, and what to reach; bold is more than usual</caption> <thead><tr><th scope=\"col\">Pupil</th><th scope=\"col\">Loses</th><th scope=\"col\">Usual</th><th scope=\"col\">Mark</th><th scope=\"col\" class=\"write-cell\">Reached</th></tr></thead> <tbody>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

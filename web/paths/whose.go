@@ -102,6 +102,9 @@ func (w Whose) at(page string) string { return Players + "/" + number(int64(w.Pl
 // Overview is what a coach needs to know of the player before a lesson.
 func (w Whose) Overview() string { return w.at("") }
 
+// Beside is a player beside golfers of the same score.
+func (w Whose) Beside() string { return w.at("/beside") }
+
 // Groups is where a coach sorts the player into groups.
 func (w Whose) Groups() string { return w.at("/groups") }
 
@@ -212,6 +215,11 @@ func (w Whose) Report() string { return w.at("/report") }
 // ReportOf is that page about another span.
 func (w Whose) ReportOf(span golf.Span) string {
 	return w.Report() + "?" + url.Values{"span": {span.String()}}.Encode()
+}
+
+// ReportFile is the rounds of a span one by one, as a file.
+func (w Whose) ReportFile(span golf.Span) string {
+	return w.at("/report.csv") + "?" + url.Values{"span": {span.String()}}.Encode()
 }
 
 // Lessons is where coach and pupil write to each other, with the practice.

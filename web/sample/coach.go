@@ -46,7 +46,7 @@ func coachPages() []Page {
 	later, lately := pupils, squad()
 	later.Since = coachingDay.AddDays(-3)
 	lately.Days = form.Days{}
-	return append(append(reportPages(), overviewPages()...),
+	return append(append(append(reportPages(), overviewPages()...), besidePages()...),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
