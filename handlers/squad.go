@@ -23,7 +23,7 @@ func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
 }
 
 // compareSquad works out what the chosen pupils lost, and what they share; with nobody
-// chosen, what all share who were not put away.
+// chosen, what all share who are not archived.
 func (s *server) compareSquad(r *http.Request, q coach.SquadInput) (coach.SquadInput, error) {
 	pupils, err := s.pupils(r, db.LookSquad)
 	if err != nil {
@@ -93,7 +93,7 @@ func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
 }
 
 // chosenPupils are the pupils, with those who are to be compared: those of a group, or
-// who are chosen, or all but those put away; and the names of all groups.
+// who are chosen, or all but those archived; and the names of all groups.
 func (s *server) chosenPupils(r *http.Request, pupils []db.Pupil, everybody bool) (all []coach.SquadMember, groups []string, err error) {
 	kept, err := s.store.Groups(r.Context(), me(r).ID)
 	if err != nil {

@@ -48,7 +48,7 @@ type SquadGroup struct {
 // SquadInput is what the page, and its sheet, are made of.
 type SquadInput struct {
 	At      paths.SquadChoice // what the address chooses
-	All     bool              // everybody comes who was not put away
+	All     bool              // everybody comes who is not archived
 	Row     string            // what the lesson is to be about, as compare.Row is written; empty for what they share
 	Units   form.Units        // of the reader
 	Today   golf.Date
@@ -56,7 +56,7 @@ type SquadInput struct {
 	Members []SquadMember          // all pupils, by name
 	Groups  []string               // the names of the coach's groups
 	Squad   analysis.Squad         // a row for each member, empty unless chosen; what they lost against a golfer at their targets
-	Shared  analysis.Shared        // what the chosen ones share; all who were not put away while nobody is chosen
+	Shared  analysis.Shared        // what the chosen ones share; all who are not archived while nobody is chosen
 	Lesson  []analysis.LessonDrill // on the sheet alone
 }
 

@@ -33,7 +33,7 @@ func SquadChosen(query url.Values) SquadChoice {
 	return SquadChoice{kept}
 }
 
-// Everybody is the same with everybody who was not put away.
+// Everybody is the same with everybody who is not archived.
 func (s SquadChoice) Everybody() SquadChoice { return s.with("who", "all").with("pupil").with("group") }
 
 // Of is the same with some pupils.
