@@ -61,7 +61,7 @@ type BesideInput struct {
 
 // NewBesidePage makes the page.
 func NewBesidePage(page layout.Page, in BesideInput) BesidePage {
-	page.Title, page.Here, page.BodyClass = "Golfers of the same score", layout.Here(in.Whose, in.Whose.Plan()), "beside-page"
+	page.Title, page.Here = "Golfers of the same score", layout.Here(in.Whose, in.Whose.Plan())
 	page.Foot = fmt.Sprintf("Strokes for 18 holes against %s golfer. Usual is what a golfer of the model loses who plays every part of the game equally well and has the same score. Clear and leaning are told by what is likely after the rounds, in which few strokes count for little.", words.A(in.Target))
 	b := BesidePage{Page: page, Axis: components.NewAxis(partScale, words.Tick), Back: components.Link{At: in.Whose.Plan(), Name: "Practice plan"}}
 	if !in.Whose.Own {

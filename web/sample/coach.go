@@ -2,6 +2,7 @@ package sample
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"strokeledger/analysis"
@@ -32,21 +33,14 @@ func coachPages() []Page {
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Ended: []coach.EndInput{{Player: 1, Coach: 5, CoachName: "Zed Ames", Own: true}, {Player: 6, Coach: 1, PlayerName: "Gwen Hale"}}, Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
-	wrongDays := squad()
-	wrongDays.Days.To.Problem = "The last day is before the first."
-	nothingShared := squad()
-	nothingShared.Shared = analysis.Shared{Told: 2}
-	away := squad()
-	away.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, len(away.Members))}
 	withBar := pupils
 	withBar.Pupil = pupilBar()
 	own, pupil, empty := lessons(ownPages), lessons(pupilsPages), coach.LessonsInput{Whose: ownPages, Name: Player, Target: 79, Today: coachingDay}
 	first := lessons(pupilsPages)
 	first.Visit = time.Time{}
-	later, lately := pupils, squad()
+	later := pupils
 	later.Since = coachingDay.AddDays(-3)
-	lately.Days = form.Days{}
-	return append(append(append(reportPages(), overviewPages()...), besidePages()...),
+	return append(slices.Concat(reportPages(), overviewPages(), besidePages(), squadPages()),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
@@ -58,16 +52,6 @@ func coachPages() []Page {
 		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
 		Page{"coach", "end", "pupil", coach.NewEndPage(pupils, coach.EndInput{Player: 4, Coach: 1, PlayerName: "Bea Lund", CoachName: Player}).View()},
-		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
-		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
-		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
-		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
-		Page{"coach", "squad", "choosing", coach.NewSquadPage(pupils, choosing()).View()},
-		Page{"coach", "squad", "nothing-shared", coach.NewSquadPage(pupils, nothingShared).View()},
-		Page{"coach", "squad", "sheet", coach.NewSquadSheet(pupils, lessonOf("")).View()},
-		Page{"coach", "squad", "sheet-of-one-place", coach.NewSquadSheet(pupils, lessonOf("putting 3-6")).View()},
-		Page{"coach", "squad", "sheet-too-few", coach.NewSquadSheet(pupils, squad()).View()},
-		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay), To: form.DayOf(coachingDay)}}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
 		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(withBar, pupil).View()},

@@ -10,6 +10,28 @@ import (
 	"strokeledger/web/paths"
 )
 
+// squadPages are a group lesson while it is chosen, side by side, and on paper.
+func squadPages() []Page {
+	pupils := teaches(paths.Coaching)
+	wrongDays, nothingShared, away, lately := squad(), squad(), squad(), squad()
+	wrongDays.Days.To.Problem = "The last day is before the first."
+	nothingShared.Shared = analysis.Shared{Told: 2}
+	away.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, len(away.Members))}
+	lately.Days = form.Days{}
+	return []Page{
+		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
+		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
+		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
+		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
+		Page{"coach", "squad", "choosing", coach.NewSquadPage(pupils, choosing()).View()},
+		Page{"coach", "squad", "nothing-shared", coach.NewSquadPage(pupils, nothingShared).View()},
+		Page{"coach", "squad", "sheet", coach.NewSquadSheet(pupils, lessonOf("")).View()},
+		Page{"coach", "squad", "sheet-of-one-place", coach.NewSquadSheet(pupils, lessonOf("putting 3-6")).View()},
+		Page{"coach", "squad", "sheet-too-few", coach.NewSquadSheet(pupils, squad()).View()},
+		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(signedIn(paths.Coaching), coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay), To: form.DayOf(coachingDay)}}).View()},
+	}
+}
+
 // shared is what some members of a squad lose beyond the usual: putting and a band of
 // it together, and bunkers the last of them alone.
 func shared(members ...int) analysis.Shared {
