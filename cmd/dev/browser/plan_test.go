@@ -64,3 +64,37 @@ func TestTheTitleOfAFormOnAHoleIsALine(t *testing.T) {
 		}
 	}
 }
+
+// brokenWords are the words of a table of sessions that a line's end cuts in two.
+const brokenWords = `(() => {
+	const broken = [];
+	for (const cell of document.querySelectorAll(".session-table :is(th, td)")) {
+		const walk = document.createTreeWalker(cell, NodeFilter.SHOW_TEXT);
+		for (let text = walk.nextNode(); text; text = walk.nextNode()) {
+			for (const word of text.data.matchAll(/[^\s-]+/g)) {
+				const range = document.createRange();
+				range.setStart(text, word.index);
+				range.setEnd(text, word.index + word[0].length);
+				if (new Set([...range.getClientRects()].map((r) => Math.round(r.top))).size > 1) broken.push(word[0]);
+			}
+		}
+	}
+	return document.querySelector(".session-table tbody td") ? broken.join() : "no session";
+})()`
+
+// On a phone the tables of sessions break lines between words.
+func TestTablesOfSessionsKeepTheirWords(t *testing.T) {
+	ctx := tab(t, 360, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range []string{"/players/2/drills/start-line", linked(t, ctx, "/players/2/log", "/drills/")} {
+		do(t, ctx, chromedp.Navigate(app.URL+path), chromedp.WaitReady(".session-table"))
+		for _, width := range []int64{320, 360} {
+			fits(t, ctx, path, width)
+			if got := evaluates(t, ctx, brokenWords); got != "" {
+				t.Errorf("%s at %d px: %s", path, width, got)
+			}
+		}
+	}
+}
