@@ -141,6 +141,8 @@ func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Remove
 		return pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedRange:
 		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
+	case db.RemovedLesson:
+		return pages.NextLesson(), s.restoreLesson(r, pages, x.ID)
 	case db.RemovedPlan:
 		return pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
 	default:

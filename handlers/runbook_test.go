@@ -162,7 +162,7 @@ func TestTheRunOutBookTravels(t *testing.T) {
 	there := newSite(t, Options{SignUp: SignUpOpen})
 	u := there.member("robin")
 	for range 2 {
-		u.mustSee(u.upload(file), "The file has a run-out book with 3 trials. Those that yours does not have yet are added to it.")
+		u.mustSee(u.upload(file), "It also has 3 trials of the run-out book.")
 		if a := u.post("/import/confirm", "there", "skip"); a.status != http.StatusSeeOther {
 			t.Fatalf("%d %s", a.status, a.body)
 		}

@@ -22,6 +22,7 @@ type Reader struct {
 	balls    []Ball     // of the run-out book so far
 	names    golf.Names // of the rounds so far, to keep them distinct
 	place    string     // of the round at hand, for a fault; empty between rounds
+	own      Own        // as far as it was read
 }
 
 // NewReader returns a reader of r.
@@ -81,7 +82,7 @@ func (r *Reader) file(send func(Round) error) error {
 		case "run_out":
 			return r.readBalls(name)
 		}
-		return r.pass()
+		return r.ownPart(name)
 	})
 	switch {
 	case err != nil:

@@ -13,6 +13,7 @@ import (
 
 // Notice is what somebody did that the reader is told.
 type Notice struct {
+	ID    int64  // of the reader's notices
 	Kind  string // a key of noticeTexts, or one that depends on whose pages it is about
 	By    string // who did it
 	Whose paths.Whose
@@ -21,6 +22,9 @@ type Notice struct {
 	What  string       // a practice, a target or a day; may be empty
 	At    time.Time
 	New   bool // not read before
+
+	Practice int64     // 0 for none
+	Day      golf.Date // for which late practice was set; zero for none
 }
 
 // NoticesPage lists what the reader was told.
@@ -85,13 +89,37 @@ func (n Notice) row() NoticeRow {
 	case "practice":
 		r.Text, r.At = fmt.Sprintf("has set “%s” to practise.", n.What), r.At+"#practice"
 	case "recorded":
-		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), r.At+"#practice"
+		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), n.atPractice()
+	case "late":
+		r.Text, r.At = n.late(), n.atPractice()
 	case "removed":
 		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
+	case "arranged":
+		r.Text, r.At = fmt.Sprintf("has arranged a lesson: %s.", n.What), n.Whose.NextLesson()
+	case "moved":
+		r.Text, r.At = fmt.Sprintf("has changed the lesson: %s.", n.What), n.Whose.NextLesson()
+	case "off":
+		r.Text, r.At = fmt.Sprintf("has cancelled the lesson: %s.", n.What), n.Whose.NextLesson()
 	default:
 		n.access(&r)
 	}
 	return r
+}
+
+// late says which day has passed; it stays true when the practice is done afterwards.
+func (n Notice) late() string {
+	if n.Whose.Own {
+		return fmt.Sprintf("set “%s” to be done by %s. That day has passed.", n.What, words.ShortDay(n.Day))
+	}
+	return fmt.Sprintf("did not finish “%s” by %s.", n.What, words.ShortDay(n.Day))
+}
+
+// atPractice leads to the practice that a notice is about, or to all of it.
+func (n Notice) atPractice() string {
+	if n.Practice == 0 {
+		return n.Whose.Lessons() + "#practice"
+	}
+	return n.Whose.Lessons() + "#" + practiceID(n.Practice)
 }
 
 // access words a notice about access. To the pupil it leads to where access is given,
@@ -111,6 +139,10 @@ func (n Notice) access(r *NoticeRow) {
 		r.Text = "has given up the access to your pages."
 	case n.Kind == "ended":
 		r.Text = "has ended your access."
+	case n.Kind == "gone" && own:
+		r.Text = "has deleted the account, and no longer sees your pages. What you shared stays with you."
+	case n.Kind == "gone":
+		r.Text, r.At = "has deleted the account. Any private notes of yours are kept.", paths.CoachKept
 	case own:
 		r.Text = "has the access to your pages again."
 	default:

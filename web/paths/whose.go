@@ -54,8 +54,23 @@ func SquadFile(chosen url.Values) string {
 	return SquadCSV + "?" + kept.Encode()
 }
 
-// Notices is the list of what an account was told.
-const Notices = "/notices"
+// Notices is the list of what an account was told, NoticesFeed the same as a feed for
+// somebody with its secret, and DigestEnd where the mail about it ends.
+const (
+	Notices     = "/notices"
+	NoticesFeed = "/notices/feed"
+	DigestEnd   = "/notices/mail/end"
+)
+
+// DigestEndOf is where a player who has the token of the mail about notices ends it.
+func DigestEndOf(player golf.PlayerID, token string) string {
+	return DigestEnd + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
+}
+
+// NoticesFeedOf is the address of a player's feed.
+func NoticesFeedOf(player golf.PlayerID, token string) string {
+	return NoticesFeed + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
+}
 
 // Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {
@@ -238,6 +253,18 @@ func (w Whose) ReportOf(span golf.Span) string {
 
 // Lessons is where coach and pupil write to each other, with the practice.
 func (w Whose) Lessons() string { return w.at("/lessons") }
+
+// Arranged is where a lesson to come is changed.
+func (w Whose) Arranged(lesson int64) string { return w.Lessons() + "/" + number(lesson) }
+
+// CancelLesson calls a lesson off.
+func (w Whose) CancelLesson(lesson int64) string { return w.Arranged(lesson) + "/remove" }
+
+// LessonFile is a lesson as a file for a calendar.
+func (w Whose) LessonFile(lesson int64) string { return w.Arranged(lesson) + "/lesson.ics" }
+
+// NextLesson is the place of the lessons to come.
+func (w Whose) NextLesson() string { return w.Lessons() + "#next-lesson" }
 
 // Handicap is the estimate of the player's handicap.
 func (w Whose) Handicap() string { return w.at("/handicap") }
