@@ -4,6 +4,7 @@ go 1.26.8
 
 require (
 	github.com/a-h/templ v0.3.1100
+	github.com/arran4/golang-ical v0.3.4
 	github.com/chromedp/cdproto v0.159.0
 	github.com/chromedp/chromedp v0.23.0
 	github.com/go-chi/chi/v5 v5.5.0

@@ -22,14 +22,21 @@ const (
 	NoticeDeclined NoticeKind = "declined"
 	NoticePractice NoticeKind = "practice"
 	NoticeRecorded NoticeKind = "recorded"
-	NoticeLate     NoticeKind = "late"    // practice whose day has passed
-	NoticeRemoved  NoticeKind = "removed" // practice that a coach set
-	NoticeAsked    NoticeKind = "asked"   // a coach accepted a link
+	NoticeLate     NoticeKind = "late"     // practice whose day has passed
+	NoticeRemoved  NoticeKind = "removed"  // practice that a coach set
+	NoticeAsked    NoticeKind = "asked"    // a coach accepted a link
+	NoticeArranged NoticeKind = "arranged" // a lesson
+	NoticeMoved    NoticeKind = "moved"
+	NoticeOff      NoticeKind = "off"
 	NoticeApproved NoticeKind = "approved"
 	NoticeDay      NoticeKind = "day" // another first day is shared
 	NoticeEnded    NoticeKind = "ended"
 	NoticeResumed  NoticeKind = "resumed"
 	NoticeGone     NoticeKind = "gone" // the account was deleted
+
+	NoticeHole         NoticeKind = "hole_advice" // a coach says something of a hole
+	NoticeHoleTaken    NoticeKind = "hole_taken"
+	NoticeHoleDeclined NoticeKind = "hole_declined"
 )
 
 // Notice is what somebody did that another is told.
@@ -40,24 +47,27 @@ type Notice struct {
 	OfID    golf.PlayerID
 	RoundID *golf.RoundID
 	NoteID  *int64
-	What    string // a practice or a target; may be empty
+	What    string // a practice, a target or a hole; may be empty
 	ToldAt  time.Time
 
 	PracticeID *int64     // of a practice that was recorded or is late
 	OnDay      *time.Time // for which a late practice was set
 	ReadAt     *time.Time
+
+	CourseID *golf.CourseID // of a hole
+	Hole     *int
 }
 
 // Tell tells somebody, in the name of who did it.
 func (s *Store) Tell(ctx context.Context, by, to golf.PlayerID, n Notice) error {
 	_, err := change(ctx, s.q, `
-		insert into notices (player_id, kind, by_name, of_id, round_id, note_id, practice_id, what)
-		select @to, @kind, p.name, @of, @round, @note, @practice::bigint, @what from players p where p.id = @by`,
-		pgx.StrictNamedArgs{"to": to, "by": by, "kind": n.Kind, "of": n.OfID, "round": n.RoundID, "note": n.NoteID, "practice": n.PracticeID, "what": n.What})
+		insert into notices (player_id, kind, by_name, of_id, round_id, note_id, practice_id, what, course_id, hole)
+		select @to, @kind, p.name, @of, @round, @note, @practice::bigint, @what, @course, @hole from players p where p.id = @by`,
+		pgx.StrictNamedArgs{"to": to, "by": by, "kind": n.Kind, "of": n.OfID, "round": n.RoundID, "note": n.NoteID, "practice": n.PracticeID, "what": n.What, "course": n.CourseID, "hole": n.Hole})
 	return err
 }
 
-const noticeColumns = `id, kind, by_name, of_id, round_id, note_id, practice_id, on_day, what, told_at, read_at`
+const noticeColumns = `id, kind, by_name, of_id, round_id, note_id, practice_id, on_day, what, told_at, read_at, course_id, hole`
 
 // noticesMost is how many notices are listed.
 const noticesMost = 100

@@ -35,6 +35,7 @@ const (
 	RemovedPlan       = "plan"
 	RemovedTrial      = "trial"
 	RemovedRange      = "range"
+	RemovedLesson     = "lesson"
 )
 
 // Removed is something that asker may bring back.
@@ -78,9 +79,12 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'session', player_id, id, null, 0, day, name, removed_at
 			from drill_sessions where player_id = @asker and `+back+`
-		union all
+			union all
 			select 'range', player_id, id, null, 0, day, club, removed_at
 			from range_sessions where player_id = @asker and `+back+`
+			union all
+			select 'lesson', player_id, id, null, 0, day, aim, removed_at
+			from lessons where @asker in (coach_id, player_id) and `+back+` and `+accessFrom("@asker", "player_id")+` is not null
 			union all
 			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
 			from practice_plans where player_id = @asker and `+back+`

@@ -19,6 +19,8 @@ var signed = []string{
 	`update notes set author_name = @name where author_id = @who and player_id <> @who`,
 	`update note_replies set author_name = @name where author_id = @who and player_id <> @who`,
 	`update assignments set author_name = @name where author_id = @who and player_id <> @who`,
+	`update lessons set coach_name = @name where coach_id = @who and player_id <> @who`,
+	`update hole_advice set coach_name = @name where coach_id = @who`,
 }
 
 // ownSecrets deletes what nobody but an author could read or bring back.

@@ -27,6 +27,7 @@ var sweptKinds = []struct{ name, statement string }{
 	{"removed sessions of drills", `delete from drill_sessions where ` + forGood},
 	{"removed results", `delete from assignment_results where ` + forGood},
 	{"removed practice", `delete from assignments where ` + forGood},
+	{"removed lessons", `delete from lessons where ` + forGood},
 	{"removed plans", `delete from practice_plans where ` + forGood},
 	{"removed replies", `delete from note_replies where ` + forGood},
 	{"removed notes", `delete from notes where ` + forGood},

@@ -77,7 +77,9 @@ var access = map[string]may{
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/remove": {404, 303, 404, 303},
-	"POST /players/{player}/target":                          {404, 422, 404, 303}, "POST /players/{player}/target/answer": absent,
+	"POST /players/{player}/lessons":                         {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}": {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}/remove": {404, 303, 404, 303},
+	"GET /players/{player}/lessons/{lesson}/lesson.ics": seen,
+	"POST /players/{player}/target":                     {404, 422, 404, 303}, "POST /players/{player}/target/answer": absent,
 	"POST /sign-out": {303, 303, 303, 303},
 }
 
@@ -85,6 +87,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
+	"POST /players/{player}/lessons/{lesson}/remove",
 	"POST /players/{player}/sessions/{session}/remove", "POST /players/{player}/plans/{plan}/remove",
 	"POST /marks/{mark}/remove", "POST /rounds/{round}/remove", "POST /courses/{course}/remove",
 	"POST /accounts/{player}/reset/remove", "POST /accounts/leave", "POST /accounts/{player}/steward", "POST /sign-out",
@@ -97,6 +100,7 @@ var fromADay = map[string]int{
 	"POST /players/{player}/notes/{note}": 404, "POST /players/{player}/notes/{note}/remove": 404,
 	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
 	"POST /players/{player}/assignments/{assignment}/remove": 404,
+	"POST /players/{player}/lessons/{lesson}":                404, "POST /players/{player}/lessons/{lesson}/remove": 404, // of another coach
 }
 
 // steered are the answers to the steward where they are not those to others: the
@@ -126,6 +130,7 @@ func (s testSite) furnished() (owner, coach visitor) {
 		coach.post("/players/1/notes", "round", "1", "body", "The safe side."), coach.post("/players/1/notes/1/replies", "body", "The left."),
 		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
 		coach.post("/players/1/target", "target", "82"),
+		coach.post("/players/1/lessons", "day", time.Now().AddDate(0, 0, 10).Format(time.DateOnly), "aim", "Start line"),
 		owner.post("/players/1/drills/start-line", "entered", "a-page-of-before", "day", "2026-08-01", "feet", "6", "tries", "mmlrm", "press", "save"),
 		owner.post("/marks", "day", "2026-05-01", "what", "A lesson"),
 		owner.post("/players/1/bag/range", "range_club", "driver", "day", "2026-10-02", "balls", strings.Repeat("3 left, 4 short\n", 10)),

@@ -61,6 +61,9 @@ func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error)
 	if q.Assignments, err = s.withSessions(r, pages, lessonAssignments); err != nil {
 		return err
 	}
+	if err := s.readArranged(r, q); err != nil {
+		return err
+	}
 	proposals, err := s.store.Proposals(r.Context(), me(r).ID, pages.Player)
 	if err != nil {
 		return err

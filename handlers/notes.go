@@ -77,7 +77,7 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (s *server) writeLesson(w http.ResponseWriter, r *http.Request, about subject) error {
-	f := form.ParseLesson(r.Form)
+	f := form.ParseLesson(r.Form, s.today(r))
 	if !f.Sound() {
 		return s.showLessons(w, r, about, form.Returned{Lesson: &f})
 	}

@@ -24,7 +24,7 @@ func (s *server) overview(w http.ResponseWriter, r *http.Request) error {
 
 // showOverview shows it; back is a form that has problems, empty for none.
 func (s *server) showOverview(w http.ResponseWriter, r *http.Request, about subject, back form.Returned) error {
-	q := coach.OverviewInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target, Units: unitsOf(me(r)), Today: s.today(r), Returned: back}
+	q := coach.OverviewInput{Whose: about.pages, Name: about.player.Name, Target: about.player.Target, Units: unitsOf(me(r)), Today: s.today(r), Me: me(r).ID, Returned: back}
 	page, err := s.ofPupil(r, about)
 	if err != nil {
 		return err
@@ -72,6 +72,9 @@ func (s *server) readWritten(r *http.Request, about subject, q *coach.OverviewIn
 		return err
 	}
 	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
+		return err
+	}
+	if q.Lessons, err = s.arranged(r, about.pages); err != nil {
 		return err
 	}
 	q.Marks, err = s.markedDays(r, about.player.ID)

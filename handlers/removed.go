@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/layout"
@@ -135,11 +136,13 @@ func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Remove
 	case db.RemovedKept:
 		return paths.CoachKept, s.store.RestoreKept(r.Context(), who, x.ID)
 	case db.RemovedTrial:
-		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
+		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID, analysis.RunBook)
 	case db.RemovedSession:
 		return pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedRange:
 		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
+	case db.RemovedLesson:
+		return pages.NextLesson(), s.restoreLesson(r, pages, x.ID)
 	case db.RemovedPlan:
 		return pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
 	default:

@@ -51,6 +51,9 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 			of.Waiting = append(of.Waiting, c.Name)
 		}
 	}
+	if of.Lesson, err = s.nextLesson(r); err != nil {
+		return err
+	}
 	first, err := s.assignments(r, of.Whose, 1)
 	if err != nil {
 		return err

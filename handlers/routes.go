@@ -226,6 +226,10 @@ func (s *server) lessonPages(r chi.Router) {
 	r.Post("/assignments/{assignment}/results/{result}/remove", s.page(s.removeResult))
 	r.Post("/assignments/{assignment}/done", s.page(s.tickOff))
 	r.Post("/assignments/{assignment}/remove", s.page(s.removeAssignment))
+	r.Post("/lessons", s.page(s.arrangeLesson))
+	r.Post("/lessons/{lesson}", s.page(s.rearrangeLesson))
+	r.Post("/lessons/{lesson}/remove", s.page(s.cancelLesson))
+	r.Get("/lessons/{lesson}/lesson.ics", s.page(s.lessonFile))
 	r.Post("/target", s.page(s.proposeTarget))
 	r.Post("/target/answer", s.page(s.answerTarget))
 }

@@ -6,6 +6,7 @@ import (
 	"strokeledger/analysis/accountfile"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 )
 
 // written collects the notes and practice for a player's account file. It leaves
@@ -30,13 +31,16 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	if f.Practice, err = s.writtenPractice(r); err != nil {
 		return f, err
 	}
+	if f.Lessons, err = s.writtenLessons(r); err != nil {
+		return f, err
+	}
 	if f.RunOut, err = s.writtenTrials(r); err != nil {
 		return f, err
 	}
 	return f, s.drilled(r, &f)
 }
 
-// drilled collects the sessions of drills and the plans that were taken.
+// drilled collects the sessions of drills, and what else the player made.
 func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
 	who := me(r).ID
 	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
@@ -46,10 +50,7 @@ func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
 	for _, d := range sessions {
 		f.Sessions = append(f.Sessions, fileOfSession(d))
 	}
-	plans, err := s.store.TakenPlans(r.Context(), who, who)
-	for _, p := range plans {
-		f.Plans = append(f.Plans, fileOfPlan(p))
-	}
+	f.Own, err = madeBy(r.Context(), s.store, who)
 	return err
 }
 
@@ -67,6 +68,15 @@ func (s *server) writtenPractice(r *http.Request) (all []accountfile.Practice, e
 	given, err := s.store.Assignments(r.Context(), me(r).ID, me(r).ID, 0)
 	for _, a := range given {
 		all = append(all, fileOfPractice(a))
+	}
+	return all, err
+}
+
+// writtenLessons are the lessons that the player arranged, for the same file.
+func (s *server) writtenLessons(r *http.Request) (all []accountfile.Lesson, err error) {
+	kept, err := s.store.Lessons(r.Context(), me(r).ID, me(r).ID, golf.Date{})
+	for _, l := range kept {
+		all = append(all, accountfile.Lesson{With: l.Coach, Day: golf.DateOf(l.Day).String(), Time: form.TimeOf(l.Starts).Text, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed})
 	}
 	return all, err
 }

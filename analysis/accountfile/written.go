@@ -1,20 +1,18 @@
 package accountfile
 
-import (
-	"encoding/json"
-	"time"
-)
+import "time"
 
-// Written is what people wrote about an account's game and what practice was set, and
-// what the account measured.
-// It is for people to read; a Reader passes over it.
+// Written is what a file has besides settings and rounds. A Reader reads what is the
+// account's own; the rest, what people wrote about its game and what practice was set,
+// is for people to read, and is passed over.
 type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
+	Lessons  []Lesson   `json:"lessons,omitempty"`
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
-	Plans    []Plan     `json:"practice_plans,omitempty"`
+	Own
 }
 
 // Session is what came of a drill on a day.
@@ -27,18 +25,6 @@ type Session struct {
 	Tried   []int   `json:"tried,omitempty"`   // of how many
 	Minutes int     `json:"minutes,omitempty"`
 	Note    string  `json:"note,omitempty"`
-}
-
-// Plan is a plan of practice as it was taken.
-type Plan struct {
-	Day     string          `json:"day"`       // on which it was taken, as YYYY-MM-DD
-	First   string          `json:"first_day"` // of the rounds that it stands on
-	Last    string          `json:"last_day"`
-	Rounds  int             `json:"rounds"`
-	Target  float64         `json:"target"`
-	Minutes int             `json:"minutes"` // a week
-	Engine  string          `json:"engine"`  // that judged the rounds
-	Figures json.RawMessage `json:"figures"`
 }
 
 // Trial is a ball of the run-out book, with its lengths as they were typed.
@@ -63,6 +49,16 @@ type Note struct {
 	Body    string    `json:"body"`           // as it was typed
 	Written time.Time `json:"written"`        // when
 	Replies []Reply   `json:"replies,omitempty"`
+}
+
+// Lesson is a lesson that the account arranged with a coach.
+type Lesson struct {
+	With   string `json:"with"`           // name of the coach
+	Day    string `json:"day"`            // as YYYY-MM-DD
+	Time   string `json:"time,omitempty"` // as 17:30, where it takes place
+	Place  string `json:"place,omitempty"`
+	Aim    string `json:"aim,omitempty"`
+	Agreed string `json:"agreed,omitempty"`
 }
 
 // Reply is an answer to a note, the earliest first.

@@ -114,9 +114,9 @@ func (c *AssignmentCard) drill(a Assignment, in LessonsInput) {
 	if in.Whose.Own && !a.Done {
 		c.Drill.Name = "Do it and write it down"
 	}
+	c.Results = append(c.Results, rowsOf(a.Sessions)...)
 	passed := 0
 	for _, s := range a.Sessions {
-		c.Results = append(c.Results, ResultRow{Day: words.ShortDay(s.Day), Result: s.Result, Passed: s.Passed})
 		passed += words.Tally(s.Passed == "passed")
 	}
 	if n := len(a.Results) + len(a.Sessions); len(a.Sessions) > 0 {

@@ -12,11 +12,11 @@ import (
 
 func newLessonForm(in LessonsInput) LessonForm {
 	back := in.Returned.Lesson
-	typed := form.Note{Day: form.DayOf(in.Today)}
+	typed := form.Note{Day: form.DayOf(in.unwritten())}
 	if back != nil {
 		typed = *back
 	}
-	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Share: notes.ShareWith(in.Name, in.Whose.Own), Open: back != nil,
+	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Share: notes.ShareWith(in.Name, in.Whose.Own), Open: back != nil || in.unwritten() != in.Today,
 		Day:  components.Filled(components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date"}, typed.Day),
 		Body: components.FilledArea(components.Area{Name: "body", ID: "lesson", Label: "Lesson", Hint: "Lines that begin with a hyphen become a list."}, typed.Body)}
 	f.Wrong = components.Summed(f.Day, f.Body.Field())

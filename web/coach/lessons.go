@@ -26,6 +26,7 @@ type LessonsPage struct {
 	Acts      []components.Link
 	Questions []notes.Card         // not answered yet, the latest first
 	Notes     []notes.Card         // the others, the latest first
+	Next      ArrangedPart         // lessons to come
 	Lesson    LessonForm           // where a lesson is written up
 	Target    TargetPart           // shown to a coach, and to the player while one is proposed
 	Practice  []AssignmentCard     // not done yet, the first due first
@@ -79,6 +80,8 @@ type LessonsInput struct {
 	Notes       []notes.Note
 	Assignments []Assignment
 	Proposals   []Proposal
+	Lessons     []ArrangedLesson      // that were arranged, the earliest first
+	Coaches     []LessonCoach         // of the player; none to a coach
 	Rounds      []figures.ListedRound // the latest first; none to the player
 	Earlier     bool                  // there are rounds before those
 	Returned    form.Returned         // a form that came back, since something in it was wrong
@@ -97,7 +100,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 	page.Title, page.Here = "Lessons and practice", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "The player and every coach with access can read the notes, unless they are marked private. When a coach’s access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop if it hurts."
 	l := LessonsPage{Page: page, Own: in.Whose.Own, Heading: "Lessons and practice", AllRounds: in.Whose.Rounds(), Player: fmt.Sprint(in.Whose.Player), Coach: fmt.Sprint(in.Me),
-		Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}
+		Next: NewArrangedPart(in.arranged()), Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}
 	l.Acts = []components.Link{{Name: "What to practise", At: in.Whose.Plan()}, {Name: "Log of practice", At: in.Whose.Log()}, {Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
 		{Name: "A report to print", At: in.Whose.Report()}, {Name: "Handicap estimate", At: in.Whose.Handicap()}}
 	if l.Own {
@@ -122,6 +125,22 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 		}
 	}
 	return l
+}
+
+// arranged is what the part about lessons to come is made of.
+func (in LessonsInput) arranged() ArrangedInput {
+	return ArrangedInput{Whose: in.Whose, Me: in.Me, Name: in.Name, Today: in.Today, Lessons: in.Lessons, Coaches: in.Coaches, Returned: in.Returned}
+}
+
+// unwritten is the day of the earliest lesson that took place and that the reader cannot
+// read about; today where there is none.
+func (in LessonsInput) unwritten() golf.Date {
+	for _, l := range in.Lessons {
+		if !l.Written && l.Day.Compare(in.Today) <= 0 {
+			return l.Day
+		}
+	}
+	return in.Today
 }
 
 // latestShown is how many of a pupil's rounds a coach sees on the page.

@@ -94,6 +94,12 @@ func (n Notice) row() NoticeRow {
 		r.Text, r.At = n.late(), n.atPractice()
 	case "removed":
 		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
+	case "arranged":
+		r.Text, r.At = fmt.Sprintf("has arranged a lesson: %s.", n.What), n.Whose.NextLesson()
+	case "moved":
+		r.Text, r.At = fmt.Sprintf("has changed the lesson: %s.", n.What), n.Whose.NextLesson()
+	case "off":
+		r.Text, r.At = fmt.Sprintf("has cancelled the lesson: %s.", n.What), n.Whose.NextLesson()
 	default:
 		n.access(&r)
 	}

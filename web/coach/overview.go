@@ -24,6 +24,7 @@ type OverviewPage struct {
 	layout.Page
 	Lede      string
 	Questions []notes.Card // not answered yet
+	Next      ArrangedPart // lessons to come
 	Leaks     LeakTable
 	Lesson    string          // what is compared, or why nothing is
 	Changes   figures.Changes // since the last lesson; not known without one
@@ -39,7 +40,7 @@ type OverviewPage struct {
 	Wrong     components.Summary
 	Arrange   bool   // that form came back
 	ArchiveAt string // where the form that puts the pupil away is sent
-	Away      bool   // the pupil was put away
+	Away      bool   // the pupil is archived
 	Lessons   string // address of lessons and practice
 }
 
@@ -53,6 +54,8 @@ type OverviewInput struct {
 	Visit       time.Time // when the coach's previous visit ended; zero for none
 	Pupil       RosterPupil
 	Notes       []notes.Note // the latest first
+	Me          golf.PlayerID
+	Lessons     []ArrangedLesson // that were arranged, the earliest first
 	Assignments []Assignment
 	Marks       []figures.MarkedDay
 	Overview    analysis.Overview // worked out for the last lesson, and for the practice of Figured
@@ -89,7 +92,8 @@ func NewOverviewPage(page layout.Page, in OverviewInput) OverviewPage {
 	page.Title, page.Here, page.BodyClass = in.Name, layout.Here(in.Whose, in.Whose.Lessons()), "overview-page"
 	page.Foot = fmt.Sprintf("Fixed golfer: every round is compared with %s golfer, whatever the course. Strokes are for 18 holes; holes entered as a score alone do not count. The pupil can see that you opened this page.", words.A(in.Target))
 	o := OverviewPage{Page: page, Lessons: in.Whose.Lessons(), GroupsAt: in.Whose.Groups(), ArchiveAt: in.Whose.Archive(), Away: in.Pupil.Archived,
-		Note: newLessonForm(LessonsInput{Whose: in.Whose, Name: in.Name, Today: in.Today, Returned: in.Returned}), Visit: in.since()}
+		Note: newLessonForm(LessonsInput{Whose: in.Whose, Name: in.Name, Today: in.Today, Returned: in.Returned, Lessons: in.Lessons}), Visit: in.since()}
+	o.Next = NewArrangedPart(ArrangedInput{Whose: in.Whose, Me: in.Me, Name: in.Name, Today: in.Today, Lessons: in.Lessons, Returned: in.Returned})
 	o.Note.Open = true
 	typed := form.WriteGroups(in.Pupil.Groups)
 	if o.Arrange = in.Returned.Groups != nil; o.Arrange {

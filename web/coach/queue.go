@@ -51,7 +51,7 @@ type Question struct {
 const quietDays = 28
 
 // queueOf lists what the pupils need, the most pressing first and pupils by name. A
-// pupil who was put away stands in it only with a question.
+// pupil who is archived stands in it only with a question.
 func queueOf(pupils []RosterPupil, today golf.Date) []QueueItem {
 	var all []QueueItem
 	for i := range pupils {

@@ -38,10 +38,12 @@ func ParseRoundNote(v url.Values) Note {
 	return n
 }
 
-// ParseLesson reads a note on a lesson.
-func ParseLesson(v url.Values) Note {
+// ParseLesson reads a note on a lesson, which is not later than today.
+func ParseLesson(v url.Values, today golf.Date) Note {
 	n := ParseNote(v)
-	n.Day = ParseDay(v.Get("day"))
+	if n.Day = ParseDay(v.Get("day")); n.Day.Sound() && n.Day.Value.Compare(today) > 0 {
+		n.Day.Problem = "This day is still to come."
+	}
 	return n
 }
 

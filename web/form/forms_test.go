@@ -186,8 +186,10 @@ func TestNotes(t *testing.T) {
 		{with(right, "body", "a\x07"), map[string]string{"Body": body}},
 		{with(right, "body", strings.Repeat("a", 4001), "on", "x"), map[string]string{"Body": body, "Spot": spot}},
 	})
-	checkForms(t, func(v url.Values) typedForm { return ParseLesson(v) }, []formCase{
+	checkForms(t, func(v url.Values) typedForm { return ParseLesson(v, golf.Date{Year: 2026, Month: 5, Day: 2}) }, []formCase{
 		{map[string]string{"body": "a", "day": "2026-05-02"}, nil},
+		{map[string]string{"body": "a", "day": "2026-05-03"}, map[string]string{"Day": "This day is still to come."}},
+		{map[string]string{"body": "a", "day": "2999-05-02"}, map[string]string{"Day": "This day is still to come."}},
 		{map[string]string{"body": "a", "day": "x"}, map[string]string{"Day": dayAllowed}},
 		{map[string]string{"body": "", "day": "x"}, map[string]string{"Day": dayAllowed, "Body": body}},
 	})

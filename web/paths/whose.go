@@ -254,5 +254,17 @@ func (w Whose) ReportOf(span golf.Span) string {
 // Lessons is where coach and pupil write to each other, with the practice.
 func (w Whose) Lessons() string { return w.at("/lessons") }
 
+// Arranged is where a lesson to come is changed.
+func (w Whose) Arranged(lesson int64) string { return w.Lessons() + "/" + number(lesson) }
+
+// CancelLesson calls a lesson off.
+func (w Whose) CancelLesson(lesson int64) string { return w.Arranged(lesson) + "/remove" }
+
+// LessonFile is a lesson as a file for a calendar.
+func (w Whose) LessonFile(lesson int64) string { return w.Arranged(lesson) + "/lesson.ics" }
+
+// NextLesson is the place of the lessons to come.
+func (w Whose) NextLesson() string { return w.Lessons() + "#next-lesson" }
+
 // Handicap is the estimate of the player's handicap.
 func (w Whose) Handicap() string { return w.at("/handicap") }

@@ -18,8 +18,8 @@ func barPages() []Page {
 		return page
 	}
 	return []Page{
-		{"site", "bar", "player", statement.NewRoundsPage(full(signedIn(paths.Rounds)), statement.RoundsInput{Whose: ownPages}).View()},
-		{"site", "bar", "pupils", coach.NewFormerNotesPage(full(teaches(paths.Coaching)), nil).View()},
-		{"site", "bar", "own-game", statement.NewRoundsPage(full(teaches(paths.Rounds)), statement.RoundsInput{Whose: ownPages}).View()},
+		{"coach", "bar", "player", statement.NewRoundsPage(full(signedIn(paths.Rounds)), statement.RoundsInput{Whose: ownPages}).View()},
+		{"coach", "bar", "of-a-coach", coach.NewFormerNotesPage(full(teaches(paths.Coaching)), nil).View()},
+		{"coach", "bar", "own-game", statement.NewRoundsPage(full(teaches(paths.Rounds)), statement.RoundsInput{Whose: ownPages}).View()},
 	}
 }

@@ -67,6 +67,8 @@ func coachPages() []Page {
 		Page{"coach", "lessons", "later-day", coach.NewLessonsPage(later, coach.LessonsInput{Whose: pupilsPages, Name: Player, Target: 79, Today: coachingDay}).View()},
 		Page{"coach", "lessons", "first-visit", coach.NewLessonsPage(pupils, first).View()},
 		Page{"coach", "lessons", "refused-lesson", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Lesson: refusedNote()})).View()},
+		Page{"coach", "lessons", "refused-next", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Arranged: refusedLesson()})).View()},
+		Page{"coach", "lessons", "refused-change", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 2, Arranged: refusedLesson()})).View()},
 		Page{"coach", "lessons", "refused-practice", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Assignment: &form.Assignment{What: form.Text{Text: "Putts"}, Due: form.ParseDay("soon")}})).View()},
 		Page{"coach", "lessons", "refused-target", coach.NewLessonsPage(pupils, refusedLessons(pupilsPages, form.Returned{Target: &form.Number{Text: "150", Problem: "Allowed: " + form.TargetRange() + "."}})).View()},
 		Page{"coach", "lessons", "refused-result", coach.NewLessonsPage(here, refusedLessons(ownPages, form.Returned{Of: 1, Result: &form.Result{Day: form.ParseDay("May"), Result: form.Text{Text: "33 of 40"}}})).View()},
@@ -178,6 +180,7 @@ func lessons(whose paths.Whose) coach.LessonsInput {
 				Results: []coach.AssignmentResult{{ID: 1, Day: coachingDay.AddDays(-5), Result: "30 of 40"}, {ID: 2, Day: coachingDay.AddDays(-2), Result: "33 of 40", Passed: true}}},
 			{ID: 2, What: "Bunker shots", Due: coachingDay.AddDays(3)}, {ID: 3, What: "Lag putts", Done: true},
 		},
+		Lessons: arrangedLessons(), Coaches: []coach.LessonCoach{{ID: 2, Name: "Ines Vale"}, {ID: 3, Name: "Tam Orr"}},
 		Proposals: []coach.Proposal{{CoachID: 2, Coach: "Ines Vale", Target: 82.5}}}
 }
 
@@ -196,7 +199,7 @@ func refusedNote() *form.Note {
 // notices are one of every kind, to the player and about a pupil.
 func notices() []coach.Notice {
 	var all []coach.Notice
-	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "asked", "approved", "day", "ended", "resumed", "gone"} {
+	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "asked", "approved", "day", "ended", "resumed", "gone"} {
 		for _, whose := range []paths.Whose{ownPages, pupilsPages} {
 			n := coach.Notice{Kind: kind, By: "Ines Vale", Whose: whose, What: "82", At: lastVisit, New: i < 3, Day: coachingDay}
 			if i < 3 {

@@ -25,7 +25,7 @@ func roundsPages() []Page {
 		in := statement.YearBookInput{Whose: whose, Name: Player, Year: 2026, Rounds: rounds}
 		return Page{"statement", "year-book", state, statement.NewYearBookPage(signedIn(paths.Rounds), in).View()}
 	}
-	full := statement.RoundsInput{Whose: own, Rounds: listed, Narrow: narrow}
+	full := statement.RoundsInput{Whose: own, Rounds: listed, Narrow: narrow, Lesson: "Lesson with Ines Vale on Tuesday at 17:30, the range: Start line"}
 	news := full
 	news.Unread, news.Waiting, news.DueWhat, news.Due, news.Today = 1, []string{"Ines Varga"}, "Ten putts from six feet", playedOn, playedOn.AddDays(2)
 	removed := signedIn(paths.Rounds)

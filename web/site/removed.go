@@ -34,6 +34,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"course", "Courses", "course"},
 	{"kept", "Private notes on former pupils", "note"},
 	{"range", "Range sessions", "range session"},
+	{"lesson", "Lessons", "lesson"},
 }
 
 // said names it so that the reader can tell it from others.
@@ -46,6 +47,10 @@ func (r RemovedThing) said(noun string) string {
 		text = fmt.Sprintf("plan of %s, on %s", words.ShortDay(r.Day), r.Text)
 	case "course":
 		text = "course " + r.Text
+	case "lesson":
+		if text = "lesson of " + words.ShortDay(r.Day); r.Text != "" {
+			text += fmt.Sprintf(", “%s”", words.Excerpt(r.Text))
+		}
 	case "assignment":
 		text = fmt.Sprintf("practice “%s”", words.Excerpt(r.Text))
 	}

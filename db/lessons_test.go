@@ -1,0 +1,96 @@
+package db_test
+
+import (
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// A lesson is arranged, moved and called off by the pupil and its coach, read by every
+// coach who sees its day, and closed to everybody else.
+func TestLessons(t *testing.T) {
+	p := newPair(t)
+	at := 17*60 + 30
+	l := db.Lesson{CoachID: p.coach, Day: time.Date(2026, 6, 9, 0, 0, 0, 0, time.UTC), Starts: &at, Place: "The range", Aim: "Start line", Agreed: "Forty putts before."}
+	id, err := p.Arrange(p.ctx, p.coach, p.pupil, l)
+	p.must(err)
+	later := l
+	later.Day, later.Starts, later.Aim = l.Day.AddDate(0, 0, 7), nil, ""
+	second, err := p.Arrange(p.ctx, p.pupil, p.pupil, later)
+	p.must(err)
+	read := func(asker golf.PlayerID, from golf.Date) []db.Lesson {
+		t.Helper()
+		all, err := p.Lessons(p.ctx, asker, p.pupil, from)
+		p.must(err)
+		return all
+	}
+	for _, asker := range []golf.PlayerID{p.pupil, p.coach, p.other} {
+		all := read(asker, golf.Date{})
+		if len(all) != 2 || all[0].ID != id || *all[0].Starts != at || all[0].Place != l.Place || all[0].Agreed != l.Agreed || all[0].CoachID != p.coach || all[0].Written || all[1].ID != second {
+			t.Errorf("%d reads %+v", asker, all)
+		}
+	}
+	if all := read(p.pupil, golf.DateOf(later.Day)); len(all) != 1 || all[0].ID != second {
+		t.Errorf("from the second on: %+v", all)
+	}
+	if all := read(p.stranger, golf.Date{}); len(all) != 0 {
+		t.Errorf("a stranger reads %+v", all)
+	}
+	l.ID, l.Place = id, "The putting green"
+	stranger := db.Lesson{ID: id, CoachID: p.stranger, Day: l.Day}
+	_, unseen := p.Lesson(p.ctx, p.stranger, p.pupil, id)
+	_, forOther := p.Arrange(p.ctx, p.other, p.pupil, l)
+	_, byStranger := p.Arrange(p.ctx, p.stranger, p.pupil, stranger)
+	_, withStranger := p.Arrange(p.ctx, p.pupil, p.pupil, stranger)
+	_, withSelf := p.Arrange(p.ctx, p.pupil, p.pupil, db.Lesson{CoachID: p.pupil, Day: l.Day})
+	p.refused(map[string]error{"a stranger reads it": unseen, "another coach arranges it in the name of the first": forOther, "a stranger arranges one": byStranger,
+		"with a stranger": withStranger, "with oneself": withSelf,
+		"another coach moves it": p.Rearrange(p.ctx, p.other, p.pupil, l), "a stranger moves it": p.Rearrange(p.ctx, p.stranger, p.pupil, l),
+		"another coach calls it off": p.CancelLesson(p.ctx, p.other, p.pupil, id), "a stranger calls it off": p.CancelLesson(p.ctx, p.stranger, p.pupil, id)})
+	p.must(p.Rearrange(p.ctx, p.coach, p.pupil, l))
+	if got, err := p.Lesson(p.ctx, p.pupil, p.pupil, id); err != nil || got.Place != l.Place || got.Changes != 1 {
+		t.Errorf("%+v, %v", got, err)
+	}
+	p.write(p.coach, db.Note{Kind: db.KindLesson, Day: l.Day, Body: "The gate.", Private: true})
+	if !read(p.coach, golf.Date{})[0].Written || read(p.pupil, golf.Date{})[0].Written {
+		t.Error("written up for who can read the note, and for nobody else")
+	}
+	p.must(p.ShareFrom(p.ctx, p.pupil, p.other, golf.DateOf(later.Day)))
+	if all := read(p.other, golf.Date{}); len(all) != 1 || all[0].ID != second {
+		t.Errorf("let in from a later day, a coach reads %+v", all)
+	}
+}
+
+// A lesson that was called off can be brought back, by whoever arranged it, for thirty
+// days; it stays with the pupil when the coach's account goes, and goes with the pupil's.
+func TestLessonsRemoved(t *testing.T) {
+	p := newPair(t)
+	dbtest.Exec(t, p.url, "update players set name = 'Ines' where email = 'b@example.org'")
+	id, err := p.Arrange(p.ctx, p.coach, p.pupil, db.Lesson{CoachID: p.coach, Day: time.Date(2026, 6, 9, 0, 0, 0, 0, time.UTC), Aim: "Start line"})
+	p.must(err)
+	p.must(p.CancelLesson(p.ctx, p.pupil, p.pupil, id))
+	p.refused(map[string]error{"twice": p.CancelLesson(p.ctx, p.pupil, p.pupil, id), "another coach": p.RestoreLesson(p.ctx, p.other, p.pupil, id)})
+	for asker, n := range map[golf.PlayerID]int{p.pupil: 1, p.coach: 1, p.other: 0, p.stranger: 0} {
+		gone, err := p.Removed(p.ctx, asker)
+		if p.must(err); len(gone) != n || n > 0 && (gone[0].Kind != db.RemovedLesson || gone[0].Text != "Start line" || gone[0].ID != id) {
+			t.Errorf("%d can bring back %+v", asker, gone)
+		}
+	}
+	p.must(p.RestoreLesson(p.ctx, p.coach, p.pupil, id))
+	p.must(p.DeletePlayer(p.ctx, p.coach))
+	if l, err := p.Lesson(p.ctx, p.pupil, p.pupil, id); err != nil || l.Coach != "Ines" || l.CoachID != 0 || l.Changes != 1 {
+		t.Errorf("%+v, %v", l, err)
+	}
+	p.must(p.CancelLesson(p.ctx, p.pupil, p.pupil, id))
+	dbtest.Exec(t, p.url, "update lessons set removed_at = now() - interval '40 days'")
+	swept, err := p.Sweep(p.ctx)
+	if p.must(err); swept["removed lessons"] != 1 {
+		t.Errorf("%+v", swept)
+	}
+	_, err = p.Arrange(p.ctx, p.other, p.pupil, db.Lesson{CoachID: p.other, Day: time.Date(2026, 6, 9, 0, 0, 0, 0, time.UTC)})
+	p.must(err)
+	p.must(p.DeletePlayer(p.ctx, p.pupil))
+}
