@@ -100,9 +100,19 @@ func TestNoBarriers(t *testing.T) {
 	do(t, ctx, chromedp.Navigate(app.URL+"/months"))
 	months := evaluates(t, ctx, `location.pathname`)
 	visit(t, ctx, "/coaching", "/coaching/looks", "/players/2/lessons", "/players/2/plan", "/players/2/run-out", "/players/2/run-out?distance=23&edge=17&lie=fairway&speed=medium&slope=level", "/players/2/start-line", "/players/2/start-line?feet=6&tries=40&made=20&left=4&right=12", "/players/2/drills/start-line", "/players/2/drills/wedge-ladder", "/players/2/drills/round-the-hole", months, strings.TrimSuffix(months, "months")+"handicap", months+"/behind?in=1&row=approach")
+	visit(t, ctx, "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"), linked(t, ctx, "/players/2/log", "/sessions/"))
+}
+
+// The same for how notices reach somebody elsewhere.
+func TestNoBarriersToNoticesElsewhere(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
+	fits(t, ctx, "the address of a feed", 320)
 	app.mails(t, "2", "barriers")
-	visit(t, ctx, "/account", "/notices/mail/end?player=2&token=barriers", "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"), linked(t, ctx, "/players/2/log", "/sessions/"))
+	visit(t, ctx, "/account", "/notices/mail/end?player=2&token=barriers")
 }
 
 // linked is where the first link of a page leads whose address has a part.
