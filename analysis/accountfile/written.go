@@ -10,9 +10,26 @@ type Written struct {
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
 	Lessons  []Lesson   `json:"lessons,omitempty"`
+	Walked   []Walked   `json:"rounds_to_accept,omitempty"`
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
+	Holes    []HoleNote `json:"holes,omitempty"`
 	Own
+}
+
+// HoleNote is what a coach said of a hole, and proposed there.
+type HoleNote struct {
+	By       string    `json:"by"`
+	Course   string    `json:"course"`
+	Tee      string    `json:"tee"`
+	Hole     int       `json:"hole"`
+	Note     string    `json:"note,omitempty"`
+	Proposes bool      `json:"proposes,omitempty"`
+	Club     string    `json:"club,omitempty"`    // empty on a par 3
+	Side     float64   `json:"side_yd,omitempty"` // right of the middle, or of the flag
+	Long     float64   `json:"long_yd,omitempty"` // beyond the flag
+	Answer   string    `json:"answer,omitempty"`  // taken or declined
+	Written  time.Time `json:"written"`
 }
 
 // Session is what came of a drill on a day.
@@ -59,6 +76,14 @@ type Lesson struct {
 	Place  string `json:"place,omitempty"`
 	Aim    string `json:"aim,omitempty"`
 	Agreed string `json:"agreed,omitempty"`
+}
+
+// Walked is a round that a coach entered, and that the account has not accepted yet.
+type Walked struct {
+	By     string   `json:"by"`  // name of the coach
+	Day    string   `json:"day"` // as YYYY-MM-DD
+	Course string   `json:"course"`
+	Holes  []string `json:"holes"` // a line each as it was typed, with its number before it
 }
 
 // Reply is an answer to a note, the earliest first.
