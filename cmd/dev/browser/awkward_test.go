@@ -134,7 +134,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 		pupil.send(pages+"/drills/start-line", "entered", fmt.Sprint(i), "day", fmt.Sprintf("2026-10-%02d", 1+i), "feet", "9.5", "tries", "mmlrsgmmmmmm", "minutes", "240", "note", longLink[:190])
 	}
 	pupil.send(pages + "/plans")
-	pupil.body("/account/feed", url.Values{"feed": {"on"}})
+	app.mails(t, number, "awkward")
 	return pupil, coach, pages, round
 }
 
@@ -176,7 +176,10 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",
-		"/notices", pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
+		"/notices", "/notices/mail/end?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
+	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
+	fits(t, ctx, "the address of a feed", 320)
+	fit("/account")
 	coach.signedIn(ctx)
 	fit(plan, "/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
