@@ -29,6 +29,7 @@ type ChanceInput struct {
 	Card     []golf.CardHole
 	Pictures map[int]aim.Picture // by number of the hole; holes without one are the golfer's own ground
 	Planned  bool                // holes with a picture are played with the plan's aims, not straight
+	As       float64             // level at which a part of the game is tried, 68 to 110; 0 stands for the target
 	Together [][2]Change         // pairs of changes that are asked for
 	Only     bool                // no change is tried: much faster
 	Rounds   int                 // to play; 0 stands for ChanceRounds
@@ -46,7 +47,7 @@ func (e *Engine) Chance(in ChanceInput) (Chance, error) {
 	}
 	ask := forecast.Ask{
 		Target: golf.TargetOver(in.Card, in.Target, in.Par18), Level: in.Target, Levels: as.Levels,
-		Card: in.Card, Rounds: in.Rounds, Seed: in.Seed, UsePlan: in.Planned, Also: in.Together, Only: in.Only,
+		Card: in.Card, Rounds: in.Rounds, Seed: in.Seed, UsePlan: in.Planned, As: in.As, Also: in.Together, Only: in.Only,
 		Lost: e.lostBy(as, profiles, in.History), Gain: gainOf(as), Widens: widensOf(as),
 	}
 	if ask.Rounds == 0 {

@@ -32,7 +32,7 @@ func summarized(t testing.TB, history []golf.Played) []Summarized {
 	t.Helper()
 	all := make([]Summarized, len(history))
 	for i, h := range history {
-		data, err := engine.Summary(h, golf.StandardBoundary)
+		data, err := engine.Summary(h, h.Target, golf.StandardBoundary)
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -33,7 +33,7 @@ type KeptItem struct {
 }
 
 // EngineVersion names what a plan's figures were worked out with.
-func EngineVersion() string { return compare.SummaryVersion(golf.StandardBoundary) }
+func EngineVersion() string { return compare.EngineVersion() }
 
 // planFile is a kept plan as it is written.
 type planFile struct {
@@ -89,20 +89,58 @@ func (p Plan) Kept() ([]byte, error) {
 	return json.Marshal(f)
 }
 
-// ReadKept reads the figures of a plan as they were kept.
-func ReadKept(data []byte) (KeptPlan, error) {
-	var f planFile
+// CleanKept is the figures of a plan from a file, as they are kept: without what is not
+// known, and only where ReadKept reads them.
+func CleanKept(data []byte) ([]byte, error) {
+	if _, err := ReadKept(data); err != nil {
+		return nil, err
+	}
+	f, err := readPlanFile(data)
+	if err != nil {
+		return nil, err
+	}
+	for i := range f.Items {
+		f.Items[i].Drill, f.Items[i].Name = golf.Cleaned(f.Items[i].Drill, golf.MaxPractice), golf.Cleaned(f.Items[i].Name, golf.MaxPractice)
+		if f.Items[i].Part != "" {
+			if _, known := categoryOf(f.Items[i].Part); !known {
+				return nil, fmt.Errorf("a plan that was kept names a part of the game that is none")
+			}
+		}
+	}
+	return json.Marshal(f)
+}
+
+func readPlanFile(data []byte) (f planFile, err error) {
 	if err := json.Unmarshal(data, &f); err != nil {
-		return KeptPlan{}, fmt.Errorf("a plan that was kept: %w", err)
+		return f, fmt.Errorf("a plan that was kept: %w", err)
 	}
 	if f.Version != planFileVersion {
-		return KeptPlan{}, fmt.Errorf("a plan that was kept has version %d; known: %d", f.Version, planFileVersion)
+		return f, fmt.Errorf("a plan that was kept has version %d; known: %d", f.Version, planFileVersion)
+	}
+	return f, nil
+}
+
+// categoryOf finds a part of the game by its name.
+func categoryOf(name string) (golf.Category, bool) {
+	for _, c := range golf.Categories {
+		if c.String() == name {
+			return c, true
+		}
+	}
+	return 0, false
+}
+
+// ReadKept reads the figures of a plan as they were kept.
+func ReadKept(data []byte) (KeptPlan, error) {
+	f, err := readPlanFile(data)
+	if err != nil {
+		return KeptPlan{}, err
 	}
 	k := KeptPlan{Level: f.Level}
 	for _, i := range f.Items {
 		item := KeptItem{Kind: practice.Kind(i.Kind), WinBack: i.WinBack, Interval: stat.Interval{Low: i.Low, High: i.High}, Sure: practice.Certainty(i.Sure),
 			Mark: practice.Mark{Tries: i.Tries, Pass: i.Pass, Sessions: i.Sessions, Target: i.Target, Today: i.Today}, Today: i.Level, Minutes: i.Minutes, Again: i.Again}
-		if item.Kind > practice.ShortMisses || item.Sure > practice.Clear {
+		if i.Kind < 0 || i.Kind > int(practice.ShortMisses) || i.Sure < 0 || i.Sure > int(practice.Clear) {
 			return KeptPlan{}, fmt.Errorf("a plan that was kept has an item of kind %d, certainty %d", i.Kind, i.Sure)
 		}
 		var err error
@@ -117,11 +155,7 @@ func ReadKept(data []byte) (KeptPlan, error) {
 
 // band reads the part of the game and the band of an item.
 func (k *KeptItem) band(i itemFile) {
-	for _, c := range golf.Categories {
-		if c.String() == i.Part {
-			k.Part = c
-		}
-	}
+	k.Part, _ = categoryOf(i.Part)
 	k.Band = account.Band{Category: k.Part, Par: i.Band.Par, Low: golf.Distance(i.Band.Low), High: golf.Distance(i.Band.High)}
 	for _, lie := range golf.Lies {
 		if lie.String() == i.Band.Lie {

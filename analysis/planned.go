@@ -51,7 +51,7 @@ func (c TeeChoice) Stands() Standing {
 		return ClubUnknown
 	case c.With == nil:
 		return ClubUnpriced
-	case c.With.Club.Name == c.Plan.Advice.Best().Club.Name:
+	case c.With.Club.Name == c.Plan.Stands().Club:
 		return ClubKept
 	default:
 		return ClubLeft

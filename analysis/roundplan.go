@@ -28,10 +28,24 @@ type HolePlan struct {
 	Advice   aim.Advice    // from the tee
 	Approach *aim.Approach // from where the tee shot ends on average, or where a lay-up does; that of Advice on a par 3
 	Saved    float64       // strokes, by the aim from the tee
+	Taken    *TakenAim     // that the player took in place of the best; nil for none
 }
 
 // Matters reports whether the aim is worth writing down.
 func (h HolePlan) Matters() bool { return h.Saved >= aim.MattersFrom }
+
+// Stands is the club and the aim that stand in the plan: the best, or what the player
+// took in its place. On a par 3 there is no club.
+func (h HolePlan) Stands() TakenAim {
+	switch {
+	case h.Taken != nil:
+		return *h.Taken
+	case h.Advice.Approach != nil:
+		return TakenAim{Aim: h.Advice.Approach.Best}
+	}
+	best := h.Advice.Best()
+	return TakenAim{best.Club.Name, best.Best}
+}
 
 // RoundPlan answers "where should I aim on each hole, and where does it matter?".
 // The hole is taken to be cut in the middle of each green.

@@ -121,11 +121,28 @@ func runOutPages(trials []golf.Trial) []RunOutPage {
 	return pages
 }
 
-// runOutClubs are the clubs of a page. A club is the same in any letter case.
-func runOutClubs(trials []golf.Trial, lie golf.Lie, speed golf.GreenSpeed) []RunOutClub {
+// RunBook answers "how far do this player's chips run from a lie?" for the rounds
+// that are judged by it: a line for every club with runout.Enough trials from a lie,
+// on greens of all speeds together, since a round does not say how fast its greens
+// were.
+func RunBook(trials []golf.Trial) golf.RunBook {
+	var book golf.RunBook
+	for _, lie := range golf.TrialLies {
+		for _, c := range runOutClubs(trials, lie, golf.GreenSpeeds...) {
+			if len(c.Trials) >= runout.Enough {
+				book = append(book, c.RunLine(c.Name, lie))
+			}
+		}
+	}
+	return book
+}
+
+// runOutClubs are the clubs of a lie on greens of some speeds. A club is the same in
+// any letter case.
+func runOutClubs(trials []golf.Trial, lie golf.Lie, speeds ...golf.GreenSpeed) []RunOutClub {
 	var clubs []RunOutClub
 	for i, t := range trials {
-		if t.Lie != lie || t.Speed != speed {
+		if t.Lie != lie || !slices.Contains(speeds, t.Speed) {
 			continue
 		}
 		at := slices.IndexFunc(clubs, func(c RunOutClub) bool { return strings.EqualFold(c.Name, t.Club) })

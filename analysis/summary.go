@@ -12,7 +12,7 @@ import (
 type Summarized struct {
 	ID      golf.RoundID
 	Day     golf.Date
-	Summary []byte // as Summary makes it, for the player's boundary
+	Summary []byte // as Summary makes it, for the player's target and boundary
 }
 
 // Player is one of many who are looked over.
@@ -23,12 +23,15 @@ type Player struct {
 
 // SummaryVersion names what a summary is worked out with. One that was made
 // under another name is out of date.
-func SummaryVersion(boundary golf.Distance) string { return compare.SummaryVersion(boundary) }
+func SummaryVersion(target float64, boundary golf.Distance) string {
+	return compare.SummaryVersion(target, boundary)
+}
 
-// Summary answers "what does this round come to?" in little enough to be kept
-// with it. A target outside golf.MinTarget to golf.MaxTarget is an error.
-func (e *Engine) Summary(r golf.Played, boundary golf.Distance) ([]byte, error) {
-	s, err := e.ladder.Summary(r, boundary)
+// Summary answers "what does this round of a player with a target come to?" in little
+// enough to be kept with it. A target outside golf.MinTarget to golf.MaxTarget is an
+// error.
+func (e *Engine) Summary(r golf.Played, target float64, boundary golf.Distance) ([]byte, error) {
+	s, err := e.ladder.Summary(r, target, boundary)
 	if err != nil {
 		return nil, err
 	}

@@ -24,6 +24,7 @@ type DrillSession struct {
 	Tried     []int   // the same, all tries
 	Minutes   int     // 0 when not written down
 	Note      string
+	Fresh     bool `db:"-"` // SaveDrillSession stored it, and not an earlier request
 }
 
 // same reports whether two sessions say the same, whatever their numbers.
@@ -50,7 +51,7 @@ func (s *Store) SaveDrillSession(ctx context.Context, who golf.PlayerID, d Drill
 		insert into drill_sessions (player_id, entered_as, drill, name, day, feet, tries, counted, tried, minutes, note)
 		values (@who, @entered, @drill, @name, @day, @feet, @tries, @counted, @tried, @minutes, @note)
 		on conflict (player_id, entered_as) do nothing returning `+sessionColumns, d.args(who))
-	if !errors.Is(err, golf.ErrNotFound) {
+	if kept.Fresh = err == nil; !errors.Is(err, golf.ErrNotFound) {
 		return kept, err
 	}
 	kept, err = one(ctx, s.q, pgx.RowToStructByName[DrillSession], `

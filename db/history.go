@@ -3,6 +3,7 @@ package db
 import (
 	"context"
 	"fmt"
+	"slices"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -50,8 +51,9 @@ func (l *lieColumn) ScanBytes(name []byte) error {
 
 // History returns all the player's rounds that asker may see and that have a hole
 // entered, the earliest first. Their shots hold only what the engine needs, since
-// many rounds are read at once. It takes two queries, however many rounds there
-// are.
+// many rounds are read at once, and how far the player's own chips run where they are
+// judged by that. It takes two queries, however many rounds there are, and a third
+// where a shot asks for the player's run-out book.
 func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]golf.Played, error) {
 	args := pgx.StrictNamedArgs{"asker": asker, "who": who}
 	rows, err := many(ctx, s.q, pgx.RowToStructByName[playedRow], playedRounds, args)
@@ -59,6 +61,9 @@ func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]golf.P
 		return nil, err
 	}
 	holes, err := s.playedHoles(ctx, args)
+	if err == nil {
+		err = s.fillHistory(ctx, who, holes)
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -70,6 +75,26 @@ func (s *Store) History(ctx context.Context, asker, who golf.PlayerID) ([]golf.P
 		}
 	}
 	return all, nil
+}
+
+// fillHistory sets the player's own run-out of the shots that are judged by it.
+func (s *Store) fillHistory(ctx context.Context, who golf.PlayerID, rounds map[golf.RoundID][]golf.Hole) error {
+	var asking [][]golf.Shot
+	for _, holes := range rounds {
+		for _, h := range holes {
+			if slices.ContainsFunc(h.Shots, golf.Shot.AsksBook) {
+				asking = append(asking, h.Shots)
+			}
+		}
+	}
+	if len(asking) == 0 {
+		return nil
+	}
+	book, err := s.runBook(ctx, who)
+	for _, shots := range asking {
+		book.Lines.Fill(shots)
+	}
+	return err
 }
 
 // playedHoles reads the holes of every round, shot by shot.

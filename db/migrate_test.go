@@ -2,14 +2,18 @@ package db
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+	"github.com/google/go-cmp/cmp/cmpopts"
 	"github.com/jackc/pgx/v5"
 	"github.com/jackc/pgx/v5/pgxpool"
+
+	"strokeledger/analysis/golf"
 )
 
 // CheckMigrations takes a database up, down and up again, and compares its schema
@@ -81,6 +85,42 @@ func CheckOldLooks(t *testing.T, url string) {
 				'/rounds/7', '/rounds/8', '/rounds/07', '/rounds/n1', '/rounds/You owe me', '/nothing', '/rounds/99999999999999999999']) page`,
 		`select kind || ' ' || about from coach_looks order by 1`,
 		"behind 0", "handicap 0", "lessons 0", "months 0", "months_file 0", "report 0", "roster 0", "rounds 0", "squad 0", "statement 7")
+}
+
+// CheckOldBooks migrates a database with balls of run-out books. Rounds are then
+// judged as they are once the engine makes the books anew, but for the last digits: a
+// straight line for five balls over 3 yd or more, the mean otherwise, nothing for two
+// balls, and none of what was removed. A summary that was made without a book is gone.
+func CheckOldBooks(t *testing.T, url string, remake MakeRunBook) {
+	checkOld(t, url, 38, `
+		insert into players (email, name, password_hash) values ('a@example.org', 'a', ''), ('b@example.org', 'b', ''), ('c@example.org', 'c', '');
+		insert into rounds (player_id, id, name, played_on, course, tee, target, boundary_yd, par18) overriding system value
+			values (1, 7, 'r', '2026-05-02', '', '', 79, 50, 72), (3, 8, 'r', '2026-05-02', '', '', 79, 50, 72);
+		insert into round_summaries (player_id, round_id, made_for, summary) values (1, 7, '1', ''), (3, 8, '1', '');
+		insert into runout_trials (player_id, entered_as, place, club, lie, green, carry, total, unit, day, removed_at)
+			select case club when '5i' then 2 else 1 end, 'page', row_number() over (), club, lie, green, carry, total, unit, '2026-05-02', removed
+			from (values ('PW', 'fairway', 'slow', 12, 21, 'yd', null), ('pw', 'fairway', 'fast', 13, 23, 'paces', null), ('pw', 'fairway', 'fast', 12, 20, 'yd', null),
+				('pw', 'fairway', 'fast', 12, 50, 'yd', now()), ('8i', 'fairway', 'slow', 8, 20, 'yd', null), ('8i', 'fairway', 'slow', 8, 20, 'yd', null),
+				('sw', 'rough', 'slow', 8, 11.5, 'yd', null), ('sw', 'rough', 'slow', 10, 15, 'yd', null), ('sw', 'rough', 'slow', 12, 18.5, 'yd', null),
+				('sw', 'rough', 'slow', 14, 21.5, 'yd', null), ('sw', 'rough', 'slow', 16, 25, 'yd', null),
+				('lw', 'rough', 'slow', 8, 14, 'm', null), ('lw', 'rough', 'slow', 10, 15, 'm', null), ('lw', 'rough', 'slow', 12, 16, 'm', null),
+				('lw', 'rough', 'slow', 14, 17, 'm', null), ('lw', 'rough', 'slow', 16, 18, 'm', null), ('5i', 'rough', 'slow', 12, 30, 'yd', null)
+			) balls (club, lie, green, carry, total, unit, removed)`,
+		`select 'book ' || player_id || ' ' || jsonb_array_length(lines) from runout_books union all select 'summary ' || player_id from round_summaries order by 1`,
+		"book 1 3", "book 2 0", "summary 3")
+	s, err := Open(t.Context(), url)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer s.Close()
+	for _, who := range []golf.PlayerID{1, 2} {
+		migrated, err := s.runBook(t.Context(), who)
+		made := s.changeTrials(t.Context(), who, remake, func(*Store) error { return nil })
+		anew, failed := s.runBook(t.Context(), who)
+		if diff := cmp.Diff(anew.Lines, migrated.Lines, cmpopts.EquateApprox(0, 1e-9), cmpopts.EquateEmpty(), cmpopts.SortSlices(func(a, b golf.RunLine) bool { return a.Club < b.Club })); diff != "" || errors.Join(err, made, failed) != nil || migrated.Version != 1 || anew.Version != 2 {
+			t.Errorf("%v %+v %+v %s", errors.Join(err, made, failed), migrated, anew, diff)
+		}
+	}
 }
 
 // checkOld fills a database of an earlier version, migrates it, and compares the rows

@@ -22,11 +22,12 @@ const (
 	NoticeDeclined NoticeKind = "declined"
 	NoticePractice NoticeKind = "practice"
 	NoticeRecorded NoticeKind = "recorded"
+	NoticeLate     NoticeKind = "late"     // practice whose day has passed
 	NoticeRemoved  NoticeKind = "removed"  // practice that a coach set
+	NoticeAsked    NoticeKind = "asked"    // a coach accepted a link
 	NoticeArranged NoticeKind = "arranged" // a lesson
 	NoticeMoved    NoticeKind = "moved"
 	NoticeOff      NoticeKind = "off"
-	NoticeAsked    NoticeKind = "asked"  // a coach accepted a link
 	NoticeWalked   NoticeKind = "walked" // a round that a coach entered
 	NoticeWalkIn   NoticeKind = "walkin" // it was accepted
 	NoticeWalkOut  NoticeKind = "walkout"
@@ -37,6 +38,11 @@ const (
 	NoticeDay      NoticeKind = "day" // another first day is shared
 	NoticeEnded    NoticeKind = "ended"
 	NoticeResumed  NoticeKind = "resumed"
+	NoticeGone     NoticeKind = "gone" // the account was deleted
+
+	NoticeHole         NoticeKind = "hole_advice" // a coach says something of a hole
+	NoticeHoleTaken    NoticeKind = "hole_taken"
+	NoticeHoleDeclined NoticeKind = "hole_declined"
 )
 
 // Notice is what somebody did that another is told.
@@ -47,17 +53,23 @@ type Notice struct {
 	OfID    golf.PlayerID
 	RoundID *golf.RoundID
 	NoteID  *int64
-	What    string // a practice or a target; may be empty
+	What    string // a practice, a target or a hole; may be empty
 	ToldAt  time.Time
-	ReadAt  *time.Time
+
+	PracticeID *int64     // of a practice that was recorded or is late
+	OnDay      *time.Time // for which a late practice was set
+	ReadAt     *time.Time
+
+	CourseID *golf.CourseID // of a hole
+	Hole     *int
 }
 
 // Tell tells somebody, in the name of who did it.
 func (s *Store) Tell(ctx context.Context, by, to golf.PlayerID, n Notice) error {
 	_, err := change(ctx, s.q, `
-		insert into notices (player_id, kind, by_name, of_id, round_id, note_id, what)
-		select @to, @kind, p.name, @of, @round, @note, @what from players p where p.id = @by`,
-		pgx.StrictNamedArgs{"to": to, "by": by, "kind": n.Kind, "of": n.OfID, "round": n.RoundID, "note": n.NoteID, "what": n.What})
+		insert into notices (player_id, kind, by_name, of_id, round_id, note_id, practice_id, what, course_id, hole)
+		select @to, @kind, p.name, @of, @round, @note, @practice::bigint, @what, @course, @hole from players p where p.id = @by`,
+		pgx.StrictNamedArgs{"to": to, "by": by, "kind": n.Kind, "of": n.OfID, "round": n.RoundID, "note": n.NoteID, "practice": n.PracticeID, "what": n.What, "course": n.CourseID, "hole": n.Hole})
 	return err
 }
 
@@ -67,7 +79,7 @@ const noticesMost = 100
 // Notices lists what an account was told, the latest first.
 func (s *Store) Notices(ctx context.Context, who golf.PlayerID) ([]Notice, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Notice], `
-		select id, kind, by_name, of_id, round_id, note_id, what, told_at, read_at from notices where player_id = @who order by told_at desc, id desc limit @most`,
+		select id, kind, by_name, of_id, round_id, note_id, practice_id, on_day, what, told_at, read_at, course_id, hole from notices where player_id = @who order by told_at desc, id desc limit @most`,
 		pgx.StrictNamedArgs{"who": who, "most": noticesMost})
 }
 

@@ -137,9 +137,9 @@ func (s *Store) RenewHash(ctx context.Context, who golf.PlayerID, old, renewed s
 	return err
 }
 
-// DeletePlayer deletes an account with everything it owns. Courses it added stay,
-// without an owner, and so does what leavesWritten keeps. It returns ErrLastSteward when the others would be left without
-// a steward.
+// DeletePlayer deletes an account with everything it owns, and tells its coaches and
+// pupils. Courses it added stay, without an owner, and so does what leavesWritten keeps.
+// It returns ErrLastSteward when the others would be left without a steward.
 func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if err := tx.keepASteward(ctx, who); err != nil {
@@ -149,6 +149,9 @@ func (s *Store) DeletePlayer(ctx context.Context, who golf.PlayerID) error {
 			return err
 		}
 		if err := tx.leavesWritten(ctx, who); err != nil {
+			return err
+		}
+		if err := tx.tellsOfGoing(ctx, who); err != nil {
 			return err
 		}
 		return changeOne(ctx, tx.q, `delete from players where id = @who`, pgx.StrictNamedArgs{"who": who})

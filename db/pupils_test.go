@@ -109,7 +109,7 @@ func TestArchive(t *testing.T) {
 	for _, away := range []bool{true, false} {
 		p.must(p.ArchivePupil(p.ctx, p.coach, p.pupil, away))
 		if r := p.roster(); r.Archived != away {
-			t.Errorf("put away is %v, not %v", r.Archived, away)
+			t.Errorf("archived is %v, not %v", r.Archived, away)
 		}
 		if _, err := p.Seen(p.ctx, p.coach, p.pupil); err != nil {
 			t.Error(err)

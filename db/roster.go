@@ -106,12 +106,12 @@ type SummaryRow struct {
 	PlayerID golf.PlayerID
 	RoundID  golf.RoundID
 	PlayedOn time.Time
-	MadeFor  string // empty without a summary
+	MadeFor  string // empty without a summary, and when the run-out book it depends on has changed
 	Summary  []byte
 }
 
 const summaries = `
-	select r.player_id, r.id, r.played_on, coalesce(s.made_for, ''), s.summary
+	select r.player_id, r.id, r.played_on, case when s.book is null or s.book = coalesce(b.version, 0) then coalesce(s.made_for, '') else '' end, s.summary
 	from coachings c
 	cross join lateral (
 		select player_id, id, played_on from rounds
@@ -120,6 +120,7 @@ const summaries = `
 		order by played_on desc, id desc limit @most
 	) r
 	left join round_summaries s on s.player_id = r.player_id and s.round_id = r.id
+	left join runout_books b on b.player_id = r.player_id
 	where c.coach_id = @coach and c.confirmed_at is not null`
 
 // Summaries lists the rounds that the coach may see, pupil by pupil and the latest
@@ -163,12 +164,12 @@ func (s *Store) SaveSummaries(ctx context.Context, asker, who golf.PlayerID, all
 			saves += h.Version
 		}
 		batch.Queue(`
-			insert into round_summaries (player_id, round_id, made_for, summary)
-			select player_id, id, @made_for, @summary from rounds
+			insert into round_summaries (player_id, round_id, made_for, summary, book)
+			select player_id, id, @made_for, @summary, @book::integer from rounds
 			where player_id = @who and id = @round and played_on >= `+accessFrom("@asker", "@who")+`
 				and (select coalesce(sum(card.version), 0) from (select version from holes where player_id = @who and round_id = @round for share) card) = @saves
-			on conflict (player_id, round_id) do update set made_for = excluded.made_for, summary = excluded.summary`,
-			pgx.StrictNamedArgs{"asker": asker, "who": who, "round": k.Round.ID, "made_for": k.MadeFor, "summary": k.Summary, "saves": saves})
+			on conflict (player_id, round_id) do update set made_for = excluded.made_for, summary = excluded.summary, book = excluded.book`,
+			pgx.StrictNamedArgs{"asker": asker, "who": who, "round": k.Round.ID, "made_for": k.MadeFor, "summary": k.Summary, "saves": saves, "book": k.Round.bookAsked()})
 	}
 	return translate(s.q.SendBatch(ctx, batch).Close())
 }

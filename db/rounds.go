@@ -31,6 +31,7 @@ type Round struct {
 	ChangedAt  time.Time      // when it was last saved, or begun
 	EnteredAt  time.Time      // when a hole was last entered for the first time, or the round was begun
 	Holes      []Hole         `db:"-"`
+	RunBook    RunBook        `db:"-"` // of the player; the shots of the holes are filled with it
 }
 
 // Hole is a hole of a round. One without a line has not been played, or not yet.

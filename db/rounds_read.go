@@ -166,7 +166,8 @@ func (s *Store) RoundMonths(ctx context.Context, asker, who golf.PlayerID, cours
 		group by 1 order by 1 desc`, pgx.StrictNamedArgs{"asker": asker, "who": who, "course": course})
 }
 
-// fill reads the holes and shots of rounds, in one trip.
+// fill reads the holes and shots of rounds, and the run-out book that they are judged
+// by, in one trip.
 func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) error {
 	ids, at := make([]golf.RoundID, len(rounds)), make(map[golf.RoundID]*Round, len(rounds))
 	for i := range rounds {
@@ -180,15 +181,32 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 	batch.Queue(`
 		select round_id, hole, lie, distance_in, unit, about, penalty, short_sided, green_in, club, miss, word from shots
 		where player_id = @who and round_id = any(@ids) order by round_id, hole, number`, args)
+	batch.Queue(selectRunBook, pgx.StrictNamedArgs{"who": who})
 	answers := s.q.SendBatch(ctx, batch)
 	holes, err := next(answers, pgx.RowToStructByName[roundHoleRow])
 	if err != nil {
 		return errors.Join(err, answers.Close())
 	}
 	shots, err := next(answers, pgx.RowToStructByName[shotRow])
+	if err != nil {
+		return errors.Join(err, answers.Close())
+	}
+	kept, err := next(answers, pgx.RowToStructByName[runBookRow])
 	if err := errors.Join(err, translate(answers.Close())); err != nil {
 		return err
 	}
+	book, err := bookOf(kept)
+	if err != nil {
+		return err
+	}
+	for i := range rounds {
+		rounds[i].RunBook = book
+	}
+	return putHoles(at, holes, shots, book)
+}
+
+// putHoles puts holes with their shots into their rounds.
+func putHoles(at map[golf.RoundID]*Round, holes []roundHoleRow, shots []shotRow, book RunBook) error {
 	for _, h := range holes {
 		hole, err := h.hole()
 		if err != nil {
@@ -202,6 +220,7 @@ func (s *Store) fill(ctx context.Context, who golf.PlayerID, rounds []Round) err
 			hole.Shots = append(hole.Shots, shot)
 			shots = shots[1:]
 		}
+		book.Lines.Fill(hole.Shots)
 		at[h.RoundID].Holes = append(at[h.RoundID].Holes, hole)
 	}
 	return nil

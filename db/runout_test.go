@@ -2,6 +2,8 @@ package db_test
 
 import (
 	"errors"
+	"fmt"
+	"maps"
 	"slices"
 	"testing"
 
@@ -24,7 +26,7 @@ func TestTrials(t *testing.T) {
 	p := newPair(t)
 	day := golf.Date{Year: 2026, Month: 5, Day: 2}
 	for range 2 {
-		p.must(p.NewTrials(p.ctx, p.pupil, day, "page-1", someTrials()))
+		p.must(p.NewTrials(p.ctx, p.pupil, day, "page-1", someTrials(), remake))
 	}
 	for _, who := range []golf.PlayerID{p.pupil, p.coach} {
 		all, err := p.Trials(p.ctx, who, p.pupil)
@@ -51,22 +53,57 @@ func TestTrials(t *testing.T) {
 
 func TestRemovedTrials(t *testing.T) {
 	p := newPair(t)
-	p.must(p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials()))
+	p.must(p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials(), remake))
 	all, err := p.Trials(p.ctx, p.pupil, p.pupil)
 	p.must(err)
 	id := all[0].ID
-	p.refused(map[string]error{"the coach removes it": p.RemoveTrial(p.ctx, p.coach, id), "one that is there comes back": p.RestoreTrial(p.ctx, p.pupil, id)})
-	p.must(p.RemoveTrial(p.ctx, p.pupil, id))
+	p.refused(map[string]error{"the coach removes it": p.RemoveTrial(p.ctx, p.coach, id, remake), "one that is there comes back": p.RestoreTrial(p.ctx, p.pupil, id, remake)})
+	p.must(p.RemoveTrial(p.ctx, p.pupil, id, remake))
 	if left, err := p.Trials(p.ctx, p.pupil, p.pupil); err != nil || len(left) != len(all)-1 || len(p.removed(p.coach)) != 0 {
 		t.Errorf("%+v, %v", left, err)
 	}
 	if gone, err := p.Removed(p.ctx, p.pupil); err != nil || len(gone) != 1 || gone[0].Kind != db.RemovedTrial || gone[0].Text != "pw, 12 and 21 yd" {
 		t.Errorf("%+v, %v", gone, err)
 	}
-	p.refused(map[string]error{"the coach brings it back": p.RestoreTrial(p.ctx, p.coach, id), "it is removed again": p.RemoveTrial(p.ctx, p.pupil, id)})
-	p.must(p.RestoreTrial(p.ctx, p.pupil, id))
+	p.refused(map[string]error{"the coach brings it back": p.RestoreTrial(p.ctx, p.coach, id, remake), "it is removed again": p.RemoveTrial(p.ctx, p.pupil, id, remake)})
+	p.must(p.RestoreTrial(p.ctx, p.pupil, id, remake))
 	if back, err := p.Trials(p.ctx, p.pupil, p.pupil); err != nil || len(back) != len(all) || back[0].ID != id {
 		t.Errorf("%+v, %v", back, err)
+	}
+}
+
+// Of a file those balls are added that the book does not hold: two that are alike are
+// two, and another player's or a removed one is not held.
+func TestBallsOfAFile(t *testing.T) {
+	p := newPair(t)
+	day := golf.Date{Year: 2026, Month: 5, Day: 2}
+	ball := func(day golf.Date, yd float64) db.Ball { return db.Ball{Day: day, Trial: fromRough(yd)} }
+	p.must(p.NewTrials(p.ctx, p.stranger, day, "page", []golf.Trial{fromRough(9)}, remake))
+	p.must(p.NewTrials(p.ctx, p.pupil, day, "page", []golf.Trial{fromRough(6), fromRough(7)}, remake))
+	held, err := p.Trials(p.ctx, p.pupil, p.pupil)
+	p.must(err)
+	p.must(p.RemoveTrial(p.ctx, p.pupil, held[1].ID, remake))
+	file := []db.Ball{ball(day, 6), ball(day, 6), ball(day, 7), ball(day.AddDays(1), 6), ball(day, 9)}
+	for i := range 3 {
+		p.must(p.TakeBalls(p.ctx, p.pupil, fmt.Sprint("file ", i), file, remake))
+		kept, err := p.Trials(p.ctx, p.pupil, p.pupil)
+		p.must(err)
+		count := map[db.Ball]int{}
+		for _, k := range kept {
+			trial, err := k.Trial()
+			p.must(err)
+			count[db.Ball{Day: golf.DateOf(k.Day), Trial: trial}]++
+		}
+		if want := map[db.Ball]int{file[0]: 2, file[2]: 1, file[3]: 1, file[4]: 1}; !maps.Equal(count, want) {
+			t.Errorf("time %d: %v", i, count)
+		}
+	}
+	many := make([]db.Ball, golf.MaxTrials+1)
+	for i := range many {
+		many[i] = ball(day, 6)
+	}
+	if err := p.TakeBalls(p.ctx, p.pupil, "many", many, remake); !errors.Is(err, db.ErrFull) {
+		t.Errorf("%v", err)
 	}
 }
 
@@ -74,8 +111,8 @@ func TestABookIsNeverTooLong(t *testing.T) {
 	p := newPair(t)
 	dbtest.Exec(t, p.url, `insert into runout_trials (player_id, entered_as, place, club, lie, green, carry, total, unit, day)
 		select 1, 'many', n, 'pw', 'fairway', 'slow', 12, 20, 'yd', '2026-05-02' from generate_series(1, 1998) n`)
-	if err := p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials()); !errors.Is(err, db.ErrFull) {
+	if err := p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials(), remake); !errors.Is(err, db.ErrFull) {
 		t.Errorf("%v", err)
 	}
-	p.must(p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials()[:2]))
+	p.must(p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials()[:2], remake))
 }

@@ -10,7 +10,9 @@ import (
 // sharded server asks every shard, and why that is all right.
 var ofSeveralPlayers = map[string]string{
 	"Accounts":       "every account with its open link for a new password, for a steward",
+	"pupilsOf":       "the pupils of a coach, when the account goes",
 	"otherPupils":    "the other pupils of a coach, when one of them leaves",
+	"LatePractice":   "everybody's practice whose day has passed, every few minutes",
 	"roster":         "the pupils of a coach",
 	"endedCoachings": "the pupils whom a coach gave up within a day",
 	"pupilRequests":  "the players who ask a coach",

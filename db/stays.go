@@ -21,6 +21,7 @@ var signed = []string{
 	`update assignments set author_name = @name where author_id = @who and player_id <> @who`,
 	`update walked_rounds set coach_name = @name where coach_id = @who and player_id <> @who`,
 	`update lessons set coach_name = @name where coach_id = @who and player_id <> @who`,
+	`update hole_advice set coach_name = @name where coach_id = @who`,
 }
 
 // ownSecrets deletes what nobody but an author could read or bring back.
@@ -51,6 +52,34 @@ func (s *Store) leavesWritten(ctx context.Context, who golf.PlayerID) error {
 	}
 	for _, statement := range signed {
 		if _, err := change(ctx, s.q, statement, pgx.StrictNamedArgs{"who": who, "name": name}); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// pupilsOf are the pupils of a coach whose account is about to go.
+const pupilsOf = `select player_id from coachings where coach_id = @who and confirmed_at is not null order by player_id`
+
+// tellsOfGoing tells the coaches and pupils of an account that it goes. It has to be
+// done before the access between them goes with it.
+func (s *Store) tellsOfGoing(ctx context.Context, who golf.PlayerID) error {
+	coaches, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], `select coach_id from coachings where player_id = @who and confirmed_at is not null order by coach_id`,
+		pgx.StrictNamedArgs{"who": who})
+	if err != nil {
+		return err
+	}
+	pupils, err := many(ctx, s.q, pgx.RowTo[golf.PlayerID], pupilsOf, pgx.StrictNamedArgs{"who": who})
+	if err != nil {
+		return err
+	}
+	for _, to := range coaches {
+		if err := s.Tell(ctx, who, to, Notice{Kind: NoticeGone, OfID: who}); err != nil {
+			return err
+		}
+	}
+	for _, to := range pupils {
+		if err := s.Tell(ctx, who, to, Notice{Kind: NoticeGone, OfID: to}); err != nil {
 			return err
 		}
 	}

@@ -38,12 +38,36 @@ func (s *server) withSessions(r *http.Request, pages paths.Whose, most int) ([]c
 		return nil, err
 	}
 	told, err := s.told(r, subject{player: seen.Player, pages: pages})
-	for i, a := range all {
-		for _, done := range practice.SessionsSince(told[a.Drill], a.Given, a.Feet) {
-			all[i].Sessions = append(all[i].Sessions, coach.DrillSession(done))
-		}
-	}
+	addSessions(all, told)
 	return all, err
+}
+
+// addSessions adds the sessions of their drills to assignments.
+func addSessions(all []coach.Assignment, told map[string]analysis.DrillFor) {
+	for i, a := range all {
+		all[i].Sessions = drillSessions(told[a.Drill], a.Given, a.Feet)
+	}
+}
+
+// unassigned are the drills that the player did without being set them, by name.
+func unassigned(all []coach.Assignment, told map[string]analysis.DrillFor) []coach.DrillDone {
+	var drills []coach.DrillDone
+	for key, d := range told {
+		if slices.ContainsFunc(all, func(a coach.Assignment) bool { return a.Drill == key }) {
+			continue
+		}
+		drills = append(drills, coach.DrillDone{Name: d.Name, Sessions: drillSessions(d, golf.Date{}, 0)})
+	}
+	slices.SortFunc(drills, func(x, y coach.DrillDone) int { return cmp.Compare(x.Name, y.Name) })
+	return drills
+}
+
+func drillSessions(d analysis.DrillFor, since golf.Date, feet float64) []coach.DrillSession {
+	var all []coach.DrillSession
+	for _, done := range practice.SessionsSince(d, since, feet) {
+		all = append(all, coach.DrillSession(done))
+	}
+	return all
 }
 
 func (s *server) assignmentOf(r *http.Request, a db.Assignment) coach.Assignment {
@@ -168,7 +192,7 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RecordResult(r.Context(), about.player.ID, assignment, db.Result{Day: f.Day.Value.Time(), Result: f.Result.Value, Passed: f.Passed}); err != nil {
 		return err
 	}
-	s.tellOfPractice(r, about, assignment, db.Notice{Kind: db.NoticeRecorded, What: f.Result.Value})
+	s.tellOfPractice(r, about, s.ofPractice(r, about, assignment), db.Notice{Kind: db.NoticeRecorded, PracticeID: &assignment, What: f.Result.Value})
 	return saved(w, r, about.pages.Lessons()+"#practice", "result")
 }
 
@@ -207,9 +231,10 @@ func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error 
 	if err != nil {
 		return err
 	}
-	s.tellOfPractice(r, about, assignment, db.Notice{Kind: db.NoticeRemoved})
+	gone := s.ofPractice(r, about, assignment)
 	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, about.player.ID, assignment); err != nil {
 		return err
 	}
+	s.tellOfPractice(r, about, gone, db.Notice{Kind: db.NoticeRemoved})
 	return redirectAfterRemoval(w, r, about.pages.Lessons(), removal{db.RemovedAssignment, about.player.ID, assignment})
 }

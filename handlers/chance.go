@@ -8,6 +8,7 @@ import (
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/form"
 	"strokeledger/web/play"
 )
 
@@ -24,7 +25,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	in, pictures := p.chanceInput(r)
 	done := true
 	if len(p.course.Holes) > 0 {
-		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), Planned: in.Planned, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
+		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), As: play.AskedLevel(in.As, in.Target), Planned: in.Planned, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
 		in.Chance, done, err = workOn(r.Context(), s.worked, p.chanceKey(in), chanceWait, func() (analysis.Chance, error) { return s.engine.Chance(ask) })
 		if err != nil {
 			return err
@@ -36,7 +37,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	if in.Working = !done; in.Working {
 		w.Header().Set("Refresh", "2")
 	}
-	return show(w, r, http.StatusOK, play.NewChancePage(s.shellOf(r, p.about), in).View())
+	return show(w, r, statusOf(in.As), play.NewChancePage(s.shellOf(r, p.about), in).View())
 }
 
 // chanceInput is what the page of a chance is made of, apart from the chance.
@@ -44,6 +45,9 @@ func (p playing) chanceInput(r *http.Request) (play.ChanceInput, map[int]analysi
 	query := r.URL.Query()
 	in := play.ChanceInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
 		Target: p.about.player.Target, Planned: query.Get("aims") == "plan", Two: [2]string{query.Get("one"), query.Get("two")}}
+	if as := query.Get("as"); as != "" {
+		in.As = form.ParseTarget(as)
+	}
 	pictures := map[int]analysis.Picture{}
 	for _, h := range p.course.Holes {
 		if picture, drawn := play.PictureOf(h, p.files[h.Number]); drawn {
@@ -63,7 +67,7 @@ func (p playing) chanceKey(in play.ChanceInput) [32]byte {
 	for _, h := range p.history {
 		rounds.Write(roundKey(h))
 	}
-	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, in.Planned, play.Together(in.Two))
+	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, in.Planned, play.Together(in.Two), play.AskedLevel(in.As, in.Target))
 }
 
 // roundKey identifies a round as it is stored now.

@@ -193,6 +193,8 @@ func (s *server) storeSession(w http.ResponseWriter, r *http.Request, d askedDri
 		return s.refuseSession(w, r, http.StatusConflict, d, practice.SessionInput{Typed: f, Kept: practice.KeptText(sessionsOf([]db.DrillSession{kept})[0])})
 	case err != nil:
 		return err
+	case kept.Fresh:
+		s.tellOfSession(r, d, kept)
 	}
 	next := saying(d.about.pages.DrillShowing(d.key, kept.ID), savedParam, "session")
 	if wantsJSON(r) {

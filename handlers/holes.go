@@ -136,6 +136,7 @@ func readingOf(r *http.Request, at holeOfRound, typed typedHole) (entry.ReadingI
 	if len(read.Shots) == 0 {
 		read = golf.Hole{Number: h.Number, Par: h.Par, Shots: []golf.Shot{{Lie: golf.Tee, Distance: h.Length}}}
 	}
+	at.round.RunBook.Lines.Fill(read.Shots)
 	alone := playedOf(at.round)
 	alone.Round.Holes = []golf.Hole{read}
 	of, err := analysis.StatementOf(alone, cardOf(at.round), golf.Yards.Of(at.round.BoundaryYd))

@@ -74,6 +74,7 @@ func (s *server) putHole(w http.ResponseWriter, r *http.Request, at holeOfRound,
 	before := at.hole.Shots
 	at.hole = typed(at.hole, read, me(r))
 	carryDetails(at.hole.Shots, before)
+	at.round.RunBook.Lines.Fill(at.hole.Shots)
 	err := s.store.SaveHole(r.Context(), me(r).ID, at.round.ID, at.hole)
 	if errors.Is(err, golf.ErrConflict) { // between reading and saving
 		return s.conflictAgain(w, r, read.Text)

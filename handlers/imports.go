@@ -5,9 +5,12 @@ import (
 	"cmp"
 	"compress/gzip"
 	"context"
+	"crypto/rand"
 	"errors"
+	"fmt"
 	"io"
 	"net/http"
+	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/accountfile"
@@ -74,7 +77,10 @@ func (s *server) previewFile(r *http.Request) (found entry.PreviewInput, err err
 	if err != nil {
 		return found, err
 	}
-	found.Unknown, found.Settings = file.unknown(), settingsOf(file.settings())
+	found.Unknown, found.Settings, found.Own = file.unknown(), settingsOf(file.settings()), ownOf(file.own(), len(file.balls()))
+	if found.Settings != nil {
+		found.Settings.Bag = len(file.own().Bag)
+	}
 	if err := packed.Close(); err != nil {
 		return found, err
 	}
@@ -117,6 +123,11 @@ func settingsOf(c *accountfile.Settings) *entry.SettingsInput {
 	return &entry.SettingsInput{Name: c.Name, Far: c.Far, Green: c.Green, Target: c.Target, Clubs: c.Clubs, Zone: c.Zone}
 }
 
+// ownOf counts what else a file holds.
+func ownOf(o accountfile.Own, trials int) entry.OwnInput {
+	return entry.OwnInput{Trials: trials, Drawings: o.Pictures(), Courses: len(o.Drawn), Ranges: len(o.Ranges), Plans: len(o.Plans)}
+}
+
 // errNothingWaits is the answer when a file is confirmed twice, or too late.
 var errNothingWaits = &refusal{http.StatusNotFound, "No file to import", "It was already imported, or you previewed it more than an hour ago. If its rounds are not in your list, upload the file again."}
 
@@ -128,8 +139,8 @@ func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
 	replaced := 0
 	err := s.importing(w, r, func() error {
 		return s.store.Tx(ctx, func(tx *db.Store) (err error) {
-			replaced, err = importWaiting(ctx, tx, me(r), r.FormValue("there") == "replace", r.FormValue("settings") == "yes")
-			return err
+			replaced, err = importWaiting(ctx, tx, importTerms{me(r), r.FormValue("there") == "replace", r.FormValue("settings") == "yes", s.now()})
+			return refusedOwn(err)
 		})
 	})
 	switch {
@@ -141,9 +152,18 @@ func (s *server) importConfirm(w http.ResponseWriter, r *http.Request) error {
 	return saved(w, r, paths.Rounds, "imported")
 }
 
-// importWaiting imports the player's file that waits: the rounds that are new and,
-// with replace, those that differ from the stored ones.
-func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, settings bool) (replaced int, err error) {
+// importTerms say for whom a file is imported, and what of it.
+type importTerms struct {
+	of       db.Player
+	replace  bool // the rounds that differ from the stored ones too
+	settings bool // and the settings with the bag
+	now      time.Time
+}
+
+// importWaiting imports the player's file that waits: the rounds that are new and, with
+// replace, those that differ from the stored ones; then what else is new in it.
+func importWaiting(ctx context.Context, tx *db.Store, terms importTerms) (replaced int, err error) {
+	p := terms.of
 	waiting, err := takeWaitingFile(ctx, tx, p.ID)
 	if err != nil {
 		return 0, err
@@ -151,7 +171,7 @@ func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, sett
 	file := openFile(waiting, p)
 	err = file.compared(ctx, tx, p.ID, func(some []db.Round, there []entry.There) error {
 		fresh, other := sorted(some, there)
-		if !replace {
+		if !terms.replace {
 			other = nil
 		}
 		replaced += len(other)
@@ -160,11 +180,44 @@ func importWaiting(ctx context.Context, tx *db.Store, p db.Player, replace, sett
 		}
 		return tx.ReplaceRounds(ctx, p.ID, other)
 	})
-	if c := file.settings(); err == nil && c != nil && settings {
-		far, green := c.Units()
-		err = tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
+	if err == nil && terms.settings {
+		err = takeSettings(ctx, tx, p, file.settings())
+	}
+	if err == nil {
+		err = takeOwn(ctx, tx, p, file.own(), terms.settings, terms.now)
+	}
+	if err == nil {
+		err = takeBook(ctx, tx, p.ID, file.balls())
 	}
 	return replaced, err
+}
+
+// takeSettings makes the settings of a file, if it has any, those of the player.
+func takeSettings(ctx context.Context, tx *db.Store, p db.Player, c *accountfile.Settings) error {
+	if c == nil {
+		return nil
+	}
+	far, green := c.Units()
+	return tx.SaveSettings(ctx, p.ID, db.Settings{Name: c.Name, Units: db.Units{Far: far, Green: green}, Target: c.Target, BoundaryYd: c.BoundaryYd, Clubs: c.Clubs, Zone: cmp.Or(c.Zone, p.Zone)})
+}
+
+// errBookFull is the answer to a file whose run-out book does not fit.
+var errBookFull = &refusal{http.StatusUnprocessableEntity, "Nothing was imported", fmt.Sprintf("With the run-out book of the file yours would have more than %d trials. Remove some of yours and upload the file again.", golf.MaxTrials)}
+
+// takeBook adds the run-out book of a file to the player's.
+func takeBook(ctx context.Context, tx *db.Store, who golf.PlayerID, balls []accountfile.Ball) error {
+	if len(balls) == 0 {
+		return nil
+	}
+	all := make([]db.Ball, len(balls))
+	for i, b := range balls {
+		all[i] = db.Ball(b)
+	}
+	err := tx.TakeBalls(ctx, who, rand.Text(), all, analysis.RunBook)
+	if errors.Is(err, db.ErrFull) {
+		return errBookFull
+	}
+	return err
 }
 
 // sorted returns the rounds that are new, and those that differ from the stored

@@ -22,12 +22,15 @@ const importRowsARound = 100
 // importLimits are the limits of a shots file.
 var importLimits = shotsfile.Limits{Bytes: accountfile.MaxBytes, Rows: accountfile.MaxRounds * importRowsARound, Rounds: accountfile.MaxRounds}
 
-// roundsFile is a shots file or an account file. Its settings and unknown columns
-// are known only after its rounds have been read.
+// roundsFile is a shots file or an account file. Its settings, what is the account's
+// own, its run-out book and unknown columns are known only after its rounds have been
+// read.
 type roundsFile struct {
 	rounds   iter.Seq2[db.Round, error]
 	same     func(a, b db.Round) bool // whether two rounds would be written the same
 	settings func() *accountfile.Settings
+	own      func() accountfile.Own
+	balls    func() []accountfile.Ball
 	unknown  func() []string
 }
 
@@ -45,6 +48,8 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 				c := file.Settings()
 				return &c
 			},
+			own:     file.Own,
+			balls:   file.Balls,
 			unknown: func() []string { return nil },
 		}
 	}
@@ -53,6 +58,8 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 		rounds:   mapped(file.Rounds(), func(round golf.Round) db.Round { return imported(round, p) }),
 		same:     func(a, b db.Round) bool { return shotsfile.Same(a.Played(), b.Played()) },
 		settings: func() *accountfile.Settings { return nil },
+		own:      func() accountfile.Own { return accountfile.Own{} },
+		balls:    func() []accountfile.Ball { return nil },
 		unknown:  file.Unknown,
 	}
 }
@@ -86,7 +93,7 @@ func imported(round golf.Round, p db.Player) db.Round {
 }
 
 // compared goes through the rounds of a file, a batch at a time, and says for each
-// whether the player has a round of that name.
+// whether the player has a round of that name. What else the file holds is sound then.
 func (f roundsFile) compared(ctx context.Context, store *db.Store, who golf.PlayerID, take func(some []db.Round, there []entry.There) error) error {
 	var some []db.Round
 	compare := func() error {
@@ -107,7 +114,10 @@ func (f roundsFile) compared(ctx context.Context, store *db.Store, who golf.Play
 			}
 		}
 	}
-	return compare()
+	if err := compare(); err != nil {
+		return err
+	}
+	return soundOwn(f.own())
 }
 
 // there says for each round of a batch whether the player has a round of that name,

@@ -1,6 +1,8 @@
 package handlers
 
 import (
+	"cmp"
+	"errors"
 	"net/http"
 	"slices"
 
@@ -8,6 +10,7 @@ import (
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/paths"
+	"strokeledger/web/practice"
 )
 
 // tell tells somebody else what the signed-in player did. What was done stands, even
@@ -64,22 +67,44 @@ func (s *server) tellOfReply(r *http.Request, pages paths.Whose, n db.Note) {
 	}
 }
 
-// tellOfPractice tells who set something to practise what the player did with it.
-func (s *server) tellOfPractice(r *http.Request, about subject, assignment int64, n db.Notice) {
-	given, err := s.store.Assignments(r.Context(), me(r).ID, about.player.ID, 0)
-	if err != nil {
+// ofPractice reads the practice that somebody is told of, if the reader sees it.
+func (s *server) ofPractice(r *http.Request, about subject, assignment int64) db.Assignment {
+	a, err := s.store.Assignment(r.Context(), me(r).ID, about.player.ID, assignment)
+	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		s.options.Log.WarnContext(r.Context(), "nobody was told of practice", "error", err)
 	}
-	i := slices.IndexFunc(given, func(a db.Assignment) bool { return a.ID == assignment })
-	if i < 0 || given[i].AuthorID == nil {
+	return a
+}
+
+// tellOfPractice tells who set something to practise what the player did with it, or
+// the player what who set it did.
+func (s *server) tellOfPractice(r *http.Request, about subject, a db.Assignment, n db.Notice) {
+	if a.AuthorID == nil {
 		return
 	}
-	if n.What == "" {
-		n.What = given[i].What
+	n.OfID, n.What = about.player.ID, cmp.Or(n.What, a.What)
+	s.tell(r, about.player.ID, n)
+	if _, err := s.store.Seen(r.Context(), *a.AuthorID, about.player.ID); err == nil {
+		s.tell(r, *a.AuthorID, n)
 	}
-	if _, err := s.store.Seen(r.Context(), *given[i].AuthorID, about.player.ID); err == nil {
-		n.OfID = about.player.ID
-		s.tell(r, *given[i].AuthorID, n)
+}
+
+// tellOfSession tells the coaches who set a drill, which is not done yet, of a session
+// of it on a day that they see.
+func (s *server) tellOfSession(r *http.Request, d askedDrill, done db.DrillSession) {
+	given, err := s.store.Assignments(r.Context(), me(r).ID, d.about.player.ID, 0)
+	if err != nil {
+		s.options.Log.WarnContext(r.Context(), "nobody was told of a session", "error", err)
+	}
+	told := map[golf.PlayerID]bool{}
+	for _, a := range given {
+		if a.DoneAt != nil || a.AuthorID == nil || drillKey(a) != d.key || a.Feet > 0 && a.Feet != done.Feet || told[*a.AuthorID] {
+			continue
+		}
+		told[*a.AuthorID] = true
+		if seen, err := s.store.Seen(r.Context(), *a.AuthorID, d.about.player.ID); err == nil && (seen.SharedFrom == nil || !done.Day.Before(*seen.SharedFrom)) {
+			s.tell(r, *a.AuthorID, db.Notice{Kind: db.NoticeRecorded, OfID: d.about.player.ID, PracticeID: &a.ID, What: practice.CameTo(done.Name, done.Counted, done.Tried)})
+		}
 	}
 }
 
@@ -89,19 +114,30 @@ func (s *server) notices(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
+	if err := s.store.NoticesRead(r.Context(), me(r).ID); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, coach.NewNoticesPage(shell(r), s.noticesFor(me(r), kept)).View())
+}
+
+// noticesFor are notices as the account that was told reads them.
+func (s *server) noticesFor(p db.Player, kept []db.Notice) []coach.Notice {
 	var all []coach.Notice
 	for _, n := range kept {
-		to := coach.Notice{Kind: string(n.Kind), By: n.ByName, Whose: paths.Whose{Player: n.OfID, Own: n.OfID == me(r).ID}, What: n.What, At: s.here(r, n.ToldAt), New: n.ReadAt == nil}
+		to := coach.Notice{Kind: string(n.Kind), By: n.ByName, Whose: paths.Whose{Player: n.OfID, Own: n.OfID == p.ID}, What: n.What, At: n.ToldAt.In(s.zoneOf(p)), New: n.ReadAt == nil}
 		if n.RoundID != nil {
 			to.Round = *n.RoundID
 		}
 		if n.NoteID != nil {
 			to.Note = *n.NoteID
 		}
+		if n.PracticeID != nil {
+			to.Practice = *n.PracticeID
+		}
+		if n.OnDay != nil {
+			to.Day = golf.DateOf(*n.OnDay)
+		}
 		all = append(all, to)
 	}
-	if err := s.store.NoticesRead(r.Context(), me(r).ID); err != nil {
-		return err
-	}
-	return show(w, r, http.StatusOK, coach.NewNoticesPage(shell(r), all).View())
+	return all
 }

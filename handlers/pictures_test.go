@@ -44,11 +44,11 @@ func TestAHoleIsDrawn(t *testing.T) {
 	if early := v.get(at + "?version=1"); early.status != http.StatusOK || strings.Contains(early.body, "bunker 350") {
 		t.Errorf("%d %s", early.status, early.body)
 	}
-	v.mustSee(v.follows(at+"/back", "version", "1"), "The earlier drawing holds again.")
+	v.mustSee(v.follows(at+"/back", "version", "1"), "The earlier drawing is back in use.")
 	if again := v.get(at + ".json"); again.body != file.body {
 		t.Errorf("%s", again.body)
 	}
-	v.mustSee(v.follows(at+"/back", "version", "0"), "The drawing is taken away", "Taken away by you")
+	v.mustSee(v.follows(at+"/back", "version", "0"), "The drawing is removed", "Removed by you")
 	if a := v.get(at + ".json"); a.status != http.StatusNotFound {
 		t.Errorf("%d %s", a.status, a.body)
 	}

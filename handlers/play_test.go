@@ -92,9 +92,13 @@ func TestChanceOfTheTarget(t *testing.T) {
 	v.withRound()
 	v.drawsHoles()
 	begun := time.Now()
-	v.mustSee(v.patient("/players/1/play/1/chance"), "Chance of", "What if", "15 yards longer", "The aims of the plan", "What it takes", "Work them out together")
+	v.mustSee(v.patient("/players/1/play/1/chance"), "Chance of", "What if", "15 yards longer", "The aims of the plan", "What it takes", "Work it out")
 	t.Log("the first time", time.Since(begun))
 	v.mustSee(v.patient("/players/1/play/1/chance?aims=plan&one=15+yards+longer&two=no+compounding"), "with the plan’s aims", "15 yards longer, and no second error after trouble")
+	v.mustSee(v.patient("/players/1/play/1/chance?as=70&one=&two="), "as a 70", `name="as" type="text" value="70"`)
+	if a := v.patient("/players/1/play/1/chance?as=60"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "Allowed: 68 to 110") {
+		t.Errorf("a level of 60: %d", a.status)
+	}
 	begun = time.Now()
 	v.get("/players/1/play/1/chance")
 	t.Log("again", time.Since(begun))

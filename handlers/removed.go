@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/layout"
@@ -135,7 +136,7 @@ func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Remove
 	case db.RemovedKept:
 		return paths.CoachKept, s.store.RestoreKept(r.Context(), who, x.ID)
 	case db.RemovedTrial:
-		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID)
+		return pages.RunOut(), s.store.RestoreTrial(r.Context(), who, x.ID, analysis.RunBook)
 	case db.RemovedSession:
 		return pages.Log(), s.store.RestoreDrillSession(r.Context(), who, x.ID)
 	case db.RemovedRange:

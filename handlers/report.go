@@ -78,7 +78,7 @@ func (s *server) readReportInput(r *http.Request, about subject, q *coach.Report
 		return nil, err
 	}
 	q.Notes = s.notesOf(r, kept)
-	if q.Assignments, err = s.withSessions(r, about.pages, lessonAssignments); err != nil {
+	if err := s.readPractised(r, about, q); err != nil {
 		return nil, err
 	}
 	if q.Months, err = s.comparisonInput(r, about.player, paths.Comparison{Whose: about.pages}); err != nil {
@@ -87,4 +87,19 @@ func (s *server) readReportInput(r *http.Request, about subject, q *coach.Report
 	report, err := s.engine.Report(analysis.ReportInput{History: history, Span: q.Span, Target: about.player.Target, Boundary: golf.Yards.Of(about.player.BoundaryYd)})
 	q.Months.Months, q.Months.At.Comparison, q.Span = report.Months, report.Choice, report.Span
 	return kept, err
+}
+
+// readPractised reads what the player was set to practise and what the player did
+// besides.
+func (s *server) readPractised(r *http.Request, about subject, q *coach.ReportInput) error {
+	told, err := s.told(r, about)
+	if err != nil {
+		return err
+	}
+	if q.Assignments, err = s.assignments(r, about.pages, lessonAssignments); err != nil {
+		return err
+	}
+	addSessions(q.Assignments, told)
+	q.Drills = unassigned(q.Assignments, told)
+	return nil
 }

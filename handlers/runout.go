@@ -88,7 +88,7 @@ func (s *server) addTrials(w http.ResponseWriter, r *http.Request) error {
 	if !f.Sound() {
 		return s.showRunOut(w, r, about, practice.RunOutInput{Typed: &f}, http.StatusUnprocessableEntity)
 	}
-	err = s.store.NewTrials(r.Context(), about.player.ID, f.Day.Value, cmp.Or(f.Entered, rand.Text()), f.Pairs.Value)
+	err = s.store.NewTrials(r.Context(), about.player.ID, f.Day.Value, cmp.Or(f.Entered, rand.Text()), f.Pairs.Value, analysis.RunBook)
 	if errors.Is(err, db.ErrFull) {
 		f.Pairs.Problem = practice.BookFull
 		return s.showRunOut(w, r, about, practice.RunOutInput{Typed: &f}, http.StatusUnprocessableEntity)
@@ -109,7 +109,7 @@ func (s *server) removeTrial(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if err := s.store.RemoveTrial(r.Context(), about.player.ID, n); err != nil {
+	if err := s.store.RemoveTrial(r.Context(), about.player.ID, n, analysis.RunBook); err != nil {
 		return err
 	}
 	return redirectAfterRemoval(w, r, about.pages.RunOut(), removal{db.RemovedTrial, about.player.ID, n})

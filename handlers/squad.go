@@ -57,7 +57,7 @@ func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
 }
 
 // chosenPupils are the pupils, with those who are to be compared: those of a group, or
-// who are chosen; all but those put away unless some are.
+// who are chosen; all but those archived unless some are.
 func (s *server) chosenPupils(r *http.Request, pupils []db.Pupil) ([]coach.SquadMember, error) {
 	group, err := s.inGroup(r, r.FormValue("group"))
 	var all []coach.SquadMember

@@ -32,7 +32,7 @@ func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen)
 // upToDate returns the summaries of a pupil's rounds, and makes new ones for those
 // that are out of date.
 func (s *server) upToDate(ctx context.Context, asker golf.PlayerID, p db.Pupil, rows []db.SummaryRow) ([]analysis.Summarized, error) {
-	version := analysis.SummaryVersion(golf.Yards.Of(p.BoundaryYd))
+	version := analysis.SummaryVersion(p.Target, golf.Yards.Of(p.BoundaryYd))
 	all := make([]analysis.Summarized, len(rows))
 	var missing []golf.RoundID
 	for i, row := range rows {
@@ -44,7 +44,7 @@ func (s *server) upToDate(ctx context.Context, asker golf.PlayerID, p db.Pupil, 
 	if len(missing) == 0 {
 		return all, nil
 	}
-	made, err := s.summarize(ctx, asker, db.Player{ID: p.ID, BoundaryYd: p.BoundaryYd}, missing)
+	made, err := s.summarize(ctx, asker, db.Player{ID: p.ID, Target: p.Target, BoundaryYd: p.BoundaryYd}, missing)
 	if err != nil {
 		return nil, err
 	}
@@ -84,12 +84,12 @@ func (s *server) storeSummaries(ctx context.Context, asker golf.PlayerID, p db.P
 	boundary := golf.Yards.Of(p.BoundaryYd)
 	made, all := make(map[golf.RoundID][]byte, len(rounds)), make([]db.KeptSummary, len(rounds))
 	for i, round := range rounds {
-		summary, err := s.engine.Summary(playedOf(round), boundary)
+		summary, err := s.engine.Summary(playedOf(round), p.Target, boundary)
 		if err != nil {
 			return nil, err
 		}
 		made[round.ID] = summary
-		all[i] = db.KeptSummary{Round: round, MadeFor: analysis.SummaryVersion(boundary), Summary: summary}
+		all[i] = db.KeptSummary{Round: round, MadeFor: analysis.SummaryVersion(p.Target, boundary), Summary: summary}
 	}
 	return made, s.store.SaveSummaries(ctx, asker, p.ID, all)
 }

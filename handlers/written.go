@@ -38,8 +38,8 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	return f, s.drilled(r, &f)
 }
 
-// drilled collects the run-out book, the sessions of drills and the plans that were
-// taken.
+// drilled collects the run-out book, the rounds that wait to be accepted, the sessions of
+// drills, and what else the player made.
 func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
 	who := me(r).ID
 	if f.RunOut, err = s.writtenTrials(r); err != nil {
@@ -55,10 +55,7 @@ func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
 	for _, d := range sessions {
 		f.Sessions = append(f.Sessions, fileOfSession(d))
 	}
-	plans, err := s.store.TakenPlans(r.Context(), who, who)
-	for _, p := range plans {
-		f.Plans = append(f.Plans, fileOfPlan(p))
-	}
+	f.Own, err = madeBy(r.Context(), s.store, who)
 	return err
 }
 

@@ -187,18 +187,24 @@ func (r *repeated) Read(p []byte) (int, error) {
 func TestHostileFilesAreStoppedEarly(t *testing.T) {
 	hole := strings.TrimSuffix(oneRound, oneHole+`]}`)
 	for name, c := range map[string]struct{ head, piece, want string }{
-		"rounds that are none": {begins, "0,", "round 1"},
-		"rounds without end":   {begins, oneRound + ",", "more than 2000 rounds"},
-		"holes without end":    {begins + hole, oneHole + ",", "more than 18 holes"},
-		"empty holes":          {begins + hole, "{},", "number and par"},
-		"shots without end":    {begins + hole + strings.TrimSuffix(oneHole, oneShot+`,{"lie":"green","distance_in":240}]}`), oneShot + ",", "more than 60 shots"},
-		"nested deeply":        {`{"x":`, "[", "nested more than 32 deep"},
-		"nested objects":       {`{"x":`, `{"a":`, "nested more than 32 deep"},
-		"a huge text":          {`{"x":"`, "aaaaaaaa", "longer than 65536 bytes"},
-		"a huge name":          {`{"`, `\"aaaaaaa`, "longer than 65536 bytes"},
-		"a huge number":        {`{"version":`, "11111111", "longer than 65536 bytes"},
-		"huge and unknown":     {`{"x":[`, "1,{},[],", "larger than 16 MiB"},
-		"spaces":               {"", "        ", "longer than 65536 bytes"},
+		"rounds that are none":  {begins, "0,", "round 1"},
+		"rounds without end":    {begins, oneRound + ",", "more than 2000 rounds"},
+		"holes without end":     {begins + hole, oneHole + ",", "more than 18 holes"},
+		"empty holes":           {begins + hole, "{},", "number and par"},
+		"shots without end":     {begins + hole + strings.TrimSuffix(oneHole, oneShot+`,{"lie":"green","distance_in":240}]}`), oneShot + ",", "more than 60 shots"},
+		"trials without end":    {begins + `],"run_out":[`, oneBall + ",", "more than 2000 run_out"},
+		"nested deeply":         {`{"x":`, "[", "nested more than 32 deep"},
+		"nested objects":        {`{"x":`, `{"a":`, "nested more than 32 deep"},
+		"a huge text":           {`{"x":"`, "aaaaaaaa", "longer than 65536 bytes"},
+		"a huge name":           {`{"`, `\"aaaaaaa`, "longer than 65536 bytes"},
+		"a huge number":         {`{"version":`, "11111111", "longer than 65536 bytes"},
+		"huge and unknown":      {`{"x":[`, "1,{},[],", "larger than 16 MiB"},
+		"spaces":                {"", "        ", "longer than 65536 bytes"},
+		"sessions without end":  {begins + `],"range_sessions":[`, `{"club":"d","day":"2026-05-02"},`, "more than 1000 sessions"},
+		"balls without end":     {begins + `],"range_sessions":[{"balls":[`, `"1 2",`, "more than 200 balls"},
+		"drawings without end":  {begins + `],"drawn_courses":[{"course":"c","drawings":[`, `{"hole":1},`, "more than 400 drawings"},
+		"courses without end":   {begins + `],"drawn_courses":[`, `{"course":"c"},`, "more than 200 courses"},
+		"a picture without end": {begins + `],"drawn_courses":[{"course":"c","drawings":[{"picture":[`, "1,{},[],", "larger than 16 MiB"},
 	} {
 		var before, after runtime.MemStats
 		runtime.ReadMemStats(&before)

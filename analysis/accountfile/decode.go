@@ -18,14 +18,22 @@ type decoder struct{ *json.Decoder }
 // reports becomes a fault; an error of the file underneath stays what it is.
 func (d decoder) next() (json.Token, error) {
 	t, err := d.Token()
+	if err != nil {
+		return nil, decoded(err)
+	}
+	return t, nil
+}
+
+// decoded makes a fault of what the JSON package reports.
+func decoded(err error) error {
 	var syntax *json.SyntaxError
 	switch {
 	case errors.As(err, &syntax):
-		return nil, faulty("this is not JSON: %s", syntax)
+		return faulty("this is not JSON: %s", syntax)
 	case err == io.EOF || err == io.ErrUnexpectedEOF:
-		return nil, faulty("the file ends too early")
+		return faulty("the file ends too early")
 	}
-	return t, err
+	return err
 }
 
 // object reads an object; field reads the value of each of its names, whole.

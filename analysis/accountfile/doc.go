@@ -1,13 +1,13 @@
 // Package accountfile reads and writes the account file, version 1: a player's
-// settings and all rounds as one JSON object, so that the same account comes
-// back from it on another server.
+// settings, all rounds and what else is the player's own as one JSON object, so that
+// the same account comes back from it on another server.
 //
-// It answers "which rounds and settings does this file hold, or what is wrong
-// with it, and where?". It reads one round at a time and stops at the first
-// fault; nothing that a file can hold makes it keep more than one round. Fields
-// that it does not know are passed over, and so are notes and practice: they are
-// for people to read, since another server does not have the accounts of those who
-// wrote them.
+// It answers "what does this file hold, or what is wrong with it, and where?". It
+// reads one round at a time and stops at the first fault; nothing that a file can
+// hold makes it keep more than one round, and of the account's own things more than
+// the file is large. Fields that it does not know are passed over, and so are notes
+// and what was set to practise: they are for people to read, since another server
+// does not have the accounts of those who wrote them.
 package accountfile
 
 import "strokeledger/analysis/golf"

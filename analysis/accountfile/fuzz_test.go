@@ -13,6 +13,7 @@ import (
 func FuzzReader(f *testing.F) {
 	f.Add([]byte(begins + oneRound + "]}"))
 	f.Add([]byte(begins + oneRound + "," + oneRound + `],"notes":[{"body":"é\n"}]}`))
+	f.Add([]byte(begins + `],"run_out":[` + oneBall + `]}`))
 	f.Add([]byte(`{"version":1,"rounds":[0,0,0]}`))
 	f.Add([]byte("{\"x\":\"\xc3"))
 	f.Fuzz(func(t *testing.T, data []byte) {

@@ -19,8 +19,10 @@ type Reader struct {
 	settings *Settings  // nil until they were read
 	version  bool       // the version was read, and is ours
 	listed   bool       // the rounds were read
+	balls    []Ball     // of the run-out book so far
 	names    golf.Names // of the rounds so far, to keep them distinct
 	place    string     // of the round at hand, for a fault; empty between rounds
+	own      Own        // as far as it was read
 }
 
 // NewReader returns a reader of r.
@@ -77,8 +79,10 @@ func (r *Reader) file(send func(Round) error) error {
 			return r.readSettings()
 		case "rounds":
 			return r.rounds(name, send)
+		case "run_out":
+			return r.readBalls(name)
 		}
-		return r.pass()
+		return r.ownPart(name)
 	})
 	switch {
 	case err != nil:

@@ -1,13 +1,10 @@
 package accountfile
 
-import (
-	"encoding/json"
-	"time"
-)
+import "time"
 
-// Written is what people wrote about an account's game and what practice was set, and
-// what the account measured.
-// It is for people to read; a Reader passes over it.
+// Written is what a file has besides settings and rounds. A Reader reads what is the
+// account's own; the rest, what people wrote about its game and what practice was set,
+// is for people to read, and is passed over.
 type Written struct {
 	Notes    []Note     `json:"notes,omitempty"`
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
@@ -16,7 +13,7 @@ type Written struct {
 	Walked   []Walked   `json:"rounds_to_accept,omitempty"`
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
-	Plans    []Plan     `json:"practice_plans,omitempty"`
+	Own
 }
 
 // Session is what came of a drill on a day.
@@ -29,18 +26,6 @@ type Session struct {
 	Tried   []int   `json:"tried,omitempty"`   // of how many
 	Minutes int     `json:"minutes,omitempty"`
 	Note    string  `json:"note,omitempty"`
-}
-
-// Plan is a plan of practice as it was taken.
-type Plan struct {
-	Day     string          `json:"day"`       // on which it was taken, as YYYY-MM-DD
-	First   string          `json:"first_day"` // of the rounds that it stands on
-	Last    string          `json:"last_day"`
-	Rounds  int             `json:"rounds"`
-	Target  float64         `json:"target"`
-	Minutes int             `json:"minutes"` // a week
-	Engine  string          `json:"engine"`  // that judged the rounds
-	Figures json.RawMessage `json:"figures"`
 }
 
 // Trial is a ball of the run-out book, with its lengths as they were typed.

@@ -20,6 +20,19 @@ const (
 // teeShots are the aims with each club from the tee, the cheapest first, and the
 // place of the longest among them.
 func teeShots(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (shots []TeeShot, longest int) {
+	s, swings, headings := onTee(t, striker, clubs, adds)
+	for i, c := range clubs {
+		cast := s.cast(swings[i])
+		shots = append(shots, s.teeShot(c, &cast, headings[i]))
+	}
+	driver := slices.MaxFunc(clubs, func(a, b Club) int { return cmp.Compare(a.Length, b.Length) })
+	slices.SortStableFunc(shots, func(a, b TeeShot) int { return cmp.Compare(a.Best.Cost, b.Best.Cost) })
+	return shots, slices.IndexFunc(shots, func(s TeeShot) bool { return s.Club == driver })
+}
+
+// onTee takes a stance on the tee for some clubs, with the swing of each and where it
+// heads down the middle.
+func onTee(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (*stance, []swing, []float64) {
 	tee := Point{}
 	s := &stance{t: t, start: tee, lie: golf.Tee, yd: tee.Distance(t.hole), adds: adds}
 	swings := make([]swing, len(clubs))
@@ -34,13 +47,7 @@ func teeShots(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (s
 	lengths, angles := spans(swings, fineStep, left, right)
 	s.lattice = newLattice(t, tee, 0, extent{lengths, angles, true})
 	s.to = heading(tee, t.hole)
-	for i, c := range clubs {
-		cast := s.cast(swings[i])
-		shots = append(shots, s.teeShot(c, &cast, headings[i]))
-	}
-	driver := slices.MaxFunc(clubs, func(a, b Club) int { return cmp.Compare(a.Length, b.Length) })
-	slices.SortStableFunc(shots, func(a, b TeeShot) int { return cmp.Compare(a.Best.Cost, b.Best.Cost) })
-	return shots, slices.IndexFunc(shots, func(s TeeShot) bool { return s.Club == driver })
+	return s, swings, headings
 }
 
 // teeShot searches the aims of one club.

@@ -15,7 +15,7 @@ import (
 func summaries(t testing.TB, rounds []golf.Round, target float64) []Summary {
 	var all []Summary
 	for _, r := range rounds {
-		s, err := ladder.Summary(golf.Played{Round: r, Target: target}, golf.StandardBoundary)
+		s, err := ladder.Summary(golf.Played{Round: r, Target: target}, target, golf.StandardBoundary)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -131,10 +131,10 @@ func TestSummariesOfAnotherMakeAreRefused(t *testing.T) {
 	if _, err := ladder.Decode(data); err == nil {
 		t.Error("a summary without its losses is read")
 	}
-	if a, b := SummaryVersion(50*golf.Yard), SummaryVersion(40*golf.Yard); a == b {
+	if a, b := SummaryVersion(79, 50*golf.Yard), SummaryVersion(79, 40*golf.Yard); a == b || a == SummaryVersion(80, 50*golf.Yard) {
 		t.Errorf("both boundaries are %q", a)
 	}
-	if _, err := ladder.Summary(golf.Played{Target: 60}, golf.StandardBoundary); err == nil {
+	if _, err := ladder.Summary(golf.Played{Target: 60}, 79, golf.StandardBoundary); err == nil {
 		t.Error("a target of 60")
 	}
 }

@@ -14,7 +14,8 @@ import (
 // Ask is what the chance of a score is asked for.
 type Ask struct {
 	Target float64       // score of the holes of the card that is chased
-	Level  float64       // of the golfer whose target it is, 68 to 110: for what ifs, and as the judge of doubles
+	Level  float64       // of the golfer whose target it is, 68 to 110: the judge of doubles
+	As     float64       // level at which a part of the game is tried for what ifs, 68 to 110; 0 stands for Level
 	Levels golfer.Levels // at which the parts of the game are played
 	Card   []golf.CardHole
 	Rounds int // to play, at least 1
@@ -37,6 +38,9 @@ type Ask struct {
 	// some strokes worse; nil where that is not known.
 	Widens func(worse float64) float64
 }
+
+// as is the level at which a part of the game is tried.
+func (a *Ask) as() float64 { return cmp.Or(a.As, a.Level) }
 
 // widens is the same for strokes over the card.
 func (a *Ask) widens(worse float64) float64 {

@@ -97,6 +97,30 @@ func TestChangesHelpAsTheyShould(t *testing.T) {
 	}
 }
 
+// A part of the game may be tried at any level: nearer to the player's own it wins
+// less, and at one that the player has passed it is not tried.
+func TestPartsAreTriedAtAnotherLevel(t *testing.T) {
+	putting := func(as float64) (w WhatIf, there bool) {
+		a := asked(2000)
+		a.As = as
+		for _, w := range find(t, a).WhatIf {
+			if w.Change == PuttingAsTarget {
+				return w, true
+			}
+		}
+		return w, false
+	}
+	near, _ := putting(86)
+	target, _ := putting(0)
+	best, _ := putting(72)
+	if best.Strokes >= target.Strokes || target.Strokes >= near.Strokes || near.Strokes >= 0 {
+		t.Errorf("as a 72 %+.2f, as the target's 79 %+.2f, as an 86 %+.2f", best.Strokes, target.Strokes, near.Strokes)
+	}
+	if _, there := putting(95); there {
+		t.Error("putting of 90 is tried at 95")
+	}
+}
+
 func TestWhatItTakes(t *testing.T) {
 	a := asked(3000)
 	a.Target = 95

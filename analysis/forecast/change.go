@@ -9,13 +9,14 @@ import (
 type Change uint8
 
 // The changes. Those of a part of the game and of short putts are there only where
-// the player is not as good as the target's golfer.
+// the player is not as good as the golfer of the ask's level, which is the target's
+// unless another was asked for.
 const (
-	TeeShotsAsTarget  Change = iota + 1 // tee shots of the target's golfer
+	TeeShotsAsTarget  Change = iota + 1 // tee shots of that golfer
 	ApproachAsTarget                    // and so on
 	ShortGameAsTarget                   //
 	PuttingAsTarget                     //
-	ShortPutts                          // putts of 6 ft and in as the target's golfer holes them
+	ShortPutts                          // putts of 6 ft and in as that golfer holes them
 	NoCompounding                       // no second error after trouble: each score less what its own chains cost
 	Longer                              // 15 yd longer off the tee
 	PlansAims                           // the plan's aims; only where holes have pictures and they are played straight
@@ -56,12 +57,12 @@ const (
 func (g *game) open(c Change) bool {
 	switch c {
 	case ShortPutts:
-		return g.ask.Levels.Putting > g.ask.Level
+		return g.ask.Levels.Putting > g.ask.as()
 	case PlansAims:
 		return len(g.ask.Planned) > 0 && !g.ask.UsePlan
 	}
 	if part := c.Part(); part != 0 {
-		return *levelOf(&g.ask.Levels, part) > g.ask.Level
+		return *levelOf(&g.ask.Levels, part) > g.ask.as()
 	}
 	return c != 0
 }
@@ -70,7 +71,7 @@ func (g *game) open(c Change) bool {
 func (g *game) with(s setup, c Change) setup {
 	switch c {
 	case ShortPutts:
-		s.style.ShortPutts = g.ask.Level
+		s.style.ShortPutts = g.ask.as()
 	case NoCompounding:
 		s.noCompounding = true
 	case Longer:
@@ -80,7 +81,7 @@ func (g *game) with(s setup, c Change) setup {
 	case OneClubLess:
 		s.style.TeeShare = lessClub
 	default:
-		*levelOf(&s.levels, c.Part()) = g.ask.Level
+		*levelOf(&s.levels, c.Part()) = g.ask.as()
 	}
 	return s
 }

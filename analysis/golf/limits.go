@@ -14,7 +14,11 @@ const (
 	MinWeek    = 60  // minutes of practice in a week
 	WeekStep   = 5   // of those minutes
 
-	MaxAhead = 366 // days until something that is arranged
+	MaxAhead                   = 366     // days until something that is arranged
+	MaxTeeClubs                = 7       // clubs for the tee in a bag
+	MinClubYards, MaxClubYards = 60, 400 // length of one of them, in yards
+	MinBendYards, MaxBendYards = 1, 60   // by which its ball ends beside its aim
+	MaxRangeText               = 8000    // bytes of the balls of a session on the range
 
 	MinRating, MaxRating         = 20, 90  // course rating of a whole course
 	MinNineRating, MaxNineRating = 10, 50  // course rating of nine holes

@@ -18,6 +18,12 @@ type Shot struct {
 	GreenToWork Distance
 	GreenKnown  bool
 
+	// OwnRun is how far the player's own chip runs out from here, as the run-out
+	// book has it; see RunBook. It counts only when OwnRunKnown, and takes the
+	// place of RunOut where the shot is ByRunOut. No line and no file holds it.
+	OwnRun      Distance
+	OwnRunKnown bool
+
 	Unit  Unit   // as it was written; the zero value is the lie's own unit
 	About bool   // the distance is not remembered well; it counts all the same
 	Club  string // as the player calls it, may be empty
@@ -51,18 +57,32 @@ func RunOut(lie Lie, d Distance) Distance {
 	}
 }
 
-// Shortfall is how much green is missing for a standard chip: the usual
-// run-out less the green to work with, never negative, and 0 on the green,
-// beyond 30 yd or when nothing was said of the green.
-func (s Shot) Shortfall() Distance {
-	if s.Lie == Green || s.Distance > MaxShortSided {
-		return 0
+// ByRunOut reports whether the run-out alone says how much green is missing: the
+// shot is short-sided, and the green was not measured.
+func (s Shot) ByRunOut() bool {
+	return s.ShortSided && !s.GreenKnown && s.Lie != Green && s.Distance <= MaxShortSided
+}
+
+// Run is the run-out that a shot which is ByRunOut is judged by: the player's own
+// where it is known, otherwise that of a standard chip. It is negative when the
+// player's ball comes back.
+func (s Shot) Run() Distance {
+	if s.OwnRunKnown {
+		return s.OwnRun
 	}
+	return RunOut(s.Lie, s.Distance)
+}
+
+// Shortfall is how much green is missing for a chip: the run-out of a standard one
+// less the green to work with or, where that was not measured, half the run-out.
+// It is never negative, and 0 on the green, beyond 30 yd or when nothing was said
+// of the green.
+func (s Shot) Shortfall() Distance {
 	switch {
-	case s.GreenKnown:
+	case s.ByRunOut():
+		return max(0, s.Run()/2)
+	case s.GreenKnown && s.Lie != Green && s.Distance <= MaxShortSided:
 		return max(0, RunOut(s.Lie, s.Distance)-s.GreenToWork)
-	case s.ShortSided:
-		return RunOut(s.Lie, s.Distance) / 2
 	default:
 		return 0
 	}

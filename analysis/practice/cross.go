@@ -31,6 +31,7 @@ type Cross struct {
 	Mean     float64
 	Interval stat.Interval // 95 %, the mean itself for fewer than two rounds
 	Times    int           // how often it came up
+	Book     int           // how many of these the player's run-out book judged
 }
 
 // crosses works out what cuts across the parts of the game. Of compounding only
@@ -38,13 +39,14 @@ type Cross struct {
 func (g *Game) crosses(f *Family, rounds []*account.Account) {
 	own := f.Chains(g.Target)
 	c := crossOf(rounds, func(i int) (float64, int) { return chainsOf(rounds[i]) })
-	g.Cross[Compounding] = Cross{c.Mean - own, stat.Interval{Low: c.Interval.Low - own, High: c.Interval.High - own}, c.Times}
+	g.Cross[Compounding] = Cross{Mean: c.Mean - own, Interval: stat.Interval{Low: c.Interval.Low - own, High: c.Interval.High - own}, Times: c.Times}
 	g.Cross[ShortMisses] = crossOf(rounds, func(i int) (float64, int) { return shortMisses(rounds[i]) })
 }
 
 // shortSide works out what chips cost because there was too little green: only of
 // shots for which that was written down.
 func (g *Game) shortSide(rounds []golf.Round, accounts []*account.Account, judge *expect.Baseline) {
+	book := 0
 	g.Cross[ShortSide] = crossOf(accounts, func(i int) (lost float64, times int) {
 		for _, h := range rounds[i].Holes {
 			if !h.Detailed() {
@@ -55,12 +57,16 @@ func (g *Game) shortSide(rounds []golf.Round, accounts []*account.Account, judge
 					extra := judge.Shot(s) - judge.Strokes(s.Lie, s.Distance)
 					if extra > 0 {
 						lost, times = lost+extra, times+1
+						if s.ByRunOut() && s.OwnRunKnown {
+							book++
+						}
 					}
 				}
 			}
 		}
 		return lost, times
 	})
+	g.Cross[ShortSide].Book = book
 }
 
 // crossOf sums up what of gives for every round with a hole whose strokes are known.

@@ -118,11 +118,21 @@ func (f *Family) Look(rounds []golf.Round, target float64) (g Game, err error) {
 		a := account.Of(rounds[i], terms)
 		accounts[i] = &a
 	})
-	n := newNumbers(accounts)
+	if g, err = f.game(newNumbers(accounts), target); err != nil {
+		return Game{}, err
+	}
+	g.Accounts = accounts
+	g.crosses(f, accounts)
+	g.shortSide(rounds, accounts, judge)
+	return g, nil
+}
+
+// game works out the parts of the game and the bands.
+func (f *Family) game(n numbers, target float64) (Game, error) {
 	if n.weight == 0 {
 		return Game{}, ErrNothing
 	}
-	g = Game{Rounds: len(n.holes), Target: target, Level: target + n.mean[0], Bands: make([]Estimate, len(bands)), Accounts: accounts}
+	g := Game{Rounds: len(n.holes), Target: target, Level: target + n.mean[0], Bands: make([]Estimate, len(bands))}
 	for _, h := range n.holes {
 		g.Holes += h
 	}
@@ -132,8 +142,6 @@ func (f *Family) Look(rounds []golf.Round, target float64) (g Game, err error) {
 	for i, b := range bands {
 		g.band(f, n, i, b.Category)
 	}
-	g.crosses(f, accounts)
-	g.shortSide(rounds, accounts, judge)
 	return g, nil
 }
 
@@ -181,7 +189,7 @@ type numbers struct {
 }
 
 func newNumbers(rounds []*account.Account) numbers {
-	n := numbers{mean: make([]float64, rowCount()), squares: make([]float64, rowCount())}
+	var played []float64
 	var lost [][]float64
 	for _, r := range rounds {
 		round, holes := make([]float64, rowCount()), 0.0
@@ -192,8 +200,18 @@ func newNumbers(rounds []*account.Account) numbers {
 			}
 		}
 		if holes > 0 {
-			n.holes, n.weight, lost = append(n.holes, holes), n.weight+holes/18, append(lost, round)
+			played, lost = append(played, holes), append(lost, round)
 		}
+	}
+	return numbersOf(played, lost)
+}
+
+// numbersOf are those of rounds of so many holes each, more than none, and what each
+// lost by row.
+func numbersOf(holes []float64, lost [][]float64) numbers {
+	n := numbers{holes: holes, mean: make([]float64, rowCount()), squares: make([]float64, rowCount())}
+	for _, h := range holes {
+		n.weight += h / 18
 	}
 	for row := range n.mean {
 		for i := range lost {

@@ -182,6 +182,18 @@ func TestShortSideIsCounted(t *testing.T) {
 	if before.Cross[ShortSide].Times != 0 || after.Cross[ShortSide].Times != marked || after.Cross[ShortSide].Mean <= 0 {
 		t.Errorf("before %+v, after %+v, %d marked", before.Cross[ShortSide], after.Cross[ShortSide], marked)
 	}
+	for _, r := range rounds {
+		for _, h := range r.Holes {
+			golf.RunBook{{Lie: golf.Rough, Start: 7.9, To: 20}}.Fill(h.Shots) // less than 8 yd, so that it speaks for all of them
+		}
+	}
+	byBook, err := Committed().Look(rounds, 79)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if c := byBook.Cross[ShortSide]; after.Cross[ShortSide].Book != 0 || c.Book != marked || c.Times != marked || c.Mean == after.Cross[ShortSide].Mean {
+		t.Errorf("by the model %+v, by a book %+v", after.Cross[ShortSide], c)
+	}
 }
 
 func BenchmarkPlan(b *testing.B) {

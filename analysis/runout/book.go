@@ -17,13 +17,16 @@ const (
 )
 
 // A line is fitted to this many trials or more, whose carries range over this
-// many yards or more; an interval is given for minInterval trials or more.
+// many yards or more.
 const (
-	minLine     = 5
-	minRange    = 3.0
-	minInterval = 3
-	farOff      = 3.0 // residual spreads at which a trial is marked
+	minLine  = 5
+	minRange = 3.0
+	farOff   = 3.0 // residual spreads at which a trial is marked
 )
+
+// Enough is how many trials it takes for an interval, and for a club to be counted
+// on.
+const Enough = 3
 
 // Trial is one ball: how far it flew and how far it went in all, in yards.
 type Trial struct{ Carry, Total float64 }
@@ -98,10 +101,15 @@ const near = 3
 // Near reports whether the trials reach near a carry, in yards.
 func (p Page) Near(carry float64) bool { return carry >= p.Least-near && carry <= p.Most+near }
 
+// RunLine is what rounds are judged by of a club and a lie with such trials.
+func (p Page) RunLine(club string, lie golf.Lie) golf.RunLine {
+	return golf.RunLine{Club: club, Lie: lie, Start: p.Start, Slope: p.Slope, From: p.Least - near, To: p.Most + near}
+}
+
 // Next is where the run-out of one more ball with a carry lies, with the
 // confidence asked for. ok is false for fewer than three trials.
 func (p Page) Next(carry, confidence float64) (i stat.Interval, ok bool) {
-	if p.Trials < minInterval {
+	if p.Trials < Enough {
 		return stat.Interval{}, false
 	}
 	reach := stat.TQuantile(.5+confidence/2, p.df) * p.error(carry)

@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"time"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
 	"strokeledger/db"
@@ -156,7 +157,7 @@ func demoTrials(ctx context.Context, store *db.Store, who golf.PlayerID, until g
 		for _, p := range line.pairs {
 			trials = append(trials, golf.Trial{Club: line.club, Lie: line.lie, Speed: golf.MediumGreen, Carry: p[0], Total: p[1], Unit: golf.TrialYards})
 		}
-		if err := store.NewTrials(ctx, who, until.AddDays(-30+5*i), fmt.Sprintf("demo %d", i), trials); err != nil {
+		if err := store.NewTrials(ctx, who, until.AddDays(-30+5*i), fmt.Sprintf("demo %d", i), trials, analysis.RunBook); err != nil {
 			return err
 		}
 	}

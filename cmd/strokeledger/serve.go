@@ -59,8 +59,8 @@ func servePrivately(ctx context.Context, config serveConfig, s streams, log *slo
 	return runServer(ctx, config, s, log)
 }
 
-// runServer answers requests from a database, and sweeps the database daily, until
-// the context ends.
+// runServer answers requests from a database, and does meanwhile what no request asks
+// for, until the context ends.
 func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Logger) error {
 	store, err := db.Open(ctx, config.database)
 	if err != nil {
@@ -85,10 +85,11 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	if !any {
 		fmt.Fprintf(s.out, "Create the first account with the setup token %s\n", options.SetupToken)
 	}
-	sweeping, stopSweeping := context.WithCancel(ctx)
-	var sweeper sync.WaitGroup
-	sweeper.Go(func() { store.SweepDaily(sweeping, log) })
-	defer func() { stopSweeping(); sweeper.Wait() }()
+	working, stopWorking := context.WithCancel(ctx)
+	var unasked sync.WaitGroup
+	unasked.Go(func() { store.SweepDaily(working, log) })
+	unasked.Go(func() { handlers.NewErrands(store, options).Run(working) })
+	defer func() { stopWorking(); unasked.Wait() }()
 	return serveUntil(ctx, listener, handlers.New(store, options))
 }
 

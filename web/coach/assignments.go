@@ -81,7 +81,7 @@ type RecordForm struct {
 
 // newAssignmentCard makes a card of the player of the page.
 func newAssignmentCard(a Assignment, in LessonsInput) AssignmentCard {
-	c := AssignmentCard{ID: fmt.Sprintf("practice-%d", a.ID), What: a.What}
+	c := AssignmentCard{ID: practiceID(a.ID), What: a.What}
 	for _, f := range []struct{ before, text string }{{"", a.Amount}, {"pass mark ", a.PassMark}, {"set by ", a.By}} {
 		if f.text != "" {
 			c.Facts = append(c.Facts, f.before+f.text)
@@ -114,9 +114,9 @@ func (c *AssignmentCard) drill(a Assignment, in LessonsInput) {
 	if in.Whose.Own && !a.Done {
 		c.Drill.Name = "Do it and write it down"
 	}
+	c.Results = append(c.Results, rowsOf(a.Sessions)...)
 	passed := 0
 	for _, s := range a.Sessions {
-		c.Results = append(c.Results, ResultRow{Day: words.ShortDay(s.Day), Result: s.Result, Passed: s.Passed})
 		passed += words.Tally(s.Passed == "passed")
 	}
 	if n := len(a.Results) + len(a.Sessions); len(a.Sessions) > 0 {
@@ -126,6 +126,9 @@ func (c *AssignmentCard) drill(a Assignment, in LessonsInput) {
 		c.Passed = fmt.Sprintf("%d of %d passed", passed, n)
 	}
 }
+
+// practiceID is the place of a practice on its page.
+func practiceID(id int64) string { return fmt.Sprintf("practice-%d", id) }
 
 // daysLate says by how many days practice is late.
 func daysLate(n int) string { return words.Plural(n, "day", "days") + " late" }

@@ -10,7 +10,7 @@ import (
 // RosterTable is a coach's pupils as a table for a file: what their latest rounds come
 // to, and what they are to practise first.
 func RosterTable(in RosterInput) [][]string {
-	table := [][]string{append(append([]string{"pupil", "target", "shared_from", "groups", "put_away", "last_round", "last_holes", "last_strokes", "form_rounds"}, lostHeads()...), "practice_due", "practice")}
+	table := [][]string{append(append([]string{"pupil", "target", "shared_from", "groups", "archived", "last_round", "last_holes", "last_strokes", "form_rounds"}, lostHeads()...), "practice_due", "practice")}
 	for _, p := range in.Pupils {
 		row := []string{plainCell(p.Name), decimal(p.Target), dayCell(p.Since), plainCell(strings.Join(p.Groups, ", ")), strconv.FormatBool(p.Archived), dayCell(p.Last), "", "", strconv.Itoa(p.Form.Rounds)}
 		if p.Holes > 0 {

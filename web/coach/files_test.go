@@ -25,7 +25,7 @@ func TestFilesOfACoach(t *testing.T) {
 	p := RosterPupil{Name: "=1+1", Target: 79.5, Since: may2, Groups: []string{"Tuesday", "Youth"}, DueWhat: "Start line", Due: may2,
 		RosterRow: analysis.RosterRow{Last: may2, Score: 88, Holes: 18, Form: compare.Form{Rounds: 10}}}
 	p.Form.Lost[0], p.Form.Lost[golf.Approach] = 6.25, 2.5
-	want := `pupil|target|shared_from|groups|put_away|last_round|last_holes|last_strokes|form_rounds|lost_all|lost_tee|lost_approach|lost_short_game|lost_putting|practice_due|practice
+	want := `pupil|target|shared_from|groups|archived|last_round|last_holes|last_strokes|form_rounds|lost_all|lost_tee|lost_approach|lost_short_game|lost_putting|practice_due|practice
 '=1+1|79.5|2026-05-02|Tuesday, Youth|false|2026-05-02|18|88|10|6.25|0|2.5|0|0|2026-05-02|Start line
 Ann|84|||true||||0|||||||`
 	if got := inLines(RosterTable(RosterInput{Pupils: []RosterPupil{p, {Name: "Ann", Target: 84, Archived: true}}})); got != want {

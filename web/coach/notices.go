@@ -21,6 +21,9 @@ type Notice struct {
 	What  string       // a practice, a target or a day; may be empty
 	At    time.Time
 	New   bool // not read before
+
+	Practice int64     // 0 for none
+	Day      golf.Date // for which late practice was set; zero for none
 }
 
 // NoticesPage lists what the reader was told.
@@ -85,7 +88,9 @@ func (n Notice) row() NoticeRow {
 	case "practice":
 		r.Text, r.At = fmt.Sprintf("has set “%s” to practise.", n.What), r.At+"#practice"
 	case "recorded":
-		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), r.At+"#practice"
+		r.Text, r.At = fmt.Sprintf("has recorded a practice: %s.", n.What), n.atPractice()
+	case "late":
+		r.Text, r.At = n.late(), n.atPractice()
 	case "removed":
 		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
 	case "walked":
@@ -104,6 +109,22 @@ func (n Notice) row() NoticeRow {
 		n.access(&r)
 	}
 	return r
+}
+
+// late says which day has passed; it stays true when the practice is done afterwards.
+func (n Notice) late() string {
+	if n.Whose.Own {
+		return fmt.Sprintf("set “%s” to be done by %s. That day has passed.", n.What, words.ShortDay(n.Day))
+	}
+	return fmt.Sprintf("did not finish “%s” by %s.", n.What, words.ShortDay(n.Day))
+}
+
+// atPractice leads to the practice that a notice is about, or to all of it.
+func (n Notice) atPractice() string {
+	if n.Practice == 0 {
+		return n.Whose.Lessons() + "#practice"
+	}
+	return n.Whose.Lessons() + "#" + practiceID(n.Practice)
 }
 
 // access words a notice about access. To the pupil it leads to where access is given,
@@ -129,6 +150,10 @@ func (n Notice) access(r *NoticeRow) {
 		r.Text = "has given up the access to your pages."
 	case n.Kind == "ended":
 		r.Text = "has ended your access."
+	case n.Kind == "gone" && own:
+		r.Text = "has deleted the account, and no longer sees your pages. What you shared stays with you."
+	case n.Kind == "gone":
+		r.Text, r.At = "has deleted the account. Any private notes of yours are kept.", paths.CoachKept
 	case own:
 		r.Text = "has the access to your pages again."
 	default:

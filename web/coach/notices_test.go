@@ -3,6 +3,7 @@ package coach
 import (
 	"testing"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 )
@@ -22,6 +23,9 @@ func TestNotices(t *testing.T) {
 		{Notice{Kind: "declined", Whose: pupil}, "keeps the old target instead of the one that you proposed.", "/players/7/lessons"},
 		{Notice{Kind: "practice", Whose: own, What: "Putts"}, "has set “Putts” to practise.", "/players/1/lessons#practice"},
 		{Notice{Kind: "recorded", Whose: pupil, What: "7 of 10"}, "has recorded a practice: 7 of 10.", "/players/7/lessons#practice"},
+		{Notice{Kind: "recorded", Whose: pupil, What: "7 of 10", Practice: 3}, "has recorded a practice: 7 of 10.", "/players/7/lessons#practice-3"},
+		{Notice{Kind: "late", Whose: own, What: "Putts", Practice: 3, Day: golf.Date{Year: 2026, Month: 6, Day: 5}}, "set “Putts” to be done by 5 Jun 2026. That day has passed.", "/players/1/lessons#practice-3"},
+		{Notice{Kind: "late", Whose: pupil, What: "Putts", Practice: 3, Day: golf.Date{Year: 2026, Month: 6, Day: 5}}, "did not finish “Putts” by 5 Jun 2026.", "/players/7/lessons#practice-3"},
 		{Notice{Kind: "arranged", Whose: own, What: "Tuesday 8 September 2026"}, "has arranged a lesson: Tuesday 8 September 2026.", "/players/1/lessons#next-lesson"},
 		{Notice{Kind: "moved", Whose: pupil, What: "Tuesday 8 September 2026"}, "has changed the lesson: Tuesday 8 September 2026.", "/players/7/lessons#next-lesson"},
 		{Notice{Kind: "off", Whose: pupil, What: "Tuesday 8 September 2026"}, "has cancelled the lesson: Tuesday 8 September 2026.", "/players/7/lessons#next-lesson"},
@@ -38,6 +42,8 @@ func TestNotices(t *testing.T) {
 		{Notice{Kind: "day", Whose: pupil}, "now shares everything with you.", "/players/7"},
 		{Notice{Kind: "ended", Whose: own}, "has given up the access to your pages.", "/coaching"},
 		{Notice{Kind: "ended", Whose: pupil}, "has ended your access.", "/coaching"},
+		{Notice{Kind: "gone", Whose: own}, "has deleted the account, and no longer sees your pages. What you shared stays with you.", "/coaching"},
+		{Notice{Kind: "gone", Whose: pupil}, "has deleted the account. Any private notes of yours are kept.", "/coaching/kept"},
 		{Notice{Kind: "resumed", Whose: own}, "has the access to your pages again.", "/coaching"},
 		{Notice{Kind: "resumed", Whose: pupil}, "lets you in again.", "/players/7"},
 	} {

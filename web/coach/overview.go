@@ -40,7 +40,7 @@ type OverviewPage struct {
 	Wrong     components.Summary
 	Arrange   bool   // that form came back
 	ArchiveAt string // where the form that puts the pupil away is sent
-	Away      bool   // the pupil was put away
+	Away      bool   // the pupil is archived
 	Lessons   string // address of lessons and practice
 	Walked    string // address where a round is entered for the pupil
 	Enter     string // that link

@@ -51,7 +51,7 @@ type Question struct {
 const quietDays = 28
 
 // queueOf lists what the pupils need, the most pressing first and pupils by name. A
-// pupil who was put away stands in it only with a question.
+// pupil who is archived stands in it only with a question.
 func queueOf(pupils []RosterPupil, today golf.Date) []QueueItem {
 	var all []QueueItem
 	for i := range pupils {
@@ -84,7 +84,7 @@ func (p *RosterPupil) queue(today golf.Date) []QueueItem {
 		add(changed, "clear change", p.changeWords(c), "See the months", lastTen(pages).Months())
 	}
 	if late := p.late(today); late > 0 {
-		add(overdue, "late", "with "+p.DueWhat+": "+words.Plural(late, "day", "days")+" over", "See the results", fmt.Sprintf("%s#practice-%d", pages.Lessons(), p.DueID))
+		add(overdue, "late", "with "+p.DueWhat+": "+words.Plural(late, "day", "days")+" over", "See the results", pages.Lessons()+"#"+practiceID(p.DueID))
 	}
 	if days := p.still(today); days > 0 {
 		add(quiet, "quiet", p.quietWords(days), "Write", pages.Lessons()+"#lessons")

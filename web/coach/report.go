@@ -102,6 +102,7 @@ type ReportInput struct {
 	Span        golf.Span
 	Notes       []notes.Note // the latest first
 	Assignments []Assignment
+	Drills      []DrillDone // that nobody set
 	Today       golf.Date
 	Problem     string // what is wrong with the span that was asked for; empty when nothing is
 }
@@ -134,9 +135,7 @@ func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 		card.Who = n.Author // not "You": others read the report
 		r.Written = append(r.Written, card)
 	}
-	for _, a := range in.Assignments {
-		r.Practice = append(r.Practice, newAssignmentCard(a, LessonsInput{Whose: whose, Today: in.Today}))
-	}
+	r.Practice = practised(in, first, last)
 	r.fit()
 	return r
 }

@@ -152,7 +152,7 @@ var rosterShows = []struct {
 	key, name string
 	holds     func(p *RosterPupil, today golf.Date) bool
 }{
-	{"", "all but those put away", func(*RosterPupil, golf.Date) bool { return true }},
+	{"", "all but archived", func(*RosterPupil, golf.Date) bool { return true }},
 	{"new", "with something new", func(p *RosterPupil, _ golf.Date) bool { return p.anyNew() }},
 	{"late", "with late practice", func(p *RosterPupil, today golf.Date) bool { return p.late(today) > 0 }},
 	{"worse", "with a part that got clearly worse", func(p *RosterPupil, _ golf.Date) bool { return p.worse() > 0 }},
@@ -160,11 +160,11 @@ var rosterShows = []struct {
 		return slices.ContainsFunc(golf.Categories, func(c golf.Category) bool { return p.Form.Now[c].Known() && p.Form.Now[c].Low.Value > p.Target })
 	}},
 	{"quiet", "without a round for four weeks", func(p *RosterPupil, today golf.Date) bool { return p.still(today) > 0 }},
-	{putAway, "put away", func(*RosterPupil, golf.Date) bool { return true }},
+	{archived, "archived", func(*RosterPupil, golf.Date) bool { return true }},
 }
 
-// putAway shows those who were put away, whom every other choice leaves out.
-const putAway = "archived"
+// archived shows archived pupils, whom every other choice leaves out.
+const archived = "archived"
 
 // partScale is the axis of a part of a game on every roster, in strokes a round.
 var partScale = chart.Scale{Low: -2.25, High: 4.25, Step: 2}
@@ -212,7 +212,7 @@ func (ros *Roster) rows(in RosterInput, order rosterOrder, holds func(*RosterPup
 	var shown []*RosterPupil
 	for i := range in.Pupils {
 		p := &in.Pupils[i]
-		if p.Archived == (in.At.Show == putAway) && holds(p, in.Today) && p.isIn(in.At.Group) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(in.At.Name)) {
+		if p.Archived == (in.At.Show == archived) && holds(p, in.Today) && p.isIn(in.At.Group) && strings.Contains(strings.ToLower(p.Name), strings.ToLower(in.At.Name)) {
 			shown = append(shown, p)
 		}
 	}

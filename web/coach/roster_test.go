@@ -87,7 +87,7 @@ func TestRosterIsNarrowed(t *testing.T) {
 }
 
 // The queue leads from what a pupil needs to the very place, the most pressing
-// first; who was put away is in it only with a question.
+// first; an archived pupil is in it only with a question.
 func TestQueue(t *testing.T) {
 	all := pupils()
 	all[5].Asked = []Question{{ID: 2, Round: 4, Day: today.AddDays(-400)}}

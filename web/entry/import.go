@@ -22,6 +22,7 @@ type ImportPage struct {
 	Rows     []ImportRow        // the rounds of the file, in its order; empty while asking for one
 	Unknown  string             // the columns that are ignored; empty for none
 	There    []string           // sentences about rounds that the player already has; empty for none
+	Own      string             // what else the file has; empty for nothing
 	Skip     string             // button that imports only what is new; empty if nothing is
 	Replace  string             // button that also replaces rounds that differ; empty if none do
 	Settings string             // the settings of the file, which can be imported too; empty for none
@@ -54,6 +55,7 @@ func (t There) word() string { return [...]string{"no", "yes", "yes, but differe
 type PreviewInput struct {
 	Rows     []ImportRow
 	Settings *SettingsInput      // nil for none
+	Own      OwnInput            // what else there is
 	Unknown  []string            // columns that are ignored
 	count    [ThereOther + 1]int // rounds by what the player has
 }
@@ -66,6 +68,16 @@ type SettingsInput struct {
 	Target float64 // score over 18 holes
 	Clubs  string  // names with spaces between; may be empty
 	Zone   string  // name of a time zone; empty for the server's
+	Bag    int     // clubs for the tee, with their lengths
+}
+
+// OwnInput counts what a file has besides rounds and settings.
+type OwnInput struct {
+	Drawings int // versions of drawn holes
+	Courses  int // that they are of
+	Ranges   int // sessions on the range
+	Plans    int // of practice
+	Trials   int // of the run-out book
 }
 
 // Add adds a round with the holes that were played; score is in whole strokes.
@@ -115,11 +127,14 @@ func NewPreviewPage(page layout.Page, in PreviewInput) ImportPage {
 			words.Plural(other, "round", "rounds"), words.OneOrMany(other, "it", "them")))
 		p.Replace = fmt.Sprintf("Import all and replace %d", other)
 	}
+	p.Own = in.Own.said()
 	switch {
 	case fresh > 0 && fresh < len(in.Rows):
 		p.Skip = "Import " + words.Plural(fresh, "new round", "new rounds")
 	case fresh > 0:
 		p.Skip = "Import " + words.Plural(fresh, "round", "rounds")
+	case p.Own != "":
+		p.Skip = "Import the rest"
 	case in.Settings != nil && other == 0:
 		p.Skip = "Import the settings if ticked"
 	}
@@ -143,8 +158,36 @@ func (s *SettingsInput) said() string {
 	if s.Clubs != "" {
 		text += ", clubs " + s.Clubs
 	}
+	if s.Bag > 0 {
+		text += ", a bag with " + words.Plural(s.Bag, "club", "clubs") + " for the tee"
+	}
 	if s.Zone != "" {
 		text += ", time zone " + s.Zone
+	}
+	return text
+}
+
+// said says what else there is, empty for nothing.
+func (o OwnInput) said() string {
+	var all []string
+	if o.Drawings > 0 {
+		all = append(all, fmt.Sprintf("%s on %s", words.Plural(o.Drawings, "drawing", "drawings"), words.Plural(o.Courses, "course", "courses")))
+	}
+	if o.Ranges > 0 {
+		all = append(all, words.Plural(o.Ranges, "session on the range", "sessions on the range"))
+	}
+	if o.Plans > 0 {
+		all = append(all, words.Plural(o.Plans, "plan of practice", "plans of practice"))
+	}
+	if o.Trials > 0 {
+		all = append(all, words.Plural(o.Trials, "trial", "trials")+" of the run-out book")
+	}
+	if len(all) == 0 {
+		return ""
+	}
+	text := fmt.Sprintf("It also has %s. What you have already is not imported twice.", words.List(all))
+	if o.Drawings > 0 {
+		text += " A course that is not here is added with its card, and a hole that somebody has drawn here keeps that drawing."
 	}
 	return text
 }

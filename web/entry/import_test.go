@@ -66,6 +66,10 @@ func previewed(settings *SettingsInput, there ...There) ImportPage {
 // What the player already has decides which buttons there are.
 func TestPreviewPageButtons(t *testing.T) {
 	settings := &SettingsInput{Name: "Robin", Far: "m", Green: "ft", Target: 84.5}
+	withBook := NewPreviewPage(layout.Page{}, PreviewInput{Settings: settings, Own: OwnInput{Trials: 12}})
+	if want := "It also has 12 trials of the run-out book. What you have already is not imported twice."; withBook.Own != want {
+		t.Errorf("%q", withBook.Own)
+	}
 	for name, c := range map[string]struct {
 		page          ImportPage
 		skip, replace string
@@ -78,6 +82,7 @@ func TestPreviewPageButtons(t *testing.T) {
 		"nothing new":         {previewed(nil, ThereSame), "", ""},
 		"only settings":       {previewed(settings, ThereSame), "Import the settings if ticked", ""},
 		"no rounds, settings": {previewed(settings), "Import the settings if ticked", ""},
+		"no rounds, a book":   {withBook, "Import the rest", ""},
 	} {
 		if c.page.Skip != c.skip || c.page.Replace != c.replace || c.page.Confirm != "/import/confirm" {
 			t.Errorf("%s: %q, %q, %q", name, c.page.Skip, c.page.Replace, c.page.Confirm)

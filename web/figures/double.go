@@ -51,6 +51,7 @@ type ShotInput struct {
 	Worth  account.Hole   // what its shots were expected to take and what they lost
 	Number int            // of the shot on its hole, counted from 1
 	Double account.Double // of its hole; the zero Double when the hole is none
+	Of     string         // the player's name, for a coach; empty for the player
 }
 
 // NewShotRow makes the row of a shot, with what it counts as and its place in the
@@ -64,7 +65,7 @@ func NewShotRow(in ShotInput) ShotRow {
 	if s.After == 0 {
 		r.After = "holed"
 	}
-	r.Said = said(in.Hole, in.Worth, in.Number-1, r.Tag)
+	r.Said = said(in, r.Tag)
 	return r
 }
 
@@ -120,6 +121,7 @@ type StoryInput struct {
 	Account account.Account // of the round
 	Target  float64         // strokes over 18 holes
 	Units   form.Units      // of the reader
+	Of      string          // the player's name, for a coach; empty for the player
 }
 
 // StoryStep is one shot of the story.
@@ -153,7 +155,7 @@ func NewDoubleStory(in StoryInput, d account.Double) DoubleStory {
 	i := slices.IndexFunc(in.Round.Holes, func(h golf.Hole) bool { return h.Number == d.Hole })
 	hole, played := in.Account.Holes[i], in.Round.Holes[i]
 	for k, s := range hole.Shots {
-		row := NewShotRow(ShotInput{in.Units, played, hole, k + 1, d})
+		row := NewShotRow(ShotInput{in.Units, played, hole, k + 1, d, in.Of})
 		step := StoryStep{Number: row.Number, Lie: row.Lie, From: row.From, Cost: row.Lost, Bar: ShotCost(row.lost), Work: row.Working, Tag: row.Tag, Said: row.Said, Error: s.Error, Root: row.Root, Did: words.Joined(row.Club, played.Shots[k].Miss.String(), played.Shots[k].Word)}
 		if at := slices.Index(d.Chain, k+1); at >= 0 && at < len(d.Chain)-1 && d.Chain[at+1] == k+2 {
 			step.Linked = true

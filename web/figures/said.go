@@ -1,17 +1,51 @@
 package figures
 
 import (
+	"cmp"
 	"fmt"
+	"strings"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/words"
 )
 
-// said is what is to be known of shot k of a hole, from 0, beyond what it lost:
-// that the putts of its green count together, where tag marks one of them, or that
-// a way out of trouble cost nothing of its own. It is empty for most.
-func said(played golf.Hole, worth account.Hole, k int, tag string) string {
+// said is what is to be known of a shot beyond what it lost, tag being how it is
+// marked. It is empty for most.
+func said(in ShotInput, tag string) string {
+	var all []string
+	for _, text := range []string{countedWith(in.Hole, in.Worth, in.Number-1, tag), shortSideSaid(in)} {
+		if text != "" {
+			all = append(all, text)
+		}
+	}
+	return strings.Join(all, "; ")
+}
+
+// shortSideSaid says by what a short side that was not measured is judged, from where
+// it was played.
+func shortSideSaid(in ShotInput) string {
+	shot := in.Hole.Shots[in.Number-1]
+	if !shot.ByRunOut() {
+		return ""
+	}
+	by := "the model’s run-out"
+	switch {
+	case shot.OwnRunKnown && in.Of == "":
+		by = "your run-out book"
+	case shot.OwnRunKnown:
+		by = words.Whose(in.Of) + " run-out book"
+	}
+	if shot.Shortfall() == 0 {
+		return fmt.Sprintf("short side by %s: the ball stops where it lands, so the green is long enough", by)
+	}
+	from := map[golf.Lie]string{golf.Fairway: "from the fairway", golf.Rough: "from the rough", golf.Bunker: "from sand"}[shot.Lie]
+	return fmt.Sprintf("short side by %s: %s %s, half of it green", by, words.Distance(golf.Tee, shot.Run(), in.Units), cmp.Or(from, "from there"))
+}
+
+// countedWith says that the putts of the green of shot k, from 0, count together,
+// where tag marks one of them, or that a way out of trouble cost nothing of its own.
+func countedWith(played golf.Hole, worth account.Hole, k int, tag string) string {
 	if putts := puttsOf(played, len(worth.Shots), k); tag != "" && len(putts) > 1 {
 		lost := make([]account.Shot, len(putts))
 		for i, at := range putts {

@@ -24,9 +24,45 @@ func rowsOf(t *testing.T, hole golf.Hole) []ShotRow {
 	}
 	var rows []ShotRow
 	for k := range a.Holes[0].Shots {
-		rows = append(rows, NewShotRow(ShotInput{form.StandardUnits, hole, a.Holes[0], k + 1, d}))
+		rows = append(rows, NewShotRow(ShotInput{form.StandardUnits, hole, a.Holes[0], k + 1, d, ""}))
 	}
 	return rows
+}
+
+// A short side that was not measured says by what it is judged: the player's book,
+// which a coach reads about by name, or the model.
+func TestTheShortSideIsJudgedBy(t *testing.T) {
+	short := shot(golf.Rough, 10)
+	short.ShortSided = true
+	with := func(change func(*golf.Shot)) golf.Shot {
+		s := short
+		change(&s)
+		return s
+	}
+	own := func(s *golf.Shot) { s.OwnRun, s.OwnRunKnown = 9*golf.Yard, true }
+	metres := form.Units{Far: golf.Metres, Green: golf.Metres}
+	for _, c := range []struct {
+		shot  golf.Shot
+		of    string
+		units form.Units
+		want  string
+	}{
+		{short, "", form.StandardUnits, "short side by the model’s run-out: 5.5 yd from the rough, half of it green"},
+		{short, "Bea", form.StandardUnits, "short side by the model’s run-out: 5.5 yd from the rough, half of it green"},
+		{with(own), "", form.StandardUnits, "short side by your run-out book: 9 yd from the rough, half of it green"},
+		{with(own), "Ines", form.StandardUnits, "short side by Ines’ run-out book: 9 yd from the rough, half of it green"},
+		{with(own), "", metres, "short side by your run-out book: 8.2 m from the rough, half of it green"},
+		{with(func(s *golf.Shot) { s.OwnRunKnown = true }), "", form.StandardUnits, "short side by your run-out book: the ball stops where it lands, so the green is long enough"},
+		{with(func(s *golf.Shot) { s.Lie = golf.Bunker }), "", form.StandardUnits, "short side by the model’s run-out: 2.8 yd from sand, half of it green"},
+		{with(func(s *golf.Shot) { s.Lie = golf.Recovery }), "", form.StandardUnits, "short side by the model’s run-out: 5.5 yd from there, half of it green"},
+		{with(func(s *golf.Shot) { s.GreenKnown, s.GreenToWork = true, 4*golf.Yard }), "", form.StandardUnits, ""},
+		{shot(golf.Rough, 10), "", form.StandardUnits, ""},
+	} {
+		in := ShotInput{Units: c.units, Of: c.of, Number: 1, Hole: golf.Hole{Shots: []golf.Shot{c.shot}}, Worth: account.Hole{Shots: []account.Shot{{}}}}
+		if got := NewShotRow(in).Said; got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
 }
 
 func shot(lie golf.Lie, distance float64) golf.Shot {

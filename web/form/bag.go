@@ -10,7 +10,7 @@ import (
 )
 
 // BagRows is how many clubs for the tee a bag has room for.
-const BagRows = 7
+const BagRows = golf.MaxTeeClubs
 
 // Bag is the clubs for the tee as they were typed.
 type Bag struct{ Rows [BagRows]BagRow }
@@ -22,12 +22,6 @@ type BagRow struct {
 	Bend   Length // by which the ball ends beside its aim; 0 for none
 	Side   Text   // of the aim on which it ends: left or right
 }
-
-// The limits of a club, in yards. Common practice.
-const (
-	shortestClub, longestClub = 60, 400
-	leastBend, mostBend       = 1, 60
-)
 
 // BagField is the name of a field of a row, counted from 1.
 func BagField(name string, row int) string { return name + "-" + strconv.Itoa(row) }
@@ -41,8 +35,8 @@ func ParseBag(v url.Values, unit golf.Unit) Bag {
 		field := func(name string) string { return shortField(v, BagField(name, i+1)) }
 		r := BagRow{
 			Club:   ParseText(strings.Join(strings.Fields(field("club")), " "), golf.MaxClub),
-			Length: optional(field("length"), func(text string) Length { return yardsBetween(text, unit, shortestClub, longestClub) }),
-			Bend:   optional(strings.TrimLeft(field("bend"), "0"), func(text string) Length { return yardsBetween(text, unit, leastBend, mostBend) }),
+			Length: optional(field("length"), func(text string) Length { return yardsBetween(text, unit, golf.MinClubYards, golf.MaxClubYards) }),
+			Bend:   optional(strings.TrimLeft(field("bend"), "0"), func(text string) Length { return yardsBetween(text, unit, golf.MinBendYards, golf.MaxBendYards) }),
 			Side:   oneOf(field("side"), map[string]bool{"": true, "left": true, "right": true}),
 		}
 		r.check(seen)
@@ -102,9 +96,6 @@ type Range struct {
 	Balls Text // a ball a line
 }
 
-// MaxRangeText is how many bytes the balls of a session may have.
-const MaxRangeText = 8000
-
 // ParseRange reads a session on the range; clubs are those that may be chosen. The
 // balls are read elsewhere.
 func ParseRange(v url.Values, clubs []string) Range {
@@ -113,8 +104,8 @@ func ParseRange(v url.Values, clubs []string) Range {
 		known[c] = true
 	}
 	f := Range{Club: oneOf(v.Get("range_club"), known), Day: ParseDay(v.Get("day")), Balls: Text{Text: v.Get("balls"), Value: strings.TrimSpace(v.Get("balls"))}}
-	if len(f.Balls.Text) > MaxRangeText {
-		f.Balls = refused[string](shortened(f.Balls.Text), fmt.Sprintf("Allowed: at most %d letters. The rest is cut off.", MaxRangeText))
+	if len(f.Balls.Text) > golf.MaxRangeText {
+		f.Balls = refused[string](shortened(f.Balls.Text), fmt.Sprintf("Allowed: at most %d letters. The rest is cut off.", golf.MaxRangeText))
 	}
 	return f
 }

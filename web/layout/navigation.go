@@ -23,7 +23,7 @@ func (p Page) Navigation() []Destination {
 	if len(p.OwnGame()) > 0 {
 		own.Current = "true"
 	}
-	return append(p.marked([]Destination{{At: paths.Coaching, Name: "Pupils"}, {At: paths.Squad, Name: "Group lesson"}, p.notices()}), own)
+	return append(p.marked([]Destination{{At: paths.Coaching, Name: "Pupils"}, {At: paths.Squad, Name: "Group lesson"}}), own)
 }
 
 // OwnGame is the second line, which somebody who has pupils finds on the pages of
@@ -39,7 +39,7 @@ func (p Page) OwnGame() []Destination {
 // BesideName is what stands beside the name of the person signed in.
 func (p Page) BesideName() []Destination {
 	if p.Teaches {
-		return nil
+		return p.marked([]Destination{p.notices()})
 	}
 	return p.marked([]Destination{{At: paths.Coaching, Name: "Coach"}, p.notices()})
 }

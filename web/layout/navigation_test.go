@@ -31,13 +31,13 @@ func TestNavigation(t *testing.T) {
 		"a player prepares a round":   {paths.Whose{Player: 7, Own: true}.Play(), false, "Enter Rounds Months Practice *Play", "", "Coach Notices"},
 		"a player lets a coach in":    {paths.Coaching, false, "Enter Rounds Months Practice Play", "", "*Coach Notices"},
 		"a player's help":             {paths.Help, false, "Enter Rounds Months Practice Play", "", "Coach Notices"},
-		"a coach's pupils":            {paths.Coaching, true, "*Pupils Group lesson Notices Own game", "", ""},
-		"a coach's group":             {paths.Squad, true, "Pupils *Group lesson Notices Own game", "", ""},
-		"a coach's own rounds":        {paths.Rounds, true, "Pupils Group lesson Notices +Own game", "Enter *Rounds Months Practice Play", ""},
-		"a coach's own practice":      {practice, true, "Pupils Group lesson Notices +Own game", "Enter Rounds Months *Practice Play", ""},
-		"a coach's own courses":       {paths.Courses, true, "Pupils Group lesson Notices +Own game", "*Enter Rounds Months Practice Play", ""},
-		"a coach's account":           {paths.Account, true, "Pupils Group lesson Notices Own game", "", ""},
-		"a page that belongs nowhere": {"", true, "Pupils Group lesson Notices Own game", "", ""},
+		"a coach's pupils":            {paths.Coaching, true, "*Pupils Group lesson Own game", "", "Notices"},
+		"a coach's group":             {paths.Squad, true, "Pupils *Group lesson Own game", "", "Notices"},
+		"a coach's own rounds":        {paths.Rounds, true, "Pupils Group lesson +Own game", "Enter *Rounds Months Practice Play", "Notices"},
+		"a coach's own practice":      {practice, true, "Pupils Group lesson +Own game", "Enter Rounds Months *Practice Play", "Notices"},
+		"a coach's own courses":       {paths.Courses, true, "Pupils Group lesson +Own game", "*Enter Rounds Months Practice Play", "Notices"},
+		"a coach's account":           {paths.Account, true, "Pupils Group lesson Own game", "", "Notices"},
+		"a page that belongs nowhere": {"", true, "Pupils Group lesson Own game", "", "Notices"},
 	} {
 		p := Page{Player: "Robin", ID: 7, Here: c.here, Teaches: c.coach}
 		if got := printed(p.Navigation()); got != c.main {

@@ -7,6 +7,7 @@ import (
 	"strokeledger/analysis/forecast"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -19,11 +20,12 @@ type ChanceInput struct {
 	Course  golf.CourseID
 	Name    string // of the course, with its tees
 	Card    []golf.CardHole
-	Target  float64   // of 18 holes
-	Drawn   int       // how many holes are drawn
-	Planned bool      // the plan's aims are played
-	Working bool      // it is being worked out
-	Two     [2]string // changes that the reader asked for together, by their names
+	Target  float64     // of 18 holes
+	As      form.Number // level of the parts of the game that are tried; the target where none was asked for
+	Drawn   int         // how many holes are drawn
+	Planned bool        // the plan's aims are played
+	Working bool        // it is being worked out
+	Two     [2]string   // changes that the reader asked for together, by their names
 	forecast.Chance
 }
 
@@ -61,6 +63,8 @@ type ChancePage struct {
 	Pairs   []IfRow
 	Asked   []AskedChange // the two changes that may be asked for together
 	AskAt   string
+	As      components.Field // the level of the parts of the game
+	Wrong   components.Summary
 	Aiming  string // plan where the plan's aims are played
 	Takes   string
 	Plan    string // the plan of practice
@@ -194,7 +198,7 @@ func (in ChanceInput) lede(target string) string {
 	}
 	text := fmt.Sprintf("%s, %s of 100 here %s %s or better.", who, roundsOf(in.Chance.Chance), isOrAre(in.Chance.Chance), target)
 	if len(in.WhatIf) > 0 && in.WhatIf[0].Chance > in.Chance.Chance {
-		text += fmt.Sprintf(" %s it would be %s.", ifSentence(in.WhatIf[0].Change, in.Target), hundred(in.WhatIf[0].Chance))
+		text += fmt.Sprintf(" %s it would be %s.", ifSentence(in.WhatIf[0].Change, in.as()), hundred(in.WhatIf[0].Chance))
 	}
 	return text
 }
@@ -224,16 +228,33 @@ func (p *ChancePage) ifs(in ChanceInput) {
 		return IfRow{name, words.Signed(w.Strokes, 1), hundred(in.Chance.Chance), hundred(w.Chance), chanceScale.Across(in.Chance.Chance), chanceScale.Across(w.Chance)}
 	}
 	for _, w := range in.WhatIf {
-		p.Ifs = append(p.Ifs, row(w, ifName(w.Change, in.Target)))
+		p.Ifs = append(p.Ifs, row(w, ifName(w.Change, in.as())))
 	}
 	for _, w := range in.pairs() {
-		p.Pairs = append(p.Pairs, row(w, ifName(w.Change, in.Target)+", and "+lowerFirst(ifName(w.Second, in.Target))))
+		p.Pairs = append(p.Pairs, row(w, ifName(w.Change, in.as())+", and "+lowerFirst(ifName(w.Second, in.as()))))
 	}
 }
 
-// asked offers any two changes together.
+// as is the level at which the parts of the game are tried.
+func (in ChanceInput) as() float64 { return AskedLevel(in.As, in.Target) }
+
+// AskedLevel is a level that was asked for; the target where none was, or where it
+// cannot be read.
+func AskedLevel(asked form.Number, target float64) float64 {
+	if !asked.Sound() || asked.Value == 0 {
+		return target
+	}
+	return asked.Value
+}
+
+// asked offers another level for the parts of the game, and any two changes together.
 func (p *ChancePage) asked(in ChanceInput) {
 	p.AskAt = in.Whose.Chance(in.Course)
+	p.As = components.Field{Name: "as", Label: "Parts of the game as a golfer of", Value: in.As.Text, Mode: "decimal", Hint: form.TargetRange(), Problem: in.As.Problem}
+	if p.As.Value == "" {
+		p.As.Value = words.Plain(in.Target)
+	}
+	p.Wrong = components.Summed(p.As).Saying("Not worked out yet.")
 	if in.Planned {
 		p.Aiming = "plan"
 	}
@@ -241,7 +262,7 @@ func (p *ChancePage) asked(in ChanceInput) {
 		a := AskedChange{Field: components.Field{Name: []string{"one", "two"}[i], Label: label}}
 		for k, w := range in.WhatIf {
 			name := w.Change.String()
-			a.Choices = append(a.Choices, components.Choice{Value: name, Name: ifName(w.Change, in.Target), Chosen: name == in.Two[i] || in.Two[i] == "" && k == i})
+			a.Choices = append(a.Choices, components.Choice{Value: name, Name: ifName(w.Change, in.as()), Chosen: name == in.Two[i] || in.Two[i] == "" && k == i})
 		}
 		if len(a.Choices) > 1 {
 			p.Asked = append(p.Asked, a)

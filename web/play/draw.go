@@ -203,7 +203,7 @@ func DrawnBy(v Version, whose paths.Whose, player string) string {
 	}
 	what := "Drawn by "
 	if v.Empty {
-		what = "Taken away by "
+		what = "Removed by "
 	}
 	return what + who + ", " + words.ShortDay(v.Day)
 }

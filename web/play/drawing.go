@@ -93,6 +93,19 @@ func RowsOf(file string) (rows string, faults []string) {
 	return p.Rows(), nil
 }
 
+// FileOf is a picture that was sent as a file, as it is kept; an empty one stays empty.
+// sound is false when it cannot be used.
+func FileOf(file string) (text string, sound bool) {
+	if file == "" {
+		return "", true
+	}
+	p, err := aim.Read([]byte(file))
+	if err != nil {
+		return "", false
+	}
+	return string(p.Write()), true
+}
+
 // PictureOf is a picture that is kept, with the par and length that its hole has now.
 // drawn is false when there is none.
 func PictureOf(hole golf.CardHole, file string) (p aim.Picture, drawn bool) {

@@ -75,6 +75,19 @@ func SessionsSince(d analysis.DrillFor, day golf.Date, feet float64) []Session {
 	return all
 }
 
+// CameTo says in a few words what came of a drill, from counts by station, none for a
+// drill that is not counted.
+func CameTo(name string, counted, tried []int) string {
+	made, of := 0, 0
+	for i := range tried {
+		made, of = made+counted[i], of+tried[i]
+	}
+	if of == 0 {
+		return name
+	}
+	return fmt.Sprintf("%s, %d of %d", name, made, of)
+}
+
 // TakenDay is a plan that was taken on a day.
 type TakenDay struct {
 	ID     int64

@@ -41,12 +41,29 @@ func (in PlanInput) why(c analysis.PlanCandidate) string {
 	case practice.Compounding:
 		return fmt.Sprintf("What one error after another cost on doubles, beyond what it costs %s golfer. Practise the plain shot back into play.", words.A(in.Target))
 	case practice.ShortSide:
-		return "What too little green added to chips: aim at the side with room."
+		return "What too little green added to chips" + in.byBook() + ": aim at the side with room."
 	case practice.ShortMisses:
 		return "Missed putts of 6 ft or less are the ones that keep a double on the card."
 	}
 	e := in.Game.Parts[c.Part]
 	return fmt.Sprintf("%s %s here for 18 holes; a golfer with %s usually loses %s.", in.loses(), amount(e.Mean), in.score(), amount(e.Usual))
+}
+
+// byBook says how many chips the player's run-out book judged; empty for none.
+func (in PlanInput) byBook() string {
+	chips := in.Game.Cross[practice.ShortSide]
+	whose := "your"
+	if !in.Whose.Own {
+		whose = words.Whose(in.Name)
+	}
+	switch {
+	case chips.Book == 0:
+		return ""
+	case chips.Book == chips.Times:
+		return fmt.Sprintf(", judged by %s run-out book", whose)
+	default:
+		return fmt.Sprintf(", %s of %s judged by %s run-out book", words.Spelled(chips.Book), words.Spelled(chips.Times), whose)
+	}
 }
 
 func (in PlanInput) loses() string {

@@ -86,6 +86,27 @@ func TestCandidateRow(t *testing.T) {
 	}
 }
 
+// The short side says how much of it the player's book judged, by name to a coach.
+func TestTheShortSideOfAPlanSaysByWhat(t *testing.T) {
+	short := analysis.PlanCandidate{Candidate: practice.Candidate{Kind: practice.ShortSide, WinBack: .6, Drill: practice.Drill{Key: "x", Name: "X"}}}
+	for _, c := range []struct {
+		whose       paths.Whose
+		book, times int
+		want        string
+	}{
+		{own, 0, 7, "What too little green added to chips: aim at the side with room."},
+		{own, 7, 7, "What too little green added to chips, judged by your run-out book: aim at the side with room."},
+		{own, 3, 7, "What too little green added to chips, three of seven judged by your run-out book: aim at the side with room."},
+		{pupil, 3, 7, "What too little green added to chips, three of seven judged by Bea’s run-out book: aim at the side with room."},
+	} {
+		in := planOf(t, c.whose, 12, short)
+		in.Game.Cross[practice.ShortSide] = practice.Cross{Mean: .6, Times: c.times, Book: c.book}
+		if got := NewPlanPage(layout.Page{}, in).Candidates[0].Why; got != c.want {
+			t.Errorf("%q, want %q", got, c.want)
+		}
+	}
+}
+
 func TestDrillPage(t *testing.T) {
 	engine := analysis.NewEngine()
 	for _, d := range practice.Drills() {

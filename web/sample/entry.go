@@ -161,10 +161,20 @@ func importPages() []Page {
 	return append([]Page{ask("open", "", nil), ask("no-file", "No file was chosen. Allowed: a shots file or an account file.", nil), ask("faults", "", many)}, previewPages()...)
 }
 
+// ownPreview is a file of which only the bag, the drawings and the practice are new.
+func ownPreview() Page {
+	in := entry.PreviewInput{Own: entry.OwnInput{Drawings: 19, Courses: 2, Ranges: 1, Plans: 3}, Settings: &entry.SettingsInput{Name: Player, Far: "yd", Green: "ft", Target: 79, Bag: 4}}
+	in.Add("Medal", golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 2}, Course: "Harrow Fen", Tee: "white", Holes: []golf.Hole{{Number: 1, Par: 4, ScoreOnly: 5}}}, 5, entry.ThereSame)
+	return Page{"entry", "preview", "own", entry.NewPreviewPage(signedIn(paths.Rounds), in).View()}
+}
+
 func previewPages() []Page {
 	settings := &entry.SettingsInput{Name: Player, Far: "yd", Green: "ft", Target: 79, Clubs: "d 3w 5i 7i pw"}
 	preview := func(state string, settings *entry.SettingsInput, unknown []string, there ...entry.There) Page {
 		in := entry.PreviewInput{Settings: settings, Unknown: unknown}
+		if settings != nil {
+			in.Own.Trials = 12
+		}
 		for i, th := range there {
 			in.Add("Medal "+strconv.Itoa(i+1), golf.Round{Date: golf.Date{Year: 2026, Month: 5, Day: 2 + i}, Course: "Harrow Fen", Tee: "white",
 				Holes: []golf.Hole{{Number: 1, Par: 4, ScoreOnly: 5}, {Number: 2, Par: 3, ScoreOnly: 4}}}, 9, th)
@@ -177,5 +187,6 @@ func previewPages() []Page {
 		preview("unknown-columns", nil, []string{"wind", "mood"}, entry.ThereNot),
 		preview("nothing-new", nil, nil, entry.ThereSame),
 		preview("settings", settings, nil),
+		ownPreview(),
 	}
 }

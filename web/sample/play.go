@@ -70,7 +70,7 @@ func drawPages() []Page {
 		page("answers-refused", "", sixth, form.ParsePicture(url.Values{"do": {"draw"}, "fairway": {"3"}, "left": {"water"}, "width": {"x"}}, sixth, golf.Yards), play.DrawInput{}),
 		page("rows-refused", "", sixth, kept(sixth, sixthRows+"\nbunkr 404 to 418, across 13 to 22\nwater 300 to 280"), play.DrawInput{Judged: true}),
 		page("file-refused", "", sixth, form.NewPictureForm(sixth), play.DrawInput{File: `{"version": 2}`, FileSaid: []string{"Version: 2; allowed: 1."}}),
-		page("taken-away", "The drawing is taken away.", sixth, form.NewPictureForm(sixth), play.DrawInput{Versions: history[1:]}),
+		page("removed-drawing", "The drawing is removed.", sixth, form.NewPictureForm(sixth), play.DrawInput{Versions: history[1:]}),
 		{"play", "pictures", "full", play.NewPicturesPage(signedIn(own.Play()), play.PicturesInput{Whose: own, Course: 3, Name: "Harrow Fen, white", Holes: []play.PicturedHole{
 			{Hole: sixth, File: play.ReadRows(sixth, sixthRows).File()}, {Hole: fourteenth}}}).View()},
 		{"play", "pictures", "none", play.NewPicturesPage(signedIn(own.Play()), play.PicturesInput{Whose: own, Course: 3, Name: strings.Repeat("Harrow Fen ", 3), Holes: []play.PicturedHole{{Hole: sixth}}}).View()},
@@ -255,12 +255,13 @@ func chancePages() []Page {
 		}
 		return Page{"play", "chance", state, play.NewChancePage(shell, in).View()}
 	}
-	coach, few, none, plan, already, working := in, in, in, in, in, in
+	coach, few, none, plan, already, working, level, refused := in, in, in, in, in, in, in, in
+	level.As, refused.As = form.ParseTarget("84"), form.ParseTarget("60")
 	working.Working, working.Chance = true, forecast.Chance{}
 	coach.Whose, coach.Takes = pupil, forecast.Takes{}
 	few.Drawn, few.Thin, few.Played = 0, golf.Enough(golf.ThinLevel, 2, 5), 2
 	none.Rounds, none.Card, none.Drawn = 0, nil, 0
 	plan.Planned, plan.Drawn = true, 1
 	already.Takes = forecast.Takes{Already: true}
-	return []Page{page("full", in), page("coach", coach), page("few-rounds", few), page("no-holes", none), page("plans-aims", plan), page("already", already), page("working", working)}
+	return []Page{page("full", in), page("coach", coach), page("few-rounds", few), page("no-holes", none), page("plans-aims", plan), page("already", already), page("working", working), page("another-level", level), page("level-refused", refused)}
 }

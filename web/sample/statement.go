@@ -32,6 +32,8 @@ func statementPages() []Page {
 	none := statementInput(golf.Round{Date: playedOn, Course: "Harrow Fen", Tee: "white"})
 	coach := statementInput(enteredRound(18))
 	coach.Whose, coach.Of, coach.Coached, coach.Notes = paths.Whose{Player: 1}, Player, true, someNotes()
+	book, pupilsBook := statementInput(bookRound()), statementInput(bookRound())
+	pupilsBook.Whose, pupilsBook.Of, pupilsBook.Coached = paths.Whose{Player: 1}, Player, true
 	rough, wild := statementInput(roughRound()), statementInput(wildRound())
 	agrees.Plan, coach.Plan = ownPages.Planned(3, 1), pupilsPages.Planned(3, 1)
 	view := func(in statement.RoundInput) Page {
@@ -42,7 +44,7 @@ func statementPages() []Page {
 		state string
 		in    statement.RoundInput
 	}{{"full", whole}, {"unread-note", unread}, {"just-entered", just}, {"card-agrees", agrees}, {"refused-card", refused}, {"refused-note", refusedNote},
-		{"begun", begun}, {"empty", none}, {"coach", coach}, {"picked-up", rough}, {"wild", wild}} {
+		{"begun", begun}, {"empty", none}, {"coach", coach}, {"picked-up", rough}, {"wild", wild}, {"run-out-book", book}, {"run-out-book-coach", pupilsBook}} {
 		page := view(p.in)
 		page.State = p.state
 		all = append(all, page)
@@ -50,7 +52,7 @@ func statementPages() []Page {
 	fold := func(state string, in statement.RoundInput) Page {
 		return Page{"statement", "card", state, statement.NewFoldPage(signedIn(paths.Rounds), in).View()}
 	}
-	all = append(all, fold("full", whole), fold("picked-up", rough), fold("empty", none))
+	all = append(all, fold("full", whole), fold("picked-up", rough), fold("run-out-book", book), fold("empty", none))
 	return append(all, roundsPages()...)
 }
 
@@ -88,6 +90,19 @@ func wildRound() golf.Round {
 	r, card := enteredRound(18), expect.ReferenceCourse()
 	for i, line := range map[int]string{1: "tw v260 r150 b40 g30 6 2", 6: "b20 b18 b15 g40 9 3", 13: "tw v200 r150 r90 b20 g50 5 2"} {
 		r.Holes[i] = typedHole(line, card[i])
+	}
+	return r
+}
+
+// bookRound is a round with a double by two short sides from the rough, and one from
+// sand: the player's run-out book judges the first two.
+func bookRound() golf.Round {
+	r, card := enteredRound(18), expect.ReferenceCourse()
+	for i, line := range map[int]string{1: "f190 b12s g8", 10: "f150 r18s r14s g12 2"} {
+		r.Holes[i] = typedHole(line, card[i])
+	}
+	for _, h := range r.Holes {
+		golf.RunBook{{Club: "sw", Lie: golf.Rough, Start: 9, To: 20}}.Fill(h.Shots)
 	}
 	return r
 }

@@ -95,6 +95,7 @@ func helpWords() []HelpWords {
 			{"Lost, won back", "What a shot cost: 1, plus any penalty, plus what it takes from where the ball came to rest, less what it took from where it was. 0 is what the golfer of your target would do on average. A minus is won back."},
 			{"Parts", "Tee: every stroke from the tee of a par 4 or 5. Putting: every stroke on the green. Short game: the rest from 50 yards and nearer. Approach: all that remains."},
 			{"To play", "The strokes that the golfer of your target takes, on average, from where the ball lies to the bottom of the hole."},
+			{"Short side", "Too little green between its edge and the hole for the ball to stop by it. Where you noted the green, it is compared with the run-out of a standard chip. Where you did not, there is green for half the run-out: your own, if your run-out book has three trials of a club for such a shot, or that of a standard chip."},
 			{"Working", "A figure with a dotted line under it opens how it comes about, from the figures that are printed, so that you can add it up. Where a tenth was given or taken so that a column adds up, it says so."},
 			{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
 			{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},

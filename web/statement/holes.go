@@ -70,7 +70,7 @@ func holeLines(in RoundInput, amounts holeAmounts) []HoleLine {
 			o.Open = o.Open || o.Write.Open
 		}
 		for k := range h.Shots {
-			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: in.Round.Holes[i], Worth: h, Number: k + 1, Double: doubles[h.Number]})}
+			row := HoleShot{ShotRow: figures.NewShotRow(figures.ShotInput{Units: in.Units, Hole: in.Round.Holes[i], Worth: h, Number: k + 1, Double: doubles[h.Number], Of: in.Of})}
 			if in.Coached {
 				row.Write = in.Whose.Write(in.ID, h.Number, k+1)
 			}
@@ -141,7 +141,7 @@ func (s *RoundPage) doubles(in RoundInput) {
 		if d.Compounding > 0 {
 			followed += len(d.Chain) - 1
 		}
-		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units}, d))
+		s.Doubles = append(s.Doubles, figures.NewDoubleStory(figures.StoryInput{Round: in.Round, Account: in.Account, Target: in.Target, Units: in.Units, Of: in.Of}, d))
 	}
 	if compounding > 0 {
 		s.Verdict = fmt.Sprintf("One mistake led to the next, and the %s cost %s. %s.",

@@ -1,0 +1,98 @@
+package db_test
+
+import (
+	"testing"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+)
+
+// What a coach says of a hole is the pupil's and the coach's to read; what the pupil
+// took, every coach's. Another proposal has to be answered anew.
+func TestAdvice(t *testing.T) {
+	p := newPair(t)
+	course, err := p.SaveCourse(p.ctx, p.stranger, db.Course{Name: "Owl Fen", Tee: "white", Holes: threeHoles()})
+	p.must(err)
+	a := db.HoleAdvice{CourseID: course, Hole: 2, Note: "Left is dead.", Proposes: true, Club: "hybrid", SideYd: 6}
+	advise := func(a db.HoleAdvice, want bool) {
+		t.Helper()
+		if changed, err := p.Advise(p.ctx, p.coach, p.pupil, a); err != nil || changed != want {
+			t.Errorf("%v, %v", changed, err)
+		}
+	}
+	sees := func(who golf.PlayerID, want ...db.AdviceAnswer) (id int64) {
+		t.Helper()
+		all, err := p.Advice(p.ctx, who, p.pupil, course)
+		if err != nil || len(all) != len(want) {
+			t.Fatalf("%d sees %+v, %v", who, all, err)
+		}
+		for i, one := range all {
+			if one.Answer != want[i] || one.Coach == "" {
+				t.Errorf("%d sees %+v", who, one)
+			}
+			id = one.ID
+		}
+		return id
+	}
+	advise(db.HoleAdvice{CourseID: course, Hole: 2}, false)
+	advise(a, true)
+	advise(a, false)
+	id := sees(p.pupil, "")
+	sees(p.coach, "")
+	sees(p.stranger)
+	answer := func(take bool) { t.Helper(); p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, take))) }
+	answer(true)
+	sees(p.pupil, db.AdviceTaken)
+	a.Note = "Left is water."
+	advise(a, true)
+	sees(p.coach, db.AdviceTaken)
+	a.SideYd = 9
+	advise(a, true)
+	sees(p.pupil, "")
+	answer(false)
+	sees(p.coach, db.AdviceDeclined)
+	p.refused(map[string]error{
+		"a stranger advises":         second(p.Advise(p.ctx, p.stranger, p.pupil, a)),
+		"a player advises oneself":   second(p.Advise(p.ctx, p.pupil, p.pupil, a)),
+		"the coach answers":          second(p.AnswerAdvice(p.ctx, p.coach, course, 2, id, true)),
+		"a stranger answers":         second(p.AnswerAdvice(p.ctx, p.stranger, course, 2, id, true)),
+		"another hole is answered":   second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, id, true)),
+		"a hole that is not there":   second(p.Advise(p.ctx, p.coach, p.pupil, db.HoleAdvice{CourseID: course, Hole: 9, Note: "x"})),
+		"a course that is not there": second(p.Advise(p.ctx, p.coach, p.pupil, db.HoleAdvice{CourseID: course + 1, Hole: 1, Note: "x"})),
+	})
+	advise(db.HoleAdvice{CourseID: course, Hole: 2}, true)
+	sees(p.pupil)
+	advise(db.HoleAdvice{CourseID: course, Hole: 1, Note: "A note alone."}, true)
+	p.refused(map[string]error{"a note is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, sees(p.pupil, ""), true))})
+	p.must(p.DeletePlayer(p.ctx, p.coach))
+	if all, err := p.AllAdvice(p.ctx, p.pupil); err != nil || len(all) != 1 || all[0].Coach == "" || all[0].CoachID != nil {
+		t.Errorf("what a coach said goes with the account: %+v, %v", all, err)
+	}
+	p.must(p.DeletePlayer(p.ctx, p.pupil))
+}
+
+// Of the proposals for a hole one is taken at most.
+func TestOneProposalIsTaken(t *testing.T) {
+	p := newPair(t)
+	course, err := p.SaveCourse(p.ctx, p.pupil, db.Course{Name: "Owl Fen", Tee: "white", Holes: threeHoles()})
+	p.must(err)
+	other := newPlayer(t, p.Store, "other-coach@example.org")
+	p.let(other, golf.Date{})
+	for _, coach := range []golf.PlayerID{p.coach, other} {
+		p.must(second(p.Advise(p.ctx, coach, p.pupil, db.HoleAdvice{CourseID: course, Hole: 1, Proposes: true, Club: "driver"})))
+	}
+	all, err := p.Advice(p.ctx, p.pupil, p.pupil, course)
+	if err != nil || len(all) != 2 {
+		t.Fatalf("%+v, %v", all, err)
+	}
+	for _, one := range all {
+		p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, one.ID, true)))
+	}
+	all, err = p.Advice(p.ctx, p.pupil, p.pupil, course)
+	if err != nil || all[0].Answer != db.AdviceDeclined || all[1].Answer != db.AdviceTaken {
+		t.Errorf("%+v, %v", all, err)
+	}
+	if seen, err := p.Advice(p.ctx, p.coach, p.pupil, course); err != nil || len(seen) != 2 {
+		t.Errorf("a coach does not see what was taken: %+v, %v", seen, err)
+	}
+}
