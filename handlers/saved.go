@@ -53,6 +53,7 @@ var savedTexts = map[string]string{
 	"result":       "The result is recorded.",
 	"session":      "The session is saved.",
 	"plan":         "The plan is yours now, and its drills are added to your practice.",
+	"phrase":       "The phrase is kept.",
 	"walked":       "The lines are saved. Nobody else sees them yet.",
 	"sent":         "The round is sent, and the pupil is told.",
 	"walkin":       "The round is yours now, and counts.",

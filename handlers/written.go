@@ -48,6 +48,13 @@ func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
 	if f.Walked, err = s.writtenWalked(r); err != nil {
 		return err
 	}
+	phrases, err := s.store.Phrases(r.Context(), who)
+	if err != nil {
+		return err
+	}
+	for _, p := range phrases {
+		f.Phrases = append(f.Phrases, p.Body)
+	}
 	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
 	if err != nil {
 		return err

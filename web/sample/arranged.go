@@ -5,6 +5,8 @@ import (
 
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
+	"strokeledger/web/notes"
+	"strokeledger/web/paths"
 )
 
 // arrangedLessons are one that took place and is not written up, the next one with all
@@ -33,4 +35,12 @@ func refusedCode() coach.CodesInput {
 	typed := form.ParseAskCoach("KXT-WRM-GHB", "")
 	typed.Code.Problem = "No coach has this code now. Ask the coach for it again."
 	return coach.CodesInput{Typed: &typed}
+}
+
+// phrasesFor are the phrases of a coach who reads, none of a player.
+func phrasesFor(whose paths.Whose) []notes.Phrase {
+	if whose.Own {
+		return nil
+	}
+	return []notes.Phrase{{ID: 1, Body: "Count to three, then swing."}, {ID: 2, Body: "Look at where the doubles begin, not at where they end.\n- the safe side\n- one club more"}}
 }
