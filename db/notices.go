@@ -73,13 +73,15 @@ func (s *Store) Tell(ctx context.Context, by, to golf.PlayerID, n Notice) error 
 	return err
 }
 
+const noticeColumns = `id, kind, by_name, of_id, round_id, note_id, practice_id, on_day, what, told_at, read_at, course_id, hole`
+
 // noticesMost is how many notices are listed.
 const noticesMost = 100
 
 // Notices lists what an account was told, the latest first.
 func (s *Store) Notices(ctx context.Context, who golf.PlayerID) ([]Notice, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Notice], `
-		select id, kind, by_name, of_id, round_id, note_id, practice_id, on_day, what, told_at, read_at, course_id, hole from notices where player_id = @who order by told_at desc, id desc limit @most`,
+		select `+noticeColumns+` from notices where player_id = @who order by told_at desc, id desc limit @most`,
 		pgx.StrictNamedArgs{"who": who, "most": noticesMost})
 }
 

@@ -12,6 +12,7 @@ var ofSeveralPlayers = map[string]string{
 	"Accounts":       "every account with its open link for a new password, for a steward",
 	"pupilsOf":       "the pupils of a coach, when the account goes",
 	"otherPupils":    "the other pupils of a coach, when one of them leaves",
+	"DueDigests":     "everybody's mail that is due, every few minutes",
 	"LatePractice":   "everybody's practice whose day has passed, every few minutes",
 	"roster":         "the pupils of a coach",
 	"endedCoachings": "the pupils whom a coach gave up within a day",

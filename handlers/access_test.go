@@ -61,7 +61,7 @@ var access = map[string]may{
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private, "GET /coaching/squad.csv": private, "GET /coaching/roster.csv": private,
 	"GET /coaching/phrases": private, "POST /coaching/phrases": typo, "POST /coaching/phrases/{phrase}/remove": absent,
 	"POST /coaching/code": {303, 303, 303, 303}, "POST /coaching/ask": typo, "POST /coaching/answer": absent, "POST /coaching/withdraw": absent,
-	"POST /coaching/groups": {303, 303, 303, 303}, "GET /notices": private, "POST /coaching/day": absent, "POST /coaching/resume": absent,
+	"POST /coaching/groups": {303, 303, 303, 303}, "GET /notices": private, "GET /notices/feed": {404, 404, 404, 404}, "POST /account/feed": {400, 400, 400, 303}, "POST /account/mail": absent, "GET /notices/mail/end": {404, 404, 404, 404}, "POST /notices/mail/end": {404, 404, 404, 404}, "POST /coaching/day": absent, "POST /coaching/resume": absent,
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
 	"GET /players/{player}/rounds": {303, 200, 404, 303}, "GET /players/{player}/rounds/{round}": seen, "GET /players/{player}/rounds/{year}/book": seen,

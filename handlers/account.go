@@ -38,6 +38,9 @@ func (s *server) showAccount(w http.ResponseWriter, r *http.Request, status int,
 		f.Devices = append(f.Devices, site.Device{Name: site.DeviceName(d.Device), Seen: site.DeviceSeen(d.SeenAt, s.here(r, s.now())),
 			Token: hex.EncodeToString(d.TokenHash), This: string(d.TokenHash) == string(this)})
 	}
+	if err := s.elsewhere(r, &f); err != nil {
+		return err
+	}
 	f.Steward, f.Invites = p.Steward, p.Steward && s.options.SignUp == SignUpInvitation
 	return show(w, r, status, site.NewAccountPage(shell(r), f).View())
 }

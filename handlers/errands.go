@@ -39,8 +39,13 @@ func (e *Errands) Run(ctx context.Context) {
 
 // once does every errand there is.
 func (e *Errands) once(ctx context.Context) {
-	if err := e.tellOfLatePractice(ctx); err != nil && ctx.Err() == nil {
-		e.s.options.Log.ErrorContext(ctx, "nobody was told of late practice", "error", err)
+	for _, errand := range []struct {
+		name string
+		do   func(context.Context) error
+	}{{"late practice", e.tellOfLatePractice}, {"mail", e.sendDigests}} {
+		if err := errand.do(ctx); err != nil && ctx.Err() == nil {
+			e.s.options.Log.ErrorContext(ctx, "an errand failed", "errand", errand.name, "error", err)
+		}
 	}
 }
 

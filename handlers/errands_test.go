@@ -5,7 +5,6 @@ import (
 	"sync"
 	"testing"
 	"time"
-
 )
 
 // Practice that was not done is told of once to player and coach, when its day has

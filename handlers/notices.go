@@ -124,7 +124,7 @@ func (s *server) notices(w http.ResponseWriter, r *http.Request) error {
 func (s *server) noticesFor(p db.Player, kept []db.Notice) []coach.Notice {
 	var all []coach.Notice
 	for _, n := range kept {
-		to := coach.Notice{Kind: string(n.Kind), By: n.ByName, Whose: paths.Whose{Player: n.OfID, Own: n.OfID == p.ID}, What: n.What, At: n.ToldAt.In(s.zoneOf(p)), New: n.ReadAt == nil}
+		to := coach.Notice{ID: n.ID, Kind: string(n.Kind), By: n.ByName, Whose: paths.Whose{Player: n.OfID, Own: n.OfID == p.ID}, What: n.What, At: n.ToldAt.In(s.zoneOf(p)), New: n.ReadAt == nil}
 		if n.RoundID != nil {
 			to.Round = *n.RoundID
 		}

@@ -31,6 +31,7 @@ func (s *server) routes() http.Handler {
 	r.Get(paths.Worker, s.page(s.worker))
 	r.Get(paths.Manifest, s.page(s.manifest))
 	r.Get(paths.Offline, s.page(s.offline))
+	r.Group(s.feedPages)
 	r.Group(s.anybodysPages)
 	return r
 }
@@ -76,6 +77,8 @@ func (s *server) accountPages(r chi.Router) {
 	r.Post(paths.Devices, s.page(s.endDevice))
 	r.Post(paths.OtherDevices, s.page(s.endOtherDevices))
 	r.Post(paths.Delete, s.page(s.deleteAccount))
+	r.Post(paths.Feed, s.page(s.saveFeed))
+	r.Post(paths.Digest, s.page(s.saveDigest))
 	r.Get(paths.Export, s.page(s.export))
 	r.Get(paths.Everything, s.page(s.exportEverything))
 	r.Get(paths.Import, s.page(s.importForm))

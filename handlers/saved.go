@@ -54,13 +54,13 @@ var savedTexts = map[string]string{
 	"session":      "The session is saved.",
 	"plan":         "The plan is yours now, and its drills are added to your practice.",
 	"phrase":       "The phrase is kept.",
-	"walked":       "The lines are saved. Nobody else sees them yet.",
-	"sent":         "The round is sent, and the pupil is told.",
-	"walkin":       "The round is yours now, and counts.",
 	"done":         "The practice is marked as done.",
 	"undone":       "The practice is marked as not done.",
 	"arranged":     "The lesson is arranged. It is among the notices of both of you.",
 	"moved":        "The change is saved. It is among the notices of both of you.",
+	"walked":       "The lines are saved. Nobody else sees them yet.",
+	"sent":         "The round is sent, and the pupil is told.",
+	"walkin":       "The round is yours now, and counts.",
 	"course":       "The course is saved.",
 	"merged":       "The two courses are merged.",
 	"used":         "The selected rounds now use this card.",
@@ -83,6 +83,8 @@ var savedTexts = map[string]string{
 	"undrawn":      "The drawing is removed. You can restore it from the earlier drawings.",
 	"bag":          "The bag is saved.",
 	"range":        "The balls are saved.",
+	"digest":       "Your choice of mail is saved.",
+	"feed-off":     "The feed is off. Its address no longer works.",
 }
 
 // savedText is the message that the address of a request names; it is empty if there

@@ -72,7 +72,12 @@ func unitsOf(p db.Player) form.Units { return form.Units(p.Units()) }
 // id reads a number from the address; anything that is not a positive number is
 // not found.
 func id(r *http.Request, name string) (int64, error) {
-	n, err := strconv.ParseInt(chi.URLParam(r, name), 10, 64)
+	return parseID(chi.URLParam(r, name))
+}
+
+// parseID reads a number of something that is kept.
+func parseID(text string) (int64, error) {
+	n, err := strconv.ParseInt(text, 10, 64)
 	if err != nil || n < 1 {
 		return 0, golf.ErrNotFound
 	}

@@ -5,12 +5,14 @@
 package handlers
 
 import (
+	"context"
 	"log/slog"
 	"net/http"
 	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/db"
+	"strokeledger/handlers/mail"
 )
 
 // Options say how a server runs.
@@ -23,6 +25,8 @@ type Options struct {
 	Address    string   // of the site, as ParseAddress returns it; empty for any
 	HashesMost int      // passwords hashed at once; 0 means 2
 	Hash       HashCost // of passwords; the zero value means 64 MiB, three passes, four lanes
+
+	Mail func(context.Context, mail.Letter) error // sends a letter, with links that start with Address; nil for a site without mail
 
 	Clock func() time.Time // tells the moment, in the time zone of players who have chosen none; nil means the machine's
 

@@ -38,7 +38,7 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	return f, s.drilled(r, &f)
 }
 
-// drilled collects the run-out book, the rounds that wait to be accepted, the sessions of
+// drilled collects the run-out book, rounds that wait to be accepted, the sessions of
 // drills, and what else the player made.
 func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
 	who := me(r).ID

@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"strokeledger/handlers"
+	"strokeledger/handlers/mail"
 )
 
 // serveConfig says how the web app runs.
@@ -21,7 +22,8 @@ type serveConfig struct {
 	signUp   string
 	tls      bool // a proxy in front speaks TLS
 	proxies  []string
-	address  string // of the site; empty for any
+	address  string       // of the site; empty for any
+	mail     *mail.Server // nil for a site without mail
 	demo     bool
 }
 
@@ -36,8 +38,9 @@ func readServeConfig(args []string, s streams) (serveConfig, error) {
 	flags.BoolVar(&c.tls, "behind-tls", os.Getenv("STROKELEDGER_BEHIND_TLS") == "yes", "a proxy in front speaks TLS, so cookies are sent over TLS only; --proxies names it (STROKELEDGER_BEHIND_TLS=yes)")
 	proxies := flags.String("proxies", os.Getenv("STROKELEDGER_PROXIES"), "address ranges of the proxies in front, with commas between them, such as 10.0.0.0/8 (STROKELEDGER_PROXIES)")
 	flags.StringVar(&c.address, "address", os.Getenv("STROKELEDGER_ADDRESS"), "address of the site, such as https://golf.example.org; links start with it, and requests for other hosts are refused (STROKELEDGER_ADDRESS)")
+	post := mailFlags(flags)
 	flags.BoolVar(&c.demo, "demo", false, "put a made-up club with players, a coach and rounds into the private Postgres")
-	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--proxies RANGES] [--address URL] [--demo]")
+	rest, err := parse(flags, args, s, "[--listen ADDRESS] [--database URL] [--data FOLDER] [--sign-up WHO] [--behind-tls] [--proxies RANGES] [--address URL] [--mail-server HOST:PORT] [--mail-from ADDRESS] [--mail-security HOW] [--demo]")
 	if err != nil {
 		return c, err
 	}
@@ -50,7 +53,11 @@ func readServeConfig(args []string, s streams) (serveConfig, error) {
 	if c.proxies, err = parseProxies(*proxies); err != nil {
 		return c, err
 	}
-	return c, c.check()
+	if err := c.check(); err != nil {
+		return c, err
+	}
+	c.mail, err = post.server(c.address)
+	return c, err
 }
 
 // parseProxies reads address ranges with commas between them.
@@ -135,7 +142,11 @@ func (c *serveConfig) checkFront() (err error) {
 // options are the settings that the handlers need. The setup token is new each
 // time.
 func (c *serveConfig) options(log *slog.Logger) handlers.Options {
-	return handlers.Options{SignUp: handlers.SignUp(c.signUp), Secure: c.tls, Proxies: c.proxies, Address: c.address, SetupToken: rand.Text(), Log: log, Clock: time.Now}
+	options := handlers.Options{SignUp: handlers.SignUp(c.signUp), Secure: c.tls, Proxies: c.proxies, Address: c.address, SetupToken: rand.Text(), Log: log, Clock: time.Now}
+	if c.mail != nil {
+		options.Mail = c.mail.Send
+	}
+	return options
 }
 
 // unguarded reports whether other machines can reach the address without TLS.

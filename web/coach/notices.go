@@ -13,6 +13,7 @@ import (
 
 // Notice is what somebody did that the reader is told.
 type Notice struct {
+	ID    int64  // of the reader's notices
 	Kind  string // a key of noticeTexts, or one that depends on whose pages it is about
 	By    string // who did it
 	Whose paths.Whose

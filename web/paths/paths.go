@@ -40,6 +40,8 @@ const (
 	Healthy       = "/healthz"
 	Help          = "/help"
 	OtherDevices  = "/account/devices/others"
+	Feed          = "/account/feed"
+	Digest        = "/account/mail"
 	Offline       = "/offline"
 	Worker        = "/worker.js"
 	Manifest      = "/manifest.webmanifest"

@@ -60,8 +60,23 @@ func SquadFile(chosen url.Values) string {
 	return SquadCSV + "?" + kept.Encode()
 }
 
-// Notices is the list of what an account was told.
-const Notices = "/notices"
+// Notices is the list of what an account was told, NoticesFeed the same as a feed for
+// somebody with its secret, and DigestEnd where the mail about it ends.
+const (
+	Notices     = "/notices"
+	NoticesFeed = "/notices/feed"
+	DigestEnd   = "/notices/mail/end"
+)
+
+// DigestEndOf is where a player who has the token of the mail about notices ends it.
+func DigestEndOf(player golf.PlayerID, token string) string {
+	return DigestEnd + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
+}
+
+// NoticesFeedOf is the address of a player's feed.
+func NoticesFeedOf(player golf.PlayerID, token string) string {
+	return NoticesFeed + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
+}
 
 // Looks is the list of pages that coaches opened; its pages count from 1.
 func Looks(page int) string {

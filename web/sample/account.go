@@ -2,6 +2,7 @@ package sample
 
 import (
 	"net/url"
+	"strings"
 	"time"
 
 	"strokeledger/analysis/golf"
@@ -76,6 +77,10 @@ func accountPages() []Page {
 		account("one-device", site.AccountInput{Settings: kept, Devices: devices[:1]}),
 		account("full", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true}),
 		account("invited", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true, Invited: "https://golf.example/join?token=nvzf3kq7"}),
+		account("feed-made", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{FeedSince: lastVisit, FeedMade: "https://golf.example/notices/feed?player=1&token=" + strings.Repeat("NVZF3KQ7", 6)}}),
+		account("feed-on", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{FeedSince: lastVisit, Mail: true, Email: "robin@harrowfen.example", Every: "weekly"}}),
+		{"site", "mail-end", "asked", site.NewDigestEndPage(layout.Page{}, paths.DigestEndOf(1, "NVZF3KQ7")).View()},
+		{"site", "mail-end", "done", site.NewDigestEndPage(layout.Page{}, "").View()},
 		account("refused", site.AccountInput{Settings: form.ParseSettings(url.Values{"target": {"60"}, "clubs": {"7i/8i"}, "zone": {"Greenwich time"}}), Devices: devices}),
 		account("wrong-password", site.AccountInput{Settings: kept, Devices: devices, OldWrong: wrong, NewWrong: "Too short. Allowed: 10 characters or more."}),
 		account("not-deleted", site.AccountInput{Settings: kept, Devices: devices, DeleteWrong: wrong}),

@@ -23,6 +23,7 @@ type AccountPage struct {
 	Accounts  string // address of the steward's list
 	Invites   bool   // the player can invite others
 	Invited   string // invitation link that was just made; empty for none
+	Elsewhere Elsewhere
 }
 
 // AccountWrong says what is wrong with each form of the page.
@@ -38,20 +39,21 @@ type Device struct {
 
 // AccountInput is what the page of the account is made of.
 type AccountInput struct {
-	form.Settings          // as typed, or as saved
-	OldWrong      string   // what is wrong with the current password; empty for nothing
-	NewWrong      string   // what is wrong with the new password; empty for nothing
-	DeleteWrong   string   // what is wrong with the password that deletes the account; empty for nothing
-	Devices       []Device // signed in, this one included
-	Steward       bool     // the player is a steward
-	Invites       bool     // the player can invite others
-	Invited       string   // invitation link that was just made; empty for none
+	form.Settings // as typed, or as saved
+	ElsewhereInput
+	OldWrong    string   // what is wrong with the current password; empty for nothing
+	NewWrong    string   // what is wrong with the new password; empty for nothing
+	DeleteWrong string   // what is wrong with the password that deletes the account; empty for nothing
+	Devices     []Device // signed in, this one included
+	Steward     bool     // the player is a steward
+	Invites     bool     // the player can invite others
+	Invited     string   // invitation link that was just made; empty for none
 }
 
 // NewAccountPage makes the page.
 func NewAccountPage(page layout.Page, in AccountInput) AccountPage {
 	page.Title, page.Here, page.Script = "Account", paths.Account, "zone.js"
-	a := AccountPage{Page: page, Devices: in.Devices, Steward: in.Steward, Accounts: paths.Accounts, Invites: in.Invites, Invited: in.Invited,
+	a := AccountPage{Page: page, Devices: in.Devices, Steward: in.Steward, Accounts: paths.Accounts, Invites: in.Invites, Invited: in.Invited, Elsewhere: newElsewhere(in.ElsewhereInput),
 		Settings: []components.Field{
 			components.Filled(components.Field{Name: "name", Label: "Name", Complete: "name"}, in.Name),
 			components.Filled(components.Field{Name: "target", Label: "Target score", Mode: "decimal", Hint: "For 18 holes, " + form.TargetRange() + ". A round keeps the target it was started with."}, in.Target),

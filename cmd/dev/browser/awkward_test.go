@@ -133,6 +133,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	for i := range 4 {
 		pupil.send(pages+"/drills/start-line", "entered", fmt.Sprint(i), "day", fmt.Sprintf("2026-10-%02d", 1+i), "feet", "9.5", "tries", "mmlrsgmmmmmm", "minutes", "240", "note", longLink[:190])
 	}
+	pupil.body("/account/feed", url.Values{"feed": {"on"}})
 	return pupil, coach, pages, round
 }
 
