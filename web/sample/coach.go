@@ -2,6 +2,7 @@ package sample
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"strokeledger/analysis"
@@ -44,7 +45,7 @@ func coachPages() []Page {
 	later, lately := pupils, squad()
 	later.Since = coachingDay.AddDays(-3)
 	lately.Days = form.Days{}
-	return append(append(reportPages(), overviewPages()...),
+	return append(slices.Concat(reportPages(), overviewPages(), codePages()),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
@@ -54,12 +55,6 @@ func coachPages() []Page {
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Player: "4", Token: "ABC", From: coachingDay}).View()},
 		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
-		Page{"coach", "coaching", "asked-by-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: codes()}).View()},
-		Page{"coach", "coaching", "refused-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: refusedCode()}).View()},
-		Page{"coach", "phrases", "full", coach.NewPhrasesPage(pupils, phrasesFor(pupilsPages), form.Text{}).View()},
-		Page{"coach", "phrases", "refused", coach.NewPhrasesPage(pupils, nil, form.Text{Problem: "Allowed: 1 to 4000 letters."}).View()},
-		Page{"coach", "ask", "open", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Email: "ines@harrowfen.example", Code: "KXT-WRM-GHB", From: coachingDay, Asked: true}).View()},
-		Page{"coach", "ask", "has-access", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Coaches: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
 		Page{"coach", "end", "pupil", coach.NewEndPage(pupils, coach.EndInput{Player: 4, Coach: 1, PlayerName: "Bea Lund", CoachName: Player}).View()},
 		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
