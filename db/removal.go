@@ -37,6 +37,7 @@ const (
 	RemovedRange      = "range"
 	RemovedLesson     = "lesson"
 	RemovedWalked     = "walked"
+	RemovedPhrase     = "phrase"
 )
 
 // Removed is something that asker may bring back.
@@ -89,6 +90,9 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'walked', player_id, id, null, 0, played_on, course, removed_at
 			from walked_rounds where removed_by = @asker and @asker in (coach_id, player_id) and `+back+` and played_on >= `+accessFrom("@asker", "player_id")+`
+			union all
+			select 'phrase', player_id, id, null, 0, removed_at::date, body, removed_at
+			from phrases where player_id = @asker and `+back+`
 			union all
 			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
 			from practice_plans where player_id = @asker and `+back+`

@@ -59,6 +59,7 @@ var access = map[string]may{
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private, "GET /coaching/squad/sheet": {303, 303, 303, 303}, "GET /coaching/squad.csv": private, "GET /coaching/roster.csv": private,
+	"GET /coaching/phrases": private, "POST /coaching/phrases": typo, "POST /coaching/phrases/{phrase}/remove": absent,
 	"POST /coaching/code": {303, 303, 303, 303}, "POST /coaching/ask": typo, "POST /coaching/answer": absent, "POST /coaching/withdraw": absent,
 	"POST /coaching/groups": {303, 303, 303, 303}, "GET /notices": private, "GET /notices/feed": {404, 404, 404, 404}, "POST /account/feed": {400, 400, 400, 303}, "POST /account/mail": absent, "GET /notices/mail/end": {404, 404, 404, 404}, "POST /notices/mail/end": {404, 404, 404, 404}, "POST /coaching/day": absent, "POST /coaching/resume": absent,
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},

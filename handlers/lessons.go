@@ -100,6 +100,9 @@ func (s *server) readLatest(r *http.Request, q *coach.LessonsInput) error {
 		return err
 	}
 	q.Others = others
+	if q.Phrases, err = s.phrasesOf(r); err != nil {
+		return err
+	}
 	before, err := s.store.VisitBefore(r.Context(), me(r).ID, q.Whose.Player)
 	if err != nil {
 		return err

@@ -78,6 +78,14 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 
 func (s *server) writeLesson(w http.ResponseWriter, r *http.Request, about subject) error {
 	f := form.ParseLesson(r.Form, s.today(r))
+	if r.FormValue("phrase") != "" {
+		body, err := s.withPhrase(r, f.Body)
+		f.Body = body
+		if err != nil {
+			return err
+		}
+		return s.showLessons(w, r, about, form.Returned{Lesson: &f, Inserted: true})
+	}
 	if !f.Sound() {
 		return s.showLessons(w, r, about, form.Returned{Lesson: &f})
 	}

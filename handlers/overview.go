@@ -77,6 +77,9 @@ func (s *server) readWritten(r *http.Request, about subject, q *coach.OverviewIn
 	if q.Lessons, err = s.arranged(r, about.pages); err != nil {
 		return err
 	}
+	if q.Phrases, err = s.phrasesOf(r); err != nil {
+		return err
+	}
 	q.Marks, err = s.markedDays(r, about.player.ID)
 	return err
 }

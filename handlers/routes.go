@@ -153,8 +153,11 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachResume, s.page(s.resumeCoaching))
 }
 
-// codePages are those of the codes by which pupils ask coaches.
+// codePages are those of the codes by which pupils ask coaches, and of phrases.
 func (s *server) codePages(r chi.Router) {
+	r.Get(paths.Phrases, s.page(s.phrases))
+	r.Post(paths.Phrases, s.page(s.keepPhrase))
+	r.Post(paths.Phrases+"/{phrase}/remove", s.page(s.removePhrase))
 	r.Post(paths.CoachCode, s.page(s.setCode))
 	r.With(s.limited()).Post(paths.CoachAsk, s.page(s.askCoach))
 	r.Post(paths.CoachAnswer, s.page(s.answerRequest))

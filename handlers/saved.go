@@ -87,6 +87,7 @@ var savedTexts = map[string]string{
 	"range":           "The balls are saved.",
 	"digest":          "Your choice of mail is saved.",
 	"feed-off":        "The feed is off. Its address no longer works.",
+	"phrase":          "The phrase is kept.",
 }
 
 // savedText is the message that the address of a request names; it is empty if there

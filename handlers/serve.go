@@ -54,7 +54,7 @@ func redirect(w http.ResponseWriter, r *http.Request, to string) error {
 // statusReturned is the status of a page that shows a form with problems, if one
 // came back.
 func statusReturned(back form.Returned) int {
-	if back == (form.Returned{}) {
+	if back == (form.Returned{}) || back.Inserted {
 		return http.StatusOK
 	}
 	return http.StatusUnprocessableEntity

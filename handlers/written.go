@@ -29,12 +29,21 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
-	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenLessons, s.writtenTrials, s.writtenWalked, s.writtenOfHoles, s.drilled} {
+	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenLessons, s.writtenTrials, s.writtenWalked, s.writtenPhrases, s.writtenOfHoles, s.drilled} {
 		if err := collect(r, &f); err != nil {
 			return f, err
 		}
 	}
 	return f, nil
+}
+
+// writtenPhrases are the sentences that the account writes as a coach.
+func (s *server) writtenPhrases(r *http.Request, f *accountfile.Written) error {
+	kept, err := s.store.Phrases(r.Context(), me(r).ID)
+	for _, p := range kept {
+		f.Phrases = append(f.Phrases, p.Body)
+	}
+	return err
 }
 
 // writtenOfHoles is what coaches say of holes for the player.

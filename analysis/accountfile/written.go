@@ -11,6 +11,7 @@ type Written struct {
 	Practice []Practice `json:"practice,omitempty"`
 	Lessons  []Lesson   `json:"lessons,omitempty"`
 	Walked   []Walked   `json:"rounds_to_accept,omitempty"`
+	Phrases  []string   `json:"phrases,omitempty"` // that the account writes as a coach
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
 	Holes    []HoleNote `json:"holes,omitempty"`

@@ -19,7 +19,7 @@ func newLessonForm(in LessonsInput) LessonForm {
 	f := LessonForm{At: in.Whose.Notes(), CanHide: !in.Whose.Own, Share: notes.ShareWith(in.Name, in.Whose.Own), Open: back != nil || in.unwritten() != in.Today,
 		Day:  components.Filled(components.Field{Name: "day", ID: "lesson_day", Label: "Day of the lesson", Type: "date"}, typed.Day),
 		Body: components.FilledArea(components.Area{Name: "body", ID: "lesson", Label: "Lesson", Hint: "Lines that begin with a hyphen become a list."}, typed.Body)}
-	f.Wrong = components.Summed(f.Day, f.Body.Field())
+	f.Wrong, f.Phrases = components.Summed(f.Day, f.Body.Field()), notes.PhraseKeys(in.Phrases)
 	return f
 }
 

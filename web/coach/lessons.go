@@ -45,7 +45,8 @@ type LessonForm struct {
 	Body    components.Area
 	CanHide bool   // it may be private: the reader is a coach
 	Share   string // on the button that lets the other read it
-	Open    bool   // shown opened, since something in it was wrong
+	Phrases []notes.PhraseKey
+	Open    bool // shown opened, since something in it was wrong
 	Wrong   components.Summary
 }
 
@@ -80,6 +81,7 @@ type LessonsInput struct {
 	Notes       []notes.Note
 	Assignments []Assignment
 	Proposals   []Proposal
+	Phrases     []notes.Phrase        // of the coach who reads; none to the player
 	Lessons     []ArrangedLesson      // that were arranged, the earliest first
 	Coaches     []LessonCoach         // of the player; none to a coach
 	Rounds      []figures.ListedRound // the latest first; none to the player
@@ -165,6 +167,9 @@ func (l *LessonsPage) forCoach(in LessonsInput) {
 		l.Acts = append([]components.Link{{Name: fmt.Sprintf("Rounds from %s on, against those before", words.NearDay(from, in.Today)), At: since.Months()}}, l.Acts...)
 	}
 	l.Acts = append(l.Acts, components.Link{Name: "Enter a round for " + in.Name, At: in.Whose.WalkedRounds()})
+	if len(in.Phrases) > 0 {
+		l.Page.Script = "phrases.js"
+	}
 	l.Page.Title, l.Heading = in.Name, in.Name
 	l.At = fmt.Sprintf("%s. Target %s.", words.LongDay(in.Today), words.Plain(in.Target))
 	l.Lede = sinceLede(in, l.Page.Since)

@@ -74,10 +74,11 @@ func NewWalkedListPage(page layout.Page, in WalkedListInput) WalkedListPage {
 		return p
 	}
 	p.Title = "Enter a round for " + in.Name
-	p.Lede = fmt.Sprintf("Type a round that you walked, a line a hole, and send it. It becomes a round of %s’s once it is accepted.", in.Name)
+	p.Lede = fmt.Sprintf("A round that coach and pupil walked, a line a hole. It becomes a round of %s’s once it is accepted.", in.Name)
 	p.At, p.Courses = in.Whose.WalkedRounds(), in.Courses
 	p.Which = components.Filled(components.Field{Name: "course", Label: "Course"}, in.Begin.Course)
 	p.Begin = beginFields(in.Begin, true, "")
+	p.Begin.First.Hint = "Where the round began; the rest follow in order."
 	p.Wrong = components.Summed(p.Which)
 	p.Begin.sum(&p.Wrong)
 	p.Wrong = p.Wrong.Saying(notBegun)

@@ -6,6 +6,7 @@ type Returned struct {
 	Of         int64       // the note or the assignment that it belongs to, 0 for none
 	Note       *Note       // on a round
 	Lesson     *Note       // on a lesson
+	Inserted   bool        // nothing is wrong with it: a phrase was put in
 	Arranged   *Lesson     // a lesson to come; Of is the lesson that it changes, 0 for a new one
 	Reply      *Note       // to a note
 	Edit       *Note       // a note as its writer changed it

@@ -18,6 +18,7 @@ type ReplyForm struct {
 // EditForm holds the forms with which the writer of a note edits or removes it.
 type EditForm struct {
 	At       string             // where the edited note is sent; empty for others' notes, which have no such form
+	Keep     string             // the words of a coach's note, to keep as a phrase; empty to the player
 	RemoveAt string             // where the form that removes it is sent
 	Body     components.Area    // the note as it is, or as it was changed
 	Share    string             // on the button that saves it for who may read it
@@ -43,6 +44,9 @@ func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
 func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
 	typed := back.EditOf(n.ID, n.Body)
 	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound(), Share: "Save"}
+	if !whose.Own {
+		f.Keep = n.Body
+	}
 	if f.CanHide {
 		f.Share = "Save, shared"
 	}

@@ -31,6 +31,7 @@ const (
 	CoachDay     = "/coaching/day"
 	CoachResume  = "/coaching/resume"
 
+	Phrases       = "/coaching/phrases"
 	CoachCode     = "/coaching/code"
 	CoachAsk      = "/coaching/ask"
 	CoachAnswer   = "/coaching/answer"

@@ -5,6 +5,8 @@ import (
 
 	"strokeledger/web/coach"
 	"strokeledger/web/form"
+	"strokeledger/web/notes"
+	"strokeledger/web/paths"
 )
 
 // arrangedLessons are one that took place and is not written up, the next one with all
@@ -33,4 +35,25 @@ func refusedCode() coach.CodesInput {
 	typed := form.ParseAskCoach("KXT-WRM-GHB", "")
 	typed.Code.Problem = "No coach has this code now. Ask the coach for it again."
 	return coach.CodesInput{Typed: &typed}
+}
+
+// phrasesFor are the phrases of a coach who reads, none of a player.
+func phrasesFor(whose paths.Whose) []notes.Phrase {
+	if whose.Own {
+		return nil
+	}
+	return []notes.Phrase{{ID: 1, Body: "Count to three, then swing."}, {ID: 2, Body: "Look at where the doubles begin, not at where they end.\n- the safe side\n- one club more"}}
+}
+
+// codePages are the pages of codes and phrases.
+func codePages() []Page {
+	here, pupils := signedIn(paths.Coaching), teaches(paths.Coaching)
+	return []Page{
+		Page{"coach", "coaching", "asked-by-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: codes()}).View()},
+		Page{"coach", "coaching", "refused-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: refusedCode()}).View()},
+		Page{"coach", "phrases", "full", coach.NewPhrasesPage(pupils, phrasesFor(pupilsPages), form.Text{}).View()},
+		Page{"coach", "phrases", "refused", coach.NewPhrasesPage(pupils, nil, form.Text{Problem: "Allowed: 1 to 4000 letters."}).View()},
+		Page{"coach", "ask", "open", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Email: "ines@harrowfen.example", Code: "KXT-WRM-GHB", From: coachingDay, Asked: true}).View()},
+		Page{"coach", "ask", "has-access", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Coaches: true}).View()},
+	}
 }

@@ -40,7 +40,7 @@ func coachPages() []Page {
 	first.Visit = time.Time{}
 	later := pupils
 	later.Since = coachingDay.AddDays(-3)
-	return append(slices.Concat(reportPages(), overviewPages(), besidePages(), squadPages()),
+	return append(slices.Concat(reportPages(), overviewPages(), besidePages(), squadPages(), codePages()),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
@@ -50,10 +50,6 @@ func coachPages() []Page {
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Player: "4", Token: "ABC", From: coachingDay}).View()},
 		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
-		Page{"coach", "coaching", "asked-by-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: codes()}).View()},
-		Page{"coach", "coaching", "refused-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: refusedCode()}).View()},
-		Page{"coach", "ask", "open", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Email: "ines@harrowfen.example", Code: "KXT-WRM-GHB", From: coachingDay, Asked: true}).View()},
-		Page{"coach", "ask", "has-access", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Coaches: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
 		Page{"coach", "end", "pupil", coach.NewEndPage(pupils, coach.EndInput{Player: 4, Coach: 1, PlayerName: "Bea Lund", CoachName: Player}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
@@ -176,7 +172,7 @@ func lessons(whose paths.Whose) coach.LessonsInput {
 				Results: []coach.AssignmentResult{{ID: 1, Day: coachingDay.AddDays(-5), Result: "30 of 40"}, {ID: 2, Day: coachingDay.AddDays(-2), Result: "33 of 40", Passed: true}}},
 			{ID: 2, What: "Bunker shots", Due: coachingDay.AddDays(3)}, {ID: 3, What: "Lag putts", Done: true},
 		},
-		Lessons: arrangedLessons(), Coaches: []coach.LessonCoach{{ID: 2, Name: "Ines Vale"}, {ID: 3, Name: "Tam Orr"}},
+		Phrases: phrasesFor(whose), Lessons: arrangedLessons(), Coaches: []coach.LessonCoach{{ID: 2, Name: "Ines Vale"}, {ID: 3, Name: "Tam Orr"}},
 		Proposals: []coach.Proposal{{CoachID: 2, Coach: "Ines Vale", Target: 82.5}}}
 }
 

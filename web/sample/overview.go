@@ -36,7 +36,7 @@ func overviewPages() []Page {
 // overviewInput is an overview of some rounds with everything on it.
 func overviewInput(played []golf.Played) coach.OverviewInput {
 	all := lessons(pupilsPages)
-	in := coach.OverviewInput{Whose: pupilsPages, Name: Player, Target: 79, Units: form.StandardUnits, Today: coachingDay, Visit: lastVisit, Notes: all.Notes, Me: all.Me, Lessons: all.Lessons, Assignments: all.Assignments,
+	in := coach.OverviewInput{Whose: pupilsPages, Name: Player, Target: 79, Units: form.StandardUnits, Today: coachingDay, Visit: lastVisit, Notes: all.Notes, Me: all.Me, Phrases: all.Phrases, Lessons: all.Lessons, Assignments: all.Assignments,
 		Pupil: coach.RosterPupil{ID: 1, Name: Player, NewRounds: 1, Asked: []coach.Question{{ID: 1, Round: 9, Hole: 4, Shot: 2}}, Groups: []string{"Tuesday six"}}}
 	in.Assignments[0].Figure, in.Assignments[0].Given = "putting", coachingDay.AddDays(-20)
 	in.Assignments[1].Figure, in.Assignments[1].Given = "approach", coachingDay.AddDays(90)

@@ -35,6 +35,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"kept", "Private notes on former pupils", "note"},
 	{"range", "Range sessions", "range session"},
 	{"lesson", "Lessons", "lesson"},
+	{"phrase", "Phrases", "phrase"},
 	{"walked", "Rounds that a coach entered", "entered round"},
 }
 
@@ -44,6 +45,8 @@ func (r RemovedThing) said(noun string) string {
 	switch r.Kind {
 	case "round":
 		text = fmt.Sprintf("round of %s, %s", words.ShortDay(r.Day), r.Text)
+	case "phrase":
+		text = fmt.Sprintf("phrase “%s”", words.Excerpt(r.Text))
 	case "walked":
 		text = fmt.Sprintf("entered round of %s, %s", words.ShortDay(r.Day), r.Text)
 	case "plan":

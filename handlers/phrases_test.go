@@ -1,0 +1,39 @@
+package handlers
+
+import (
+	"net/http"
+	"strings"
+	"testing"
+)
+
+// A coach keeps the words of a note with one button, puts them into another note, and
+// nothing is saved by that; what was removed can be brought back.
+func TestPhrases(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.coached()
+	coach.follows("/players/1/notes", "day", "2026-05-02", "body", "Count to three.")
+	coach.mustSee(coach.get("/players/1/lessons"), "Keep as a phrase", `<input type="hidden" name="body" value="Count to three.">`)
+	coach.mustSee(coach.follows("/coaching/phrases", "body", "Count to three."), "The phrase is kept.", "Count to three.")
+	coach.follows("/coaching/phrases", "body", "Count to three.")
+	page := coach.get("/players/1/lessons")
+	coach.mustSee(page, `name="phrase" value="1"`, `formaction="/players/1/notes#lesson"`, "phrases.js")
+	if n := strings.Count(page.body, `name="phrase"`); n != 1 {
+		t.Errorf("%d keys of one phrase", n)
+	}
+	a := coach.post("/players/1/notes", "day", "2026-05-03", "body", "The grip.", "phrase", "1")
+	coach.mustSee(a, ">The grip. Count to three.</textarea>", `value="2026-05-03"`)
+	if a.status != http.StatusOK || strings.Contains(a.body, "Not saved yet") {
+		t.Errorf("%d", a.status)
+	}
+	coach.mustSee(coach.get("/players/1"), `name="phrase" value="1"`)
+	if body := pupil.get("/players/1/lessons").body; strings.Contains(body, "The grip.") || strings.Contains(body, "Keep as a phrase") || strings.Contains(body, `name="phrase"`) {
+		t.Error("the pupil reads what was not saved, or a coach's keys")
+	}
+	pupil.mustSee(pupil.post("/players/1/notes", "day", "2026-05-03", "body", "Mine.", "phrase", "1"), ">Mine.</textarea>")
+	coach.mustSee(coach.get("/export/everything.json"), `"phrases":["Count to three."]`)
+	coach.mustSee(coach.follows("/coaching/phrases/1/remove"), "Removed: phrase “Count to three.”.")
+	coach.mustSee(coach.follows("/removed", "what", "phrase.2.1"), "Restored.", "Count to three.")
+	if a := coach.post("/coaching/phrases", "body", " "); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "autofocus") {
+		t.Errorf("an empty phrase: %d", a.status)
+	}
+}
