@@ -183,9 +183,6 @@ func importWaiting(ctx context.Context, tx *db.Store, terms importTerms) (replac
 	if err == nil {
 		err = takeRest(ctx, tx, terms, file)
 	}
-	if err == nil {
-		err = takeBook(ctx, tx, p.ID, file.balls())
-	}
 	return replaced, err
 }
 
@@ -200,7 +197,10 @@ func takeRest(ctx context.Context, tx *db.Store, terms importTerms, file roundsF
 			return err
 		}
 	}
-	return takeOwn(ctx, tx, terms.of, o, terms.now)
+	if err := takeOwn(ctx, tx, terms.of, o, terms.now); err != nil {
+		return err
+	}
+	return takeBook(ctx, tx, terms.of.ID, file.balls())
 }
 
 // takeSettings makes the settings of a file, if it has any, those of the player.
