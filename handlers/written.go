@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"fmt"
 	"net/http"
 
 	"strokeledger/analysis/accountfile"
@@ -28,7 +29,7 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
-	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenLessons, s.writtenTrials, s.writtenOfHoles, s.drilled} {
+	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenLessons, s.writtenTrials, s.writtenWalked, s.writtenOfHoles, s.drilled} {
 		if err := collect(r, &f); err != nil {
 			return f, err
 		}
@@ -83,6 +84,21 @@ func (s *server) writtenLessons(r *http.Request, f *accountfile.Written) error {
 	kept, err := s.store.Lessons(r.Context(), me(r).ID, me(r).ID, golf.Date{})
 	for _, l := range kept {
 		f.Lessons = append(f.Lessons, accountfile.Lesson{With: l.Coach, Day: golf.DateOf(l.Day).String(), Time: form.TimeOf(l.Starts).Text, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed})
+	}
+	return err
+}
+
+// writtenWalked are the rounds that wait for the player to accept them, for the same file.
+func (s *server) writtenWalked(r *http.Request, f *accountfile.Written) error {
+	kept, err := s.store.WalkedRounds(r.Context(), me(r).ID, me(r).ID)
+	for _, w := range kept {
+		to := accountfile.Walked{By: w.Coach, Day: golf.DateOf(w.PlayedOn).String(), Course: w.Course}
+		for _, h := range w.Holes {
+			if h.Line != "" {
+				to.Holes = append(to.Holes, fmt.Sprintf("%d: %s", h.Number, h.Line))
+			}
+		}
+		f.Walked = append(f.Walked, to)
 	}
 	return err
 }
