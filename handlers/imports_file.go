@@ -40,7 +40,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 	in := bufio.NewReader(from)
 	head, _ := in.Peek(512) // an error is returned again when the file is read
 	if bytes.HasPrefix(bytes.TrimSpace(head), []byte("{")) {
-		return accountIn(accountfile.NewReader(in))
+		return openAccount(in)
 	}
 	file := shotsfile.NewReader(in, importLimits)
 	return roundsFile{
@@ -53,8 +53,9 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 	}
 }
 
-// accountIn is an account file.
-func accountIn(file *accountfile.Reader) roundsFile {
+// openAccount reads an account file.
+func openAccount(in io.Reader) roundsFile {
+	file := accountfile.NewReader(in)
 	return roundsFile{
 		rounds: mapped(file.Rounds(), keptOf),
 		same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },

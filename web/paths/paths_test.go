@@ -109,6 +109,7 @@ func TestWhosePages(t *testing.T) {
 		check(t, []address{
 			{whose.Notes(), "/players/7/notes"},
 			{whose.Planned(3, 12), "/players/7/play/3/rounds/12"},
+			{whose.HoleAdvice(3, 12), "/players/7/play/3/holes/12/advice"}, {whose.AnswerAdvice(3, 12), "/players/7/play/3/holes/12/advice/answer"},
 			{whose.Note(3), "/players/7/notes/3"},
 			{whose.RemoveNote(3), "/players/7/notes/3/remove"},
 			{whose.Reply(3), "/players/7/notes/3/replies"},

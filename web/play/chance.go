@@ -3,7 +3,6 @@ package play
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"strokeledger/analysis/aim"
 	"strokeledger/analysis/forecast"
@@ -163,44 +162,10 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	return p
 }
 
-// clubsSaid says which clubs the plan's aims choose among; empty where no hole is drawn.
-func (in ChanceInput) clubsSaid() string {
-	if in.Drawn == 0 {
-		return ""
-	}
-	if !slices.ContainsFunc(in.Clubs, func(c aim.Club) bool { return c.Own || c.Pattern.Known() || c.Pattern.Side != 0 }) {
-		return " The plan’s aims choose among clubs with the lengths and patterns of the level."
-	}
-	return " The plan’s aims choose among the clubs of the bag and allow for where their balls end. How far the longest goes, and how wide balls spread, is the level’s: it comes of rounds played with these clubs, and holds both already."
-}
-
 func scoreOf(x float64) string { return fmt.Sprintf("%.0f", math.Floor(x+.5)) }
 
 // hundred is a share as a number of rounds of a hundred.
 func hundred(share float64) string { return fmt.Sprintf("%.0f", math.Round(100*share)) }
-
-func (in ChanceInput) at() string {
-	par := 0
-	for _, h := range in.Card {
-		par += h.Par
-	}
-	text := fmt.Sprintf("Par %d. ", par)
-	if in.Thin.Any() {
-		text += fmt.Sprintf("A golfer of %s plays.", words.Plain(in.Target))
-	} else {
-		text += fmt.Sprintf("From %s.", words.SpelledPlural(in.Played, "round", "rounds"))
-	}
-	switch {
-	case in.Drawn == 0:
-		return text + " No hole is drawn, so every hole has average country."
-	case in.Planned:
-		return text + fmt.Sprintf(" %s played on %s, with the plan’s aims.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
-	default:
-		return text + fmt.Sprintf(" %s played on %s, aimed straight.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
-	}
-}
-
-func itsDrawing(n int) string { return words.OneOrMany(n, "its drawing", "their drawings") }
 
 func (in ChanceInput) lede(target string) string {
 	who := "As you play now"
