@@ -28,6 +28,12 @@ const (
 	NoticeArranged NoticeKind = "arranged" // a lesson
 	NoticeMoved    NoticeKind = "moved"
 	NoticeOff      NoticeKind = "off"
+	NoticeWalked   NoticeKind = "walked" // a round that a coach entered
+	NoticeWalkIn   NoticeKind = "walkin" // it was accepted
+	NoticeWalkOut  NoticeKind = "walkout"
+	NoticeRequest  NoticeKind = "request" // a pupil asked by a code
+	NoticeTaken    NoticeKind = "taken"
+	NoticeRefused  NoticeKind = "refused"
 	NoticeApproved NoticeKind = "approved"
 	NoticeDay      NoticeKind = "day" // another first day is shared
 	NoticeEnded    NoticeKind = "ended"

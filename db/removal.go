@@ -36,6 +36,7 @@ const (
 	RemovedTrial      = "trial"
 	RemovedRange      = "range"
 	RemovedLesson     = "lesson"
+	RemovedWalked     = "walked"
 )
 
 // Removed is something that asker may bring back.
@@ -85,6 +86,9 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'lesson', player_id, id, null, 0, day, aim, removed_at
 			from lessons where @asker in (coach_id, player_id) and `+back+` and `+accessFrom("@asker", "player_id")+` is not null
+			union all
+			select 'walked', player_id, id, null, 0, played_on, course, removed_at
+			from walked_rounds where removed_by = @asker and @asker in (coach_id, player_id) and `+back+` and played_on >= `+accessFrom("@asker", "player_id")+`
 			union all
 			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
 			from practice_plans where player_id = @asker and `+back+`

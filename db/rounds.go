@@ -26,6 +26,7 @@ type Round struct {
 	CardOut    int            // score of the front nine on the paper card; 0 when not known
 	CardIn     int            // and of the back nine
 	CourseID   *golf.CourseID // the shared course it is played on, nil for none
+	EnteredBy  string         // name of the coach who entered it; empty for the player
 	FirstHole  int            // where it began; 0 in a new round counts as 1
 	ChangedAt  time.Time      // when it was last saved, or begun
 	EnteredAt  time.Time      // when a hole was last entered for the first time, or the round was begun
@@ -95,16 +96,16 @@ func (r Round) NextAfter(hole int) (int, bool) {
 	return 0, false
 }
 
-const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole, changed_at, entered_at`
+const roundColumns = `id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, entered_by, first_hole, changed_at, entered_at`
 
 const insertRound = `
-	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, first_hole)
-	values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @conditions, @out, @in, @course_id, @first_hole) returning id`
+	insert into rounds (player_id, name, played_on, course, tee, target, boundary_yd, par18, conditions, card_out, card_in, course_id, entered_by, first_hole)
+	values (@who, @name, @played_on, @course, @tee, @target, @boundary, @par18, @conditions, @out, @in, @course_id, @entered_by, @first_hole) returning id`
 
 // args are the arguments of insertRound.
 func (r Round) args(who golf.PlayerID) pgx.StrictNamedArgs {
 	return pgx.StrictNamedArgs{"who": who, "name": r.Name, "played_on": r.PlayedOn, "course": r.Course, "tee": r.Tee, "target": r.Target,
-		"boundary": r.BoundaryYd, "par18": r.Par18, "conditions": r.Conditions, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "first_hole": max(r.FirstHole, 1)}
+		"boundary": r.BoundaryYd, "par18": r.Par18, "conditions": r.Conditions, "out": r.CardOut, "in": r.CardIn, "course_id": r.CourseID, "entered_by": r.EnteredBy, "first_hole": max(r.FirstHole, 1)}
 }
 
 // NewRound begins a round of the player on a card, with no hole entered yet.

@@ -16,6 +16,7 @@ var ofSeveralPlayers = map[string]string{
 	"LatePractice":   "everybody's practice whose day has passed, every few minutes",
 	"roster":         "the pupils of a coach",
 	"endedCoachings": "the pupils whom a coach gave up within a day",
+	"pupilRequests":  "the players who ask a coach",
 	"openQuestions":  "the pupils of a coach",
 	"rosterLooks":    "the pupils of a coach",
 	"summaries":      "the pupils of a coach",

@@ -19,6 +19,7 @@ var signed = []string{
 	`update notes set author_name = @name where author_id = @who and player_id <> @who`,
 	`update note_replies set author_name = @name where author_id = @who and player_id <> @who`,
 	`update assignments set author_name = @name where author_id = @who and player_id <> @who`,
+	`update walked_rounds set coach_name = @name where coach_id = @who and player_id <> @who`,
 	`update lessons set coach_name = @name where coach_id = @who and player_id <> @who`,
 	`update hole_advice set coach_name = @name where coach_id = @who`,
 }
@@ -26,6 +27,7 @@ var signed = []string{
 // ownSecrets deletes what nobody but an author could read or bring back.
 var ownSecrets = []string{
 	`delete from note_replies where author_id = @who and removed_at is not null`,
+	`delete from walked_rounds where coach_id = @who and (sent_at is null or removed_at is not null)`,
 	`delete from notes where author_id = @who and (private or removed_at is not null)`,
 }
 

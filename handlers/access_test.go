@@ -59,6 +59,7 @@ var access = map[string]may{
 	"GET /coaching": private, "POST /coaching/invite": private, "POST /coaching/revoke": {303, 303, 303, 303},
 	"GET /coaching/accept": absent, "POST /coaching/accept": absent, "POST /coaching/confirm": absent, "POST /coaching/end": absent,
 	"GET /coaching/looks": private, "GET /coaching/kept": private, "POST /coaching/kept": absent, "GET /coaching/squad": private, "GET /coaching/squad/sheet": {303, 303, 303, 303}, "GET /coaching/squad.csv": private, "GET /coaching/roster.csv": private,
+	"POST /coaching/code": {303, 303, 303, 303}, "POST /coaching/ask": typo, "POST /coaching/answer": absent, "POST /coaching/withdraw": absent,
 	"POST /coaching/groups": {303, 303, 303, 303}, "GET /notices": private, "GET /notices/feed": {404, 404, 404, 404}, "POST /account/feed": {400, 400, 400, 303}, "POST /account/mail": absent, "GET /notices/mail/end": {404, 404, 404, 404}, "POST /notices/mail/end": {404, 404, 404, 404}, "POST /coaching/day": absent, "POST /coaching/resume": absent,
 	"GET /players/{player}/": {303, 200, 404, 303}, "POST /players/{player}/groups": {404, 303, 404, 303}, "POST /players/{player}/archive": {404, 303, 404, 303},
 	"GET /players/{player}/months": seen, "GET /players/{player}/months.csv": seen, "GET /players/{player}/months/behind": absent, "GET /players/{player}/handicap": seen,
@@ -77,7 +78,9 @@ var access = map[string]may{
 	"POST /players/{player}/assignments": {422, 422, 404, 303}, "POST /players/{player}/assignments/{assignment}/results": {422, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/remove": {404, 303, 404, 303},
-	"POST /players/{player}/lessons":                         {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}": {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}/remove": {404, 303, 404, 303},
+	"GET /players/{player}/walked":                           seen, "POST /players/{player}/walked": {404, 422, 404, 303}, "GET /players/{player}/walked/{walked}": {404, 200, 404, 303}, "POST /players/{player}/walked/{walked}": {404, 303, 404, 303},
+	"POST /players/{player}/walked/{walked}/answer": absent, "POST /players/{player}/walked/{walked}/remove": {404, 303, 404, 303},
+	"POST /players/{player}/lessons": {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}": {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}/remove": {404, 303, 404, 303},
 	"GET /players/{player}/lessons/{lesson}/lesson.ics": seen,
 	"POST /players/{player}/target":                     {404, 422, 404, 303}, "POST /players/{player}/target/answer": absent,
 	"POST /sign-out": {303, 303, 303, 303},
@@ -87,7 +90,7 @@ var access = map[string]may{
 var lastRoutes = []string{
 	"POST /players/{player}/notes/{note}/replies/{reply}/remove", "POST /players/{player}/notes/{note}/remove",
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove", "POST /players/{player}/assignments/{assignment}/remove",
-	"POST /players/{player}/lessons/{lesson}/remove",
+	"POST /players/{player}/lessons/{lesson}/remove", "POST /players/{player}/walked/{walked}/remove",
 	"POST /players/{player}/sessions/{session}/remove", "POST /players/{player}/plans/{plan}/remove",
 	"POST /marks/{mark}/remove", "POST /rounds/{round}/remove", "POST /courses/{course}/remove",
 	"POST /accounts/{player}/reset/remove", "POST /accounts/leave", "POST /accounts/{player}/steward", "POST /sign-out",
@@ -101,6 +104,7 @@ var fromADay = map[string]int{
 	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
 	"POST /players/{player}/assignments/{assignment}/remove": 404,
 	"POST /players/{player}/lessons/{lesson}":                404, "POST /players/{player}/lessons/{lesson}/remove": 404, // of another coach
+	"GET /players/{player}/walked/{walked}": 404, "POST /players/{player}/walked/{walked}": 404, "POST /players/{player}/walked/{walked}/remove": 404,
 }
 
 // steered are the answers to the steward where they are not those to others: the
@@ -139,6 +143,10 @@ func (s testSite) furnished() (owner, coach visitor) {
 		if made.status != http.StatusSeeOther {
 			s.t.Fatalf("%d %s", made.status, made.body)
 		}
+	}
+	walked := db.Walked{PlayedOn: time.Date(2026, 5, 2, 0, 0, 0, 0, time.UTC), Course: "Harrow Fen", Par18: 72, FarUnit: "yd", GreenUnit: "ft", Holes: []db.WalkedHole{{Number: 1, Par: 4, Length: 384 * 36}}}
+	if _, err := s.store.BeginWalked(s.t.Context(), 2, 1, walked); err != nil {
+		s.t.Fatal(err)
 	}
 	plan := db.TakenPlan{Day: time.Now(), FirstDay: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC), LastDay: time.Now(), Rounds: 12, Target: 79, Minutes: 180, Figures: []byte(`{"version": 1, "level": 84, "items": []}`)}
 	if _, err := s.store.TakePlan(s.t.Context(), 1, plan, nil); err != nil {

@@ -32,18 +32,26 @@ func (s *server) showCoaching(w http.ResponseWriter, r *http.Request, status int
 	if in.Unused, err = s.store.CoachInvitations(r.Context(), me(r).ID); err != nil {
 		return err
 	}
-	ended, err := s.store.EndedCoachings(r.Context(), me(r).ID)
-	if err != nil {
+	if in.Ended, err = s.ended(r); err != nil {
 		return err
 	}
-	for _, e := range ended {
-		in.Ended = append(in.Ended, endOf(r, e))
+	if err := s.readCodes(r, &in.Codes); err != nil {
+		return err
 	}
 	in.Whose = mine(r)
 	for _, c := range coaches {
 		in.Coaches = append(in.Coaches, coach.CoachInput{Player: me(r).ID, Coach: c.ID, Name: c.Name, Email: c.Email, From: c.SharedFrom, Approved: c.Confirmed, Looked: s.hereIf(r, c.LookedAt)})
 	}
 	return show(w, r, status, coach.NewCoachingPage(shell(r), in).View())
+}
+
+// ended are the accesses that the signed-in player ended within a day.
+func (s *server) ended(r *http.Request) (all []coach.EndInput, err error) {
+	kept, err := s.store.EndedCoachings(r.Context(), me(r).ID)
+	for _, e := range kept {
+		all = append(all, endOf(r, e))
+	}
+	return all, err
 }
 
 // inviteCoach makes a link that one coach can use once.

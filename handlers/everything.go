@@ -83,7 +83,7 @@ func (s *server) exportEverything(w http.ResponseWriter, r *http.Request) error 
 
 func fileOf(kept db.Round) accountfile.Round {
 	f := accountfile.Round{Name: kept.Name, Day: golf.DateOf(kept.PlayedOn), Course: kept.Course, Tee: kept.Tee, Target: kept.Target,
-		BoundaryYd: kept.BoundaryYd, Par18: kept.Par18, Conditions: kept.Conditions, CardOut: kept.CardOut, CardIn: kept.CardIn, FirstHole: kept.FirstHole}
+		BoundaryYd: kept.BoundaryYd, Par18: kept.Par18, Conditions: kept.Conditions, EnteredBy: kept.EnteredBy, CardOut: kept.CardOut, CardIn: kept.CardIn, FirstHole: kept.FirstHole}
 	for _, h := range kept.Holes {
 		f.Holes = append(f.Holes, accountfile.Hole{Hole: h.Hole, Length: h.Length, Index: h.Index, Line: h.Line, Far: h.Units.Far, Green: h.Units.Green})
 	}
@@ -92,7 +92,7 @@ func fileOf(kept db.Round) accountfile.Round {
 
 func keptOf(f accountfile.Round) db.Round {
 	kept := db.Round{Name: f.Name, PlayedOn: f.Day.Time(), Course: f.Course, Tee: f.Tee, Target: f.Target, BoundaryYd: f.BoundaryYd, Par18: f.Par18,
-		Conditions: f.Conditions, CardOut: f.CardOut, CardIn: f.CardIn, FirstHole: f.FirstHole}
+		Conditions: f.Conditions, EnteredBy: f.EnteredBy, CardOut: f.CardOut, CardIn: f.CardIn, FirstHole: f.FirstHole}
 	for _, h := range f.Holes {
 		kept.Holes = append(kept.Holes, db.Hole{Hole: h.Hole, Length: h.Length, Index: h.Index, Line: h.Line, Units: db.Units{Far: h.Far, Green: h.Green}})
 	}

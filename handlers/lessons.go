@@ -64,14 +64,16 @@ func (s *server) readLessons(r *http.Request, q *coach.LessonsInput) (err error)
 	if err := s.readArranged(r, q); err != nil {
 		return err
 	}
-	proposals, err := s.store.Proposals(r.Context(), me(r).ID, pages.Player)
-	if err != nil {
-		return err
-	}
+	return s.readProposals(r, q)
+}
+
+// readProposals reads the targets that coaches propose.
+func (s *server) readProposals(r *http.Request, q *coach.LessonsInput) error {
+	proposals, err := s.store.Proposals(r.Context(), me(r).ID, q.Whose.Player)
 	for _, p := range proposals {
 		q.Proposals = append(q.Proposals, coach.Proposal(p))
 	}
-	return nil
+	return err
 }
 
 // otherPupils are the coach's pupils besides the one that a page is about, none for a

@@ -143,6 +143,8 @@ func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Remove
 		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	case db.RemovedLesson:
 		return pages.NextLesson(), s.restoreLesson(r, pages, x.ID)
+	case db.RemovedWalked:
+		return pages.Walked(x.ID), s.store.RestoreWalked(r.Context(), who, x.PlayerID, x.ID)
 	case db.RemovedPlan:
 		return pages.TakenPlan(x.ID), s.store.RestorePlan(r.Context(), who, x.ID)
 	default:

@@ -106,7 +106,7 @@ func (s *server) besideRound(r *http.Request, about subject, kept db.Round, q *s
 
 // statementInput is what the statement of a stored round shows.
 func statementInput(r *http.Request, kept db.Round, about subject, back form.Returned) statement.RoundInput {
-	q := statement.RoundInput{Whose: about.pages, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Conditions: kept.Conditions,
+	q := statement.RoundInput{Whose: about.pages, ID: kept.ID, First: kept.FirstHole, Round: kept.Played(), Target: kept.Target, Bounds: golf.Yards.Of(kept.BoundaryYd), Units: unitsOf(me(r)), Conditions: kept.Conditions, EnteredBy: kept.EnteredBy,
 		Nines: [2]int{kept.CardOut, kept.CardIn}, Returned: back, On: r.FormValue("on"), JustEntered: about.pages.Own && r.URL.Query().Get(savedParam) == savedRound}
 	if !about.pages.Own {
 		q.Of = about.player.Name

@@ -51,9 +51,19 @@ func (s *server) waiting(r *http.Request, of *statement.RoundsInput) (err error)
 			of.Waiting = append(of.Waiting, c.Name)
 		}
 	}
+	return s.ahead(r, of)
+}
+
+// ahead reads the next lesson of the signed-in player and what is due first.
+func (s *server) ahead(r *http.Request, of *statement.RoundsInput) (err error) {
 	if of.Lesson, err = s.nextLesson(r); err != nil {
 		return err
 	}
+	walked, err := s.store.WalkedRounds(r.Context(), me(r).ID, me(r).ID)
+	if err != nil {
+		return err
+	}
+	of.Walked = len(walked)
 	first, err := s.assignments(r, of.Whose, 1)
 	if err != nil {
 		return err

@@ -61,6 +61,7 @@ func (s *server) signedIn(r chi.Router) {
 	r.Group(s.coursePages)
 	r.Group(s.roundPages)
 	r.Group(s.coachingPages)
+	r.Group(s.codePages)
 	r.Route(paths.Players+"/{player}", s.playersPages)
 }
 
@@ -152,6 +153,14 @@ func (s *server) coachingPages(r chi.Router) {
 	r.Post(paths.CoachResume, s.page(s.resumeCoaching))
 }
 
+// codePages are those of the codes by which pupils ask coaches.
+func (s *server) codePages(r chi.Router) {
+	r.Post(paths.CoachCode, s.page(s.setCode))
+	r.With(s.limited()).Post(paths.CoachAsk, s.page(s.askCoach))
+	r.Post(paths.CoachAnswer, s.page(s.answerRequest))
+	r.Post(paths.CoachWithdraw, s.page(s.withdrawRequest))
+}
+
 // stewardsPages are the pages of a steward.
 func (s *server) stewardsPages(r chi.Router) {
 	r.Post(paths.Invite, s.page(s.invite))
@@ -182,6 +191,17 @@ func (s *server) playersPages(r chi.Router) {
 	s.practicePages(r)
 	s.playPages(r)
 	s.lessonPages(r)
+	s.walkedPages(r)
+}
+
+// walkedPages are the rounds that a coach enters for a player.
+func (s *server) walkedPages(r chi.Router) {
+	r.Get("/walked", s.page(s.walkedRounds))
+	r.Post("/walked", s.page(s.beginWalked))
+	r.Get("/walked/{walked}", s.page(s.walked))
+	r.Post("/walked/{walked}", s.page(s.saveWalked))
+	r.Post("/walked/{walked}/answer", s.page(s.answerWalked))
+	r.Post("/walked/{walked}/remove", s.page(s.removeWalked))
 }
 
 // practicePages are the pages of a player's practice.

@@ -160,7 +160,7 @@ var more = map[string]string{
 
 // filled is an address with the numbers of what the test has.
 func filled(route string) string {
-	return strings.NewReplacer("{round}", "1", "{year}", "2026", "{hole}", "1", "{course}", "1", "{player}", "1", "{note}", "1", "{reply}", "1", "{assignment}", "1", "{result}", "1", "{mark}", "1", "{file}", "none.css", "{guide}", "backup", "{drill}", "start-line", "{session}", "1", "{plan}", "1", "{trial}", "1", "{lesson}", "1").Replace(route)
+	return strings.NewReplacer("{round}", "1", "{year}", "2026", "{hole}", "1", "{course}", "1", "{player}", "1", "{note}", "1", "{reply}", "1", "{assignment}", "1", "{result}", "1", "{mark}", "1", "{file}", "none.css", "{guide}", "backup", "{drill}", "start-line", "{session}", "1", "{plan}", "1", "{trial}", "1", "{lesson}", "1", "{walked}", "1").Replace(route)
 }
 
 // gather reads every page that a visitor gets, and what its forms and links

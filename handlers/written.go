@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"fmt"
 	"net/http"
 
 	"strokeledger/analysis/accountfile"
@@ -34,15 +35,19 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	if f.Lessons, err = s.writtenLessons(r); err != nil {
 		return f, err
 	}
-	if f.RunOut, err = s.writtenTrials(r); err != nil {
-		return f, err
-	}
 	return f, s.drilled(r, &f)
 }
 
-// drilled collects the sessions of drills, and what else the player made.
-func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
+// drilled collects the run-out book, rounds that were entered for pupils, the sessions of
+// drills, and what else the player made.
+func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
 	who := me(r).ID
+	if f.RunOut, err = s.writtenTrials(r); err != nil {
+		return err
+	}
+	if f.Walked, err = s.writtenWalked(r); err != nil {
+		return err
+	}
 	sessions, err := s.store.DrillSessions(r.Context(), who, who, "")
 	if err != nil {
 		return err
@@ -77,6 +82,21 @@ func (s *server) writtenLessons(r *http.Request) (all []accountfile.Lesson, err 
 	kept, err := s.store.Lessons(r.Context(), me(r).ID, me(r).ID, golf.Date{})
 	for _, l := range kept {
 		all = append(all, accountfile.Lesson{With: l.Coach, Day: golf.DateOf(l.Day).String(), Time: form.TimeOf(l.Starts).Text, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed})
+	}
+	return all, err
+}
+
+// writtenWalked are the rounds that wait for the player to accept them, for the same file.
+func (s *server) writtenWalked(r *http.Request) (all []accountfile.Walked, err error) {
+	kept, err := s.store.WalkedRounds(r.Context(), me(r).ID, me(r).ID)
+	for _, w := range kept {
+		to := accountfile.Walked{By: w.Coach, Day: golf.DateOf(w.PlayedOn).String(), Course: w.Course}
+		for _, h := range w.Holes {
+			if h.Line != "" {
+				to.Holes = append(to.Holes, fmt.Sprintf("%d: %s", h.Number, h.Line))
+			}
+		}
+		all = append(all, to)
 	}
 	return all, err
 }

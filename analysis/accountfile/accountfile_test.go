@@ -30,7 +30,7 @@ var someSettings = Settings{Name: "Robin", Far: "m", Green: "ft", Target: 84.5, 
 
 // ofGolf is a round of an account with the strokes of one played.
 func ofGolf(played golf.Round) Round {
-	r := Round{Name: played.ID, Day: played.Date, Course: played.Course, Tee: played.Tee, Target: 84.5, BoundaryYd: 50, Par18: 71, Conditions: "wind", CardOut: 44, FirstHole: 10}
+	r := Round{Name: played.ID, Day: played.Date, Course: played.Course, Tee: played.Tee, Target: 84.5, BoundaryYd: 50, Par18: 71, Conditions: "wind", EnteredBy: "Ines Vale", CardOut: 44, FirstHole: 10}
 	for _, h := range played.Holes {
 		r.Holes = append(r.Holes, Hole{Hole: h, Length: h.Length(), Index: 3, Line: "as typed", Far: golf.Yards, Green: golf.Metres})
 	}

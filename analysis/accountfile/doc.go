@@ -53,6 +53,7 @@ type Round struct {
 	BoundaryYd float64   // yards within which its short game began
 	Par18      int       // par of the whole course
 	Conditions string    // the round's conditions, such as the weather; may be empty
+	EnteredBy  string    // name of the coach who entered it; empty for the account
 	CardOut    int       // what the card says of the front nine, 0 where it says nothing
 	CardIn     int       // and of the back nine
 	FirstHole  int       // hole that was played first, 1 to 18

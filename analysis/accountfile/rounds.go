@@ -43,6 +43,8 @@ func (r *Reader) roundField(name string, round *Round) error {
 		return r.text(&round.Tee, name, golf.MaxText)
 	case "note":
 		return r.text(&round.Conditions, name, golf.MaxText)
+	case "entered_by":
+		return r.text(&round.EnteredBy, name, golf.MaxText)
 	case "holes":
 		return r.holes(name, round)
 	}

@@ -20,6 +20,7 @@ type roundFile struct {
 	BoundaryYd float64    `json:"boundary_yd"`
 	Par18      int        `json:"par18"`
 	Conditions string     `json:"note"`
+	EnteredBy  string     `json:"entered_by,omitempty"`
 	CardOut    int        `json:"card_out"`
 	CardIn     int        `json:"card_in"`
 	FirstHole  int        `json:"first_hole,omitempty"` // 1 in a file that does not say
@@ -131,7 +132,7 @@ func Same(a, b Round) bool {
 // line has no units either.
 func fileOf(r Round) roundFile {
 	f := roundFile{Name: golf.RoundName(r.Name, r.Day), Day: r.Day.String(), Course: golf.Cleaned(r.Course, golf.MaxText), Tee: golf.Cleaned(r.Tee, golf.MaxText),
-		Target: r.Target, BoundaryYd: r.BoundaryYd, Par18: r.Par18, Conditions: golf.Cleaned(r.Conditions, golf.MaxText), CardOut: r.CardOut, CardIn: r.CardIn, FirstHole: r.FirstHole}
+		Target: r.Target, BoundaryYd: r.BoundaryYd, Par18: r.Par18, Conditions: golf.Cleaned(r.Conditions, golf.MaxText), EnteredBy: golf.Cleaned(r.EnteredBy, golf.MaxText), CardOut: r.CardOut, CardIn: r.CardIn, FirstHole: r.FirstHole}
 	for _, h := range r.Holes {
 		hole := holeFile{Number: h.Number, Par: h.Par, LengthIn: float64(h.Length), Index: h.Index, Line: golf.Cleaned(h.Line, golf.MaxLine), PickedUp: h.PickedUp, ScoreOnly: h.ScoreOnly}
 		if h.Line != "" {

@@ -10,6 +10,7 @@ type Written struct {
 	Private  []Note     `json:"private_notes_on_pupils,omitempty"` // by the account about its pupils; nobody else reads them
 	Practice []Practice `json:"practice,omitempty"`
 	Lessons  []Lesson   `json:"lessons,omitempty"`
+	Walked   []Walked   `json:"rounds_to_accept,omitempty"`
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
 	Own
@@ -59,6 +60,14 @@ type Lesson struct {
 	Place  string `json:"place,omitempty"`
 	Aim    string `json:"aim,omitempty"`
 	Agreed string `json:"agreed,omitempty"`
+}
+
+// Walked is a round that a coach entered, and that the account has not accepted yet.
+type Walked struct {
+	By     string   `json:"by"`  // name of the coach
+	Day    string   `json:"day"` // as YYYY-MM-DD
+	Course string   `json:"course"`
+	Holes  []string `json:"holes"` // a line each as it was typed, with its number before it
 }
 
 // Reply is an answer to a note, the earliest first.

@@ -29,6 +29,7 @@ type CoachingPage struct {
 	Unused      string      // how many links can still be used; empty for none
 	From        components.Field
 	Wrong       components.Summary
+	Codes       CodesPart
 }
 
 // CoachingInput is what the page is made of.
@@ -40,6 +41,7 @@ type CoachingInput struct {
 	From    form.Day    // the first day shared, as it came back from the form
 	Link    string      // the invitation that was just made, in full; empty for none
 	Unused  int         // links that can still be used
+	Codes   CodesInput
 }
 
 // CoachInput is a coach who has access or is waiting for it.
@@ -88,6 +90,7 @@ func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 	c := CoachingPage{Page: page, Heading: "Coach", Lede: accessLede(in.Coaches), Link: in.Link, Lessons: in.Whose.Lessons(), Looks: paths.CoachLooks, FormerNotes: paths.CoachKept,
 		From: components.Filled(components.Field{Name: "from", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything."}, in.From)}
 	c.Wrong = components.Summed(c.From).Saying("No link was made.")
+	c.Codes = newCodesPart(in.Codes)
 	for _, k := range in.Coaches {
 		c.Coaches = append(c.Coaches, newCoachLine(k))
 	}

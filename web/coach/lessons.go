@@ -164,6 +164,7 @@ func (l *LessonsPage) forCoach(in LessonsInput) {
 		since := paths.Comparison{Whose: in.Whose}.With(golf.Span{To: from.AddDays(-1)}, golf.Span{From: from})
 		l.Acts = append([]components.Link{{Name: fmt.Sprintf("Rounds from %s on, against those before", words.NearDay(from, in.Today)), At: since.Months()}}, l.Acts...)
 	}
+	l.Acts = append(l.Acts, components.Link{Name: "Enter a round for " + in.Name, At: in.Whose.WalkedRounds()})
 	l.Page.Title, l.Heading = in.Name, in.Name
 	l.At = fmt.Sprintf("%s. Target %s.", words.LongDay(in.Today), words.Plain(in.Target))
 	l.Lede = sinceLede(in, l.Page.Since)

@@ -94,6 +94,12 @@ func (n Notice) row() NoticeRow {
 		r.Text, r.At = n.late(), n.atPractice()
 	case "removed":
 		r.Text, r.At = fmt.Sprintf("has removed the practice “%s”.", n.What), r.At+"#practice"
+	case "walked":
+		r.Text, r.At = fmt.Sprintf("has entered a round for you to accept: %s.", n.What), n.Whose.WalkedRounds()
+	case "walkin":
+		r.Text, r.At = fmt.Sprintf("has accepted the round that you entered: %s.", n.What), n.Whose.Rounds()
+	case "walkout":
+		r.Text, r.At = fmt.Sprintf("has declined the round that you entered: %s.", n.What), n.Whose.WalkedRounds()
 	case "arranged":
 		r.Text, r.At = fmt.Sprintf("has arranged a lesson: %s.", n.What), n.Whose.NextLesson()
 	case "moved":
@@ -129,6 +135,12 @@ func (n Notice) access(r *NoticeRow) {
 	switch own := n.Whose.Own; {
 	case n.Kind == "asked":
 		r.Text = "has accepted your link, and waits for you to approve."
+	case n.Kind == "request":
+		r.Text, r.At = "asks you to coach them, with your code.", paths.Coaching+"#requests"
+	case n.Kind == "taken":
+		r.Text = "has accepted you as a pupil, and sees what you share."
+	case n.Kind == "refused":
+		r.Text = "has declined to coach you."
 	case n.Kind == "approved":
 		r.Text, r.At = "has approved you as a coach.", n.Whose.Overview()
 	case n.Kind == "day" && n.What == "":

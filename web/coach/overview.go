@@ -43,6 +43,8 @@ type OverviewPage struct {
 	Away      bool   // the pupil is archived
 	Lessons   string // address of lessons and practice
 	Beside    string // address of the pupil beside golfers of the same score
+	Walked    string // address where a round is entered for the pupil
+	Enter     string // that link
 }
 
 // OverviewInput is what an overview is made of.
@@ -95,7 +97,7 @@ func NewOverviewPage(page layout.Page, in OverviewInput) OverviewPage {
 	o := OverviewPage{Page: page, Lessons: in.Whose.Lessons(), Beside: in.Whose.Beside(), GroupsAt: in.Whose.Groups(), ArchiveAt: in.Whose.Archive(), Away: in.Pupil.Archived,
 		Note: newLessonForm(LessonsInput{Whose: in.Whose, Name: in.Name, Today: in.Today, Returned: in.Returned, Lessons: in.Lessons}), Visit: in.since()}
 	o.Next = NewArrangedPart(ArrangedInput{Whose: in.Whose, Me: in.Me, Name: in.Name, Today: in.Today, Lessons: in.Lessons, Returned: in.Returned})
-	o.Note.Open = true
+	o.Note.Open, o.Walked, o.Enter = true, in.Whose.WalkedRounds(), "Enter a round for "+in.Name
 	typed := form.WriteGroups(in.Pupil.Groups)
 	if o.Arrange = in.Returned.Groups != nil; o.Arrange {
 		typed = *in.Returned.Groups

@@ -122,7 +122,8 @@ func TestWhosePages(t *testing.T) {
 			{whose.AnswerTarget(), "/players/7/target/answer"},
 			{whose.Report(), "/players/7/report"},
 			{whose.ReportOf(golf.Month(2026, 5)), "/players/7/report?span=2026-05"},
-			{whose.Lessons(), "/players/7/lessons"}, {whose.NextLesson(), "/players/7/lessons#next-lesson"}, {whose.Arranged(3), "/players/7/lessons/3"},
+			{whose.Lessons(), "/players/7/lessons"}, {whose.WalkedRounds(), "/players/7/walked"}, {whose.Walked(3), "/players/7/walked/3"}, {whose.AnswerWalked(3), "/players/7/walked/3/answer"}, {whose.RemoveWalked(3), "/players/7/walked/3/remove"},
+			{whose.NextLesson(), "/players/7/lessons#next-lesson"}, {whose.Arranged(3), "/players/7/lessons/3"},
 			{whose.CancelLesson(3), "/players/7/lessons/3/remove"}, {whose.LessonFile(3), "/players/7/lessons/3/lesson.ics"},
 			{whose.Handicap(), "/players/7/handicap"},
 		})

@@ -30,6 +30,11 @@ const (
 	CoachGroups  = "/coaching/groups"
 	CoachDay     = "/coaching/day"
 	CoachResume  = "/coaching/resume"
+
+	CoachCode     = "/coaching/code"
+	CoachAsk      = "/coaching/ask"
+	CoachAnswer   = "/coaching/answer"
+	CoachWithdraw = "/coaching/withdraw"
 )
 
 // Notices is the list of what an account was told, NoticesFeed the same as a feed for
@@ -251,6 +256,18 @@ func (w Whose) LessonFile(lesson int64) string { return w.Arranged(lesson) + "/l
 
 // NextLesson is the place of the lessons to come.
 func (w Whose) NextLesson() string { return w.Lessons() + "#next-lesson" }
+
+// WalkedRounds lists the rounds that a coach entered and the player has not accepted.
+func (w Whose) WalkedRounds() string { return w.at("/walked") }
+
+// Walked is one of them.
+func (w Whose) Walked(id int64) string { return w.WalkedRounds() + "/" + number(id) }
+
+// AnswerWalked is where the player accepts one, or declines it.
+func (w Whose) AnswerWalked(id int64) string { return w.Walked(id) + "/answer" }
+
+// RemoveWalked is where the coach takes one back.
+func (w Whose) RemoveWalked(id int64) string { return w.Walked(id) + "/remove" }
 
 // Handicap is the estimate of the player's handicap.
 func (w Whose) Handicap() string { return w.at("/handicap") }

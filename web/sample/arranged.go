@@ -21,3 +21,16 @@ func refusedLesson() *form.Lesson {
 	f := form.ParseArrangedLesson(url.Values{"coach": {"2"}, "day": {coachingDay.AddDays(-1).String()}, "time": {"at noon"}, "place": {"The range"}}, coachingDay)
 	return &f
 }
+
+// codes are a pupil who asks, a coach who was asked, and a code of one's own.
+func codes() coach.CodesInput {
+	return coach.CodesInput{Code: "GHB-KXT-WRM", Asks: []coach.RequestInput{{ID: 4, Name: "Bea Lund", Email: "bea@harrowfen.example", From: coachingDay.AddDays(-90), Asked: coachingDay.AddDays(-1)}},
+		Asked: []coach.RequestInput{{ID: 2, Name: "Ines Vale", Email: "ines@harrowfen.example", Asked: coachingDay}}}
+}
+
+// refusedCode is a code that nobody has.
+func refusedCode() coach.CodesInput {
+	typed := form.ParseAskCoach("KXT-WRM-GHB", "")
+	typed.Code.Problem = "No coach has this code now. Ask the coach for it again."
+	return coach.CodesInput{Typed: &typed}
+}

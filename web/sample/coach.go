@@ -50,6 +50,10 @@ func coachPages() []Page {
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Player: "4", Token: "ABC", From: coachingDay}).View()},
 		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
+		Page{"coach", "coaching", "asked-by-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: codes()}).View()},
+		Page{"coach", "coaching", "refused-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: refusedCode()}).View()},
+		Page{"coach", "ask", "open", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Email: "ines@harrowfen.example", Code: "KXT-WRM-GHB", From: coachingDay, Asked: true}).View()},
+		Page{"coach", "ask", "has-access", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Coaches: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
 		Page{"coach", "end", "pupil", coach.NewEndPage(pupils, coach.EndInput{Player: 4, Coach: 1, PlayerName: "Bea Lund", CoachName: Player}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
@@ -191,7 +195,7 @@ func refusedNote() *form.Note {
 // notices are one of every kind, to the player and about a pupil.
 func notices() []coach.Notice {
 	var all []coach.Notice
-	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "asked", "approved", "day", "ended", "resumed", "gone"} {
+	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "walked", "walkin", "walkout", "request", "taken", "refused", "asked", "approved", "day", "ended", "resumed", "gone"} {
 		for _, whose := range []paths.Whose{ownPages, pupilsPages} {
 			n := coach.Notice{Kind: kind, By: "Ines Vale", Whose: whose, What: "82", At: lastVisit, New: i < 3, Day: coachingDay}
 			if i < 3 {

@@ -34,7 +34,7 @@ func (p Page) At() string { return p.Subject + "/" + p.Name + "/" + p.State }
 
 // Pages lists every page, subject by subject.
 func Pages() []Page {
-	return slices.Concat(entryPages(), statementPages(), monthsPages(), practicePages(), runOutPages(), startLinePages(), playPages(), coachPages(), barPages(), sitePages(), accountPages(), stewardPages(), removedPages(), problemPages())
+	return slices.Concat(entryPages(), statementPages(), monthsPages(), practicePages(), runOutPages(), startLinePages(), playPages(), coachPages(), barPages(), walkedPages(), sitePages(), accountPages(), stewardPages(), removedPages(), problemPages())
 }
 
 // Player is the person whose pages these are.

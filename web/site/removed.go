@@ -35,6 +35,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"kept", "Private notes on former pupils", "note"},
 	{"range", "Range sessions", "range session"},
 	{"lesson", "Lessons", "lesson"},
+	{"walked", "Rounds that a coach entered", "entered round"},
 }
 
 // said names it so that the reader can tell it from others.
@@ -43,6 +44,8 @@ func (r RemovedThing) said(noun string) string {
 	switch r.Kind {
 	case "round":
 		text = fmt.Sprintf("round of %s, %s", words.ShortDay(r.Day), r.Text)
+	case "walked":
+		text = fmt.Sprintf("entered round of %s, %s", words.ShortDay(r.Day), r.Text)
 	case "plan":
 		text = fmt.Sprintf("plan of %s, on %s", words.ShortDay(r.Day), r.Text)
 	case "course":

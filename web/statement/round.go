@@ -88,6 +88,7 @@ type RoundInput struct {
 	Today       golf.Date       // where the reader is
 	Conditions  string          // weather and greens, in the player's words
 	Nines       [2]int          // scores of the nines on the paper card, 0 when not given
+	EnteredBy   string          // name of the coach who entered it; empty for the player
 	Plan        string          // where it is compared with the plan of its course; empty when no hole of that is drawn
 	JustEntered bool            // the last hole was saved a moment ago
 	Notes       []notes.Note    // on the round, that the reader may see
@@ -174,5 +175,9 @@ func place(in RoundInput) string {
 	if in.Round.Tee != "" {
 		at += ", " + in.Round.Tee + " tees"
 	}
-	return fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(in.Units.Far.Of(yards), in.Units))
+	at = fmt.Sprintf("%s, par %d, %s", at, par, words.TotalLength(in.Units.Far.Of(yards), in.Units))
+	if in.EnteredBy != "" {
+		at += ". Entered by " + in.EnteredBy
+	}
+	return at
 }

@@ -51,6 +51,7 @@ type RoundsInput struct {
 	Cut     bool      // not all of Leaf's rounds were read, for there are too many
 	Unread  int       // notes with something new for the player
 	Waiting []string  // people who asked to be the player's coach and are not approved yet
+	Walked  int       // rounds that a coach entered and that wait for the player
 	Lesson  string    // when the next lesson is, in a line; empty for none
 	Due     golf.Date // day by which DueWhat is to be practised
 	DueWhat string    // the first thing to practise; empty for nothing
@@ -65,6 +66,9 @@ func (in RoundsInput) news() []components.Link {
 	}
 	if in.Unread > 0 {
 		all = append(all, components.Link{Name: fmt.Sprintf("%s something new from a coach.", words.Plural(in.Unread, "note has", "notes have")), At: in.Whose.Lessons()})
+	}
+	if in.Walked > 0 {
+		all = append(all, components.Link{Name: words.Capital(words.SpelledPlural(in.Walked, "round that a coach entered waits", "rounds that a coach entered wait")) + " for you.", At: in.Whose.WalkedRounds()})
 	}
 	if in.Lesson != "" {
 		all = append(all, components.Link{Name: in.Lesson, At: in.Whose.NextLesson()})

@@ -164,6 +164,7 @@ func TestNewsOfTheRounds(t *testing.T) {
 		{"a coach asks", RoundsInput{Waiting: []string{"Ines"}}, []components.Link{{Name: "Ines is waiting for you to approve them as your coach.", At: "/coaching"}}},
 		{"one note", RoundsInput{Unread: 1}, []components.Link{{Name: "1 note has something new from a coach.", At: "/players/7/lessons"}}},
 		{"two notes", RoundsInput{Unread: 2}, []components.Link{{Name: "2 notes have something new from a coach.", At: "/players/7/lessons"}}},
+		{"a round that a coach entered", RoundsInput{Walked: 1}, []components.Link{{Name: "One round that a coach entered waits for you.", At: "/players/7/walked"}}},
 		{"a lesson", RoundsInput{Lesson: "Lesson with Ines tomorrow."}, []components.Link{{Name: "Lesson with Ines tomorrow.", At: "/players/7/lessons#next-lesson"}}},
 		{"practice to come", RoundsInput{DueWhat: "Ten putts", Due: today.AddDays(1)}, []components.Link{{Name: "Ten putts: to practise by tomorrow.", At: "/players/7/lessons#practice"}}},
 		{"practice overdue", RoundsInput{DueWhat: "Ten putts", Due: today.AddDays(-1)}, []components.Link{{Name: "Ten putts: practice overdue by 1 day.", At: "/players/7/lessons#practice"}}},

@@ -176,7 +176,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",
 		"/notices", pages+"/log", pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
 	coach.signedIn(ctx)
-	fit("/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
+	fit("/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/beside", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}

@@ -1,0 +1,102 @@
+package db_test
+
+import (
+	"errors"
+	"testing"
+	"time"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/db/dbtest"
+)
+
+// A code leads to its coach while it is on; the coach gets access once both have said
+// yes, from the day that the pupil gave, and nobody else can answer.
+func TestCodes(t *testing.T) {
+	p := newPair(t)
+	const code = "KXT-WRM-GHB"
+	_, none := p.OwnerOfCode(p.ctx, p.pupil, code)
+	p.refused(map[string]error{"nobody's code": none, "asked without a code": p.AskCoach(p.ctx, p.pupil, code, golf.Date{})})
+	p.must(p.SetCoachCode(p.ctx, p.stranger, code))
+	if err := p.SetCoachCode(p.ctx, p.other, code); !errors.Is(err, db.ErrTaken) {
+		t.Errorf("two have one code: %v", err)
+	}
+	if got, err := p.CoachCode(p.ctx, p.stranger); err != nil || got != code {
+		t.Errorf("%q, %v", got, err)
+	}
+	owner := func(asker golf.PlayerID) db.CodeOwner {
+		t.Helper()
+		o, err := p.OwnerOfCode(p.ctx, asker, code)
+		p.must(err)
+		return o
+	}
+	if o := owner(p.pupil); o.ID != p.stranger || o.Email != "d@example.org" || o.Own || o.Waits || o.Coaches || o.Asked {
+		t.Errorf("%+v", o)
+	}
+	if o := owner(p.stranger); !o.Own {
+		t.Errorf("%+v", o)
+	}
+	from := golf.Date{Year: 2026, Month: 5, Day: 1}
+	p.refused(map[string]error{"one's own code": p.AskCoach(p.ctx, p.stranger, code, from), "nothing was asked": p.TakeRequest(p.ctx, p.stranger, p.pupil)})
+	p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
+	p.must(p.AskCoach(p.ctx, p.pupil, code, from)) // the later day holds
+	if !owner(p.pupil).Asked {
+		t.Error("not asked")
+	}
+	_, unseen := p.Seen(p.ctx, p.stranger, p.pupil)
+	p.refused(map[string]error{"the coach sees the pupil before saying yes": unseen, "another coach takes it": p.TakeRequest(p.ctx, p.other, p.pupil), "another drops it": p.DropRequest(p.ctx, p.other, p.pupil, p.stranger)})
+	asks, err := p.PupilRequests(p.ctx, p.stranger)
+	if p.must(err); len(asks) != 1 || asks[0].ID != p.pupil || golf.DateOf(*asks[0].SharedFrom) != from {
+		t.Errorf("%+v", asks)
+	}
+	asked, err := p.CoachRequests(p.ctx, p.pupil)
+	if p.must(err); len(asked) != 1 || asked[0].ID != p.stranger {
+		t.Errorf("%+v", asked)
+	}
+	p.must(p.TakeRequest(p.ctx, p.stranger, p.pupil))
+	if seen, err := p.Seen(p.ctx, p.stranger, p.pupil); err != nil || golf.DateOf(*seen.SharedFrom) != from {
+		t.Errorf("%+v, %v", seen, err)
+	}
+	if coach, err := p.PlayerByEmail(p.ctx, "d@example.org"); err != nil || !coach.Teaches {
+		t.Errorf("%+v, %v", coach, err)
+	}
+	p.refused(map[string]error{"taken twice": p.TakeRequest(p.ctx, p.stranger, p.pupil), "asked although there is access": p.AskCoach(p.ctx, p.pupil, code, golf.Date{})})
+	if o := owner(p.pupil); !o.Coaches || o.Asked {
+		t.Errorf("%+v", o)
+	}
+	p.must(p.SetCoachCode(p.ctx, p.stranger, ""))
+	_, off := p.OwnerOfCode(p.ctx, p.pupil, code)
+	_, empty := p.OwnerOfCode(p.ctx, p.pupil, "")
+	p.refused(map[string]error{"turned off": off, "no code at all": empty})
+}
+
+// A request ends when either drops it, when either account goes, and after a month.
+func TestRequestsEnd(t *testing.T) {
+	p := newPair(t)
+	const code = "KXT-WRM-GHB"
+	p.must(p.SetCoachCode(p.ctx, p.stranger, code))
+	for _, who := range []golf.PlayerID{p.pupil, p.stranger} {
+		p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
+		p.must(p.DropRequest(p.ctx, who, p.pupil, p.stranger))
+		p.refused(map[string]error{"dropped": p.TakeRequest(p.ctx, p.stranger, p.pupil)})
+	}
+	p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
+	if asked, err := p.CoachRequests(p.ctx, p.pupil); err != nil || len(asked) != 1 || asked[0].SharedFrom != nil || time.Since(asked[0].AskedAt) > time.Hour {
+		t.Errorf("%+v, %v", asked, err)
+	}
+	dbtest.Exec(t, p.url, "update coach_requests set asked_at = now() - interval '31 days'")
+	swept, err := p.Sweep(p.ctx)
+	if p.must(err); swept["requests to coaches"] != 1 {
+		t.Errorf("%+v", swept)
+	}
+	p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
+	p.must(p.AskCoach(p.ctx, p.other, code, golf.Date{}))
+	p.must(p.DeletePlayer(p.ctx, p.pupil))
+	if asks, err := p.PupilRequests(p.ctx, p.stranger); err != nil || len(asks) != 1 || asks[0].ID != p.other {
+		t.Errorf("%+v, %v", asks, err)
+	}
+	p.must(p.DeletePlayer(p.ctx, p.stranger))
+	if asked, err := p.CoachRequests(p.ctx, p.other); err != nil || len(asked) != 0 {
+		t.Errorf("%+v, %v", asked, err)
+	}
+}
