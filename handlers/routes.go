@@ -229,6 +229,8 @@ func (s *server) playPages(r chi.Router) {
 	r.Get("/play/{course}", s.page(s.playRound))
 	r.Get("/play/{course}/card", s.page(s.carryCard))
 	r.Get("/play/{course}/holes/{hole}", s.page(s.playHole))
+	r.Post("/play/{course}/holes/{hole}/advice", s.page(s.advise))
+	r.Post("/play/{course}/holes/{hole}/advice/answer", s.page(s.answerAdvice))
 	r.Get("/play/{course}/chance", s.page(s.chance))
 	r.Get("/play/{course}/rounds/{round}", s.page(s.planned))
 	r.Get("/bag", s.page(s.bag))

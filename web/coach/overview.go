@@ -42,9 +42,9 @@ type OverviewPage struct {
 	ArchiveAt string // where the form that puts the pupil away is sent
 	Away      bool   // the pupil is archived
 	Lessons   string // address of lessons and practice
-	Beside    string // address of the pupil beside golfers of the same score
 	Walked    string // address where a round is entered for the pupil
 	Enter     string // that link
+	Beside    string // address of the pupil beside golfers of the same score
 }
 
 // OverviewInput is what an overview is made of.
