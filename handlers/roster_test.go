@@ -93,6 +93,7 @@ func BenchmarkRoster(b *testing.B) {
 	}
 	withSeason(b, store, 1, 84, "2026-03-01", 3, 25)
 	dbtest.Crowd(b, url, 199)
+	dbtest.Exec(b, url, "update players set target = 72 + id / 20.0") // so that no two rows are the same
 	dbtest.LetIn(b, url, 2)
 	if err := store.NewSession(b.Context(), 2, hashed("token"), "bench"); err != nil {
 		b.Fatal(err)

@@ -181,7 +181,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fits(t, ctx, "the address of a feed", 320)
 	fit("/account")
 	coach.signedIn(ctx)
-	fit(plan, "/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
+	fit(plan, "/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/beside", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}
