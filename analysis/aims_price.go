@@ -26,8 +26,8 @@ type TakenAim struct {
 // Price answers "what does this aim cost me?", for the same golfer, clubs and pattern as
 // Aim. A club that is none of those is golf.ErrNotFound.
 func (e *Engine) Price(in AimInput, of OtherAim) (TakenAim, error) {
-	if !(math.Abs(of.Side) <= aim.MaxAimSide && math.Abs(of.Long) <= aim.MaxAimLong) {
-		return TakenAim{}, fmt.Errorf("an aim %g yd to the side and %g long; allowed: up to %d and %d", of.Side, of.Long, aim.MaxAimSide, aim.MaxAimLong)
+	if !(math.Abs(of.Side) <= golf.MaxAimSide && math.Abs(of.Long) <= golf.MaxAimLong) {
+		return TakenAim{}, fmt.Errorf("an aim %g yd to the side and %g long; allowed: up to %d and %d", of.Side, of.Long, golf.MaxAimSide, golf.MaxAimLong)
 	}
 	h, err := aim.NewHole(&e.golfer, in.As.player(), in.Picture, in.Picture.Green.Middle())
 	if err != nil {

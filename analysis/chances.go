@@ -28,6 +28,7 @@ type ChanceInput struct {
 	Par18    int           // par of the whole course; 0 where it is not known
 	Card     []golf.CardHole
 	Pictures map[int]aim.Picture // by number of the hole; holes without one are the golfer's own ground
+	Clubs    []aim.Club          // for the tee, with their patterns, among which the plan's aims choose; none stands for those of the level
 	Planned  bool                // holes with a picture are played with the plan's aims, not straight
 	As       float64             // level at which a part of the game is tried, 68 to 110; 0 stands for the target
 	Together [][2]Change         // pairs of changes that are asked for
@@ -37,8 +38,8 @@ type ChanceInput struct {
 }
 
 // Chance answers "how likely is the target on this course, and what would change
-// that?". Rounds are played by the golfer that the latest rounds say; own lengths and
-// patterns of clubs are not counted. With fewer than five rounds they are played by
+// that?". Rounds are played by the golfer that the latest rounds say; the plan's aims
+// are those of the player's own clubs (aim.Hole.Playing). With fewer than five rounds they are played by
 // the target's golfer, and the answer has a note.
 func (e *Engine) Chance(in ChanceInput) (Chance, error) {
 	as, profiles, err := e.playsAs(in.History, in.Target)
@@ -53,7 +54,7 @@ func (e *Engine) Chance(in ChanceInput) (Chance, error) {
 	if ask.Rounds == 0 {
 		ask.Rounds = ChanceRounds
 	}
-	if err := e.draw(&ask, as, in.Pictures); err != nil {
+	if err := e.draw(&ask, as, in); err != nil {
 		return Chance{}, err
 	}
 	c, err := forecast.Find(ask)
@@ -101,29 +102,40 @@ func widensOf(as PlaysAs) func(worse float64) float64 {
 }
 
 // draw lays the holes with a picture out as rounds are played on them.
-func (e *Engine) draw(ask *forecast.Ask, as PlaysAs, pictures map[int]aim.Picture) (err error) {
-	if ask.Straight, err = e.Drawn(as, ask.Card, pictures, false); err != nil {
+func (e *Engine) draw(ask *forecast.Ask, as PlaysAs, in ChanceInput) (err error) {
+	on := DrawnInput{As: as, Card: ask.Card, Pictures: in.Pictures, Clubs: in.Clubs}
+	if ask.Straight, err = e.Drawn(on); err != nil {
 		return err
 	}
-	if ask.UsePlan || !ask.Only {
-		ask.Planned, err = e.Drawn(as, ask.Card, pictures, true)
+	if on.Planned = true; ask.UsePlan || !ask.Only {
+		ask.Planned, err = e.Drawn(on)
 	}
 	return err
+}
+
+// DrawnInput is what holes are laid out with for simulated rounds.
+type DrawnInput struct {
+	As       PlaysAs
+	Card     []golf.CardHole
+	Pictures map[int]aim.Picture
+	Clubs    []aim.Club // for the tee; none stands for those of the level
+	Planned  bool       // with the plan's aims
 }
 
 // Drawn are the holes of a card that have a picture with a row, by number, as
 // simulated rounds play them: with the plan's aims, or the driver down the middle and
 // every approach at the flag. The holes are cut in the middle of the greens.
-func (e *Engine) Drawn(as PlaysAs, card []golf.CardHole, pictures map[int]aim.Picture, planned bool) (map[int]golfer.Drawn, error) {
+func (e *Engine) Drawn(in DrawnInput) (map[int]golfer.Drawn, error) {
+	card := in.Card
 	drawn, failed := make([]golfer.Drawn, len(card)), make([]error, len(card))
 	parallel.Do(len(card), func(i int) {
-		picture, there := pictures[card[i].Number]
+		picture, there := in.Pictures[card[i].Number]
 		if !there || picture.Bare() {
 			return
 		}
-		h, err := aim.NewHole(&e.golfer, as.player(), picture, picture.Green.Middle())
+		h, err := aim.NewHole(&e.golfer, in.As.player(), picture, picture.Green.Middle())
 		if failed[i] = err; err == nil {
-			drawn[i] = h.Playing(planned)
+			drawn[i] = h.Playing(in.Planned, in.Clubs)
 		}
 	})
 	all := map[int]golfer.Drawn{}

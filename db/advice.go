@@ -108,11 +108,17 @@ func (s *Store) Advice(ctx context.Context, asker, who golf.PlayerID, course gol
 		order by a.hole, a.written_at, a.id`, pgx.StrictNamedArgs{"asker": asker, "who": who, "course": course})
 }
 
+// CourseAdvice is what a coach says of a hole of a course.
+type CourseAdvice struct {
+	HoleAdvice
+	Course, Tee string
+}
+
 // AllAdvice lists what coaches say of every hole for a player.
-func (s *Store) AllAdvice(ctx context.Context, who golf.PlayerID) ([]HoleAdvice, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[HoleAdvice], `
-		select a.id, a.course_id, a.hole, a.coach_id, coalesce(c.name, a.coach_name) as coach, a.note, a.proposes, a.club, a.side_yd, a.long_yd, a.answer, a.written_at
-		from hole_advice a left join players c on c.id = a.coach_id
+func (s *Store) AllAdvice(ctx context.Context, who golf.PlayerID) ([]CourseAdvice, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[CourseAdvice], `
+		select course.name as course, course.tee, a.id, a.course_id, a.hole, a.coach_id, coalesce(c.name, a.coach_name) as coach, a.note, a.proposes, a.club, a.side_yd, a.long_yd, a.answer, a.written_at
+		from hole_advice a join courses course on course.id = a.course_id left join players c on c.id = a.coach_id
 		where a.player_id = @who order by a.course_id, a.hole, a.written_at, a.id`, pgx.StrictNamedArgs{"who": who})
 }
 

@@ -25,7 +25,7 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 	in, pictures := p.chanceInput(r)
 	done := true
 	if len(p.course.Holes) > 0 {
-		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Together: play.Together(in.Two), As: play.AskedLevel(in.As, in.Target), Planned: in.Planned, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
+		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Clubs: p.clubs, Together: play.Together(in.Two), As: play.AskedLevel(in.As, in.Target), Planned: in.Planned, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
 		in.Chance, done, err = workOn(r.Context(), s.worked, p.chanceKey(in), chanceWait, func() (analysis.Chance, error) { return s.engine.Chance(ask) })
 		if err != nil {
 			return err
@@ -54,7 +54,7 @@ func (p playing) chanceInput(r *http.Request) (play.ChanceInput, map[int]analysi
 			pictures[h.Number] = picture
 		}
 	}
-	in.Drawn = len(pictures)
+	in.Drawn, in.Clubs = len(pictures), p.clubs
 	return in, pictures
 }
 
@@ -67,7 +67,7 @@ func (p playing) chanceKey(in play.ChanceInput) [32]byte {
 	for _, h := range p.history {
 		rounds.Write(roundKey(h))
 	}
-	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, in.Planned, play.Together(in.Two), play.AskedLevel(in.As, in.Target))
+	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, p.clubs, in.Planned, play.Together(in.Two), play.AskedLevel(in.As, in.Target))
 }
 
 // roundKey identifies a round as it is stored now.

@@ -180,16 +180,27 @@ func importWaiting(ctx context.Context, tx *db.Store, terms importTerms) (replac
 		}
 		return tx.ReplaceRounds(ctx, p.ID, other)
 	})
-	if err == nil && terms.settings {
-		err = takeSettings(ctx, tx, p, file.settings())
-	}
 	if err == nil {
-		err = takeOwn(ctx, tx, p, file.own(), terms.settings, terms.now)
-	}
-	if err == nil {
-		err = takeBook(ctx, tx, p.ID, file.balls())
+		err = takeRest(ctx, tx, terms, file)
 	}
 	return replaced, err
+}
+
+// takeRest imports what a file has besides rounds.
+func takeRest(ctx context.Context, tx *db.Store, terms importTerms, file roundsFile) error {
+	o := file.own()
+	if terms.settings {
+		if err := takeSettings(ctx, tx, terms.of, file.settings()); err != nil {
+			return err
+		}
+		if err := takeBag(ctx, tx, terms.of, o.Bag); err != nil {
+			return err
+		}
+	}
+	if err := takeOwn(ctx, tx, terms.of, o, terms.now); err != nil {
+		return err
+	}
+	return takeBook(ctx, tx, terms.of.ID, file.balls())
 }
 
 // takeSettings makes the settings of a file, if it has any, those of the player.

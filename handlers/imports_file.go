@@ -40,18 +40,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 	in := bufio.NewReader(from)
 	head, _ := in.Peek(512) // an error is returned again when the file is read
 	if bytes.HasPrefix(bytes.TrimSpace(head), []byte("{")) {
-		file := accountfile.NewReader(in)
-		return roundsFile{
-			rounds: mapped(file.Rounds(), keptOf),
-			same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },
-			settings: func() *accountfile.Settings {
-				c := file.Settings()
-				return &c
-			},
-			own:     file.Own,
-			balls:   file.Balls,
-			unknown: func() []string { return nil },
-		}
+		return accountIn(accountfile.NewReader(in))
 	}
 	file := shotsfile.NewReader(in, importLimits)
 	return roundsFile{
@@ -61,6 +50,21 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 		own:      func() accountfile.Own { return accountfile.Own{} },
 		balls:    func() []accountfile.Ball { return nil },
 		unknown:  file.Unknown,
+	}
+}
+
+// accountIn is an account file.
+func accountIn(file *accountfile.Reader) roundsFile {
+	return roundsFile{
+		rounds: mapped(file.Rounds(), keptOf),
+		same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },
+		settings: func() *accountfile.Settings {
+			c := file.Settings()
+			return &c
+		},
+		own:     file.Own,
+		balls:   file.Balls,
+		unknown: func() []string { return nil },
 	}
 }
 

@@ -137,6 +137,9 @@ func (s *server) noticesFor(p db.Player, kept []db.Notice) []coach.Notice {
 		if n.OnDay != nil {
 			to.Day = golf.DateOf(*n.OnDay)
 		}
+		if n.CourseID != nil && n.Hole != nil {
+			to.Course, to.Hole = *n.CourseID, *n.Hole
+		}
 		all = append(all, to)
 	}
 	return all

@@ -124,24 +124,27 @@ func soundOwn(o accountfile.Own) error {
 	return nil
 }
 
-// takeOwn takes in what of a file the player does not have yet. The bag takes the place
-// of the player's own when it is asked for.
-func takeOwn(ctx context.Context, tx *db.Store, p db.Player, o accountfile.Own, bag bool, now time.Time) error {
-	if !o.Any() && len(o.Bag) == 0 {
+// takeBag puts the bag of a file in the place of the player's; an empty one changes
+// nothing.
+func takeBag(ctx context.Context, tx *db.Store, p db.Player, bag []accountfile.BagClub) error {
+	if len(bag) == 0 {
+		return nil
+	}
+	var clubs []db.BagClub
+	for _, c := range bag {
+		clubs = append(clubs, db.BagClub{Club: c.Club, LengthYd: c.Length, ShapeYd: c.Shape})
+	}
+	return tx.SaveBag(ctx, p.ID, clubs)
+}
+
+// takeOwn takes in what of a file the player does not have yet, apart from the bag.
+func takeOwn(ctx context.Context, tx *db.Store, p db.Player, o accountfile.Own, now time.Time) error {
+	if !o.Any() {
 		return nil
 	}
 	there, err := madeBy(ctx, tx, p.ID)
 	if err != nil {
 		return err
-	}
-	if bag && len(o.Bag) > 0 {
-		var clubs []db.BagClub
-		for _, c := range o.Bag {
-			clubs = append(clubs, db.BagClub{Club: c.Club, LengthYd: c.Length, ShapeYd: c.Shape})
-		}
-		if err := tx.SaveBag(ctx, p.ID, clubs); err != nil {
-			return err
-		}
 	}
 	for _, d := range o.Drawn {
 		if err := tx.AddPictures(ctx, p.ID, courseOf(d), picturesOf(d, now)); err != nil {

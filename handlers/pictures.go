@@ -33,12 +33,17 @@ func (s *server) ofDrawn(r *http.Request) (d drawn, err error) {
 	if err != nil {
 		return d, err
 	}
-	at := slices.IndexFunc(d.course.Holes, func(h golf.CardHole) bool { return h.Number == int(n) })
+	d.hole, err = cardHole(d.course, int(n))
+	return d, err
+}
+
+// cardHole is a hole of a course.
+func cardHole(c db.Course, n int) (golf.CardHole, error) {
+	at := slices.IndexFunc(c.Holes, func(h golf.CardHole) bool { return h.Number == n })
 	if at < 0 {
-		return d, golf.ErrNotFound
+		return golf.CardHole{}, golf.ErrNotFound
 	}
-	d.hole = d.course.Holes[at]
-	return d, nil
+	return c.Holes[at], nil
 }
 
 func courseName(c db.Course) string {

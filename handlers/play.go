@@ -2,8 +2,6 @@ package handlers
 
 import (
 	"net/http"
-	"slices"
-	"strings"
 	"time"
 
 	"strokeledger/analysis"
@@ -87,29 +85,43 @@ func (p playing) key(kind string, h golf.CardHole, more ...any) [32]byte {
 
 // playHole is where to aim on a hole.
 func (s *server) playHole(w http.ResponseWriter, r *http.Request) error {
-	p, err := s.playing(r)
+	p, _, in, err := s.holeInput(r)
 	if err != nil {
 		return err
 	}
-	d, err := s.ofDrawn(r)
-	if err != nil {
-		return err
+	return s.showHolePlan(w, r, http.StatusOK, p, in)
+}
+
+// holeInput is what the page of a hole is made of.
+func (s *server) holeInput(r *http.Request) (p playing, d drawn, in play.HoleInput, err error) {
+	if p, err = s.playing(r); err != nil {
+		return p, d, in, err
 	}
-	in := play.HoleInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Holes: holeNumbers(p.course),
+	if d, err = s.ofDrawn(r); err != nil {
+		return p, d, in, err
+	}
+	in = play.HoleInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Holes: holeNumbers(p.course),
 		Hole: d.hole, As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Flag: r.URL.Query().Get("flag")}
 	in.Picture, in.Drawn = play.PictureOf(d.hole, p.files[d.hole.Number])
 	if in.Drawn {
 		if err := s.aimed(r, p, &in); err != nil {
-			return err
+			return p, d, in, err
 		}
 		if in.By, err = s.drawnBy(r, p.about, d); err != nil {
-			return err
+			return p, d, in, err
 		}
 	}
+	advice, err := s.advised(r, p, d.hole.Number)
+	in.Advice = advice[d.hole.Number]
+	return p, d, in, err
+}
+
+// showHolePlan shows the page of a hole.
+func (s *server) showHolePlan(w http.ResponseWriter, r *http.Request, status int, p playing, in play.HoleInput) error {
 	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, http.StatusOK, play.NewHolePage(s.shellOf(r, p.about), in).View())
+	return show(w, r, status, play.NewHolePage(s.shellOf(r, p.about), in).View())
 }
 
 // drawnBy says who drew a hole, and when.
@@ -181,12 +193,31 @@ func (s *server) shapes(r *http.Request, p playing, in play.HoleInput) ([]play.S
 // how far it is, and asks again.
 const planBudget = 1500 * time.Millisecond
 
+// standingPlan is the plan of a hole with what the player took of a coach.
+func (s *server) standingPlan(r *http.Request, p playing, h golf.CardHole, said []play.Advised) (analysis.HolePlan, error) {
+	plan, err := s.holePlan(r, p, h)
+	if plan.Drawn {
+		plan.Taken = takenOn(said)
+	}
+	return plan, err
+}
+
 // roundPlan is the plan of a round on a course, as far as it is worked out.
 func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err error) {
 	in = play.RoundInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Card: p.course.Holes,
 		As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Today: s.today(r), Plans: map[int]analysis.HolePlan{}, Compare: p.toCompare()}
+	if in.Advice, err = s.advised(r, p, 0); err != nil {
+		return in, err
+	}
 	late := time.NewTimer(planBudget)
 	defer late.Stop()
+	err = s.workOnPlans(r, p, &in, late.C)
+	return in, err
+}
+
+// workOnPlans works out the plans of the drawn holes, until it is late. What is known
+// already is taken in any case.
+func (s *server) workOnPlans(r *http.Request, p playing, in *play.RoundInput, late <-chan time.Time) (err error) {
 	enough := false
 	for _, h := range p.course.Holes {
 		if _, drawn := play.PictureOf(h, p.files[h.Number]); !drawn {
@@ -194,18 +225,18 @@ func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err 
 		}
 		in.Drawn++
 		select {
-		case <-late.C:
+		case <-late:
 			enough = true
 		default:
 		}
 		if _, known := s.worked.look(p.key("hole", h)); !known && enough {
 			continue
 		}
-		if in.Plans[h.Number], err = s.holePlan(r, p, h); err != nil {
-			return in, err
+		if in.Plans[h.Number], err = s.standingPlan(r, p, h, in.Advice[h.Number]); err != nil {
+			return err
 		}
 	}
-	return in, nil
+	return nil
 }
 
 // playRound shows the plan of a round with the card to carry.
@@ -234,51 +265,4 @@ func (s *server) showRoundPlan(w http.ResponseWriter, r *http.Request, as func(p
 		w.Header().Set("Refresh", "1")
 	}
 	return show(w, r, http.StatusOK, as(play.NewRoundPage(s.shellOf(r, p.about), in)).View())
-}
-
-// playIndex lists the courses, those that the player plays first.
-func (s *server) playIndex(w http.ResponseWriter, r *http.Request) error {
-	about, err := s.subject(r)
-	if err != nil {
-		return err
-	}
-	in := play.IndexInput{Whose: about.pages, Player: about.player.Name, Target: about.player.Target}
-	history, err := s.store.History(r.Context(), me(r).ID, about.player.ID)
-	if err != nil {
-		return err
-	}
-	if in.Courses, err = s.playedCourses(r, history); err != nil {
-		return err
-	}
-	if err := s.recordLook(r, about, db.LookPlay, 0); err != nil {
-		return err
-	}
-	return show(w, r, http.StatusOK, play.NewIndexPage(s.shellOf(r, about), in).View())
-}
-
-// playedCourses are the courses of the server with how often they were played and how
-// many of their holes are drawn.
-func (s *server) playedCourses(r *http.Request, history []golf.Played) ([]play.PlayedCourse, error) {
-	all, err := s.store.Courses(r.Context(), me(r).ID)
-	if err != nil {
-		return nil, err
-	}
-	drawn, err := s.store.DrawnCourses(r.Context())
-	if err != nil {
-		return nil, err
-	}
-	var courses []play.PlayedCourse
-	for _, c := range all {
-		played := play.PlayedCourse{ID: c.ID, Name: courseName(db.Course{Name: c.Name, Tee: c.Tee}), Holes: c.Holes}
-		if i := slices.IndexFunc(drawn, func(d db.DrawnCourse) bool { return d.CourseID == c.ID }); i >= 0 {
-			played.Drawn = drawn[i].Holes
-		}
-		for _, h := range history {
-			if strings.EqualFold(h.Round.Course, c.Name) && strings.EqualFold(h.Round.Tee, c.Tee) {
-				played.Times++
-			}
-		}
-		courses = append(courses, played)
-	}
-	return courses, nil
 }

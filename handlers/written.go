@@ -29,25 +29,27 @@ func (s *server) written(r *http.Request) (f accountfile.Written, err error) {
 	for _, n := range private {
 		f.Private = append(f.Private, fileOfPrivate(n))
 	}
-	if f.Practice, err = s.writtenPractice(r); err != nil {
-		return f, err
+	for _, collect := range []func(*http.Request, *accountfile.Written) error{s.writtenPractice, s.writtenLessons, s.writtenTrials, s.writtenWalked, s.writtenOfHoles, s.drilled} {
+		if err := collect(r, &f); err != nil {
+			return f, err
+		}
 	}
-	if f.Lessons, err = s.writtenLessons(r); err != nil {
-		return f, err
-	}
-	return f, s.drilled(r, &f)
+	return f, nil
 }
 
-// drilled collects the run-out book, rounds that wait to be accepted, the sessions of
-// drills, and what else the player made.
-func (s *server) drilled(r *http.Request, f *accountfile.Written) (err error) {
+// writtenOfHoles is what coaches say of holes for the player.
+func (s *server) writtenOfHoles(r *http.Request, f *accountfile.Written) error {
+	kept, err := s.store.AllAdvice(r.Context(), me(r).ID)
+	for _, a := range kept {
+		f.Holes = append(f.Holes, accountfile.HoleNote{By: a.Coach, Course: a.Course, Tee: a.Tee, Hole: a.Hole, Note: a.Note, Proposes: a.Proposes, Club: a.Club, Side: a.SideYd, Long: a.LongYd,
+			Answer: string(a.Answer), Written: a.WrittenAt})
+	}
+	return err
+}
+
+// drilled collects the sessions of drills, and what else the player made.
+func (s *server) drilled(r *http.Request, f *accountfile.Written) error {
 	who := me(r).ID
-	if f.RunOut, err = s.writtenTrials(r); err != nil {
-		return err
-	}
-	if f.Walked, err = s.writtenWalked(r); err != nil {
-		return err
-	}
 	phrases, err := s.store.Phrases(r.Context(), who)
 	if err != nil {
 		return err
@@ -76,25 +78,25 @@ func fileOfPlan(p db.TakenPlan) accountfile.Plan {
 }
 
 // writtenPractice is what the player was set to practise, for the same file.
-func (s *server) writtenPractice(r *http.Request) (all []accountfile.Practice, err error) {
+func (s *server) writtenPractice(r *http.Request, f *accountfile.Written) error {
 	given, err := s.store.Assignments(r.Context(), me(r).ID, me(r).ID, 0)
 	for _, a := range given {
-		all = append(all, fileOfPractice(a))
+		f.Practice = append(f.Practice, fileOfPractice(a))
 	}
-	return all, err
+	return err
 }
 
 // writtenLessons are the lessons that the player arranged, for the same file.
-func (s *server) writtenLessons(r *http.Request) (all []accountfile.Lesson, err error) {
+func (s *server) writtenLessons(r *http.Request, f *accountfile.Written) error {
 	kept, err := s.store.Lessons(r.Context(), me(r).ID, me(r).ID, golf.Date{})
 	for _, l := range kept {
-		all = append(all, accountfile.Lesson{With: l.Coach, Day: golf.DateOf(l.Day).String(), Time: form.TimeOf(l.Starts).Text, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed})
+		f.Lessons = append(f.Lessons, accountfile.Lesson{With: l.Coach, Day: golf.DateOf(l.Day).String(), Time: form.TimeOf(l.Starts).Text, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed})
 	}
-	return all, err
+	return err
 }
 
 // writtenWalked are the rounds that wait for the player to accept them, for the same file.
-func (s *server) writtenWalked(r *http.Request) (all []accountfile.Walked, err error) {
+func (s *server) writtenWalked(r *http.Request, f *accountfile.Written) error {
 	kept, err := s.store.WalkedRounds(r.Context(), me(r).ID, me(r).ID)
 	for _, w := range kept {
 		to := accountfile.Walked{By: w.Coach, Day: golf.DateOf(w.PlayedOn).String(), Course: w.Course}
@@ -103,19 +105,19 @@ func (s *server) writtenWalked(r *http.Request) (all []accountfile.Walked, err e
 				to.Holes = append(to.Holes, fmt.Sprintf("%d: %s", h.Number, h.Line))
 			}
 		}
-		all = append(all, to)
+		f.Walked = append(f.Walked, to)
 	}
-	return all, err
+	return err
 }
 
 // writtenTrials are the balls of the player's run-out book, for the same file.
-func (s *server) writtenTrials(r *http.Request) (all []accountfile.Trial, err error) {
+func (s *server) writtenTrials(r *http.Request, f *accountfile.Written) error {
 	who := me(r).ID
 	kept, err := s.store.Trials(r.Context(), who, who)
 	for _, t := range kept {
-		all = append(all, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
+		f.RunOut = append(f.RunOut, accountfile.Trial{Day: golf.DateOf(t.Day).String(), Club: t.Club, Lie: t.Lie, Green: t.Green, Carry: t.Carry, Total: t.Total, Unit: t.Unit})
 	}
-	return all, err
+	return err
 }
 
 // fileOfPrivate writes a private note about a pupil, whom the store returns in place

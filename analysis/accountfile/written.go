@@ -14,7 +14,23 @@ type Written struct {
 	Phrases  []string   `json:"phrases,omitempty"` // that the account writes as a coach
 	RunOut   []Trial    `json:"run_out,omitempty"`
 	Sessions []Session  `json:"drill_sessions,omitempty"`
+	Holes    []HoleNote `json:"holes,omitempty"`
 	Own
+}
+
+// HoleNote is what a coach said of a hole, and proposed there.
+type HoleNote struct {
+	By       string    `json:"by"`
+	Course   string    `json:"course"`
+	Tee      string    `json:"tee"`
+	Hole     int       `json:"hole"`
+	Note     string    `json:"note,omitempty"`
+	Proposes bool      `json:"proposes,omitempty"`
+	Club     string    `json:"club,omitempty"`    // empty on a par 3
+	Side     float64   `json:"side_yd,omitempty"` // right of the middle, or of the flag
+	Long     float64   `json:"long_yd,omitempty"` // beyond the flag
+	Answer   string    `json:"answer,omitempty"`  // taken or declined
+	Written  time.Time `json:"written"`
 }
 
 // Session is what came of a drill on a day.

@@ -17,10 +17,17 @@ type playing struct {
 }
 
 // Playing returns the hole as simulated rounds play it: the driver down the middle
-// and every approach at the flag, or, planned, with the best aims of the golfer of
-// the player's levels. The plan's aims from off the tee are those of the eight
-// distances of the green side.
-func (h *Hole) Playing(planned bool) golfer.Drawn {
+// and every approach at the flag, or, planned, with the best aims. The plan's aims from
+// off the tee are those of the eight distances of the green side.
+//
+// clubs are the player's own for the tee, with what is known of their patterns; none
+// stands for those of the level. The plan chooses among them, and its ball is meant to
+// end where its aim lets the pattern end. But it is struck as the level strikes it: how
+// wide and how far beside the aim the player's balls end is in the level already, which
+// comes of the scores that they made, and would count twice. For the same reason the
+// longest club goes as far as the level, and the others as far as they go, at most
+// that.
+func (h *Hole) Playing(planned bool, clubs []Club) golfer.Drawn {
 	p := playing{hole: h, planned: planned, share: 1}
 	if h.fromTee.m.picture.Par == golf.MinPar {
 		if planned {
@@ -29,7 +36,11 @@ func (h *Hole) Playing(planned bool) golfer.Drawn {
 		}
 		return p
 	}
-	clubs := h.Clubs()
+	reach := h.tee.Reach(golf.Tee)
+	own := len(clubs) > 0
+	if !planned || !own {
+		clubs = h.Clubs()
+	}
 	if !planned {
 		clubs = clubs[:1]
 	}
@@ -37,10 +48,15 @@ func (h *Hole) Playing(planned bool) golfer.Drawn {
 	shot, side := advice.Straight(), 0.0
 	if planned {
 		shot = advice.Best()
-		side = shot.Best.Side
+		side = shot.Best.Side + shot.Club.Pattern.Side
 	}
-	p.heading = heading(Point{}, h.fromTee.m.onLine(Point{}, shot.Club.Length)) + side/shot.Club.Length
-	p.share = shot.Club.Length / h.tee.Reach(golf.Tee)
+	goes := shot.Club.Length
+	if own && planned && shot.Club == advice.Straight().Club {
+		goes = min(reach, h.tee.Target(golf.Tee, h.fromTee.m.picture.Length))
+	}
+	goes = min(goes, reach)
+	p.heading = heading(Point{}, h.fromTee.m.onLine(Point{}, goes)) + side/goes
+	p.share = goes / reach
 	return p
 }
 

@@ -47,8 +47,8 @@ func TestRoundsOnAPictureCostWhatAimsSay(t *testing.T) {
 			advice := h.TeeShots(h.Clubs())
 			best, straight = advice.Best().Best.Cost-adds, advice.Straight().Straight.Cost-adds
 		}
-		planned, one := played(t, 90, p, h.Playing(true), 20000)
-		plain, other := played(t, 90, p, h.Playing(false), 20000)
+		planned, one := played(t, 90, p, h.Playing(true, nil), 20000)
+		plain, other := played(t, 90, p, h.Playing(false, nil), 20000)
 		t.Logf("%g yd: planned %.3f ± %.3f, said %.3f; straight %.3f ± %.3f, said %.3f", p.Length, planned, one, best, plain, other, straight)
 		if planned < best-3*one-.01 || planned > best+.15 {
 			t.Errorf("%g yd: planned %.3f ± %.3f, said %.3f", p.Length, planned, one, best)
@@ -64,9 +64,37 @@ func TestRoundsOnAPictureCostWhatAimsSay(t *testing.T) {
 func TestRoundsWithoutRows(t *testing.T) {
 	p := Picture{Par: 4, Length: 432}
 	plain, one := played(t, 90, p, nil, 20000)
-	drawn, other := played(t, 90, p, laidOut(t, 90, p).Playing(false), 20000)
+	drawn, other := played(t, 90, p, laidOut(t, 90, p).Playing(false, nil), 20000)
 	if math.Abs(plain-drawn) > 3*math.Hypot(one, other)+.05 {
 		t.Errorf("%.3f ± %.3f without a picture, %.3f ± %.3f on one without rows", plain, one, drawn, other)
 	}
 	t.Logf("%.3f ± %.3f without a picture, %.3f ± %.3f on one without rows", plain, one, drawn, other)
+}
+
+// onTheLine plays a hole with every ball that comes down more than 30 yd from the hole
+// moved to the centre line, as far from the hole as it was and in the lie that it had.
+type onTheLine struct{ playing }
+
+func (p onTheLine) End(from, to golfer.Place) golfer.End {
+	end := p.playing.End(from, to)
+	if yd := Point(end.At).Distance(p.hole.fromTee.hole); end.Lie != golf.Green && !end.Again && yd > golf.MaxShortSided.Yards() {
+		end.At = golfer.Place(p.hole.Short(yd, 0))
+	}
+	return end
+}
+
+// What rounds on a picture cost above what aims say is the place beside the line: with
+// every next stroke played from the line, as aims take it, they cost the same within
+// .03 and three standard errors.
+func TestWhatRoundsCostMoreIsThePlaceBesideTheLine(t *testing.T) {
+	for _, p := range []Picture{dogleg(), corridor(Zone{Out, -inf, inf, 25, inf}), corridor(Zone{Trees, -inf, inf, 22, inf})} {
+		h := laidOut(t, 90, p)
+		said := h.TeeShots(h.Clubs()).Best().Best.Cost - h.adds(golf.Tee, golf.Yards.Of(p.Length))
+		there, one := played(t, 90, p, h.Playing(true, nil), 20000)
+		line, other := played(t, 90, p, onTheLine{h.Playing(true, nil).(playing)}, 20000)
+		t.Logf("%g yd: said %.3f; as the balls lie %.3f ± %.3f, from the line %.3f ± %.3f", p.Length, said, there, one, line, other)
+		if math.Abs(line-said) > 3*other+.03 {
+			t.Errorf("%g yd: from the line %.3f ± %.3f, said %.3f", p.Length, line, other, said)
+		}
+	}
 }

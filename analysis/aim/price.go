@@ -6,13 +6,6 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// The farthest an aim may be from the middle or the flag for its cost to be asked for,
-// in yards.
-const (
-	MaxAimSide = farthest
-	MaxAimLong = 30 // beyond the flag or short of it
-)
-
 // TeeAim is what the aim with the club at place i costs, so many yards right of the
 // middle. It is worked out as TeeShots works out those of the same clubs.
 func (h *Hole) TeeAim(clubs []Club, i int, side float64) Aim {

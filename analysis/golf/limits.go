@@ -18,6 +18,7 @@ const (
 	MaxTeeClubs                = 7       // clubs for the tee in a bag
 	MinClubYards, MaxClubYards = 60, 400 // length of one of them, in yards
 	MinBendYards, MaxBendYards = 1, 60   // by which its ball ends beside its aim
+	MaxAimSide, MaxAimLong     = 60, 30  // yards of an aim beside the middle or the flag, and beyond it
 	MaxRangeText               = 8000    // bytes of the balls of a session on the range
 
 	MinRating, MaxRating         = 20, 90  // course rating of a whole course

@@ -19,6 +19,7 @@ const (
 	MaxNote  = 4000 // a note, or an answer to one
 
 	MaxConditions = 300 // weather and greens of a round
+	MaxHoleNote   = 500 // what a coach says of a hole
 	MaxPractice   = 200 // what to practise, and what came of it
 	MaxAddress    = 200 // an e-mail address
 )

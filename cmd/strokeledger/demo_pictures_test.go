@@ -32,7 +32,7 @@ func roundsOn(t *testing.T, e *analysis.Engine, level float64, planned bool, rou
 	if err != nil {
 		t.Fatal(err)
 	}
-	drawn, err := e.Drawn(analysis.TargetsGolfer(level), harrowFen, pictures, planned)
+	drawn, err := e.Drawn(analysis.DrawnInput{As: analysis.TargetsGolfer(level), Card: harrowFen, Pictures: pictures, Planned: planned})
 	if err != nil {
 		t.Fatal(err)
 	}

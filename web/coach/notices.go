@@ -19,12 +19,15 @@ type Notice struct {
 	Whose paths.Whose
 	Round golf.RoundID // 0 for none
 	Note  int64        // 0 for none
-	What  string       // a practice, a target or a day; may be empty
+	What  string       // a practice, a target, a day or a hole; may be empty
 	At    time.Time
 	New   bool // not read before
 
 	Practice int64     // 0 for none
 	Day      golf.Date // for which late practice was set; zero for none
+
+	Course golf.CourseID // of a hole; 0 for none
+	Hole   int
 }
 
 // NoticesPage lists what the reader was told.
@@ -100,6 +103,8 @@ func (n Notice) row() NoticeRow {
 		r.Text, r.At = fmt.Sprintf("has accepted the round that you entered: %s.", n.What), n.Whose.Rounds()
 	case "walkout":
 		r.Text, r.At = fmt.Sprintf("has declined the round that you entered: %s.", n.What), n.Whose.WalkedRounds()
+	case "hole_advice", "hole_taken", "hole_declined":
+		n.hole(&r)
 	case "arranged":
 		r.Text, r.At = fmt.Sprintf("has arranged a lesson: %s.", n.What), n.Whose.NextLesson()
 	case "moved":
@@ -110,6 +115,21 @@ func (n Notice) row() NoticeRow {
 		n.access(&r)
 	}
 	return r
+}
+
+// hole words a notice about a hole, and leads to its plan.
+func (n Notice) hole(r *NoticeRow) {
+	if r.At = n.Whose.Play(); n.Hole != 0 {
+		r.At = n.Whose.HolePlan(n.Course, n.Hole, "") + "#advice"
+	}
+	switch n.Kind {
+	case "hole_advice":
+		r.Text = fmt.Sprintf("says something of %s.", n.What)
+	case "hole_taken":
+		r.Text = fmt.Sprintf("has taken what you proposed for %s.", n.What)
+	default:
+		r.Text = fmt.Sprintf("keeps the best aim on %s instead of what you proposed.", n.What)
+	}
 }
 
 // late says which day has passed; it stays true when the practice is done afterwards.

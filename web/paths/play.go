@@ -56,6 +56,16 @@ func (w Whose) HolePlan(id golf.CourseID, hole int, flag string) string {
 	return at
 }
 
+// HoleAdvice is where a coach says something of a hole, or proposes a club and an aim.
+func (w Whose) HoleAdvice(id golf.CourseID, hole int) string {
+	return w.HolePlan(id, hole, "") + "/advice"
+}
+
+// AnswerAdvice is where the player takes or declines such a proposal.
+func (w Whose) AnswerAdvice(id golf.CourseID, hole int) string {
+	return w.HoleAdvice(id, hole) + "/answer"
+}
+
 // Bag is the clubs of a player, with the balls hit on the range.
 func (w Whose) Bag() string { return w.at("/bag") }
 

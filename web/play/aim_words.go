@@ -41,25 +41,28 @@ func (m measure) ofMiddle(yd float64) string {
 }
 
 // ofFlag is an aim at the green: 4 yd right of the flag and 3 short.
-func (m measure) ofFlag(a aim.Aim) string {
+func (m measure) ofFlag(a aim.Aim) string { return m.byFlag(a.Side, a.Long) }
+
+// byFlag is a place by the flag: 4 yd right of the flag and 3 short.
+func (m measure) byFlag(side, long float64) string {
 	depth := ""
-	if !m.none(a.Long) {
-		depth = map[bool]string{true: "short", false: "long"}[a.Long < 0]
+	if !m.none(long) {
+		depth = map[bool]string{true: "short", false: "long"}[long < 0]
 	}
 	switch {
-	case m.none(a.Side) && depth == "":
+	case m.none(side) && depth == "":
 		return "at the flag"
-	case m.none(a.Side):
-		return m.distance(a.Long) + " " + depth + " of the flag"
+	case m.none(side):
+		return m.distance(long) + " " + depth + " of the flag"
 	case depth == "":
-		return m.side(a.Side) + " of the flag"
+		return m.side(side) + " of the flag"
 	default:
-		return m.side(a.Side) + " of the flag and " + m.number(a.Long) + " " + depth
+		return m.side(side) + " of the flag and " + m.number(long) + " " + depth
 	}
 }
 
 // strokes is a cost with two decimals.
-func strokes(x float64) string { return fmt.Sprintf("%.2f", x) }
+func strokes(x float64) string { return strings.Replace(fmt.Sprintf("%.2f", x), "-", words.Minus, 1) }
 
 // printedStep is what is printed of a cost.
 func printedStep(x float64) float64 { return math.Round(x*100) / 100 }

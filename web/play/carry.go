@@ -62,14 +62,10 @@ func carryLine(m measure, in RoundInput, h golf.CardHole) CarryLine {
 	if !known {
 		return l
 	}
-	l.Matters, l.Safe = matters(savedOf(plan)), safe(plan)
-	side, long := 0.0, 0.0
-	if a := plan.Advice.Approach; a != nil {
-		side, long = a.Best.Side, a.Best.Long
-	} else {
-		best := plan.Advice.Best()
-		l.Club, side = best.Club.Name, best.Best.Side
-	}
+	l.Matters, l.Safe = counts(plan), safe(plan)
+	stands := plan.Stands()
+	side, long := stands.Aim.Side, stands.Aim.Long
+	l.Club = stands.Club
 	if !l.Matters {
 		side, long = 0, 0
 		l.Club, _ = straightAimed(plan)

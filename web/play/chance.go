@@ -3,7 +3,9 @@ package play
 import (
 	"fmt"
 	"math"
+	"slices"
 
+	"strokeledger/analysis/aim"
 	"strokeledger/analysis/forecast"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
@@ -23,6 +25,7 @@ type ChanceInput struct {
 	Target  float64     // of 18 holes
 	As      form.Number // level of the parts of the game that are tried; the target where none was asked for
 	Drawn   int         // how many holes are drawn
+	Clubs   []aim.Club  // for the tee, among which the plan's aims choose
 	Planned bool        // the plan's aims are played
 	Working bool        // it is being worked out
 	Two     [2]string   // changes that the reader asked for together, by their names
@@ -131,7 +134,7 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	target := scoreOf(in.Chance.Target)
 	page.Title, page.Here = "Chance of "+target, layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. A bad shot makes the next one harder only by where it leaves the ball: who presses after a mistake makes more doubles than these rounds show. The range comes from drawing the rounds anew, whole rounds at a time."
+	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. A bad shot makes the next one harder only by where it leaves the ball: who presses after a mistake makes more doubles than these rounds show. The range comes from drawing the rounds anew, whole rounds at a time." + in.clubsSaid()
 	if in.Working {
 		target = scoreOf(in.Target)
 	}
@@ -158,6 +161,17 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	p.asked(in)
 	p.Takes = in.takes()
 	return p
+}
+
+// clubsSaid says which clubs the plan's aims choose among; empty where no hole is drawn.
+func (in ChanceInput) clubsSaid() string {
+	if in.Drawn == 0 {
+		return ""
+	}
+	if !slices.ContainsFunc(in.Clubs, func(c aim.Club) bool { return c.Own || c.Pattern.Known() || c.Pattern.Side != 0 }) {
+		return " The plan’s aims choose among clubs with the lengths and patterns of the level."
+	}
+	return " The plan’s aims choose among the clubs of the bag and allow for where their balls end. How far the longest goes, and how wide balls spread, is the level’s: it comes of rounds played with these clubs, and holds both already."
 }
 
 func scoreOf(x float64) string { return fmt.Sprintf("%.0f", math.Floor(x+.5)) }

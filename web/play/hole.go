@@ -7,6 +7,7 @@ import (
 	"strokeledger/analysis/aim"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
@@ -30,6 +31,8 @@ type HoleInput struct {
 	Flag     string        // the place of the flag; empty for the middle
 	Approach *aim.Approach // at that flag; nil for the plan's
 	Shapes   []ShapedAim
+	Advice   []Advised        // what coaches say of the hole
+	Form     *form.HoleAdvice // what a coach typed; nil for what is kept
 }
 
 // ShapedAim is the best aim with the best club when the ball is bent on purpose.
@@ -51,6 +54,7 @@ type HolePage struct {
 	InWords  []string
 	Tee      *TeeView // nil for a par 3, and for a hole that is not drawn
 	Approach *ApproachView
+	Advice   *AdviceView       // nil for nothing
 	Around   []components.Link // the holes before and after
 }
 
@@ -85,13 +89,14 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	page.Foot = "Costs are strokes to hole out, on average, for " + in.golfer() + ", whatever one ball does. Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee."
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Name), At: in.at(), Drawn: in.Drawn,
 		Sub: subLinks(in.Whose, in.Course, ""), Draw: components.Link{Name: "Change the drawing", At: paths.Picture(in.Course, in.Hole.Number)}, Around: around(in)}
+	m := measure{in.Unit}
+	p.Advice = newAdviceView(m, in)
 	if !in.Drawn {
 		p.Lede, p.Draw.Name = "This hole is not drawn yet, so there is nothing to aim away from.", "Draw it in a minute"
 		return p
 	}
 	p.Thin = thinAs(in.As, in.Target)
 	p.InWords = InWords(in.Picture)
-	m := measure{in.Unit}
 	approach := in.approach()
 	if in.Plan.Advice.Approach == nil {
 		p.Tee = newTeeView(m, in)

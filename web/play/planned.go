@@ -77,7 +77,7 @@ func (p *PlannedPage) rows(in PlannedInput) {
 	for _, h := range in.Round.Holes {
 		plan, known := in.Plans[h.Number]
 		switch {
-		case !known || savedOf(plan) == 0:
+		case !known || !counts(plan):
 			continue
 		case h.Par != plan.Hole.Par || math.Abs(float64(h.Length()-plan.Hole.Length)) > float64(cardsApart):
 			others++
@@ -109,7 +109,7 @@ func (p *PlannedPage) rows(in PlannedInput) {
 
 // costOf is what a club costs on average above the plan, as it is printed.
 func costOf(c analysis.TeeChoice) float64 {
-	return saved(c.With.Straight.Cost, c.Plan.Advice.Best().Best.Cost)
+	return saved(c.With.Straight.Cost, c.Plan.Stands().Aim.Cost)
 }
 
 func plannedRow(m measure, in PlannedInput, c analysis.TeeChoice) PlannedRow {

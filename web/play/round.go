@@ -30,6 +30,7 @@ type RoundInput struct {
 	Plans  map[int]analysis.HolePlan // of those that are worked out
 
 	Compare []components.Link // rounds that can be compared with it
+	Advice  map[int][]Advised // what coaches say of its holes
 }
 
 // RoundPage is the plan of a round, with the card to carry.
@@ -52,6 +53,8 @@ type RoundPage struct {
 	Draw     string            // where holes are drawn
 	Empty    bool              // no hole is drawn
 	Compare  []components.Link // rounds that can be compared with the plan
+	Said     []Said            // what coaches say of its holes
+	Taken    string            // where the plan is a coach's proposal; empty for nowhere
 	own      bool              // it is the reader's own
 }
 
@@ -95,7 +98,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, Compare: in.Compare, own: in.Whose.Own}
 	p.At = in.at()
 	m := measure{in.Unit}
-	p.Card = newCarryCard(m, in)
+	p.Card, p.Said = newCarryCard(m, in), said(m, in)
 	if p.Empty {
 		p.Lede = "No hole of this course is drawn yet, so there is nothing to plan."
 		return p
@@ -106,6 +109,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	p.Thin = thinAs(in.As, in.Target)
 	p.lines(m, in)
 	p.first(m, in)
+	p.Taken = takenSaid(in)
 	return p
 }
 
@@ -127,27 +131,32 @@ func (in RoundInput) at() string {
 }
 
 // savedOf is what the plan of a hole saves, as it is printed: nothing where the aim
-// does not matter, since the plan is then as good as any.
+// does not matter, since the plan is then as good as any. What the player took of a
+// coach saves what it saves, even if that is less than nothing.
 func savedOf(plan analysis.HolePlan) float64 {
 	gain := 0.0
 	if a := plan.Advice.Approach; a != nil {
-		gain = saved(a.Flag.Cost, a.Best.Cost)
+		gain = saved(a.Flag.Cost, plan.Stands().Aim.Cost)
 	} else {
-		gain = saved(plan.Advice.Straight().Straight.Cost, plan.Advice.Best().Best.Cost)
+		gain = saved(plan.Advice.Straight().Straight.Cost, plan.Stands().Aim.Cost)
 	}
-	if !matters(gain) {
+	if !matters(gain) && plan.Taken == nil {
 		return 0
 	}
 	return gain
 }
 
+// counts reports whether the plan of a hole is to be kept: it saves something, or the
+// player took it of a coach.
+func counts(plan analysis.HolePlan) bool { return plan.Taken != nil || matters(savedOf(plan)) }
+
 // aimed is the club and the aim of a plan in words.
 func aimed(m measure, plan analysis.HolePlan) (club, where string) {
-	if a := plan.Advice.Approach; a != nil {
-		return "", m.ofFlag(a.Best)
+	stands := plan.Stands()
+	if plan.Advice.Approach != nil {
+		return "", m.ofFlag(stands.Aim)
 	}
-	best := plan.Advice.Best()
-	return best.Club.Name, m.side(best.Best.Side)
+	return stands.Club, m.side(stands.Aim.Side)
 }
 
 // straightAimed is what is as good where the aim does not matter.
@@ -213,7 +222,7 @@ func (p *RoundPage) lines(m measure, in RoundInput) {
 }
 
 func (l *PlanLine) fill(m measure, plan analysis.HolePlan, gain, largest float64) {
-	l.Matters = matters(gain)
+	l.Matters = counts(plan)
 	club, where := aimed(m, plan)
 	if !l.Matters {
 		club, where = straightAimed(plan)
@@ -241,53 +250,22 @@ func (p *RoundPage) first(m measure, in RoundInput) {
 		p.First = append(p.First, planFirst(m, in, plan))
 	}
 	p.Lede = roundLede(order, total, in.Drawn)
+	if printedStep(total) < 0 {
+		p.Lede = fmt.Sprintf("With what a coach proposes, the plan costs %s a round more than the longest club down the middle.", words.StrokeCount(-total))
+	}
 }
 
 func planFirst(m measure, in RoundInput, plan analysis.HolePlan) PlanFirst {
 	club, where := aimed(m, plan)
 	f := PlanFirst{Saves: strokes(savedOf(plan)), Hole: components.Link{Name: fmt.Sprintf("Hole %d", plan.Hole.Number), At: in.Whose.HolePlan(in.Course, plan.Hole.Number, "")}}
-	if club != "" {
+	switch {
+	case club != "":
 		f.Aim, f.Why = club+", "+where+".", teeAside(m, plan.Advice)
-		return f
+	default:
+		f.Aim, f.Why = where+".", trouble(plan.Advice.Approach.Best.Shares, plan.Advice.Approach.Flag.Shares)
 	}
-	f.Aim = where + "."
-	f.Why = trouble(plan.Advice.Approach.Best.Shares, plan.Advice.Approach.Flag.Shares)
+	if plan.Taken != nil {
+		f.Why = "As a coach proposes."
+	}
 	return f
-}
-
-// roundLede is the sentence of the round.
-func roundLede(order []analysis.HolePlan, total float64, drawn int) string {
-	if len(order) == 0 {
-		return fmt.Sprintf("On the %s no aim matters: play the longest club down the middle, and at the flag.", words.SpelledPlural(drawn, "drawn hole", "drawn holes"))
-	}
-	text := fmt.Sprintf("The plan saves %s a round.", words.StrokeCount(total))
-	sum, few := 0.0, 0
-	for few < len(order) && sum < total/2 {
-		sum += savedOf(order[few])
-		few++
-	}
-	var holes []string
-	for _, plan := range order[:few] {
-		holes = append(holes, "the "+ordinal(plan.Hole.Number))
-	}
-	if few == 1 {
-		return text + " Half of it or more comes from " + holes[0] + "."
-	}
-	return text + fmt.Sprintf(" Half of it comes from %s: %s.", words.SpelledPlural(few, "hole", "holes"), words.List(holes))
-}
-
-// ordinal writes the number of a hole as it is said.
-func ordinal(n int) string {
-	end := "th"
-	if n < 11 || n > 13 {
-		switch n % 10 {
-		case 1:
-			end = "st"
-		case 2:
-			end = "nd"
-		case 3:
-			end = "rd"
-		}
-	}
-	return fmt.Sprintf("%d%s", n, end)
 }

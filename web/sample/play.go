@@ -135,11 +135,12 @@ func holePlanPages() []Page {
 	flagged.Approach = must(engineOf.Aim(analysis.AimInput{Picture: flagged.Picture, Flag: play.FlagAt(flagged.Picture, flagged.Flag), As: as})).Approach
 	metres := in(own, few, sixth, sixthRows, nil)
 	metres.Unit = golf.Metres
-	return []Page{
-		page("full", full), page("flag", flagged), page("short-hole", in(own, as, fourteenth, fourteenthRows, nil)), page("no-matter", in(own, as, sixth, easyRows, nil)),
+	short := in(own, as, fourteenth, fourteenthRows, nil)
+	return append(advisedHoles(full, short, coach), []Page{
+		page("full", full), page("flag", flagged), page("short-hole", short), page("no-matter", in(own, as, sixth, easyRows, nil)),
 		page("few-rounds", metres), page("coach", coach),
 		page("not-drawn", play.HoleInput{Whose: own, Course: 3, Name: "Harrow Fen, white", Holes: []int{6}, Hole: sixth, As: as, Target: 79, Unit: golf.Yards}),
-	}
+	}...)
 }
 
 // sampleBag is a bag with balls from the range.

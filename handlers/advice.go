@@ -1,0 +1,140 @@
+package handlers
+
+import (
+	"errors"
+	"fmt"
+	"net/http"
+	"strconv"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
+	"strokeledger/db"
+	"strokeledger/web/form"
+	"strokeledger/web/play"
+)
+
+// advised reads what coaches say of the holes of a course, by hole, with what their
+// proposals cost the player. Those of other holes than one are left out, unless that
+// is 0; without one, only what was taken has its cost.
+func (s *server) advised(r *http.Request, p playing, only int) (map[int][]play.Advised, error) {
+	kept, err := s.store.Advice(r.Context(), me(r).ID, p.about.player.ID, p.course.ID)
+	all := map[int][]play.Advised{}
+	for _, a := range kept {
+		if only != 0 && a.Hole != only {
+			continue
+		}
+		to := play.Advised{ID: a.ID, Coach: a.Coach, Mine: a.CoachID != nil && *a.CoachID == me(r).ID, Day: golf.DateOf(a.WrittenAt.In(s.zoneOf(me(r)))), Note: a.Note, Proposes: a.Proposes,
+			Club: a.Club, Side: a.SideYd, Long: a.LongYd, Taken: a.Answer == db.AdviceTaken, Declined: a.Answer == db.AdviceDeclined}
+		if a.Proposes && (only != 0 || to.Taken) {
+			if to.Price, err = s.priced(r, p, a); err != nil {
+				return nil, err
+			}
+		}
+		all[a.Hole] = append(all[a.Hole], to)
+	}
+	return all, err
+}
+
+// priced is what a proposal costs the player; nil where it is not known, since the hole
+// is not drawn or the club is none of the player's.
+func (s *server) priced(r *http.Request, p playing, a db.HoleAdvice) (*analysis.TakenAim, error) {
+	hole, err := cardHole(p.course, a.Hole)
+	if err != nil {
+		return nil, nil // it is no longer on the card
+	}
+	picture, drawn := play.PictureOf(hole, p.files[a.Hole])
+	of := analysis.OtherAim{Club: a.Club, Side: a.SideYd, Long: a.LongYd}
+	if !drawn || (a.Club == "") != (hole.Par == golf.MinPar) {
+		return nil, nil
+	}
+	taken, err := workOut(r.Context(), s.worked, p.key("price", hole, of), func() (analysis.TakenAim, error) {
+		return s.engine.Price(analysis.AimInput{Picture: picture, As: p.as, Clubs: p.clubs}, of)
+	})
+	switch {
+	case errors.Is(err, golf.ErrNotFound):
+		return nil, nil
+	case err != nil:
+		return nil, err
+	}
+	return &taken, nil
+}
+
+// takenOn is the club and aim that the player took on a hole in place of the best; nil
+// for none.
+func takenOn(all []play.Advised) *analysis.TakenAim {
+	for _, a := range all {
+		if a.Taken {
+			return a.Price
+		}
+	}
+	return nil
+}
+
+// advise keeps what a coach says of a hole, and tells the pupil.
+func (s *server) advise(w http.ResponseWriter, r *http.Request) error {
+	p, d, in, err := s.holeInput(r)
+	if err != nil {
+		return err
+	}
+	if p.about.pages.Own {
+		return golf.ErrNotFound
+	}
+	f := form.ParseHoleAdvice(r.Form, in.Unit, play.AdviceClubs(in))
+	if in.Form = &f; !f.Sound() {
+		return s.showHolePlan(w, r, http.StatusUnprocessableEntity, p, in)
+	}
+	a := db.HoleAdvice{CourseID: p.course.ID, Hole: d.hole.Number, Note: f.Note.Value, Proposes: f.Club.Value != "", SideYd: f.SideYards(), LongYd: f.LongYards()}
+	if a.Club = f.Club.Value; a.Club == form.AnAim {
+		a.Club = ""
+	}
+	changed, err := s.store.Advise(r.Context(), me(r).ID, p.about.player.ID, a)
+	if err != nil {
+		return err
+	}
+	if changed && (a.Note != "" || a.Proposes) {
+		s.tell(r, p.about.player.ID, p.noticeOf(db.NoticeHole, d.hole.Number))
+	}
+	return saved(w, r, p.about.pages.HolePlan(p.course.ID, d.hole.Number, ""), "advised")
+}
+
+// noticeOf is a notice about a hole.
+func (p playing) noticeOf(kind db.NoticeKind, hole int) db.Notice {
+	return db.Notice{Kind: kind, OfID: p.about.player.ID, What: fmt.Sprintf("hole %d, %s", hole, courseName(p.course)), CourseID: &p.course.ID, Hole: &hole}
+}
+
+// answerAdvice takes a coach's proposal into the player's plan, or declines it, and
+// tells the coach.
+func (s *server) answerAdvice(w http.ResponseWriter, r *http.Request) error {
+	about, err := s.subject(r)
+	if err != nil {
+		return err
+	}
+	d, err := s.ofDrawn(r)
+	if err == nil && !about.pages.Own {
+		err = golf.ErrNotFound
+	}
+	if err != nil {
+		return err
+	}
+	n, _ := strconv.ParseInt(r.FormValue("advice"), 10, 64) // what is no number is no advice
+	take, what, kind := r.FormValue("take") != "", "advice_declined", db.NoticeHoleDeclined
+	if take {
+		what, kind = "advice_taken", db.NoticeHoleTaken
+	}
+	a, err := s.store.AnswerAdvice(r.Context(), about.player.ID, d.course.ID, d.hole.Number, n, take)
+	if err != nil {
+		return err
+	}
+	s.tellCoach(r, about, a.CoachID, playing{about: about, course: d.course}.noticeOf(kind, d.hole.Number))
+	return saved(w, r, about.pages.HolePlan(d.course.ID, d.hole.Number, ""), what)
+}
+
+// tellCoach tells a coach whose account is there and who still has access.
+func (s *server) tellCoach(r *http.Request, about subject, coach *golf.PlayerID, n db.Notice) {
+	if coach == nil {
+		return
+	}
+	if _, err := s.store.Seen(r.Context(), *coach, about.player.ID); err == nil {
+		s.tell(r, *coach, n)
+	}
+}

@@ -1,0 +1,84 @@
+package handlers
+
+import (
+	"net/http"
+	"strings"
+	"testing"
+
+	"strokeledger/db/dbtest"
+)
+
+// A coach says something of a hole and proposes a club and an aim; the pupil hears of
+// it, sees what it costs, takes it into the plan and onto the card, and gives it up.
+func TestACoachAdvisesOnAHole(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.furnished()
+	pupil.drawsHoles()
+	const at, plan = "/players/1/play/1/holes/1", "/players/1/play/1"
+	coach.mustSee(coach.get(at), "A note and a proposal", `name="club"`, "Hybrid")
+	for _, wrong := range [][]string{{"side", "70", "to", "left", "club", "driver"}, {"club", "spoon"}, {"side", "6", "club", "driver"}} {
+		if a := coach.post(at+"/advice", wrong...); a.status != http.StatusUnprocessableEntity {
+			t.Errorf("%v: %d", wrong, a.status)
+		}
+	}
+	coach.mustSee(coach.post(at+"/advice", "note", "Left is dead.", "side", "6", "club", "driver"), "Left or right?", "Left is dead.</textarea>")
+	coach.mustSee(coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right"), "Saved. Your pupil sees it", "Proposes the hybrid, aim 6 yd right of the middle.", "Not answered yet.", `value="6"`)
+	coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right") // pressed twice
+	notices := pupil.get("/notices")
+	pupil.mustSee(notices, "says something of hole 1, Harrow Fen", `href="`+at+`#advice"`)
+	if n := strings.Count(notices.body, "says something of hole 1"); n != 1 {
+		t.Errorf("told %d times", n)
+	}
+	pupil.mustSee(pupil.get(at), "What your coach says", "Left is dead.", "It costs", "the best aim", "Take it into my plan", "Keep the best aim")
+	pupil.mustSee(pupil.get(plan), "What is said of its holes", "Left is dead. Proposes the hybrid, aim 6 yd right of the middle: not answered yet.")
+	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", "yes"), "It stands in your plan now, and on the card to carry.", "Taken: it stands in your plan and on the card.")
+	pupil.mustSee(pupil.patient(plan), "On the 1st the proposal of a coach stands.", "<b>Hybrid</b> 6 yd right")
+	pupil.mustSee(pupil.patient(plan+"/card"), "hybrid", "6 →")
+	coach.mustSee(coach.get("/notices"), "has taken what you proposed for hole 1, Harrow Fen")
+	coach.mustSee(coach.patient(plan), "<b>Hybrid</b> 6 yd right")
+	pupil.mustSee(pupil.get("/export/everything.json"), `"holes":[{"by":"coach","course":"Harrow Fen"`, `"answer":"taken"`)
+	pupil.post("/players/1/bag", "club-1", "driver", "length-1", "232")
+	pupil.mustSee(pupil.get(at), "The hybrid is not among the clubs for the tee any more")
+	pupil.mustSee(pupil.patient(plan), "taken, but its cost is not known, so the best aim stands")
+	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", ""), "The best aim stands in your plan.")
+	coach.mustSee(coach.get("/notices"), "keeps the best aim on hole 1, Harrow Fen")
+	if a := pupil.patient(plan); strings.Contains(a.body, "the proposal of a coach stands") {
+		t.Error("what was given up still stands")
+	}
+	coach.mustSee(coach.follows(at+"/advice", "note", "", "club", ""), "Saved.")
+	if a := pupil.get(at); strings.Contains(a.body, "What your coach says") {
+		t.Error("what was taken away is still there")
+	}
+}
+
+// On a par 3 an aim by the flag is proposed, and on a hole that is not drawn there is
+// a note alone. Nobody answers for another, nor what is not there.
+func TestAdviceWithoutAClub(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.furnished()
+	pupil.drawsHoles()
+	const short, bare = "/players/1/play/1/holes/2", "/players/1/play/1/holes/3"
+	coach.mustSee(coach.follows(short+"/advice", "club", "aim", "side", "5", "to", "right", "long", "3", "way", "short"), "Proposes an aim 5 yd right of the flag and 3 short.")
+	pupil.mustSee(pupil.follows(short+"/advice/answer", "advice", "1", "take", "yes"), "Taken:")
+	pupil.mustSee(pupil.patient("/players/1/play/1/card"), "5 → 3 ↓")
+	if a := coach.post(bare+"/advice", "club", "driver"); a.status != http.StatusUnprocessableEntity {
+		t.Errorf("a club on a hole that is not drawn: %d", a.status)
+	}
+	coach.follows(bare+"/advice", "note", "A long carry.")
+	pupil.mustSee(pupil.get(bare), "This hole is not drawn yet", "A long carry.")
+	for name, a := range map[string]answer{
+		"the coach answers": coach.post(short+"/advice/answer", "advice", "1", "take", "yes"), "a note is answered": pupil.post(bare+"/advice/answer", "advice", "2", "take", "yes"),
+		"nothing is answered": pupil.post(short+"/advice/answer", "advice", "x"), "the pupil advises": pupil.post(short+"/advice", "note", "x"),
+	} {
+		if a.status != http.StatusNotFound {
+			t.Errorf("%s: %d", name, a.status)
+		}
+	}
+	dbtest.Exec(t, s.url, `update course_holes set par = 4 where number = 2`)
+	pupil.mustSee(pupil.get(short), "The hole has another par now, so its cost is not known.")
+	pupil.follows("/coaching/end", "player", "1", "coach", "2", "sure", "yes")
+	pupil.mustSee(pupil.get(bare), "A long carry.")
+	if a := coach.get(bare); a.status != http.StatusNotFound {
+		t.Errorf("%d", a.status)
+	}
+}

@@ -1,0 +1,268 @@
+package play
+
+import (
+	"fmt"
+	"strings"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/components"
+	"strokeledger/web/form"
+	"strokeledger/web/words"
+)
+
+// Advised is what a coach says of a hole, with what the proposal costs the player.
+type Advised struct {
+	ID       int64
+	Coach    string // the coach's name
+	Mine     bool   // the reader wrote it
+	Day      golf.Date
+	Note     string // may be empty
+	Proposes bool
+	Club     string // empty on a par 3
+	Side     float64
+	Long     float64
+	Taken    bool
+	Declined bool
+	Price    *analysis.TakenAim // nil where it is not known
+}
+
+// AdviceView is what coaches say of a hole, and where a coach says it.
+type AdviceView struct {
+	Heading string
+	Cards   []AdviceCard
+	Form    *AdviceForm // nil for the player
+}
+
+// AdviceCard is what one coach says.
+type AdviceCard struct {
+	By       string // “Ines Moreno, 14 Sep 2026”
+	Note     string
+	Proposal string // in words; empty for none
+	Cost     string
+	State    string // what became of the proposal
+	AnswerAt string // empty where there is nothing to answer
+	ID       string
+	Take     string // button; empty when it is taken
+	Decline  string // button; empty when it is declined
+}
+
+// AdviceForm is where a coach writes.
+type AdviceForm struct {
+	At       string
+	Summary  components.Summary
+	Note     components.Area
+	Proposes bool // a club and an aim can be proposed: the hole is drawn
+	Club     components.Field
+	Clubs    []components.Choice
+	Side     components.Field
+	To       components.Field
+	Tos      []components.Choice
+	Flag     bool // the aim is by the flag, so that it may be long or short as well
+	Long     components.Field
+	Way      components.Field
+	Ways     []components.Choice
+}
+
+// newAdviceView makes the part of a hole's page; nil when there is nothing to show.
+func newAdviceView(m measure, in HoleInput) *AdviceView {
+	v := &AdviceView{Heading: "What your coach says"}
+	if !in.Whose.Own {
+		v.Heading, v.Form = "A note and a proposal", newAdviceForm(m, in)
+	}
+	for _, a := range in.Advice {
+		v.Cards = append(v.Cards, newAdviceCard(m, in, a))
+	}
+	if in.Whose.Own && len(v.Cards) == 0 {
+		return nil
+	}
+	return v
+}
+
+func newAdviceCard(m measure, in HoleInput, a Advised) AdviceCard {
+	c := AdviceCard{By: a.Coach + ", " + words.ShortDay(a.Day), Note: a.Note}
+	if !a.Proposes {
+		return c
+	}
+	c.Proposal, c.Cost = "Proposes "+a.aim(m)+".", a.cost(in.Plan, in.Drawn)
+	switch {
+	case a.Taken && in.Whose.Own:
+		c.State = "Taken: it stands in your plan and on the card."
+	case a.Taken:
+		c.State = "Taken: it stands in the plan."
+	case a.Declined && in.Whose.Own:
+		c.State = "Declined: the best aim stands in your plan."
+	case a.Declined:
+		c.State = "Declined."
+	case !in.Whose.Own:
+		c.State = "Not answered yet."
+	}
+	if in.Whose.Own && (a.Price != nil || a.Taken) {
+		c.AnswerAt, c.ID = in.Whose.AnswerAdvice(in.Course, in.Hole.Number), fmt.Sprint(a.ID)
+		if !a.Taken {
+			c.Take = "Take it into my plan"
+		}
+		if !a.Declined {
+			c.Decline = "Keep the best aim"
+		}
+	}
+	return c
+}
+
+// aim is the proposal in words: hybrid, aim 6 yd right of the middle.
+func (a Advised) aim(m measure) string {
+	if a.Club == "" {
+		return "an aim " + m.byFlag(a.Side, a.Long)
+	}
+	return "the " + a.Club + ", " + m.ofMiddle(a.Side)
+}
+
+// cost sets a proposal beside the best aim, as both are printed.
+func (a Advised) cost(plan analysis.HolePlan, drawn bool) string {
+	switch {
+	case !drawn:
+		return "The hole is not drawn any more, so its cost is not known."
+	case a.Price == nil && (a.Club == "") != (plan.Advice.Approach != nil):
+		return "The hole has another par now, so its cost is not known."
+	case a.Price == nil:
+		return fmt.Sprintf("The %s is not among the clubs for the tee any more, so its cost is not known.", a.Club)
+	}
+	plan.Taken = nil
+	best := plan.Stands().Aim.Cost
+	more := saved(a.Price.Aim.Cost, best)
+	text := fmt.Sprintf("It costs %s on average, the best aim %s", strokes(a.Price.Aim.Cost), strokes(best))
+	switch {
+	case more > 0:
+		return fmt.Sprintf("%s: %s more.", text, strokes(more))
+	case more < 0:
+		return fmt.Sprintf("%s: %s less.", text, strokes(-more))
+	default:
+		return text + ": the same."
+	}
+}
+
+// newAdviceForm makes the form of a coach.
+func newAdviceForm(m measure, in HoleInput) *AdviceForm {
+	f := in.form(m.unit)
+	v := &AdviceForm{At: in.Whose.HoleAdvice(in.Course, in.Hole.Number), Proposes: in.Drawn, Flag: in.Plan.Advice.Approach != nil}
+	v.Note = components.FilledArea(components.Area{Name: "note", ID: "advice-note", Label: "Note", Hint: fmt.Sprintf("At most %d letters. The pupil reads it here and on the plan of the round.", golf.MaxHoleNote)}, f.Note)
+	from, unit := "the middle", m.unit.String()
+	v.Clubs = []components.Choice{{Value: "", Name: "Nothing", Chosen: f.Club.Value == ""}}
+	if v.Flag {
+		from = "the flag"
+	}
+	for _, c := range AdviceClubs(in) {
+		name := capital(c)
+		if c == form.AnAim {
+			name = "An aim"
+		}
+		v.Clubs = append(v.Clubs, components.Choice{Value: c, Name: name, Chosen: f.Club.Value == c})
+	}
+	v.Club = components.Filled(components.Field{Name: "club", Label: "Propose"}, f.Club)
+	v.Side = components.Filled(components.Field{Name: "side", Label: fmt.Sprintf("From %s, %s", from, unit), Mode: "numeric", Hint: "Empty for none."}, f.Side)
+	v.To = components.Filled(components.Field{Name: "to", Label: "Which side"}, f.To)
+	v.Long = components.Filled(components.Field{Name: "long", Label: "Long or short, " + unit, Mode: "numeric", Hint: "Empty for neither."}, f.Long)
+	v.Way = components.Filled(components.Field{Name: "way", Label: "Which way"}, f.Way)
+	v.Tos, v.Ways = picks(f.To.Value, "left", "right"), picks(f.Way.Value, "short", "long")
+	fields := []components.Field{v.Note.Field(), v.Club, v.Side, v.To}
+	if v.Flag {
+		fields = append(fields, v.Long, v.Way)
+	}
+	v.Summary = components.Summed(fields...)
+	return v
+}
+
+// picks are choices by name, and none.
+func picks(chosen string, all ...string) []components.Choice {
+	list := []components.Choice{{Name: "–", Chosen: chosen == ""}}
+	for _, name := range all {
+		list = append(list, components.Choice{Value: name, Name: capital(name), Chosen: name == chosen})
+	}
+	return list
+}
+
+// form is what the coach typed, or what is kept of it.
+func (in HoleInput) form(unit golf.Unit) form.HoleAdvice {
+	if in.Form != nil {
+		return *in.Form
+	}
+	for _, a := range in.Advice {
+		if a.Mine {
+			club := a.Club
+			if a.Proposes && club == "" {
+				club = form.AnAim
+			}
+			return form.HoleAdviceOf(a.Note, club, a.Side, a.Long, unit)
+		}
+	}
+	return form.HoleAdvice{}
+}
+
+// AdviceClubs are the clubs that can be proposed on a hole; on a par 3 an aim alone,
+// and nothing where the hole is not drawn.
+func AdviceClubs(in HoleInput) []string {
+	switch {
+	case !in.Drawn:
+		return nil
+	case in.Plan.Advice.Approach != nil:
+		return []string{form.AnAim}
+	}
+	var all []string
+	for _, c := range in.Plan.Advice.Clubs {
+		all = append(all, c.Club.Name)
+	}
+	return all
+}
+
+// Said is what coaches say of one hole, on the plan of the round.
+type Said struct {
+	Hole components.Link
+	Text string
+}
+
+// said lists what coaches say of the holes of a course.
+func said(m measure, in RoundInput) []Said {
+	var all []Said
+	for _, h := range in.Card {
+		for _, a := range in.Advice[h.Number] {
+			all = append(all, Said{components.Link{Name: fmt.Sprintf("Hole %d", h.Number), At: in.Whose.HolePlan(in.Course, h.Number, "") + "#advice"}, a.said(m)})
+		}
+	}
+	return all
+}
+
+// said is a note and what is proposed, in words.
+func (a Advised) said(m measure) string {
+	parts := nonEmpty(a.Note)
+	if a.Proposes {
+		state := "not answered yet"
+		switch {
+		case a.Taken && a.Price == nil:
+			state = "taken, but its cost is not known, so the best aim stands"
+		case a.Taken:
+			state = "taken"
+		case a.Declined:
+			state = "declined"
+		}
+		parts = append(parts, fmt.Sprintf("Proposes %s: %s.", a.aim(m), state))
+	}
+	return strings.Join(parts, " ") + " " + a.Coach + ", " + words.ShortDay(a.Day) + "."
+}
+
+// takenSaid says of which holes the plan is not the best aim; empty for none.
+func takenSaid(in RoundInput) string {
+	var holes []string
+	more := 0.0
+	for _, h := range in.Card {
+		if plan, known := in.Plans[h.Number]; known && plan.Taken != nil {
+			holes = append(holes, fmt.Sprintf("the %s", ordinal(h.Number)))
+			best := plan
+			best.Taken = nil
+			more += saved(plan.Taken.Aim.Cost, best.Stands().Aim.Cost)
+		}
+	}
+	if len(holes) == 0 {
+		return ""
+	}
+	return fmt.Sprintf("On %s the proposal of a coach stands. Together the best aims there would cost %s less.", words.List(holes), strokes(more))
+}

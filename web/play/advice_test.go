@@ -1,0 +1,61 @@
+package play
+
+import (
+	"strings"
+	"testing"
+
+	"strokeledger/analysis"
+	"strokeledger/analysis/aim"
+	"strokeledger/analysis/golf"
+	"strokeledger/web/layout"
+	"strokeledger/web/paths"
+)
+
+// planCosting is a plan of a par 4 whose best aim and straight driver cost so much.
+func planCosting(hole int, best, straight float64) analysis.HolePlan {
+	return analysis.HolePlan{Hole: golf.CardHole{Number: hole, Par: 4, Length: 400 * golf.Yard}, Drawn: true, Advice: aim.Advice{Clubs: []aim.TeeShot{
+		{Club: aim.Club{Name: "driver", Length: 230}, Best: aim.Aim{Side: 5, Cost: best}, Straight: aim.Aim{Cost: straight}}}}}
+}
+
+// A proposal stands beside the best aim with the difference of what is printed.
+func TestAProposalIsSetBesideTheBestAim(t *testing.T) {
+	for cost, want := range map[float64]string{4.456: "It costs 4.46 on average, the best aim 4.40: 0.06 more.", 4.404: "It costs 4.40 on average, the best aim 4.40: the same.", 4.389: "It costs 4.39 on average, the best aim 4.40: 0.01 less."} {
+		a := Advised{Proposes: true, Club: "hybrid", Price: &analysis.TakenAim{Club: "hybrid", Aim: aim.Aim{Cost: cost}}}
+		if got := a.cost(planCosting(1, 4.404, 4.5), true); got != want {
+			t.Errorf("%g: %s", cost, got)
+		}
+	}
+}
+
+// What a player took stands in the plan, on the card, and in what is saved, even where
+// that is less than nothing; the sum of the page follows.
+func TestATakenProposalStandsInThePlan(t *testing.T) {
+	in := RoundInput{Whose: paths.Whose{Player: 1, Own: true}, Course: 3, Unit: golf.Yards, Drawn: 2, Plans: map[int]analysis.HolePlan{1: planCosting(1, 4.40, 4.50), 2: planCosting(2, 4.40, 4.41)}}
+	for _, n := range []int{1, 2} {
+		in.Card = append(in.Card, in.Plans[n].Hole)
+	}
+	page := NewRoundPage(layout.Page{}, in)
+	if l := page.Nines[0].Lines[1]; l.Matters || l.Saved != "0.00" || page.Saved != "0.10" || page.Taken != "" {
+		t.Errorf("%+v", page.Nines[0])
+	}
+	plan := in.Plans[2]
+	plan.Taken = &analysis.TakenAim{Club: "hybrid", Aim: aim.Aim{Side: -8, Cost: 4.45}}
+	in.Plans[2] = plan
+	page = NewRoundPage(layout.Page{}, in)
+	if l := page.Nines[0].Lines[1]; !l.Matters || l.Club != "Hybrid" || l.Aim != "8 yd left" || l.Saved != "−0.04" || l.Bar != "" {
+		t.Errorf("%+v", l)
+	}
+	if page.Saved != "0.06" || page.Nines[0].Saved != "0.06" || page.Lede != "The plan saves 0.1 strokes a round. Half of it or more comes from the 1st." {
+		t.Errorf("%s %s", page.Saved, page.Lede)
+	}
+	if l := page.Card.Nines[0].Lines[1]; l.Club != "hybrid" || l.Arrow != "← 8" || !l.Matters {
+		t.Errorf("%+v", l)
+	}
+	if want := "On the 2nd the proposal of a coach stands. Together the best aims there would cost 0.05 less."; page.Taken != want {
+		t.Errorf("%s", page.Taken)
+	}
+	delete(in.Plans, 1)
+	if page = NewRoundPage(layout.Page{}, in); !strings.HasPrefix(page.Lede, "With what a coach proposes, the plan costs") {
+		t.Errorf("%s", page.Lede)
+	}
+}
