@@ -16,7 +16,7 @@ func TestPhrases(t *testing.T) {
 	coach.mustSee(coach.follows("/coaching/phrases", "body", "Count to three."), "The phrase is kept.", "Count to three.")
 	coach.follows("/coaching/phrases", "body", "Count to three.")
 	page := coach.get("/players/1/lessons")
-	coach.mustSee(page, `name="phrase" value="1"`, `formaction="/players/1/notes#lesson"`, "phrases.js")
+	coach.mustSee(page, `name="phrase" value="1"`, `formaction="/players/1/notes#lesson"`, "/static/phrases.")
 	if n := strings.Count(page.body, `name="phrase"`); n != 1 {
 		t.Errorf("%d keys of one phrase", n)
 	}
