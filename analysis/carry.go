@@ -59,10 +59,23 @@ type CarryHalf struct {
 	PlaysTo  compare.PlaysTo
 }
 
-// CarryOver answers "does the drill carry over to the course?". A drill of somebody's
-// own and one without a mark have no part of the game to stand beside.
+// StandsBeside reports whether there are sessions enough of the drill to set it beside
+// the course. A drill of somebody's own and one without a mark have no part of the game
+// to stand beside.
+func (f DrillFor) StandsBeside() bool {
+	n := 0
+	for _, r := range f.Results {
+		if _, of := r.Made(); of > 0 {
+			n++
+		}
+	}
+	return !f.Own && !f.NoMark && n >= CarrySessions
+}
+
+// CarryOver answers "does the drill carry over to the course?", for a drill that
+// StandsBeside it.
 func (e *Engine) CarryOver(in CarryInput) (c Carry, err error) {
-	if in.Drill.Own || in.Drill.NoMark {
+	if !in.Drill.StandsBeside() {
 		return c, nil
 	}
 	for _, r := range in.Drill.Results {
@@ -71,9 +84,6 @@ func (e *Engine) CarryOver(in CarryInput) (c Carry, err error) {
 		}
 	}
 	n := len(c.Sessions)
-	if n < CarrySessions {
-		return Carry{}, nil
-	}
 	c.Enough, c.Part, c.Until = true, in.Drill.Part, c.Sessions[n/2-1].Day
 	if err := e.carryDrill(&c, in.Drill); err != nil {
 		return c, err

@@ -12,6 +12,7 @@ type Engine struct {
 	ladder compare.Ladder
 	golfer golfer.Parameters
 	levels levelsOfDrills
+	rows   rosterRows
 }
 
 // NewEngine makes what every answer needs.

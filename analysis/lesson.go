@@ -7,8 +7,13 @@ import (
 	"strokeledger/analysis/practice"
 )
 
-// LessonDrills is how many drills a group lesson has unless one is asked for.
-const LessonDrills = 3
+// LessonDrills is how many drills a group lesson has at most, and LessonTries how many
+// tries everybody has at each, or as many more as make whole sets. Our own choice: what
+// an hour holds.
+const (
+	LessonDrills = 3
+	LessonTries  = 20
+)
 
 // LessonDrill is something to practise together.
 type LessonDrill struct {
@@ -26,18 +31,21 @@ func (e *Engine) Lesson(players []Player, most int, name string) ([]LessonDrill,
 	if err != nil {
 		return nil, err
 	}
-	rows := lessonFor(games, name)
-	all := make([]LessonDrill, len(rows))
-	for i, row := range rows {
-		if all[i], err = e.lessonDrill(row, games); err != nil {
+	var all []LessonDrill
+	for _, row := range lessonFor(games, name) {
+		l, err := e.lessonDrill(row, games)
+		if err != nil {
 			return nil, err
+		}
+		if len(all) < LessonDrills && !slices.ContainsFunc(all, func(o LessonDrill) bool { return o.Drill.Key == l.Drill.Key }) {
+			all = append(all, l)
 		}
 	}
 	return all, nil
 }
 
-// lessonFor are the rows that a lesson is about: that of the name, or the dearest bands
-// of those named, or the dearest of all when nobody is.
+// lessonFor are the rows that a lesson may be about, the dearest first: that of the name,
+// or the bands in which somebody is named, or the dearest of all when nobody is.
 func lessonFor(games []*practice.Game, name string) []SharedRow {
 	var named, all []SharedRow
 	for _, row := range lessonRows() {
@@ -55,12 +63,12 @@ func lessonFor(games []*practice.Game, name string) []SharedRow {
 			all = append(all, row)
 		}
 	}
-	chosen, count := named, LessonDrills
+	slices.SortStableFunc(named, func(a, b SharedRow) int { return cmp.Compare(b.Much, a.Much) })
+	slices.SortStableFunc(all, func(a, b SharedRow) int { return cmp.Compare(b.Much, a.Much) })
 	if len(named) == 0 {
-		chosen, count = all, 1
+		return all[:min(1, len(all))]
 	}
-	slices.SortStableFunc(chosen, func(a, b SharedRow) int { return cmp.Compare(b.Much, a.Much) })
-	return chosen[:min(count, len(chosen))]
+	return named
 }
 
 // lessonDrill finds the drill of a row, and the mark of everybody.
@@ -83,7 +91,7 @@ func (e *Engine) lessonDrill(row SharedRow, games []*practice.Game) (LessonDrill
 		if err != nil {
 			return l, err
 		}
-		l.Marks = append(l.Marks, l.Drill.Mark(target, today))
+		l.Marks = append(l.Marks, practice.MarkOf(target, today, l.Drill.Sets(LessonTries)))
 	}
 	return l, nil
 }

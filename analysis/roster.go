@@ -27,17 +27,25 @@ type RosterRow struct {
 // to golf.MaxTarget are read as the nearer end.
 func (e *Engine) Roster(players []Player) ([]RosterRow, error) {
 	rows, faults := make([]RosterRow, len(players)), make([]error, len(players))
-	parallel.Do(len(players), func(i int) {
-		entered, days, err := e.decoded(players[i].Rounds)
-		if faults[i] = err; err != nil {
-			return
-		}
-		row := RosterRow{Form: e.ladder.Form(entered, players[i].Target, drawSeed)}
-		if len(entered) > 0 {
-			row.Last, row.From = days[0], days[min(compare.FormRounds, len(days))-1]
-			row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
-		}
-		rows[i] = row
-	})
+	parallel.Do(len(players), func(i int) { rows[i], faults[i] = e.rosterRow(players[i]) })
 	return rows, errors.Join(faults...)
+}
+
+// rosterRow works out the row of a player, unless it is kept.
+func (e *Engine) rosterRow(p Player) (RosterRow, error) {
+	key := keyOf(p)
+	if row, ok := e.rows.find(key); ok {
+		return row, nil
+	}
+	entered, days, err := e.decoded(p.Rounds)
+	if err != nil {
+		return RosterRow{}, err
+	}
+	row := RosterRow{Form: e.ladder.Form(entered, p.Target, drawSeed)}
+	if len(entered) > 0 {
+		row.Last, row.From = days[0], days[min(compare.FormRounds, len(days))-1]
+		row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
+	}
+	e.rows.keep(key, row)
+	return row, nil
 }

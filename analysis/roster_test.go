@@ -2,7 +2,10 @@ package analysis
 
 import (
 	"math"
+	"slices"
 	"testing"
+
+	"github.com/google/go-cmp/cmp"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
@@ -106,5 +109,38 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 	}
 	if _, err := engine.Squad([]Player{{79, []Summarized{{}}}}, 0); err == nil {
 		t.Error("an empty summary was read")
+	}
+}
+
+// A row is worked out once for the same rounds and target, by whoever asks, and anew
+// for others.
+func TestRosterRowsAreWorkedOutOnce(t *testing.T) {
+	e, all := NewEngine(), played(t, 84, 20)
+	players := []Player{{79, summarized(t, all)}, {79, summarized(t, all[:12])}, {84, summarized(t, all)}, {79, nil}}
+	first, err := e.Roster(players)
+	if err != nil || e.rows.worked != 4 {
+		t.Fatalf("%d rows were worked out: %v", e.rows.worked, err)
+	}
+	again, err := e.Roster(players)
+	if diff := cmp.Diff(first, again, cmp.AllowUnexported(compare.Form{})); diff != "" || err != nil || e.rows.worked != 4 {
+		t.Errorf("%d rows were worked out, %v: %s", e.rows.worked, err, diff)
+	}
+	changed := slices.Clone(all)
+	changed[19].Round = played(t, 95, 1)[0].Round
+	changed[19].Round.Date = all[19].Round.Date
+	other, err := e.Roster([]Player{{79, summarized(t, changed)}})
+	if err != nil || e.rows.worked != 5 || other[0].Score == first[0].Score {
+		t.Errorf("%d rows were worked out after a round changed: %v", e.rows.worked, err)
+	}
+	moved := summarized(t, all)
+	moved[0].Day = moved[0].Day.AddDays(1)
+	if other, err := e.Roster([]Player{{79, moved}}); err != nil || other[0].Last == first[0].Last {
+		t.Errorf("a round on another day is on %s, %v", other[0].Last, err)
+	}
+	for i := range mostRows {
+		e.rows.keep(rowKey{byte(i), byte(i >> 8)}, RosterRow{})
+	}
+	if n := len(e.rows.known); n > mostRows {
+		t.Errorf("%d rows are kept", n)
 	}
 }

@@ -5,7 +5,6 @@ import (
 	"errors"
 	"slices"
 
-	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/parallel"
@@ -114,9 +113,6 @@ func (r *SharedRow) add(games []*practice.Game, holds func(practice.Estimate) bo
 	}
 	slices.SortStableFunc(r.Who, func(a, b Unusual) int { return cmp.Compare(b.Excess(), a.Excess()) })
 }
-
-// Whole reports whether the row is a part of the game, not a band.
-func (r *SharedRow) Whole() bool { return r.Band == (account.Band{}) }
 
 // order puts the part first of whose rows one is the dearest; in each part, that as a
 // whole comes first, then the bands, the dearest first.

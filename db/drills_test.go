@@ -118,3 +118,25 @@ func TestRemovedSessionsComeBack(t *testing.T) {
 		t.Errorf("%+v, %v", all, err)
 	}
 }
+
+// The coach hears on the roster of a session since the last visit, as of any other
+// result of practice, and no more of it once it was removed.
+func TestSessionsOfDrillsAreResultsForTheCoach(t *testing.T) {
+	p := newPair(t)
+	results := func() int {
+		t.Helper()
+		pupils, err := p.Roster(p.ctx, p.coach, golf.Date{Year: 2026, Month: 11, Day: 1})
+		p.must(err)
+		return pupils[0].Results
+	}
+	before := results()
+	kept, err := p.SaveDrillSession(p.ctx, p.pupil, straight("x", 9))
+	p.must(err)
+	if got := results(); got != before+1 {
+		t.Errorf("%d results, %d before the session", got, before)
+	}
+	p.must(p.RemoveDrillSession(p.ctx, p.pupil, kept.ID))
+	if got := results(); got != before {
+		t.Errorf("%d results after it was removed", got)
+	}
+}

@@ -29,6 +29,7 @@ const (
 	LookStartLine  LookKind = "start_line"
 	LookPlay       LookKind = "play"
 	LookOverview   LookKind = "overview"
+	LookBeside     LookKind = "beside"
 )
 
 // visitGap is how long a coach opens nothing before the next look counts as another

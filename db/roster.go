@@ -28,7 +28,7 @@ type Pupil struct {
 	Changed    int           // other rounds, saved again since then
 	Questions  int           // of the pupil's that nobody has answered
 	Unread     int           // other notes with something the coach has not read
-	Results    int           // of practice, recorded since the coach's visit before
+	Results    int           // of practice, sessions of drills among them, recorded since the coach's visit before
 	Due        *time.Time
 	DueWhat    *string // the practice that is due first
 	DueID      *int64
@@ -50,7 +50,8 @@ var roster = `
 	select p.id, p.name, p.target, p.boundary_yd, p.zone, m.shared_from, m.looked_at, m.confirmed_at as begun, m.archived_at is not null as archived,
 		r.month, r.new_rounds, r.new_round, r.changed, n.questions, n.unread,
 		(select count(*) from assignment_results a where a.player_id = m.player_id and a.removed_at is null and a.recorded_at > since.at and a.day >= coalesce(m.shared_from, '-infinity')
-			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null)) as results,
+			and exists (select 1 from assignments t where t.player_id = a.player_id and t.id = a.assignment_id and t.removed_at is null))
+			+ (select count(*) from drill_sessions s where s.player_id = m.player_id and s.removed_at is null and s.recorded_at > since.at and s.day >= coalesce(m.shared_from, '-infinity')) as results,
 		d.due_on as due, d.what as due_what, d.id as due_id
 	from coachings m
 	join players p on p.id = m.player_id

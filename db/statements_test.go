@@ -26,6 +26,9 @@ var ofSeveralPlayers = map[string]string{
 	"Removed":        "what a coach removed at any pupil's",
 	"MergeCourse":    "everybody's rounds on a course, by a steward",
 	"sweptKinds":     "the daily sweep",
+	"othersPeers":    "what the rounds of others come to, without saying whose",
+	"sizeable":       "the players with many rounds, daily",
+	"otherPeers":     "what is kept of players without many rounds, daily",
 }
 
 // The rules that let a Postgres that shards by player take a statement. Plain

@@ -28,5 +28,17 @@ func TestACoachsFiles(t *testing.T) {
 			t.Errorf("%s to a stranger: %d %s", path, a.status, a.body)
 		}
 	}
-	pupil.mustSee(pupil.get("/coaching/looks"), "The roster of pupils", "The pupils side by side")
+	file := coach.get("/players/1/report.csv?span=2026-05-01..")
+	coach.mustSee(file, "day,course,holes,score,picked_up,target,target_of_holes,holes_known,lost_all,lost_tee,", ",lost_putting_3_to_6,", "\n2026-")
+	coach.mustSee(coach.get("/players/1/report"), `href="/players/1/report.csv?span=`)
+	if own := pupil.get("/players/1/report.csv?span=2026-05-01.."); own.body != file.body {
+		t.Errorf("to the player: %d %s", own.status, own.body)
+	}
+	if none := coach.get("/players/1/report.csv?span=2001-01-01..2001-02-01"); strings.Count(none.body, "\n") != 1 {
+		t.Errorf("of no round: %s", none.body)
+	}
+	if a := coach.get("/players/1/report.csv?span=soon"); a.status != 404 {
+		t.Errorf("%d", a.status)
+	}
+	pupil.mustSee(pupil.get("/coaching/looks"), "A report", "The roster of pupils", "The pupils side by side")
 }

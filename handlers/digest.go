@@ -101,7 +101,7 @@ func (s *server) saveDigest(w http.ResponseWriter, r *http.Request) error {
 	default:
 		return errUnreadable
 	}
-	return saved(w, r, paths.Account+"#elsewhere", "digest")
+	return saved(w, r, paths.Account, "digest")
 }
 
 // digestOf finds the mail that an address in a letter is about. The address is the same

@@ -179,7 +179,7 @@ func TestDigestsEndByTheirLink(t *testing.T) {
 func TestNoMail(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	v := s.member("robin")
-	if a := v.get("/account"); strings.Contains(a.body, "Mail about new notices") {
+	if a := v.get("/account"); strings.Contains(a.body, "Mail about notices") {
 		t.Error("mail is offered")
 	}
 	if a := v.post("/account/mail", "every", "daily"); a.status != 404 {

@@ -82,7 +82,7 @@ func (s *server) saveFeed(w http.ResponseWriter, r *http.Request) error {
 		if err := s.store.CloseFeed(r.Context(), me(r).ID); err != nil {
 			return err
 		}
-		return saved(w, r, paths.Account+"#elsewhere", "feed-off")
+		return saved(w, r, paths.Account, "feed-off")
 	case "on":
 	default:
 		return errUnreadable

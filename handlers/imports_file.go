@@ -40,7 +40,7 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 	in := bufio.NewReader(from)
 	head, _ := in.Peek(512) // an error is returned again when the file is read
 	if bytes.HasPrefix(bytes.TrimSpace(head), []byte("{")) {
-		return openAccount(in)
+		return accountIn(accountfile.NewReader(in))
 	}
 	file := shotsfile.NewReader(in, importLimits)
 	return roundsFile{
@@ -53,9 +53,8 @@ func openFile(from io.Reader, p db.Player) roundsFile {
 	}
 }
 
-// openAccount reads an account file.
-func openAccount(in io.Reader) roundsFile {
-	file := accountfile.NewReader(in)
+// accountIn is an account file.
+func accountIn(file *accountfile.Reader) roundsFile {
 	return roundsFile{
 		rounds: mapped(file.Rounds(), keptOf),
 		same:   func(a, b db.Round) bool { return accountfile.Same(fileOf(a), fileOf(b)) },

@@ -180,16 +180,16 @@ func TestSquadAndReport(t *testing.T) {
 	pupil, coach := s.member("robin"), s.member("ines")
 	coach.letIn(pupil, 1, 2, "")
 	withSeason(t, s.store, 1, 86, "2026-03-01", 3, 12)
-	if a := coach.get("/coaching/squad?from=2026-03-01&to=2026-03-31"); a.status != http.StatusOK || !strings.Contains(a.body, "11 rounds of 1 pupil") || !strings.Contains(a.body, "loses most") {
+	if a := coach.get("/coaching/squad?from=2026-03-01&to=2026-03-31&who=all"); a.status != http.StatusOK || !strings.Contains(a.body, "11 rounds of 1 pupil") || !strings.Contains(a.body, "loses most") {
 		t.Errorf("%d %s", a.status, a.body)
 	}
-	if a := coach.get("/coaching/squad?from=2001-01-01&to=2001-01-31"); !strings.Contains(a.body, "None of the chosen pupils played") {
+	if a := coach.get("/coaching/squad?from=2001-01-01&to=2001-01-31&who=all"); !strings.Contains(a.body, "None of the chosen pupils played") {
 		t.Error("nobody has played, and yet")
 	}
 	if a := coach.get("/coaching/squad?from=March"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("a day that is none: %d", a.status)
 	}
-	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-04"); !strings.Contains(a.body, "1 round of 1 pupil, 4 Mar 2026.") {
+	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-04&who=all"); !strings.Contains(a.body, "1 round of 1 pupil, 4 Mar 2026.") {
 		t.Error("a single day is not the span")
 	}
 	if a := coach.get("/coaching/squad?from=2026-03-04&to=2026-03-01"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "The last day is before the first.") {

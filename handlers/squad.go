@@ -15,36 +15,72 @@ import (
 
 // squad compares pupils side by side.
 func (s *server) squad(w http.ResponseWriter, r *http.Request) error {
-	q, err := s.compareSquad(r)
+	q, err := s.compareSquad(r, s.readSquad(r))
 	if err != nil {
 		return err
 	}
 	return show(w, r, statusOf(q.Days), coach.NewSquadPage(shell(r), q).View())
 }
 
-// compareSquad works out what the chosen pupils lost.
-func (s *server) compareSquad(r *http.Request) (coach.SquadInput, error) {
-	q := readSquad(r)
+// compareSquad works out what the chosen pupils lost, and what they share; with nobody
+// chosen, what all share who are not archived.
+func (s *server) compareSquad(r *http.Request, q coach.SquadInput) (coach.SquadInput, error) {
 	pupils, err := s.pupils(r, db.LookSquad)
 	if err != nil {
 		return q, err
 	}
-	of, most := squadRounds(q)
-	rounds, err := s.summaries(r, pupils, of)
+	if q.Members, q.Groups, err = s.chosenPupils(r, pupils, q.All); err != nil {
+		return q, err
+	}
+	players, most, err := s.squadPlayers(r, pupils, q)
 	if err != nil {
 		return q, err
 	}
-	if q.Members, err = s.chosenPupils(r, pupils); err != nil {
+	if q.Shared, err = s.engine.Shared(players, most); err != nil || q.Choosing() {
 		return q, err
-	}
-	players := make([]analysis.Player, len(pupils))
-	for i, m := range q.Members {
-		if m.Chosen {
-			players[i] = analysis.Player{Target: m.Target, Rounds: rounds[i]}
-		}
 	}
 	q.Squad, err = s.engine.Squad(players, most)
 	return q, err
+}
+
+// squadPlayers are the pupils with their rounds, which only those have who are to be
+// looked over; most is how many of each count, 0 for all.
+func (s *server) squadPlayers(r *http.Request, pupils []db.Pupil, q coach.SquadInput) (players []analysis.Player, most int, err error) {
+	of, most := squadRounds(q)
+	rounds, err := s.summaries(r, pupils, of)
+	if err != nil {
+		return nil, 0, err
+	}
+	players = make([]analysis.Player, len(pupils))
+	for i, m := range q.Members {
+		if m.Chosen || q.Choosing() && !pupils[i].Archived {
+			players[i] = analysis.Player{Target: m.Target, Rounds: rounds[i]}
+		}
+	}
+	return players, most, nil
+}
+
+// squadSheet is what the chosen pupils practise together, on paper.
+func (s *server) squadSheet(w http.ResponseWriter, r *http.Request) error {
+	q := s.readSquad(r)
+	pupils, err := s.pupils(r, db.LookSquad)
+	if err != nil {
+		return err
+	}
+	if q.Members, q.Groups, err = s.chosenPupils(r, pupils, q.All); err != nil {
+		return err
+	}
+	if q.Choosing() || !q.Days.Sound() {
+		return redirect(w, r, q.At.Page())
+	}
+	players, most, err := s.squadPlayers(r, pupils, q)
+	if err != nil {
+		return err
+	}
+	if q.Lesson, err = s.engine.Lesson(players, most, q.Row); err != nil {
+		return err
+	}
+	return show(w, r, http.StatusOK, coach.NewSquadSheet(shell(r), q).View())
 }
 
 // squadRounds says which rounds to read, and how many of each pupil's to compare; 0 for
@@ -57,42 +93,30 @@ func squadRounds(q coach.SquadInput) (of db.Chosen, most int) {
 }
 
 // chosenPupils are the pupils, with those who are to be compared: those of a group, or
-// who are chosen; all but those archived unless some are.
-func (s *server) chosenPupils(r *http.Request, pupils []db.Pupil) ([]coach.SquadMember, error) {
-	group, err := s.inGroup(r, r.FormValue("group"))
-	var all []coach.SquadMember
-	chosen := r.URL.Query()["pupil"]
-	for _, p := range pupils {
-		holds := len(chosen) == 0 && !p.Archived || slices.Contains(chosen, fmt.Sprint(p.ID))
-		if group != nil {
-			holds = group[p.ID]
-		}
-		all = append(all, coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: holds})
+// who are chosen, or all but those archived; and the names of all groups.
+func (s *server) chosenPupils(r *http.Request, pupils []db.Pupil, everybody bool) (all []coach.SquadMember, groups []string, err error) {
+	kept, err := s.store.Groups(r.Context(), me(r).ID)
+	if err != nil {
+		return nil, nil, err
 	}
-	return all, err
-}
-
-// inGroup are the pupils in a group of the coach's; nil when none is named or nobody
-// is in it.
-func (s *server) inGroup(r *http.Request, name string) (map[golf.PlayerID]bool, error) {
-	if name == "" {
-		return nil, nil
-	}
-	groups, err := s.store.Groups(r.Context(), me(r).ID)
-	var in map[golf.PlayerID]bool
-	for _, g := range groups {
-		if g.Name == name {
-			if in == nil {
-				in = map[golf.PlayerID]bool{}
-			}
+	in := map[golf.PlayerID]bool{}
+	for _, g := range kept {
+		groups = append(groups, g.Name)
+		if g.Name == r.FormValue("group") {
 			in[g.PupilID] = true
 		}
 	}
-	return in, err
+	chosen := r.URL.Query()["pupil"]
+	for _, p := range pupils {
+		holds := in[p.ID] || slices.Contains(chosen, fmt.Sprint(p.ID)) || everybody && !p.Archived
+		all = append(all, coach.SquadMember{ID: p.ID, Name: p.Name, Target: p.Target, Chosen: holds})
+	}
+	slices.Sort(groups)
+	return all, slices.Compact(groups), nil
 }
 
 // readSquad reads over which days to compare pupils: without any, over the latest
 // rounds of each.
-func readSquad(r *http.Request) coach.SquadInput {
-	return coach.SquadInput{Days: form.ParseDays(r.URL.Query()), File: paths.SquadFile(r.URL.Query())}
+func (s *server) readSquad(r *http.Request) coach.SquadInput {
+	return coach.SquadInput{Days: form.ParseDays(r.URL.Query()), At: paths.SquadChosen(r.URL.Query()), All: r.FormValue("who") == "all", Units: unitsOf(me(r)), Row: r.FormValue("row"), Today: s.today(r)}
 }

@@ -37,7 +37,7 @@ const stylesheet = "app.css"
 // page comes first, then the subjects, then paper.
 var sheets = []string{
 	"fonts.css", "base.css", "page.css", "tables.css", "forms.css", "figures.css", "marks.css",
-	"voucher.css", "statement.css", "card.css", "fold.css", "doubles.css", "months.css", "spans.css", "roster.css", "pupil.css", "lessons.css", "practice.css", "runout.css", "startline.css", "carry.css", "paper.css",
+	"voucher.css", "statement.css", "card.css", "fold.css", "doubles.css", "months.css", "spans.css", "roster.css", "group.css", "pupil.css", "lessons.css", "practice.css", "runout.css", "startline.css", "carry.css", "paper.css",
 	"site.css", "help.css", "rounds.css", "courses.css", "play.css",
 	"entry.css", "strip.css", "shots.css", "pad.css",
 	"print.css",

@@ -119,6 +119,9 @@ func (r Row) String() string {
 	}
 }
 
+// Whole reports whether the row is a part of the game, or everything, not a band.
+func (r Row) Whole() bool { return r.Band == (account.Band{}) }
+
 // RowAt finds the row of a name; ok is false for none.
 func RowAt(boundary golf.Distance, name string) (r Row, ok bool) {
 	for _, r := range rowsOf(boundary) {

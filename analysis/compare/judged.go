@@ -44,6 +44,9 @@ func Judge(rounds []golf.Played, lens *expect.Baseline, boundary golf.Distance) 
 	return all, nil
 }
 
+// Lost is what the round lost in a row of a sheet, in strokes.
+func (j *Judged) Lost(row int) float64 { return j.lost[row] }
+
 // golfersOf makes the golfer of every target that rounds were played for, each
 // once.
 func golfersOf(rounds []golf.Played) (map[float64]*expect.Baseline, error) {

@@ -43,15 +43,15 @@ func MarkOf(target, today []float64, tries int) Mark {
 // from today's: up to 60 tries in one session, up to 120 in several. Where not
 // even those tell them apart it is that of one session, with Tells false.
 func (d Drill) Mark(target, today []float64) Mark {
-	for tries := d.sets(minTries); tries <= mostTries; tries += d.Set() {
+	for tries := d.Sets(minTries); tries <= mostTries; tries += d.Set() {
 		if m := MarkOf(target, today, tries); m.Tells {
 			return m
 		}
 	}
-	return MarkOf(target, today, d.sets(maxTries-d.Set()+1))
+	return MarkOf(target, today, d.Sets(maxTries-d.Set()+1))
 }
 
-// sets is the smallest number of tries in whole sets that is at least some tries.
-func (d Drill) sets(tries int) int {
+// Sets is the smallest number of tries in whole sets that is at least some tries.
+func (d Drill) Sets(tries int) int {
 	return (tries + d.Set() - 1) / d.Set() * d.Set()
 }

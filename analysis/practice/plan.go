@@ -94,6 +94,7 @@ type Game struct {
 	Spread [golf.Putting + 1]float64  // of one round in a part
 	Played [golf.Putting + 1]float64  // the level that the part is played to
 	Cross  [crossKinds]Cross          // by Kind
+	lost   []Measured                 // by row of the family
 
 	Accounts []*account.Account // of the rounds, in their order, judged by the golfer of the target
 }
@@ -142,6 +143,7 @@ func (f *Family) game(n numbers, target float64) (Game, error) {
 	for i, b := range bands {
 		g.band(f, n, i, b.Category)
 	}
+	g.measure(f, n)
 	return g, nil
 }
 

@@ -1,5 +1,12 @@
 package practice
 
+import (
+	"math"
+
+	"strokeledger/analysis/golf"
+	"strokeledger/analysis/stat"
+)
+
 // Sums are what is kept of a round when many players are looked over.
 type Sums struct {
 	Holes float64   // with their strokes known, 0 to 18
@@ -44,6 +51,33 @@ const leastExcess = .1
 // Named reports whether so much more than usual is lost, and so surely, that it is
 // worth a word.
 func (e Estimate) Named() bool { return e.Excess() >= leastExcess && e.Certainty() != Usual }
+
+// Under says how sure it is that less than usual is lost.
+func (e Estimate) Under() Certainty {
+	e.Mean, e.Usual = -e.Mean, -e.Usual
+	return e.Certainty()
+}
+
+// Measured is what was lost for 18 holes, on average over rounds, without anything
+// believed before.
+type Measured struct{ Mean, SD float64 }
+
+// Interval is where the average lies, 95 %.
+func (m Measured) Interval() stat.Interval { return Estimate{Mean: m.Mean, SD: m.SD}.Interval() }
+
+// measure keeps what was measured, with the spread that estimates stand on.
+func (g *Game) measure(f *Family, n numbers) {
+	g.lost = make([]Measured, rowCount())
+	for row := range g.lost {
+		g.lost[row] = Measured{n.mean[row], math.Sqrt(n.variance(row, f.Spread(g.Level, row)))}
+	}
+}
+
+// PartLost is what was measured of a part of the game; of everything at 0.
+func (g *Game) PartLost(c golf.Category) Measured { return g.lost[c] }
+
+// BandLost is the same of a band, by the list of Bands.
+func (g *Game) BandLost(i int) Measured { return g.lost[bandRow+i] }
 
 // Serving is the drill of the house that serves a band, by the list of Bands.
 func Serving(i int) (Drill, error) { return Find(areaOf(bands[i])) }

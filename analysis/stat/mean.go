@@ -3,6 +3,7 @@ package stat
 import (
 	"math"
 	"slices"
+	"sync"
 
 	"gonum.org/v1/gonum/stat"
 	"gonum.org/v1/gonum/stat/distuv"
@@ -49,8 +50,25 @@ func (s Sample) Around(errors float64) Interval {
 // TQuantile returns the value that Student's t with df degrees of freedom
 // stays below with chance p.
 func TQuantile(p, df float64) float64 {
-	return distuv.StudentsT{Sigma: 1, Nu: df}.Quantile(p)
+	if df > keptFreedom || df != math.Trunc(df) {
+		return tQuantile(p, df)
+	}
+	key := [2]float64{p, df}
+	if known, ok := quantiles.Load(key); ok {
+		return known.(float64)
+	}
+	q := tQuantile(p, df)
+	quantiles.Store(key, q)
+	return q
 }
+
+func tQuantile(p, df float64) float64 { return distuv.StudentsT{Sigma: 1, Nu: df}.Quantile(p) }
+
+// keptFreedom is up to how many degrees of freedom quantiles are kept: finding one is
+// slow, and the spans of rounds that pages ask about are few.
+const keptFreedom = 100
+
+var quantiles sync.Map // float64 by p and whole df
 
 // Difference is how one mean differs from another.
 type Difference struct {

@@ -88,6 +88,7 @@ func runServer(ctx context.Context, config serveConfig, s streams, log *slog.Log
 	working, stopWorking := context.WithCancel(ctx)
 	var unasked sync.WaitGroup
 	unasked.Go(func() { store.SweepDaily(working, log) })
+	unasked.Go(func() { handlers.PeersDaily(working, store, log) })
 	unasked.Go(func() { handlers.NewErrands(store, options).Run(working) })
 	defer func() { stopWorking(); unasked.Wait() }()
 	return serveUntil(ctx, listener, handlers.New(store, options))

@@ -1,9 +1,11 @@
 package coach
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 )
 
@@ -48,6 +50,30 @@ func SquadTable(in SquadInput) [][]string {
 			}
 			table = append(table, []string{plainCell(m.Name), decimal(m.Target), strconv.Itoa(row.Lost.Rounds), dayCell(row.First), partCell(c), decimal(cell.Mean), low, high})
 		}
+	}
+	return table
+}
+
+// SpanTable is the rounds of a span as a table for a file: the score, the target of the
+// holes that were entered, and what was lost by part of the game and band to the golfer
+// of the player's target, on the holes whose strokes are known.
+func SpanTable(s analysis.SpanRounds) [][]string {
+	heads := []string{"day", "course", "holes", "score", "picked_up", "target", "target_of_holes", "holes_known"}
+	for _, row := range s.Rows {
+		heads = append(heads, "lost_"+strings.NewReplacer(" ", "_", "-", "_to_").Replace(row.String()))
+	}
+	table := [][]string{heads}
+	for _, r := range s.Rounds {
+		row := []string{dayCell(r.Round.Date), plainCell(r.Round.Course), strconv.Itoa(len(r.Round.Holes)), strconv.Itoa(r.Account.Whole()), strconv.Itoa(len(r.Account.PickedUp())),
+			decimal(r.Target), decimal(golf.TargetOver(r.Round.Card(), r.Target, r.Par18)), decimal(r.Holes)}
+		for k := range s.Rows {
+			lost := ""
+			if r.Holes > 0 {
+				lost = decimal(math.Round(r.Lost(k)*1e6) / 1e6)
+			}
+			row = append(row, lost)
+		}
+		table = append(table, row)
 	}
 	return table
 }

@@ -44,6 +44,7 @@ type OverviewPage struct {
 	Lessons   string // address of lessons and practice
 	Walked    string // address where a round is entered for the pupil
 	Enter     string // that link
+	Beside    string // address of the pupil beside golfers of the same score
 }
 
 // OverviewInput is what an overview is made of.
@@ -93,7 +94,7 @@ func Figured(all []Assignment) []Assignment {
 func NewOverviewPage(page layout.Page, in OverviewInput) OverviewPage {
 	page.Title, page.Here, page.BodyClass = in.Name, layout.Here(in.Whose, in.Whose.Lessons()), "overview-page"
 	page.Foot = fmt.Sprintf("Fixed golfer: every round is compared with %s golfer, whatever the course. Strokes are for 18 holes; holes entered as a score alone do not count. The pupil can see that you opened this page.", words.A(in.Target))
-	o := OverviewPage{Page: page, Lessons: in.Whose.Lessons(), GroupsAt: in.Whose.Groups(), ArchiveAt: in.Whose.Archive(), Away: in.Pupil.Archived,
+	o := OverviewPage{Page: page, Lessons: in.Whose.Lessons(), Beside: in.Whose.Beside(), GroupsAt: in.Whose.Groups(), ArchiveAt: in.Whose.Archive(), Away: in.Pupil.Archived,
 		Note: newLessonForm(LessonsInput{Whose: in.Whose, Name: in.Name, Today: in.Today, Returned: in.Returned, Lessons: in.Lessons}), Visit: in.since()}
 	o.Next = NewArrangedPart(ArrangedInput{Whose: in.Whose, Me: in.Me, Name: in.Name, Today: in.Today, Lessons: in.Lessons, Returned: in.Returned})
 	o.Note.Open, o.Walked, o.Enter = true, in.Whose.WalkedRounds(), "Enter a round for "+in.Name

@@ -42,6 +42,7 @@ type ReportPage struct {
 	From, To components.Field
 	Wrong    components.Summary
 	Back     string // address of lessons and practice
+	File     string // address of the rounds of the span, one by one, as a file
 }
 
 // noRounds says that the player has no round, to the reader.
@@ -111,7 +112,7 @@ type ReportInput struct {
 func NewReportPage(page layout.Page, in ReportInput) ReportPage {
 	whose := in.Months.At.Whose
 	page.Title, page.Here, page.BodyClass = "Report for "+in.Months.Name, layout.Here(whose, paths.Coaching), "report-page"
-	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: noRounds(page, in), Presets: reportPresets(whose, in), SpanAt: whose.Report()}
+	r := ReportPage{Page: page, Name: in.Months.Name, Back: whose.Lessons(), Empty: len(in.Months.Line) == 0, Lede: noRounds(page, in), Presets: reportPresets(whose, in), SpanAt: whose.Report(), File: whose.ReportFile(in.Span)}
 	span := words.Span(in.Span, true)
 	if in.Span.Last > 0 && !r.Empty {
 		span = figures.SpanName(in.Months, len(in.Months.Sheet.Columns)-1)

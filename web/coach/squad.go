@@ -22,6 +22,7 @@ import (
 type SquadPage struct {
 	layout.Page
 	File   string // address of the same as a file; empty for none
+	Sheet  string // address of what they practise together, on paper; empty for none
 	At     string // how many rounds of how many pupils over which days; empty without a round
 	Lede   string // where they lose most together, or why there is nothing to show
 	From   components.Field
@@ -29,6 +30,9 @@ type SquadPage struct {
 	Pupils []components.Choice // all pupils, with those chosen
 	Table  figures.SpanTable   // a row for each chosen pupil with a round; empty when Empty
 	Groups []SquadGroup        // none where nobody loses anything
+	Teams  []components.Link   // the coach's groups and everybody, to come together
+	Share  ShareList           // what they lose beyond what is usual at their scores
+	Row    string              // what the lesson is to be about; empty for nothing
 	Empty  bool                // there is no round to show
 	Alone  bool                // there is no pupil at all
 	Open   bool                // the choice of days and pupils is shown opened
@@ -41,12 +45,24 @@ type SquadGroup struct {
 	Names string // in the order of the pupils, with commas
 }
 
-// SquadInput is what the page is made of.
+// SquadInput is what the page, and its sheet, are made of.
 type SquadInput struct {
-	File    string         // address of the same as a file
-	Days    form.Days      // the first day and the last; both left open for the latest rounds of each
-	Members []SquadMember  // all pupils, by name
-	Squad   analysis.Squad // a row for each of them, empty unless chosen; what they lost against a golfer at their targets
+	At      paths.SquadChoice // what the address chooses
+	All     bool              // everybody comes who is not archived
+	Row     string            // what the lesson is to be about, as compare.Row is written; empty for what they share
+	Units   form.Units        // of the reader
+	Today   golf.Date
+	Days    form.Days              // the first day and the last; both left open for the latest rounds of each
+	Members []SquadMember          // all pupils, by name
+	Groups  []string               // the names of the coach's groups
+	Squad   analysis.Squad         // a row for each member, empty unless chosen; what they lost against a golfer at their targets
+	Shared  analysis.Shared        // what the chosen ones share; all who are not archived while nobody is chosen
+	Lesson  []analysis.LessonDrill // on the sheet alone
+}
+
+// Choosing reports whether nobody has been chosen yet.
+func (in SquadInput) Choosing() bool {
+	return !slices.ContainsFunc(in.Members, func(m SquadMember) bool { return m.Chosen })
 }
 
 // at says how many rounds of how many pupils, and of when.
@@ -74,29 +90,30 @@ type SquadMember struct {
 
 // NewSquadPage makes the page.
 func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
-	page.Title, page.Here, page.BodyClass = "Pupils side by side", paths.Squad, "squad-page"
-	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils."
-	s := SquadPage{Page: page, Open: !in.Days.Sound(),
-		From: components.Field{Name: "from", Label: "Played from", Type: "date", Hint: "Without days, the last ten rounds of each pupil.", Value: in.Days.From.Text, Problem: in.Days.From.Problem},
+	page.Title, page.Here, page.BodyClass = "Group lesson", paths.Squad, "squad-page"
+	page.Foot = "Each pupil is compared with a golfer at that pupil’s target, for 18 holes. Whiskers are 95% intervals: how far luck alone could move a bar. Together is the plain average of the pupils. Usual is what a golfer of the model loses who plays everything equally well and has the pupil’s score."
+	s := SquadPage{Page: page, Open: !in.Days.Sound(), Row: in.Row,
+		From: components.Field{Name: "from", Label: "Played from", Type: "date", Value: in.Days.From.Text, Problem: in.Days.From.Problem},
 		To:   components.Field{Name: "to", Label: "Played up to", Type: "date", Value: in.Days.To.Text, Problem: in.Days.To.Problem}}
 	s.Wrong = components.Summed(s.From, s.To).Saying("These dates cannot be used.")
-	var played []squadRow
-	for i, m := range in.Members {
+	for _, m := range in.Members {
 		s.Pupils = append(s.Pupils, components.Choice{Value: fmt.Sprint(m.ID), Name: m.Name, Chosen: m.Chosen})
-		if row := in.Squad.Rows[i]; row.Lost.Rounds > 0 {
-			played = append(played, squadRow{m, row})
-		}
 	}
+	played := in.played()
+	s.teams(in)
 	switch {
 	case len(in.Members) == 0:
 		s.Empty, s.Alone, s.Lede = true, true, "No pupils yet. A player gives you access by sending you a link."
+	case in.Choosing():
+		s.Empty, s.Open, s.Share = true, true, newShareList(in)
+		s.Lede = s.Share.lede(in)
 	case len(played) == 0:
 		s.Empty, s.Open, s.Lede = true, true, "None of the chosen pupils played on these days."
 		if in.Days.Open() {
 			s.Lede = "None of the chosen pupils has entered a round."
 		}
 	default:
-		s.At, s.File = in.at(played), in.File
+		s.At, s.File, s.Sheet, s.Share = in.at(played), in.At.File(), in.At.Sheet(), newShareList(in)
 		s.groups(played, in.Squad)
 		s.Table = newSquadTable(played, in.Squad)
 	}
@@ -107,6 +124,17 @@ func NewSquadPage(page layout.Page, in SquadInput) SquadPage {
 type squadRow struct {
 	SquadMember
 	analysis.SquadRow
+}
+
+// played are the chosen pupils who have.
+func (in SquadInput) played() []squadRow {
+	var all []squadRow
+	for i, row := range in.Squad.Rows {
+		if row.Lost.Rounds > 0 {
+			all = append(all, squadRow{in.Members[i], row})
+		}
+	}
+	return all
 }
 
 // groups puts together the pupils who lose most in the same part of the game,

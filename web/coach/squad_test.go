@@ -9,6 +9,7 @@ import (
 	"strokeledger/analysis/stat"
 	"strokeledger/web/form"
 	"strokeledger/web/layout"
+	"strokeledger/web/paths"
 )
 
 // played3 is a pupil who lost so much for 18 holes in each part of the game, over
@@ -28,7 +29,7 @@ func played3(id golf.PlayerID, name string, lost ...float64) squadRow {
 
 // squadOf sets pupils side by side over August, as the engine does.
 func squadOf(members []squadRow) SquadInput {
-	in := SquadInput{Days: form.Days{From: form.DayOf(today.AddDays(-30)), To: form.DayOf(today)}}
+	in := SquadInput{At: paths.SquadChosen(nil), Units: form.StandardUnits, Today: today, Days: form.Days{From: form.DayOf(today.AddDays(-30)), To: form.DayOf(today)}}
 	for _, m := range members {
 		in.Members, in.Squad.Rows = append(in.Members, m.SquadMember), append(in.Squad.Rows, m.SquadRow)
 		in.Squad.Rounds += m.Lost.Rounds
@@ -54,7 +55,7 @@ func TestSquadPage(t *testing.T) {
 		rows     int
 	}{
 		"no pupil":     {nil, "No pupils yet. A player gives you access by sending you a link.", "", nil, 0},
-		"none chosen":  {[]squadRow{away}, "None of the chosen pupils played on these days.", "", nil, 0},
+		"none chosen":  {[]squadRow{away}, "Who comes? Choose a group, or tick the pupils.", "", nil, 0},
 		"none played":  {[]squadRow{absent}, "None of the chosen pupils played on these days.", "", nil, 0},
 		"one":          {[]squadRow{bea, away, absent}, "Bea loses most on the approach: 3 strokes over target for 18 holes.", "3 rounds of 1 pupil, 1 Aug to 31 Aug 2026.", []SquadGroup{{"Approach", "Bea"}}, 1},
 		"all the same": {[]squadRow{bea, dev}, "Together they lose most on the approach: 3 strokes over target for 18 holes, and all of them lose most there.", "6 rounds of 2 pupils, 1 Aug to 31 Aug 2026.", []SquadGroup{{"Approach", "Bea, Dev"}}, 2},

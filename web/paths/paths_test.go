@@ -98,7 +98,9 @@ func TestWhosePages(t *testing.T) {
 		{pupil.Round(12), "/players/7/rounds/12"},
 		{own.Rounds(), "/rounds"},
 		{pupil.Rounds(), "/players/7/rounds"},
-		{pupil.Overview(), "/players/7"}, {pupil.Groups(), "/players/7/groups"}, {pupil.Archive(), "/players/7/archive"}, {SquadOf(""), "/coaching/squad"}, {SquadFile(url.Values{"from": {"2026-05-02"}, "pupil": {"3", "4"}, "removed": {"x"}}), "/coaching/squad.csv?from=2026-05-02&pupil=3&pupil=4"}, {SquadFile(nil), "/coaching/squad.csv"}, {SquadOf("Tuesday six"), "/coaching/squad?group=Tuesday+six"},
+		{pupil.Overview(), "/players/7"}, {pupil.Groups(), "/players/7/groups"}, {pupil.Archive(), "/players/7/archive"}, {SquadOf(""), "/coaching/squad"}, {SquadChosen(url.Values{"from": {"2026-05-02"}, "pupil": {"3", "4"}, "removed": {"x"}}).File(), "/coaching/squad.csv?from=2026-05-02&pupil=3&pupil=4"}, {SquadChosen(nil).Page(), "/coaching/squad"},
+		{SquadChosen(url.Values{"group": {"Youth"}}).Of([]golf.PlayerID{3, 9}).About("putting 3-6").Sheet(), "/coaching/squad/sheet?pupil=3&pupil=9&row=putting+3-6"},
+		{SquadChosen(url.Values{"pupil": {"3"}, "row": {"putting"}}).Everybody().File(), "/coaching/squad.csv?who=all"}, {SquadChosen(url.Values{"who": {"all"}}).In("Youth").Page(), "/coaching/squad?group=Youth"}, {SquadOf("Tuesday six"), "/coaching/squad?group=Tuesday+six"},
 		{own.Write(12, 7, 3), "/rounds/12?on=7.3#write-7"},
 		{pupil.Written(12, 7, 0), "/players/7/rounds/12?on=7"},
 	})
@@ -158,7 +160,7 @@ func TestFixedAddressesDiffer(t *testing.T) {
 		Front, SignIn, SignOut, SignInAgain, Join, Rounds, NewRound, Courses, NewCourse, Accounts, EndInvite, LeaveOffice, Reset,
 		Account, Password, Devices, OtherDevices, Delete, Invite, Removed, Welcome, Export, Everything, Import, ImportConfirm,
 		Healthy, Ready, Help, Offline, Worker, Manifest, MyMonths, Marks, Players,
-		Coaching, CoachInvite, CoachRevoke, CoachAccept, CoachConfirm, CoachEnd, CoachLooks, CoachKept, Squad, SquadCSV, RosterCSV,
+		Coaching, CoachInvite, CoachRevoke, CoachAccept, CoachConfirm, CoachEnd, CoachLooks, CoachKept, Squad, SquadSheet, SquadCSV, RosterCSV,
 	} {
 		if seen[at] || !strings.HasPrefix(at, "/") || at != Front && strings.HasSuffix(at, "/") {
 			t.Errorf("%q is taken or no address", at)

@@ -37,28 +37,6 @@ const (
 	CoachWithdraw = "/coaching/withdraw"
 )
 
-// SquadOf is the pupils of a coach's group side by side.
-func SquadOf(group string) string {
-	if group == "" {
-		return Squad
-	}
-	return Squad + "?" + url.Values{"group": {group}}.Encode()
-}
-
-// SquadFile is pupils side by side as a file, with the choices that an address makes.
-func SquadFile(chosen url.Values) string {
-	kept := url.Values{}
-	for _, name := range []string{"from", "to", "pupil", "group"} {
-		if given, found := chosen[name]; found {
-			kept[name] = given
-		}
-	}
-	if len(kept) == 0 {
-		return SquadCSV
-	}
-	return SquadCSV + "?" + kept.Encode()
-}
-
 // Notices is the list of what an account was told, NoticesFeed the same as a feed for
 // somebody with its secret, and DigestEnd where the mail about it ends.
 const (
@@ -143,6 +121,9 @@ func (w Whose) at(page string) string { return Players + "/" + number(int64(w.Pl
 
 // Overview is what a coach needs to know of the player before a lesson.
 func (w Whose) Overview() string { return w.at("") }
+
+// Beside is a player beside golfers of the same score.
+func (w Whose) Beside() string { return w.at("/beside") }
 
 // Groups is where a coach sorts the player into groups.
 func (w Whose) Groups() string { return w.at("/groups") }
@@ -254,6 +235,11 @@ func (w Whose) Report() string { return w.at("/report") }
 // ReportOf is that page about another span.
 func (w Whose) ReportOf(span golf.Span) string {
 	return w.Report() + "?" + url.Values{"span": {span.String()}}.Encode()
+}
+
+// ReportFile is the rounds of a span one by one, as a file.
+func (w Whose) ReportFile(span golf.Span) string {
+	return w.at("/report.csv") + "?" + url.Values{"span": {span.String()}}.Encode()
 }
 
 // Lessons is where coach and pupil write to each other, with the practice.

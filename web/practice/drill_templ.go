@@ -279,7 +279,7 @@ func (d DrillPage) View() templ.Component {
 						}()
 					}
 					ctx = templ.InitializeContext(ctx)
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 18, "<table class=\"plain-table numbers\"><caption>Tries that count</caption> <thead><tr><th scope=\"col\">From</th><th scope=\"col\">")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 18, "<table class=\"plain-table numbers named-table\"><caption>Tries that count</caption> <thead><tr><th scope=\"col\">From</th><th scope=\"col\">")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}

@@ -20,6 +20,7 @@ type LogPage struct {
 	Lede    string
 	Weeks   []LogWeek
 	Drills  []components.Link // where a session is written down; none for a coach
+	Carry   []components.Link // to the drills that stand beside the course
 	Plan    string            // address of the plan
 }
 
@@ -79,11 +80,23 @@ func NewLogPage(page layout.Page, in LogInput) LogPage {
 	for _, week := range weeksOf(all) {
 		p.Weeks = append(p.Weeks, newWeek(week))
 	}
-	p.Lede = in.lede(all)
+	p.Lede, p.Carry = in.lede(all), in.carry()
 	if in.Whose.Own {
 		p.Drills = drillLinks(in.Whose, "")
 	}
 	return p
+}
+
+// carry are the drills with sessions enough to stand beside the course, by name.
+func (in LogInput) carry() []components.Link {
+	var all []components.Link
+	for key, d := range in.Told {
+		if d.StandsBeside() {
+			all = append(all, components.Link{Name: d.Name, At: in.Whose.Drill(key) + "#carry"})
+		}
+	}
+	slices.SortFunc(all, func(a, b components.Link) int { return cmp.Compare(a.Name, b.Name) })
+	return all
 }
 
 // rows are all sessions, the latest first.

@@ -33,6 +33,7 @@ type PlanPage struct {
 	Lessons    string // address of lessons and practice
 	Months     string // address of the months
 	Log        string // address of the log
+	Beside     string // address of the player beside golfers of the same score
 	Take       string // where the plan is taken; empty for a coach, and with too few rounds
 	Settings   string // where the minutes are set; empty for a coach
 	Taken      []components.Link
@@ -77,7 +78,7 @@ type PlanInput struct {
 func NewPlanPage(page layout.Page, in PlanInput) PlanPage {
 	page.Title, page.Here = "Practice plan", layout.Here(in.Whose, in.Whose.Lessons())
 	page.Foot = "Fixed golfer: every round is compared with one golfer, who averages the target on the reference course. Parts are ordered by what is clearly weaker than the rest of the game, then by what would be won back. Marks come from the same golfer. Strokes are for 18 holes."
-	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), Log: in.Whose.Log(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
+	p := PlanPage{Page: page, Heading: "Practice plan, " + words.ShortDay(in.Today), Cautions: cautions, Lessons: in.Whose.Lessons(), Months: paths.Comparison{Whose: in.Whose}.Months(), Log: in.Whose.Log(), Beside: in.Whose.Beside(), RunOut: in.Whose.RunOut(), StartLine: in.Whose.StartLine()}
 	for _, t := range in.Taken {
 		p.Taken = append(p.Taken, components.Link{At: in.Whose.TakenPlan(t.ID), Name: fmt.Sprintf("Plan of %s, on %s", words.ShortDay(t.Day), words.Plural(t.Rounds, "round", "rounds"))})
 	}

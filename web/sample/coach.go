@@ -2,6 +2,7 @@ package sample
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"strokeledger/analysis"
@@ -32,19 +33,14 @@ func coachPages() []Page {
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Ended: []coach.EndInput{{Player: 1, Coach: 5, CoachName: "Zed Ames", Own: true}, {Player: 6, Coach: 1, PlayerName: "Gwen Hale"}}, Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
-	wrongDays := squad()
-	wrongDays.Days.To.Problem = "The last day is before the first."
-	away := squad()
-	away.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, len(away.Members))}
 	withBar := pupils
 	withBar.Pupil = pupilBar()
 	own, pupil, empty := lessons(ownPages), lessons(pupilsPages), coach.LessonsInput{Whose: ownPages, Name: Player, Target: 79, Today: coachingDay}
 	first := lessons(pupilsPages)
 	first.Visit = time.Time{}
-	later, lately := pupils, squad()
+	later := pupils
 	later.Since = coachingDay.AddDays(-3)
-	lately.Days = form.Days{}
-	return append(append(reportPages(), overviewPages()...),
+	return append(slices.Concat(reportPages(), overviewPages(), besidePages(), squadPages()),
 		Page{"coach", "coaching", "empty", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages}).View()},
 		Page{"coach", "coaching", "invited", coach.NewCoachingPage(here, asked).View()},
 		Page{"coach", "coaching", "refused", coach.NewCoachingPage(here, refused).View()},
@@ -60,11 +56,6 @@ func coachPages() []Page {
 		Page{"coach", "ask", "has-access", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Coaches: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
 		Page{"coach", "end", "pupil", coach.NewEndPage(pupils, coach.EndInput{Player: 4, Coach: 1, PlayerName: "Bea Lund", CoachName: Player}).View()},
-		Page{"coach", "squad", "full", coach.NewSquadPage(pupils, squad()).View()},
-		Page{"coach", "squad", "latest", coach.NewSquadPage(pupils, lately).View()},
-		Page{"coach", "squad", "refused", coach.NewSquadPage(pupils, wrongDays).View()},
-		Page{"coach", "squad", "nobody-played", coach.NewSquadPage(pupils, away).View()},
-		Page{"coach", "squad", "no-pupils", coach.NewSquadPage(here, coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay), To: form.DayOf(coachingDay)}}).View()},
 		Page{"coach", "lessons", "empty", coach.NewLessonsPage(here, empty).View()},
 		Page{"coach", "lessons", "own", coach.NewLessonsPage(here, own).View()},
 		Page{"coach", "lessons", "pupil", coach.NewLessonsPage(withBar, pupil).View()},
@@ -140,7 +131,7 @@ func crowd() coach.RosterInput {
 
 // squad is three pupils side by side, one of whom has not played.
 func squad() coach.SquadInput {
-	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, File: paths.SquadCSV, Members: []coach.SquadMember{
+	in := coach.SquadInput{Days: form.Days{From: form.DayOf(coachingDay.AddDays(-91)), To: form.DayOf(coachingDay)}, At: paths.SquadChosen(nil).Of([]golf.PlayerID{4, 5}), Units: form.StandardUnits, Today: coachingDay, Groups: []string{"Juniors", "Tuesday six"}, Members: []coach.SquadMember{
 		{ID: 4, Name: "Bea Lund", Target: 79, Chosen: true}, {ID: 5, Name: "Dev Marsh", Target: 84, Chosen: true}, {ID: 7, Name: "Ruth Amis", Target: 95}}}
 	in.Squad = analysis.Squad{Rows: make([]analysis.SquadRow, 3), Played: 2, Rounds: 16, Most: golf.Putting}
 	for i, worst := range []golf.Category{golf.Approach, golf.Putting} {
@@ -156,6 +147,7 @@ func squad() coach.SquadInput {
 		row.Lost.Cells[0] = cell(all)
 		in.Squad.Together[0] += all / 2
 	}
+	in.Shared = shared(0, 1)
 	return in
 }
 

@@ -88,10 +88,12 @@ func drillPages(engine *analysis.Engine, season []golf.Played) []Page {
 		return d
 	}
 	coach.Carry = beside(lately(season)).Carry
+	offline := drills.NewDrillPage(signedIn(own.Lessons()), in(putts, &going))
+	offline.Form.State = "Offline: the session is kept on this phone and sent when the connection is back." // as static/drill.js tells it
 	change := in(putts, &going)
 	change.Form = &drills.SessionInput{At: own.Session(3), Typed: going, Remove: own.RemoveSession(3), Changing: true}
 	return append(planPages(engine, season),
-		page("keys", in(putts, &going)), page("keys-empty", in(of("start-line"), nil)), page("keys-refused", in(putts, typed(putts, "tries", "", "feet", "40", "minutes", "x"))), page("keys-conflict", conflict),
+		page("keys", in(putts, &going)), Page{"practice", "session", "offline", offline.View()}, page("keys-empty", in(of("start-line"), nil)), page("keys-refused", in(putts, typed(putts, "tries", "", "feet", "40", "minutes", "x"))), page("keys-conflict", conflict),
 		page("round-the-hole", in(of("round-the-hole", tried(7, 1, 8, "mmmxmmmmmmmxmmmm", "")), nil)),
 		page("counts", in(wedges, nil)), page("counts-refused", in(wedges, typed(wedges, "each", "9", "count-0", "12", "count-1", "3"))),
 		page("notes", in(side, nil)), page("one-session", in(of("start-line", straightPutts()[5]), nil)), page("few-tries", in(of("start-line", tried(1, 0, 1, "mml", "rain")), nil)),

@@ -32,7 +32,7 @@ func newElsewhere(in ElsewhereInput) Elsewhere {
 	if !in.Mail {
 		return e
 	}
-	e.Email, e.Every = in.Email, components.Radios{Name: "every", Label: "Mail about new notices", All: []components.Choice{
+	e.Email, e.Every = in.Email, components.Radios{Name: "every", Label: "How often", All: []components.Choice{
 		{Value: "none", Name: "none", Chosen: in.Every == ""}, {Value: "daily", Name: "daily", Chosen: in.Every == "daily"}, {Value: "weekly", Name: "weekly", Chosen: in.Every == "weekly"},
 	}}
 	return e

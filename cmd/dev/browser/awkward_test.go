@@ -103,7 +103,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	coach.send("/welcome", "skip", "yes")
 	at := pupil.send("/courses/new", "name", longName, "tee", longName, "holes", "9", "rating", "36.5", "slope", "155", "paste", awkwardCard)
 	course := pupil.part(`^/courses/(\d+)`, at)
-	for range 2 {
+	for range 5 { // as many as a plan stands on
 		at := pupil.send("/rounds/new", "course", course, "date", "2026-10-02", "conditions", longName+" "+longName)
 		round = at[:strings.Index(at, "/holes/")]
 		for i, line := range awkwardRound {
@@ -133,7 +133,8 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	for i := range 4 {
 		pupil.send(pages+"/drills/start-line", "entered", fmt.Sprint(i), "day", fmt.Sprintf("2026-10-%02d", 1+i), "feet", "9.5", "tries", "mmlrsgmmmmmm", "minutes", "240", "note", longLink[:190])
 	}
-	pupil.body("/account/feed", url.Values{"feed": {"on"}})
+	pupil.send(pages + "/plans")
+	app.mails(t, number, "awkward")
 	return pupil, coach, pages, round
 }
 
@@ -159,6 +160,7 @@ func (p person) signedIn(ctx context.Context) {
 func TestAwkwardPagesFit(t *testing.T) {
 	pupil, coach, pages, round := awkward(t)
 	ctx := tab(t, 360, true)
+	plan := pages + "/plans/" + pupil.part(`/plans/(\d+)`, pupil.body(pages+"/plan", nil))
 	fit := func(paths ...string) {
 		for _, path := range paths {
 			do(t, ctx, chromedp.Navigate(app.URL+path))
@@ -174,9 +176,12 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",
-		"/notices", pages+"/log", pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
+		"/notices", "/notices/mail/end?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
+	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
+	fits(t, ctx, "the address of a feed", 320)
+	fit("/account")
 	coach.signedIn(ctx)
-	fit("/coaching", "/coaching/squad", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
+	fit(plan, "/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}

@@ -103,6 +103,18 @@ func TestNoBarriers(t *testing.T) {
 	visit(t, ctx, "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"), linked(t, ctx, "/players/2/log", "/sessions/"))
 }
 
+// The same for how notices reach somebody elsewhere.
+func TestNoBarriersToNoticesElsewhere(t *testing.T) {
+	ctx := tab(t, 1280, true)
+	if err := SignIn(ctx, app); err != nil {
+		t.Fatal(err)
+	}
+	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
+	fits(t, ctx, "the address of a feed", 320)
+	app.mails(t, "2", "barriers")
+	visit(t, ctx, "/account", "/notices/mail/end?player=2&token=barriers")
+}
+
 // linked is where the first link of a page leads whose address has a part.
 func linked(t *testing.T, ctx context.Context, page, part string) string {
 	t.Helper()
@@ -121,7 +133,7 @@ func TestNoBarriersForTheCoach(t *testing.T) {
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"))
 	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
-	visit(t, ctx, "/coaching", "/players/2", "/players/2/walked", "/coaching/squad", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report", "/players/2/run-out?distance=23&edge=17&lie=rough&speed=medium&slope=downhill", "/players/2/start-line", "/players/2/plan", "/players/2/drills/ladder", "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
+	visit(t, ctx, "/coaching", "/players/2", "/players/2/walked", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report", "/players/2/run-out?distance=23&edge=17&lie=rough&speed=medium&slope=downhill", "/players/2/start-line", "/players/2/plan", "/players/2/drills/ladder", "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {

@@ -238,7 +238,7 @@ func TestACoachsPagesOnPaper(t *testing.T) {
 	for path, c := range map[string]struct {
 		shown string
 		most  int
-	}{"/coaching": {".pupil-list li", 1}, "/players/2": {`section[aria-labelledby="practice"], section[aria-labelledby="notes"], .pupil-bar-name`, 2}, "/players/2/lessons": {`section[aria-labelledby="practice"], .note-words`, 3}, "/coaching/squad": {"table", 1}} {
+	}{"/coaching": {".pupil-list li", 1}, "/players/2": {`section[aria-labelledby="practice"], section[aria-labelledby="notes"], .pupil-bar-name`, 2}, "/players/2/lessons": {`section[aria-labelledby="practice"], .note-words`, 3}, "/coaching/squad?who=all": {"table, .share-list li", 2}, "/coaching/squad/sheet?who=all": {".sheet-table tr", 1}} {
 		do(t, ctx, chromedp.Navigate(app.URL+path), chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
 			_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
 			return err

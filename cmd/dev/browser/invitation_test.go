@@ -33,6 +33,12 @@ func (a *App) statement(t *testing.T, sql string) {
 	}
 }
 
+// mails makes an account one that gets mail, on an app that sends none.
+func (a *App) mails(t *testing.T, player, token string) {
+	t.Helper()
+	a.statement(t, `insert into digests (player_id, every, token, due_at) values (`+player+`, 'daily', '`+token+`', '2099-01-01') on conflict (player_id) do nothing`)
+}
+
 // playing is a new player with a round of a hole, past the questions of the first visit.
 func playing(t *testing.T, name string) (p person, pages, round string) {
 	t.Helper()
