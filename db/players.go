@@ -118,13 +118,14 @@ func (s *Store) Greet(ctx context.Context, who golf.PlayerID, target float64, un
 		pgx.StrictNamedArgs{"who": who, "target": target, "far": far, "green": green, "zone": zone})
 }
 
-// SavePassword changes the player's password, ends every session and pending
-// reset, and forgets every device.
+// SavePassword changes the player's password, ends every session, pending reset and
+// feed, and forgets every device.
 func (s *Store) SavePassword(ctx context.Context, who golf.PlayerID, passwordHash string) error {
 	batch, of := &pgx.Batch{}, pgx.StrictNamedArgs{"who": who}
 	batch.Queue(`delete from sessions where player_id = @who`, of)
 	batch.Queue(`delete from resets where player_id = @who`, of)
 	batch.Queue(`delete from devices where player_id = @who`, of)
+	batch.Queue(`delete from feeds where player_id = @who`, of)
 	batch.Queue(`update players set password_hash = @hash where id = @who`, pgx.StrictNamedArgs{"who": who, "hash": passwordHash})
 	return changeAll(ctx, s.q, batch)
 }

@@ -134,7 +134,7 @@ func (s testSite) furnished() (owner, coach visitor) {
 	coach.letIn(owner, 1, 2, "")
 	for _, made := range []answer{
 		coach.post("/players/1/notes", "round", "1", "body", "The safe side."), coach.post("/players/1/notes/1/replies", "body", "The left."),
-		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
+		coach.post("/players/1/assignments", "what", "Start line", "due", "2092-09-01"), owner.post("/players/1/assignments/1/results", "day", "2026-08-01", "result", "7 of 10"),
 		coach.post("/players/1/target", "target", "82"),
 		coach.post("/players/1/lessons", "day", time.Now().AddDate(0, 0, 10).Format(time.DateOnly), "aim", "Start line"),
 		owner.post("/players/1/drills/start-line", "entered", "a-page-of-before", "day", "2026-08-01", "feet", "6", "tries", "mmlrm", "press", "save"),

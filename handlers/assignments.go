@@ -95,7 +95,7 @@ func (s *server) assign(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	f := form.ParseAssignment(r.Form)
+	f := form.ParseAssignment(r.Form, s.todayOf(about.player))
 	if !f.Sound() {
 		return s.showLessons(w, r, about, form.Returned{Assignment: &f})
 	}

@@ -90,8 +90,9 @@ func TestFeed(t *testing.T) {
 	dbtest.Exec(t, s.url, `do $$ begin if (select count(*) from feeds f where octet_length(f.token_hash) = 32 and position('`+token+`' in f::text) = 0) <> 1 then raise 'the database has the secret'; end if; end $$`)
 }
 
-// A wrong, renewed or ended secret, and another account's, get the same answer as any
-// page that is not there; each account has its own feed.
+// A wrong, renewed or ended secret, one from before the password was changed, and
+// another account's get the same answer as any page that is not there; each account
+// has its own feed.
 func TestFeedIsSecret(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
@@ -122,6 +123,9 @@ func TestFeedIsSecret(t *testing.T) {
 		t.Errorf("%d %s", a.status, a.body)
 	}
 	absent(second)
+	third := pupil.feedAt(pupil.post("/account/feed", "feed", "on"))
+	pupil.mustSee(pupil.follows("/account/password", "password", password, "new", "seven irons in march"), "an address of a feed no longer works")
+	absent(third)
 	coach.post("/account/delete", "confirm", password)
 	absent(coachs)
 }

@@ -25,7 +25,7 @@ func TestWrongFormsComeBack(t *testing.T) {
 	another := s.member("another")
 	for _, made := range []answer{
 		coach.post("/players/1/notes", "round", "1", "body", "The safe side."), coach.post("/players/1/notes", "day", "2026-08-01", "body", "A lesson."),
-		coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01"), another.post("/courses/new", "name", "Other", "holes", "1", "anyway", "holes:1", "paste", "4 384\n"),
+		coach.post("/players/1/assignments", "what", "Start line", "due", "2092-09-01"), another.post("/courses/new", "name", "Other", "holes", "1", "anyway", "holes:1", "paste", "4 384\n"),
 		pupil.post("/rounds/1/holes/2", "line", "g20 2", "version", "0"), pupil.post("/rounds/1/holes/3", "line", "f200 g20 2", "version", "0"),
 	} {
 		if made.status != http.StatusSeeOther {
@@ -131,8 +131,8 @@ func TestEveryControlHasAName(t *testing.T) {
 	steward := s.steward()
 	coach.post("/players/1/notes", "round", "1", "on", "1.2", "body", "The safe side.")
 	coach.post("/players/1/notes", "day", "2026-08-01", "body", "A lesson.")
-	coach.post("/players/1/assignments", "what", "Start line", "due", "2026-09-01")
-	coach.post("/players/1/assignments", "what", "Wedges", "due", "2026-09-01")
+	coach.post("/players/1/assignments", "what", "Start line", "due", "2092-09-01")
+	coach.post("/players/1/assignments", "what", "Wedges", "due", "2092-09-01")
 	coach.post("/players/1/target", "target", "82")
 	pupil.post("/marks", "day", "2026-06-01", "what", "A new driver")
 	pupil.post("/coaching/invite")

@@ -151,7 +151,7 @@ func TestPrivateNotesStayPrivate(t *testing.T) {
 func TestPracticeIsSetAndRecorded(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
-	coach.follows("/players/1/assignments", "what", "Start line", "amount", "40 putts", "pass_mark", "32 of 40", "due", "2026-09-01")
+	coach.follows("/players/1/assignments", "what", "Start line", "amount", "40 putts", "pass_mark", "32 of 40", "due", "2092-09-01")
 	if a := pupil.get("/players/1/lessons"); !strings.Contains(a.body, "pass mark 32 of 40") || !strings.Contains(a.body, "late") {
 		t.Error("the pupil does not find it")
 	}

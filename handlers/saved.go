@@ -19,7 +19,7 @@ const savedRound = "round"
 // savedTexts are the messages that the next page can show, by name.
 var savedTexts = map[string]string{
 	"settings":        "Your settings are saved.",
-	"password":        "Your password is changed. Other devices are signed out.",
+	"password":        "Your password is changed. Other devices are signed out, and an address of a feed no longer works.",
 	"device":          "That device is signed out.",
 	"account":         "Your account is deleted, with everything in it.",
 	"welcome":         "Your target and units are saved. You can change them on the account page, under your name.",

@@ -32,7 +32,7 @@ func TestEverySaveSaysSo(t *testing.T) {
 		{coach, "/players/1/notes", []string{"round", "1", "body", "The safe side."}, "The note is saved."},
 		{pupil, "/players/1/notes", []string{"round", "1", "body", "Which?"}, "Your coach can see your question."},
 		{pupil, "/players/1/notes/1/replies", []string{"body", "Which?"}, "The reply is saved."},
-		{coach, "/players/1/assignments", []string{"what", "Start line", "due", "2026-09-01"}, "The practice is set."},
+		{coach, "/players/1/assignments", []string{"what", "Start line", "due", "2092-09-01"}, "The practice is set."},
 		{pupil, "/players/1/assignments/1/results", []string{"day", "2026-08-01", "result", "7 of 10"}, "The result is recorded."},
 		{pupil, "/rounds/1/conditions", []string{"conditions", "Windy"}, "The card and conditions are saved."},
 		{pupil, "/account", []string{"name", "robin", "target", "82", "boundary", "50", "far", "yd", "green", "ft", "clubs", ""}, "Your settings are saved."},

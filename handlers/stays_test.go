@@ -13,7 +13,7 @@ func TestWhatWasWrittenOutlivesAnAccount(t *testing.T) {
 	pupil, coach := s.coached()
 	coach.follows("/players/1/notes", "round", "1", "on", "1.1", "body", "Aim at the left half.")
 	coach.follows("/players/1/notes", "round", "1", "body", "Nerves on the first tee.", "private", "yes")
-	coach.follows("/players/1/assignments", "what", "Start line", "due", "2026-09-01")
+	coach.follows("/players/1/assignments", "what", "Start line", "due", "2092-09-01")
 	pupil.follows("/players/1/notes", "round", "1", "body", "Which club?")
 	coach.follows("/players/1/notes/3/replies", "body", "The seven.")
 	coach.follows("/account/delete", "confirm", password)

@@ -85,9 +85,9 @@ type Assignment struct {
 // maxFigure is the most letters of a figure's name.
 const maxFigure = 60
 
-// ParseAssignment reads something to practise.
-func ParseAssignment(v url.Values) Assignment {
-	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Figure: ParseText(v.Get("figure"), maxFigure).saying("Choose a figure of the list."), Due: ParseDay(v.Get("due"))}
+// ParseAssignment reads something to practise, by today or a later day.
+func ParseAssignment(v url.Values, today golf.Date) Assignment {
+	a := Assignment{What: practice(v.Get("what")), Amount: practice(v.Get("amount")), PassMark: practice(v.Get("pass_mark")), Figure: ParseText(v.Get("figure"), maxFigure).saying("Choose a figure of the list."), Due: parseDayFrom(v.Get("due"), today)}
 	a.Drill, a.SetUp = practice(v.Get("drill")), practice(v.Get("set_up"))
 	a.Tries = optional(v.Get("tries"), func(t string) Whole { return ParseWhole(t, 1, golf.MaxTries) })
 	a.Mark = optional(v.Get("mark"), func(t string) Whole { return ParseWhole(t, 1, golf.MaxTries) })

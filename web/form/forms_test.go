@@ -202,12 +202,13 @@ func TestNotes(t *testing.T) {
 func TestPractice(t *testing.T) {
 	line := "Allowed: up to 200 letters, in one line."
 	right := map[string]string{"what": "putts", "amount": "40", "pass_mark": "32 of 40", "due": "2026-05-02"}
-	checkForms(t, func(v url.Values) typedForm { return ParseAssignment(v) }, []formCase{
+	checkForms(t, func(v url.Values) typedForm { return ParseAssignment(v, golf.Date{Year: 2026, Month: 5, Day: 2}) }, []formCase{
 		{right, nil},
 		{with(right, "amount", "", "pass_mark", ""), nil},
 		{with(right, "what", " "), map[string]string{"What": "Say what to practise."}},
 		{with(right, "what", long+long), map[string]string{"What": line}},
 		{with(right, "due", "x"), map[string]string{"Due": dayAllowed}},
+		{with(right, "due", "2026-05-01"), map[string]string{"Due": "This day has passed."}},
 		{with(right, "what", "", "drill", "lag"), nil},
 		{with(right, "set_up", "two tees", "tries", "20", "mark", "14"), nil},
 		{with(right, "tries", "20", "mark", "21"), map[string]string{"Mark": "More than there are tries."}},

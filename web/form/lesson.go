@@ -37,13 +37,20 @@ func TimeOf(minute *int) Field[int] {
 	return Field[int]{Text: fmt.Sprintf("%02d:%02d", *minute/60, *minute%60), Value: *minute}
 }
 
+// parseDayFrom reads a day that is to come: today or later.
+func parseDayFrom(text string, today golf.Date) Day {
+	d := ParseDay(text)
+	if d.Sound() && d.Value.Compare(today) < 0 {
+		d.Problem = "This day has passed."
+	}
+	return d
+}
+
 // ParseArranged reads a day that is arranged: today or later, at most a year ahead.
 func ParseArranged(text string, today golf.Date) Day {
-	d := ParseDay(text)
+	d := parseDayFrom(text, today)
 	switch {
 	case !d.Sound():
-	case d.Value.Compare(today) < 0:
-		d.Problem = "This day has passed."
 	case d.Value.Compare(today.AddDays(golf.MaxAhead)) > 0:
 		d.Problem = "Allowed: at most a year ahead."
 	}

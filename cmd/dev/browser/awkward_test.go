@@ -122,7 +122,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	coach.send(pages+"/notes", "round", seen, "private", "yes", "body", longLink)
 	coach.send(pages+"/notes", "day", "2026-10-01", "body", longLink)
 	pupil.send(pages+"/notes", "round", seen, "on", "2", "body", longLink)
-	coach.send(pages+"/assignments", "what", longName, "amount", longLink[:190], "pass_mark", longName, "due", "2026-09-01")
+	coach.send(pages+"/assignments", "what", longName, "amount", longLink[:190], "pass_mark", longName, "due", "2092-09-01")
 	task := coach.part(`/assignments/(\d+)/`, coach.body(pages+"/lessons", nil))
 	pupil.send(pages+"/assignments/"+task+"/results", "day", "2026-08-01", "result", longLink[:190])
 	coach.send(pages+"/target", "target", "82.5")
