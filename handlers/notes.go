@@ -66,8 +66,12 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 	if !f.Spot.Sound() {
 		return golf.ErrNotFound
 	}
-	if !f.Sound() {
-		return s.statementAgain(w, r, about, round, form.Returned{Note: &f})
+	put, err := s.putPhrase(r, &f.Body)
+	if err != nil {
+		return err
+	}
+	if put || !f.Sound() {
+		return s.statementAgain(w, r, about, round, form.Returned{Note: &f, Inserted: put})
 	}
 	n := db.Note{Kind: db.KindNote, Private: f.Private && !about.pages.Own, Body: f.Body.Value, RoundID: &round, Hole: known(f.Spot.Value.Hole), Shot: known(f.Spot.Value.Shot)}
 	if about.pages.Own {
@@ -78,16 +82,12 @@ func (s *server) writeNote(w http.ResponseWriter, r *http.Request) error {
 
 func (s *server) writeLesson(w http.ResponseWriter, r *http.Request, about subject) error {
 	f := form.ParseLesson(r.Form, s.today(r))
-	if r.FormValue("phrase") != "" {
-		body, err := s.withPhrase(r, f.Body)
-		f.Body = body
-		if err != nil {
-			return err
-		}
-		return s.showLessons(w, r, about, form.Returned{Lesson: &f, Inserted: true})
+	put, err := s.putPhrase(r, &f.Body)
+	if err != nil {
+		return err
 	}
-	if !f.Sound() {
-		return s.showLessons(w, r, about, form.Returned{Lesson: &f})
+	if put || !f.Sound() {
+		return s.showLessons(w, r, about, form.Returned{Lesson: &f, Inserted: put})
 	}
 	return s.saveNewNote(w, r, about.pages, db.Note{Kind: db.KindLesson, Private: f.Private && !about.pages.Own, Body: f.Body.Value, Day: f.Day.Value.Time()})
 }

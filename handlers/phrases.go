@@ -68,12 +68,16 @@ func (s *server) removePhrase(w http.ResponseWriter, r *http.Request) error {
 	return redirectAfterRemoval(w, r, paths.Phrases, removal{db.RemovedPhrase, me(r).ID, number})
 }
 
-// withPhrase puts the phrase of the key that was pressed behind what was written so far.
-func (s *server) withPhrase(r *http.Request, body form.Text) (form.Text, error) {
-	all, err := s.store.Phrases(r.Context(), me(r).ID)
-	i := slices.IndexFunc(all, func(p db.Phrase) bool { return fmt.Sprint(p.ID) == r.FormValue("phrase") })
-	if err != nil || i < 0 {
-		return body, err
+// putPhrase puts the phrase of the key that was pressed behind what was written so far,
+// and reports whether one was pressed.
+func (s *server) putPhrase(r *http.Request, body *form.Text) (pressed bool, err error) {
+	key := r.FormValue("phrase")
+	if key == "" {
+		return false, nil
 	}
-	return form.TextOf(strings.TrimSpace(strings.TrimSpace(body.Text) + " " + all[i].Body)), nil
+	all, err := s.store.Phrases(r.Context(), me(r).ID)
+	if i := slices.IndexFunc(all, func(p db.Phrase) bool { return fmt.Sprint(p.ID) == key }); i >= 0 {
+		*body = form.TextOf(strings.TrimSpace(strings.TrimSpace(body.Text) + " " + all[i].Body))
+	}
+	return true, err
 }

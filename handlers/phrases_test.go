@@ -16,7 +16,7 @@ func TestPhrases(t *testing.T) {
 	coach.mustSee(coach.follows("/coaching/phrases", "body", "Count to three."), "The phrase is kept.", "Count to three.")
 	coach.follows("/coaching/phrases", "body", "Count to three.")
 	page := coach.get("/players/1/lessons")
-	coach.mustSee(page, `name="phrase" value="1"`, `formaction="/players/1/notes#lesson"`, "/static/phrases.")
+	coach.mustSee(page, `name="phrase" value="1"`, `formaction="/players/1/notes#lesson"`, "/static/drafts.")
 	if n := strings.Count(page.body, `name="phrase"`); n != 1 {
 		t.Errorf("%d keys of one phrase", n)
 	}
@@ -28,6 +28,12 @@ func TestPhrases(t *testing.T) {
 	coach.mustSee(coach.get("/players/1"), `name="phrase" value="1"`)
 	if body := pupil.get("/players/1/lessons").body; strings.Contains(body, "The grip.") || strings.Contains(body, "Keep as a phrase") || strings.Contains(body, `name="phrase"`) {
 		t.Error("the pupil reads what was not saved, or a coach's keys")
+	}
+	coach.mustSee(coach.get("/players/1/rounds/1?on=1.2"), `formaction="/players/1/notes#write-1-body"`, `formaction="/players/1/notes#write-body"`)
+	under := coach.post("/players/1/notes", "round", "1", "on", "1.2", "body", "The grip.", "phrase", "1")
+	coach.mustSee(under, ">The grip. Count to three.</textarea>", `<option value="1.2" selected`)
+	if under.status != http.StatusOK || strings.Contains(under.body, "Not saved yet") || strings.Contains(pupil.get("/rounds/1").body, "The grip.") {
+		t.Errorf("under a hole: %d", under.status)
 	}
 	pupil.mustSee(pupil.post("/players/1/notes", "day", "2026-05-03", "body", "Mine.", "phrase", "1"), ">Mine.</textarea>")
 	coach.mustSee(coach.get("/export/everything.json"), `"phrases":["Count to three."]`)

@@ -100,6 +100,11 @@ func (s *server) besideRound(r *http.Request, about subject, kept db.Round, q *s
 	if q.Plan, err = s.planOf(r, about, kept); err != nil {
 		return err
 	}
+	if !about.pages.Own {
+		if q.Phrases, err = s.phrasesOf(r); err != nil {
+			return err
+		}
+	}
 	q.Notes, err = s.notes(r, about.pages, db.NotesOf{Round: kept.ID})
 	return err
 }

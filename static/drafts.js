@@ -1,6 +1,8 @@
 // Keeps what is being written about a round, a lesson or a question until the server
 // has it: a text comes back into its field when the page is opened again after a save
-// that did not arrive. A field is known by its account, the page and its id.
+// that did not arrive. A field is known by its account, the page and its id. The keys of
+// a coach's phrases put them into the text at the caret; without this file a key sends
+// the form, which comes back with the phrase at its end.
 
 const player = document.body.dataset.player;
 const fields = document.querySelectorAll("textarea.prose-input");
@@ -29,3 +31,15 @@ for (const field of fields) {
   });
   field.form?.addEventListener("submit", () => sessionStorage.setItem("draft sent", key));
 }
+
+document.addEventListener("click", (event) => {
+  const key = event.target.closest("button[name=phrase]");
+  const area = key?.form?.elements.body;
+  if (!area) return;
+  event.preventDefault();
+  const before = area.value.slice(0, area.selectionStart);
+  const gap = before === "" || /\s$/.test(before) ? "" : " ";
+  area.setRangeText(gap + key.dataset.phrase, area.selectionStart, area.selectionEnd, "end");
+  area.dispatchEvent(new Event("input"));
+  area.focus();
+});

@@ -167,9 +167,6 @@ func (l *LessonsPage) forCoach(in LessonsInput) {
 		l.Acts = append([]components.Link{{Name: fmt.Sprintf("Rounds from %s on, against those before", words.NearDay(from, in.Today)), At: since.Months()}}, l.Acts...)
 	}
 	l.Acts = append(l.Acts, components.Link{Name: "Enter a round for " + in.Name, At: in.Whose.WalkedRounds()})
-	if len(in.Phrases) > 0 {
-		l.Page.Script = "phrases.js"
-	}
 	l.Page.Title, l.Heading = in.Name, in.Name
 	l.At = fmt.Sprintf("%s. Target %s.", words.LongDay(in.Today), words.Plain(in.Target))
 	l.Lede = sinceLede(in, l.Page.Since)

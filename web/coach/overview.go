@@ -94,9 +94,6 @@ func Figured(all []Assignment) []Assignment {
 // NewOverviewPage makes the page.
 func NewOverviewPage(page layout.Page, in OverviewInput) OverviewPage {
 	page.Title, page.Here, page.BodyClass = in.Name, layout.Here(in.Whose, in.Whose.Lessons()), "overview-page"
-	if len(in.Phrases) > 0 {
-		page.Script = "phrases.js"
-	}
 	page.Foot = fmt.Sprintf("Fixed golfer: every round is compared with %s golfer, whatever the course. Strokes are for 18 holes; holes entered as a score alone do not count. The pupil can see that you opened this page.", words.A(in.Target))
 	o := OverviewPage{Page: page, Lessons: in.Whose.Lessons(), Beside: in.Whose.Beside(), GroupsAt: in.Whose.Groups(), ArchiveAt: in.Whose.Archive(), Away: in.Pupil.Archived,
 		Note: newLessonForm(LessonsInput{Whose: in.Whose, Name: in.Name, Today: in.Today, Returned: in.Returned, Lessons: in.Lessons, Phrases: in.Phrases}), Visit: in.since()}

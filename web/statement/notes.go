@@ -25,6 +25,7 @@ type NoteForm struct {
 	Share   string // on the button that lets others read it
 	Open    bool   // the form is shown open: a place was chosen, or it came back
 	Wrong   components.Summary
+	Phrases []notes.PhraseKey
 }
 
 // HoleNote is a note on a hole as it stands under the hole.
@@ -43,6 +44,7 @@ func (s *RoundPage) notes(in RoundInput) {
 	}
 	s.NotesFirst = s.NotesFirst || in.Returned.OnNotes() && in.writesOn() == 0
 	s.CanWrite, s.Write = in.Coached, newNoteForm(in, "write")
+	s.Write.Phrases = notes.PhraseKeys(in.Phrases)
 	s.Write.Open, s.Write.On = in.Returned.Note != nil && in.writesOn() == 0, placesOf(in, "")
 }
 
@@ -101,7 +103,7 @@ func newHoleForm(in RoundInput, i int, began int) *NoteForm {
 		chosen = fmt.Sprintf("%d.%d", number, began)
 	}
 	if here {
-		chosen = in.spot()
+		chosen, f.Phrases = in.spot(), notes.PhraseKeys(in.Phrases)
 	}
 	f.On = placesOnHole(in, i, chosen)
 	return &f

@@ -92,6 +92,7 @@ type RoundInput struct {
 	Plan        string          // where it is compared with the plan of its course; empty when no hole of that is drawn
 	JustEntered bool            // the last hole was saved a moment ago
 	Notes       []notes.Note    // on the round, that the reader may see
+	Phrases     []notes.Phrase  // of the coach who reads; none to the player
 	Coached     bool            // a coach has access, or reads
 	On          string          // hole, or hole and shot, that a note is to be about
 	Returned    form.Returned   // a form of the page that came back
