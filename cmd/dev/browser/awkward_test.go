@@ -121,6 +121,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 	coach.send(pages+"/notes", "round", seen, "on", "1.2", "body", "See "+longLink+"\n- "+longName)
 	coach.send(pages+"/notes", "round", seen, "private", "yes", "body", longLink)
 	coach.send(pages+"/notes", "day", "2026-10-01", "body", longLink)
+	coach.send("/coaching/phrases", "body", longLink)
 	pupil.send(pages+"/notes", "round", seen, "on", "2", "body", longLink)
 	coach.send(pages+"/assignments", "what", longName, "amount", longLink[:190], "pass_mark", longName, "due", "2092-09-01")
 	task := coach.part(`/assignments/(\d+)/`, coach.body(pages+"/lessons", nil))
@@ -181,7 +182,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fits(t, ctx, "the address of a feed", 320)
 	fit("/account")
 	coach.signedIn(ctx)
-	fit(plan, "/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/beside", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
+	fit(plan, "/coaching", "/coaching/phrases", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/beside", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}
