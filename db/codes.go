@@ -9,12 +9,6 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// CoachCode is the code with which pupils ask an account to coach them; empty while it is
-// turned off.
-func (s *Store) CoachCode(ctx context.Context, who golf.PlayerID) (string, error) {
-	return one(ctx, s.q, pgx.RowTo[string], `select coalesce(coach_code, '') from players where id = @who`, pgx.StrictNamedArgs{"who": who})
-}
-
 // SetCoachCode gives an account another code, or none where it is empty; the old one no
 // longer works. It returns ErrTaken when somebody has the code already.
 func (s *Store) SetCoachCode(ctx context.Context, who golf.PlayerID, code string) error {
@@ -64,22 +58,37 @@ type CoachRequest struct {
 	AskedAt    time.Time
 }
 
-// CoachRequests lists the coaches whom a pupil has asked and who have not answered.
-func (s *Store) CoachRequests(ctx context.Context, pupil golf.PlayerID) ([]CoachRequest, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[CoachRequest], `
+// coachRequests lists whom a pupil asks, and pupilRequests who asks a coach.
+const (
+	coachRequests = `
 		select p.id, p.name, p.email, q.shared_from, q.asked_at from coach_requests q join players p on p.id = q.coach_id
-		where q.player_id = @pupil order by lower(p.name), p.id`, pgx.StrictNamedArgs{"pupil": pupil})
+		where q.player_id = @who order by lower(p.name), p.id`
+	pupilRequests = `
+		select p.id, p.name, p.email, q.shared_from, q.asked_at from coach_requests q join players p on p.id = q.player_id
+		where q.coach_id = @who order by q.asked_at, p.id`
+)
+
+// Codes is what an account's page shows of codes.
+type Codes struct {
+	Code  string         // the account's own; empty while it is turned off
+	Asks  []CoachRequest // pupils who have asked the account and have no answer yet, who asked first before others
+	Asked []CoachRequest // coaches whom the account has asked and who have not answered
 }
 
-// pupilRequests lists who asks a coach.
-const pupilRequests = `
-	select p.id, p.name, p.email, q.shared_from, q.asked_at from coach_requests q join players p on p.id = q.player_id
-	where q.coach_id = @coach order by q.asked_at, p.id`
-
-// PupilRequests lists the pupils who have asked a coach and have no answer yet, the first
-// who asked first.
-func (s *Store) PupilRequests(ctx context.Context, coach golf.PlayerID) ([]CoachRequest, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[CoachRequest], pupilRequests, pgx.StrictNamedArgs{"coach": coach})
+// Codes reads them in one trip to the database.
+func (s *Store) Codes(ctx context.Context, who golf.PlayerID) (c Codes, err error) {
+	batch, of := &pgx.Batch{}, pgx.StrictNamedArgs{"who": who}
+	requests := func(to *[]CoachRequest) func(pgx.Rows) error {
+		return func(rows pgx.Rows) (err error) {
+			*to, err = pgx.CollectRows(rows, pgx.RowToStructByName[CoachRequest])
+			return err
+		}
+	}
+	batch.Queue(`select coalesce(coach_code, '') from players where id = @who`, of).QueryRow(func(row pgx.Row) error { return row.Scan(&c.Code) })
+	batch.Queue(pupilRequests, of).Query(requests(&c.Asks))
+	batch.Queue(coachRequests, of).Query(requests(&c.Asked))
+	err = translate(s.q.SendBatch(ctx, batch).Close())
+	return c, err
 }
 
 // DropRequest takes a request back; who is the pupil, or the coach who declines it.

@@ -21,8 +21,8 @@ func TestCodes(t *testing.T) {
 	if err := p.SetCoachCode(p.ctx, p.other, code); !errors.Is(err, db.ErrTaken) {
 		t.Errorf("two have one code: %v", err)
 	}
-	if got, err := p.CoachCode(p.ctx, p.stranger); err != nil || got != code {
-		t.Errorf("%q, %v", got, err)
+	if got, err := p.Codes(p.ctx, p.stranger); err != nil || got.Code != code {
+		t.Errorf("%q, %v", got.Code, err)
 	}
 	owner := func(asker golf.PlayerID) db.CodeOwner {
 		t.Helper()
@@ -45,11 +45,11 @@ func TestCodes(t *testing.T) {
 	}
 	_, unseen := p.Seen(p.ctx, p.stranger, p.pupil)
 	p.refused(map[string]error{"the coach sees the pupil before saying yes": unseen, "another coach takes it": p.TakeRequest(p.ctx, p.other, p.pupil), "another drops it": p.DropRequest(p.ctx, p.other, p.pupil, p.stranger)})
-	asks, err := p.PupilRequests(p.ctx, p.stranger)
+	asks, _, err := requests(p, p.stranger)
 	if p.must(err); len(asks) != 1 || asks[0].ID != p.pupil || golf.DateOf(*asks[0].SharedFrom) != from {
 		t.Errorf("%+v", asks)
 	}
-	asked, err := p.CoachRequests(p.ctx, p.pupil)
+	_, asked, err := requests(p, p.pupil)
 	if p.must(err); len(asked) != 1 || asked[0].ID != p.stranger {
 		t.Errorf("%+v", asked)
 	}
@@ -81,7 +81,7 @@ func TestRequestsEnd(t *testing.T) {
 		p.refused(map[string]error{"dropped": p.TakeRequest(p.ctx, p.stranger, p.pupil)})
 	}
 	p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
-	if asked, err := p.CoachRequests(p.ctx, p.pupil); err != nil || len(asked) != 1 || asked[0].SharedFrom != nil || time.Since(asked[0].AskedAt) > time.Hour {
+	if _, asked, err := requests(p, p.pupil); err != nil || len(asked) != 1 || asked[0].SharedFrom != nil || time.Since(asked[0].AskedAt) > time.Hour {
 		t.Errorf("%+v, %v", asked, err)
 	}
 	dbtest.Exec(t, p.url, "update coach_requests set asked_at = now() - interval '31 days'")
@@ -92,11 +92,17 @@ func TestRequestsEnd(t *testing.T) {
 	p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
 	p.must(p.AskCoach(p.ctx, p.other, code, golf.Date{}))
 	p.must(p.DeletePlayer(p.ctx, p.pupil))
-	if asks, err := p.PupilRequests(p.ctx, p.stranger); err != nil || len(asks) != 1 || asks[0].ID != p.other {
+	if asks, _, err := requests(p, p.stranger); err != nil || len(asks) != 1 || asks[0].ID != p.other {
 		t.Errorf("%+v, %v", asks, err)
 	}
 	p.must(p.DeletePlayer(p.ctx, p.stranger))
-	if asked, err := p.CoachRequests(p.ctx, p.other); err != nil || len(asked) != 0 {
+	if _, asked, err := requests(p, p.other); err != nil || len(asked) != 0 {
 		t.Errorf("%+v, %v", asked, err)
 	}
+}
+
+// requests are those of an account, from others and to others.
+func requests(p pair, who golf.PlayerID) (asks, asked []db.CoachRequest, err error) {
+	c, err := p.Codes(p.ctx, who)
+	return c.Asks, c.Asked, err
 }

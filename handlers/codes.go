@@ -21,15 +21,8 @@ const triesOfCode = 10
 
 // readCodes reads the signed-in player's code, and who has asked whom.
 func (s *server) readCodes(r *http.Request, in *coach.CodesInput) (err error) {
-	if in.Code, err = s.store.CoachCode(r.Context(), me(r).ID); err != nil {
-		return err
-	}
-	asks, err := s.store.PupilRequests(r.Context(), me(r).ID)
-	if err != nil {
-		return err
-	}
-	asked, err := s.store.CoachRequests(r.Context(), me(r).ID)
-	in.Asks, in.Asked = s.requestsOf(r, asks), s.requestsOf(r, asked)
+	kept, err := s.store.Codes(r.Context(), me(r).ID)
+	in.Code, in.Asks, in.Asked = kept.Code, s.requestsOf(r, kept.Asks), s.requestsOf(r, kept.Asked)
 	return err
 }
 
