@@ -178,9 +178,9 @@ func (in BesideInput) lede() string {
 	golfer := fmt.Sprintf("a golfer who scores %s", words.Plain(math.Round(in.Beside.Level)))
 	if most == nil {
 		if in.Whose.Own {
-			return fmt.Sprintf("Nothing stands out: you lose where %s usually does.", golfer)
+			return fmt.Sprintf("Nothing costs you clearly more than %s.", golfer)
 		}
-		return fmt.Sprintf("Nothing stands out: %s loses where %s usually does.", in.Name, golfer)
+		return fmt.Sprintf("Nothing costs %s clearly more than %s.", in.Name, golfer)
 	}
 	who, lose := in.Name, "loses"
 	if in.Whose.Own {

@@ -63,11 +63,11 @@ func TestBesidePage(t *testing.T) {
 		t.Errorf("%q", b.Lede)
 	}
 	own.Beside.Rows = own.Beside.Rows[:4] // all off the tee
-	if b := NewBesidePage(layout.Page{}, own); b.Lede != "Nothing stands out: you lose where a golfer who scores 84 usually does." {
+	if b := NewBesidePage(layout.Page{}, own); b.Lede != "Nothing costs you clearly more than a golfer who scores 84." {
 		t.Errorf("%q", b.Lede)
 	}
 	own.Whose.Own = false
-	if b := NewBesidePage(layout.Page{}, own); b.Lede != "Nothing stands out: Bea loses where a golfer who scores 84 usually does." {
+	if b := NewBesidePage(layout.Page{}, own); b.Lede != "Nothing costs Bea clearly more than a golfer who scores 84." {
 		t.Errorf("%q", b.Lede)
 	}
 	few := BesideInput{Beside: analysis.Beside{Rounds: 1, Thin: golf.Enough(golf.ThinPlan, 1, practice.MinRounds)}}
