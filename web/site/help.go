@@ -98,6 +98,7 @@ func helpWords() []HelpWords {
 			{"Short side", "Too little green between its edge and the hole for the ball to stop by it. Where you noted the green, it is compared with the run-out of a standard chip. Where you did not, there is green for half the run-out: your own, if your run-out book has three trials of a club for such a shot, or that of a standard chip."},
 			{"Working", "A figure with a dotted line under it opens how it comes about, from the figures that are printed, so that you can add it up. Where a tenth was given or taken so that a column adds up, it says so."},
 			{"Target here, fixed golfer", "A statement compares with a golfer who averages your target on that course, so that its lines add up to your score. Months, roster and doubles compare with one golfer who is the same on every course, so that rounds can be compared."},
+			{"Usual, others here", "Usual is what a golfer of the model loses who plays every part of the game equally well and has your score. Others here are five or more players on this server who score about the same: their last ten rounds, on average and without names."},
 			{"Plays to", "The score of the golfer whose tee shots, approaches, short game or putting are like yours."},
 		}},
 		{"doubles-said", "Doubles", []Explained{
