@@ -101,7 +101,7 @@ func TestChangesHelpAsTheyShould(t *testing.T) {
 // less, and at one that the player has passed it is not tried.
 func TestPartsAreTriedAtAnotherLevel(t *testing.T) {
 	putting := func(as float64) (w WhatIf, there bool) {
-		a := asked(2000)
+		a := asked(400)
 		a.As = as
 		for _, w := range find(t, a).WhatIf {
 			if w.Change == PuttingAsTarget {
