@@ -24,7 +24,7 @@ type pair struct {
 
 func newPair(t *testing.T) pair {
 	t.Helper()
-	p := pair{url: dbtest.Clone(t), t: t, ctx: t.Context()} // not one transaction, in which the clock would stand still
+	p := pair{url: dbtest.Copy(t), t: t, ctx: t.Context()} // not one transaction, in which the clock would stand still
 	var err error
 	p.Store, err = db.Open(p.ctx, p.url)
 	p.must(err)

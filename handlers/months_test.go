@@ -178,7 +178,7 @@ func BenchmarkMonths(b *testing.B) {
 // as many.
 func benchSite(b *testing.B, others int) (http.Handler, *http.Cookie) {
 	b.Helper()
-	url := dbtest.Clone(b)
+	url := dbtest.Copy(b)
 	store, err := db.Open(b.Context(), url)
 	if err != nil {
 		b.Fatal(err)

@@ -80,7 +80,7 @@ func TestRosterFollowsTheRounds(t *testing.T) {
 // BenchmarkRoster shows 200 pupils with 25 rounds each, from what is kept and
 // after the engine has changed.
 func BenchmarkRoster(b *testing.B) {
-	url := dbtest.Clone(b)
+	url := dbtest.Copy(b)
 	store, err := db.Open(b.Context(), url)
 	if err != nil {
 		b.Fatal(err)

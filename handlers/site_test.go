@@ -32,7 +32,7 @@ type testSite struct {
 
 func newSite(t *testing.T, options Options) testSite {
 	t.Helper()
-	url := dbtest.Clone(t)
+	url := dbtest.Copy(t)
 	store, err := db.Open(t.Context(), url)
 	if err != nil {
 		t.Fatal(err)

@@ -40,6 +40,9 @@ func Run(m *testing.M) int {
 	}
 	defer server.Stop()
 	ctx := context.Background()
+	if err := makeModel(ctx); err != nil {
+		return fail(err)
+	}
 	store, err := db.Open(ctx, server.URL)
 	if err != nil {
 		return fail(err)
@@ -50,6 +53,33 @@ func Run(m *testing.M) int {
 	}
 	defer pool.Close()
 	return m.Run()
+}
+
+// model is the database that Copy copies: it has the schema, and nobody is connected
+// to it.
+const model = "model"
+
+// makeModel makes that database.
+func makeModel(ctx context.Context) error {
+	admin, err := pgx.Connect(ctx, server.URL)
+	if err != nil {
+		return err
+	}
+	defer admin.Close(ctx)
+	if _, err := admin.Exec(ctx, "create database "+model); err != nil {
+		return err
+	}
+	store, err := db.Open(ctx, named(model))
+	if err != nil {
+		return err
+	}
+	store.Close()
+	return nil
+}
+
+// named is the URL of a database of the server.
+func named(name string) string {
+	return strings.Replace(server.URL, "dbname=postgres", "dbname="+name, 1)
 }
 
 func fail(err error) int {
@@ -73,13 +103,27 @@ func Tx(t testing.TB) *db.Store {
 // dropped when the test ends.
 func Clone(t testing.TB) string {
 	t.Helper()
+	return made(t, "")
+}
+
+// Copy returns the URL of a database of the test's own with the schema and nothing
+// else: as Clone and the migrations make it, in a fraction of the time. It is dropped
+// when the test ends.
+func Copy(t testing.TB) string {
+	t.Helper()
+	return made(t, " template "+model)
+}
+
+// made makes a database with what its creation says besides the name.
+func made(t testing.TB, how string) string {
+	t.Helper()
 	name := fmt.Sprintf("clone%d", clones.Add(1))
 	admin, err := pgx.Connect(t.Context(), server.URL)
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer admin.Close(context.Background())
-	if _, err := admin.Exec(t.Context(), "create database "+name); err != nil {
+	if _, err := admin.Exec(t.Context(), "create database "+name+how); err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() {
@@ -87,14 +131,14 @@ func Clone(t testing.TB) string {
 			t.Error(err)
 		}
 	})
-	return strings.Replace(server.URL, "dbname=postgres", "dbname="+name, 1)
+	return named(name)
 }
 
 // Open returns a store on a database of the test's own, closed when the test
 // ends.
 func Open(t testing.TB) *db.Store {
 	t.Helper()
-	store, err := db.Open(t.Context(), Clone(t))
+	store, err := db.Open(t.Context(), Copy(t))
 	if err != nil {
 		t.Fatal(err)
 	}
