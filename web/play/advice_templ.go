@@ -287,7 +287,7 @@ func (f *AdviceForm) view() templ.Component {
 				}
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "<p class=\"actions\"><button class=\"button\">Save</button> <span class=\"quiet\">With everything empty it is taken away.</span></p></form>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 25, "<p class=\"actions\"><button class=\"button\">Save</button> <span class=\"quiet\">Leave everything empty to remove it.</span></p></form>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
