@@ -21,7 +21,7 @@ func TestBesideOthersOfTheSameScore(t *testing.T) {
 	robin.mustSee(robin.get("/players/1/beside"), "It takes five rounds")
 	withSeason(t, s.store, 1, 84, "2026-03-01", 3, 11)
 	alone := robin.get("/players/1/beside")
-	robin.mustSee(alone, "The last ten rounds, from ", "Usual", "so nothing is told of them")
+	robin.mustSee(alone, "The last ten rounds, from ", "Usual", "so their figures are not shown")
 	coach.mustSee(coach.get("/players/1"), `href="/players/1/beside"`)
 	robin.mustSee(robin.get("/players/1/plan"), `href="/players/1/beside"`)
 	for i := range 5 {

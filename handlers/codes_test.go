@@ -30,7 +30,7 @@ func TestAPupilAsksByACode(t *testing.T) {
 	if body := coach.get("/coaching").body; strings.Contains(body, "robin") {
 		t.Error("the coach was asked before the pupil said yes")
 	}
-	pupil.mustSee(pupil.follows("/coaching/ask", "code", code, "from", "2026-05-01", "sure", "yes"), "The coach is asked.", "has not answered yet; would see rounds played from 1 May 2026 on")
+	pupil.mustSee(pupil.follows("/coaching/ask", "code", code, "from", "2026-05-01", "sure", "yes"), "Your request is sent.", "has not answered yet; would see rounds played from 1 May 2026 on")
 	coach.mustSee(coach.get("/notices"), "robin", "asks you to coach them, with your code.")
 	if a := coach.get("/players/1/rounds"); a.status != http.StatusNotFound {
 		t.Errorf("seen before the coach said yes: %d", a.status)
@@ -53,7 +53,7 @@ func TestCodesThatLeadNowhere(t *testing.T) {
 	coach.follows("/coaching/code", "code", "renew")
 	old := coach.codeOf()
 	pupil.follows("/coaching/ask", "code", old, "sure", "yes")
-	pupil.mustSee(pupil.follows("/coaching/withdraw", "coach", "2"), "The coach is not asked any more.")
+	pupil.mustSee(pupil.follows("/coaching/withdraw", "coach", "2"), "Your request is withdrawn.")
 	pupil.follows("/coaching/ask", "code", old, "sure", "yes")
 	coach.mustSee(coach.follows("/coaching/answer", "player", "1", "accept", ""), "You have declined")
 	pupil.mustSee(pupil.get("/notices"), "has declined to coach you.")

@@ -213,7 +213,7 @@ func takeSettings(ctx context.Context, tx *db.Store, p db.Player, c *accountfile
 }
 
 // errBookFull is the answer to a file whose run-out book does not fit.
-var errBookFull = &refusal{http.StatusUnprocessableEntity, "Nothing was imported", fmt.Sprintf("With the run-out book of the file yours would have more than %d trials. Remove some of yours and upload the file again.", golf.MaxTrials)}
+var errBookFull = &refusal{http.StatusUnprocessableEntity, "Nothing was imported", fmt.Sprintf("With the trials in the file, your run-out book would have more than %d. Remove some of yours and upload the file again.", golf.MaxTrials)}
 
 // takeBook adds the run-out book of a file to the player's.
 func takeBook(ctx context.Context, tx *db.Store, who golf.PlayerID, balls []accountfile.Ball) error {

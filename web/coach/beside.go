@@ -74,7 +74,7 @@ func NewBesidePage(page layout.Page, in BesideInput) BesidePage {
 	b.At = fmt.Sprintf("The last %s rounds, from %s: a score of %s.", words.Spelled(in.Beside.Rounds), words.ShortDay(in.Beside.First), words.Plain(math.Round(10*in.Beside.Level)/10))
 	b.Caption = "Strokes a round, beside what is usual at the score"
 	b.Heads = []string{in.who(), "Usual"}
-	b.Others = fmt.Sprintf("Of other players here, fewer than %s have ten rounds or more and score %s, so nothing is told of them.", words.Spelled(analysis.PeersLeast), in.levels())
+	b.Others = fmt.Sprintf("Of other players here, fewer than %s have ten rounds or more and score %s, so their figures are not shown.", words.Spelled(analysis.PeersLeast), in.levels())
 	if in.Peers.Count > 0 {
 		b.Heads = append(b.Heads, "Others here")
 		b.Others = fmt.Sprintf("Others here are %s who score %s, %s not among them: their last ten rounds, on average and without names. What they have is worked out once a day.", words.SpelledPlural(in.Peers.Count, "player", "players"), in.levels(), in.self())

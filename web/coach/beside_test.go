@@ -47,7 +47,7 @@ func TestBesidePage(t *testing.T) {
 	if b.Lede != "Bea loses more than a golfer who scores 84 here: putting, 3 to 6 ft, 1 stroke a round more, which is clear." {
 		t.Errorf("%q", b.Lede)
 	}
-	if b.At != "The last ten rounds, from 2 Jul 2026: a score of 84.2." || b.Others != "Of other players here, fewer than five have ten rounds or more and score 80 to 86, so nothing is told of them." || len(b.Heads) != 2 {
+	if b.At != "The last ten rounds, from 2 Jul 2026: a score of 84.2." || b.Others != "Of other players here, fewer than five have ten rounds or more and score 80 to 86, so their figures are not shown." || len(b.Heads) != 2 {
 		t.Errorf("%q, %q", b.At, b.Others)
 	}
 	putting := b.Parts[len(b.Parts)-1]

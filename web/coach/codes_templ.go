@@ -364,7 +364,7 @@ func (p CodesPart) own() templ.Component {
 				return templ_7745c5c3_Err
 			}
 			if p.Code != "" {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, "<p class=\"quiet\">The old code stops working at once. Pupils whom you have accepted stay.</p>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 27, "<p class=\"quiet\">The old code stops working at once. Pupils you have accepted keep sharing with you.</p>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
