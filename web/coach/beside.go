@@ -68,7 +68,11 @@ func NewBesidePage(page layout.Page, in BesideInput) BesidePage {
 		b.Back = components.Link{At: in.Whose.Overview(), Name: "Back to the overview"}
 	}
 	if in.Beside.Thin.Any() {
-		b.Lede = fmt.Sprintf("It takes %s rounds to say what is usual. There %s %s.", words.Spelled(in.Beside.Thin.Need), words.OneOrMany(in.Beside.Thin.Have, "is", "are"), words.Spelled(in.Beside.Thin.Have))
+		have := words.Spelled(in.Beside.Thin.Have)
+		if in.Beside.Thin.Have == 0 {
+			have = "none yet"
+		}
+		b.Lede = fmt.Sprintf("It takes %s rounds to say what is usual. There %s %s.", words.Spelled(in.Beside.Thin.Need), words.OneOrMany(in.Beside.Thin.Have, "is", "are"), have)
 		return b
 	}
 	b.At = fmt.Sprintf("The last %s rounds, from %s: a score of %s.", words.Spelled(in.Beside.Rounds), words.ShortDay(in.Beside.First), words.Plain(math.Round(10*in.Beside.Level)/10))

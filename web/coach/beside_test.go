@@ -74,6 +74,10 @@ func TestBesidePage(t *testing.T) {
 	if b := NewBesidePage(layout.Page{}, few); b.Lede != "It takes five rounds to say what is usual. There is one." || len(b.Parts) != 0 {
 		t.Errorf("%q", b.Lede)
 	}
+	few.Beside.Thin.Have = 0
+	if b := NewBesidePage(layout.Page{}, few); b.Lede != "It takes five rounds to say what is usual. There are none yet." {
+		t.Errorf("%q", b.Lede)
+	}
 	var others []analysis.Peer
 	for range 6 {
 		others = append(others, analysis.Peer{Level: 82, Beyond: make([]float64, len(practice.Bands()))})
