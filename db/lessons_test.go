@@ -1,6 +1,7 @@
 package db_test
 
 import (
+	"slices"
 	"testing"
 	"time"
 
@@ -93,4 +94,47 @@ func TestLessonsRemoved(t *testing.T) {
 	_, err = p.Arrange(p.ctx, p.other, p.pupil, db.Lesson{CoachID: p.other, Day: time.Date(2026, 6, 9, 0, 0, 0, 0, time.UTC)})
 	p.must(err)
 	p.must(p.DeletePlayer(p.ctx, p.pupil))
+}
+
+// A coach hears of the own lessons of some days that are not written up, with the pupils
+// who still share the day; nobody else hears of them.
+func TestLessonsThatAreNear(t *testing.T) {
+	p := newPair(t)
+	day, at := golf.Date{Year: 2026, Month: time.June, Day: 9}, 9*60
+	var kept []int64
+	for _, l := range []db.Lesson{{CoachID: p.coach, Day: day.Time()}, {CoachID: p.coach, Day: day.Time(), Starts: &at, Aim: "Start line"}, {CoachID: p.coach, Day: day.AddDays(1).Time()},
+		{CoachID: p.coach, Day: day.AddDays(2).Time()}, {CoachID: p.coach, Day: day.AddDays(-1).Time()}, {CoachID: p.other, Day: day.Time()}} {
+		id, err := p.Arrange(p.ctx, p.pupil, p.pupil, l)
+		p.must(err)
+		kept = append(kept, id)
+	}
+	near := func(coach golf.PlayerID) (all []int64) {
+		t.Helper()
+		w, err := p.Waiting(p.ctx, coach, day, day.AddDays(1))
+		p.must(err)
+		for _, l := range w.Lessons {
+			if all = append(all, l.ID); l.PlayerID != p.pupil {
+				t.Errorf("%+v", l)
+			}
+		}
+		return all
+	}
+	check := func(what string, coach golf.PlayerID, want ...int64) {
+		t.Helper()
+		if got := near(coach); !slices.Equal(got, want) {
+			t.Errorf("%s: %v, want %v", what, got, want)
+		}
+	}
+	check("the coach", p.coach, kept[1], kept[0], kept[2])
+	check("another coach", p.other, kept[5])
+	check("a stranger", p.stranger)
+	check("the pupil", p.pupil)
+	p.write(p.other, db.Note{Kind: db.KindLesson, Day: day.Time(), Body: "Mine.", Private: true})
+	check("what another keeps private", p.coach, kept[1], kept[0], kept[2])
+	p.write(p.coach, db.Note{Kind: db.KindLesson, Day: day.Time(), Body: "The gate."})
+	check("written up", p.coach, kept[2])
+	p.must(p.CancelLesson(p.ctx, p.coach, p.pupil, kept[2]))
+	check("called off", p.coach)
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
+	check("after the end", p.other)
 }

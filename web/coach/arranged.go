@@ -114,7 +114,7 @@ func NewArrangedPart(in ArrangedInput) ArrangedPart {
 
 // card is the card of a lesson.
 func (in ArrangedInput) card(l ArrangedLesson) ArrangedCard {
-	c := ArrangedCard{ID: fmt.Sprintf("lesson-%d", l.ID), When: LessonTime(l), With: "with " + l.Coach, Place: l.Place, Aim: l.Aim, Agreed: notes.Paragraphs(l.Agreed)}
+	c := ArrangedCard{ID: lessonID(l.ID), When: LessonTime(l), With: "with " + l.Coach, Place: l.Place, Aim: l.Aim, Agreed: notes.Paragraphs(l.Agreed)}
 	if over := l.Day.Compare(in.Today) < 0; !over {
 		c.File = in.Whose.LessonFile(l.ID)
 	}
@@ -129,6 +129,9 @@ func (in ArrangedInput) card(l ArrangedLesson) ArrangedCard {
 	}
 	return c
 }
+
+// lessonID is the place of a lesson on a page.
+func lessonID(lesson int64) string { return fmt.Sprintf("lesson-%d", lesson) }
 
 // form is the form that changes a lesson, or that arranges one where it is 0: as it came
 // back, or with what is kept.
