@@ -1,6 +1,7 @@
 package db_test
 
 import (
+	"errors"
 	"testing"
 	"time"
 
@@ -26,7 +27,13 @@ func TestWalkedRounds(t *testing.T) {
 	_, early := p.AcceptWalked(p.ctx, p.pupil, id, db.Round{})
 	p.refused(map[string]error{"the pupil begins one": own, "a stranger begins one": byStranger, "the pupil reads it unsent": unsent, "another coach reads it": toOther, "accepted unsent": early,
 		"another coach saves it": p.SaveWalked(p.ctx, p.other, p.pupil, id, typed, false), "another coach removes it": p.RemoveWalked(p.ctx, p.other, p.pupil, id), "the pupil removes it unsent": p.RemoveWalked(p.ctx, p.pupil, p.pupil, id)})
-	p.must(p.SaveWalked(p.ctx, p.coach, p.pupil, id, typed, true))
+	p.must(p.SaveWalked(p.ctx, p.coach, p.pupil, id, typed, false))
+	if err := p.SaveWalked(p.ctx, p.coach, p.pupil, id, []db.WalkedHole{{Number: 1, Line: "=9"}}, true); !errors.Is(err, golf.ErrConflict) {
+		t.Errorf("saved over what another window saved: %v", err)
+	}
+	p.refused(map[string]error{"a hole that is not on the card": p.SaveWalked(p.ctx, p.coach, p.pupil, id, []db.WalkedHole{{Number: 2, Line: "=9"}}, true)})
+	typed[0].Version = 1
+	p.must(p.SaveWalked(p.ctx, p.coach, p.pupil, id, nil, true))
 	p.refused(map[string]error{"changed once it is sent": p.SaveWalked(p.ctx, p.coach, p.pupil, id, typed, false)})
 	for asker, n := range map[golf.PlayerID]int{p.pupil: 1, p.coach: 1, p.other: 0, p.stranger: 0} {
 		all, err := p.WalkedRounds(p.ctx, asker, p.pupil)

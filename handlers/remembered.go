@@ -78,7 +78,7 @@ func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 	})
 }
 
-var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
+var holeAddress = regexp.MustCompile(`^(/rounds/[0-9]{1,18}|/players/[0-9]{1,18}/walked/[0-9]{1,18})/holes/[0-9]{1,2}$`)
 
 var drillAddress = regexp.MustCompile(`^/players/([0-9]{1,18})/drills/([a-z0-9-]{1,40})$`)
 
@@ -105,12 +105,9 @@ func typedAt(r *http.Request) string {
 	if at := drillTypedAt(r); at != "" {
 		return at
 	}
-	found := holeAddress.FindStringSubmatch(r.URL.Path)
 	line := r.PostFormValue("line")
-	if r.Method != http.MethodPost || found == nil || line == "" || len(line) > form.LongestLine {
+	if r.Method != http.MethodPost || !holeAddress.MatchString(r.URL.Path) || line == "" || len(line) > form.LongestLine {
 		return ""
 	}
-	round, _ := strconv.ParseInt(found[1], 10, 64) // digits alone, few enough, by the pattern
-	hole, _ := strconv.Atoi(found[2])
-	return paths.HoleTyped(golf.RoundID(round), hole, line)
+	return paths.Typed(r.URL.Path, line)
 }
