@@ -204,8 +204,12 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 		return s.keepWritten(w, r, err)
 	}
 	f := form.ParseNote(r.Form)
-	if !f.Sound() {
-		return s.noteAgain(w, r, about, n, form.Returned{Reply: &f})
+	put, err := s.putPhrase(r, &f.Body)
+	if err != nil {
+		return err
+	}
+	if put || !f.Sound() {
+		return s.noteAgain(w, r, about, n, form.Returned{Reply: &f, Inserted: put})
 	}
 	if err := s.store.ReplyTo(r.Context(), me(r).ID, about.player.ID, n.ID, f.Body.Value); err != nil {
 		return err

@@ -12,7 +12,7 @@ func TestACoachHasTheKeys(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
 	first := coach.follows("/players/1/walked", "course", "1", "date", "2026-05-20", "first_hole", "2")
-	coach.mustSee(first, "Hole 2", "robin’s shots after the tee", "No holes are saved yet.", `data-order="2 3 1"`, `href="/players/1/walked/1/holes/3"`, `data-echo="/players/1/walked/1/holes/2/echo"`)
+	coach.mustSee(first, "Hole 2", "robin’s shots after the tee", "For robin. No holes are saved yet.", `data-order="2 3 1"`, `href="/players/1/walked/1/holes/3"`, `data-echo="/players/1/walked/1/holes/2/echo"`)
 	at := "/players/1/walked/1/holes/"
 	coach.mustSee(coach.post(at+"2", "line", "g15", "version", "0", "press", "2"), `value="g152"`)
 	if status, read, _ := coach.script(at+"2/echo", "line", "g15 2h"); status != http.StatusOK || !strings.Contains(read.HTML, "Holed in 3, par") {

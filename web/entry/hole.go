@@ -145,6 +145,9 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 		p.Asked = p.Line
 	}
 	p.fillStrip(in)
+	if in.Walked != nil {
+		p.State = "For " + in.Walked.Name + ". " + p.State
+	}
 	return p
 }
 

@@ -11,8 +11,10 @@ type ReplyForm struct {
 	At    string             // where it is sent; empty for a private note, which has no such form
 	Title string             // opens the form and is on its button
 	Body  components.Area    // what is written
-	Open  bool               // shown opened, since something in it was wrong
+	Open  bool               // shown opened, since something in it was wrong, or a phrase was put in
 	Wrong components.Summary // what was wrong; empty when nothing
+
+	Phrases []PhraseKey // a coach's, where the last word is another's
 }
 
 // EditForm holds the forms with which the writer of a note edits or removes it.
@@ -30,7 +32,7 @@ type EditForm struct {
 // newReplyForm makes the form that replies to a note, as it came back or empty.
 func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
 	typed := back.ReplyTo(n.ID)
-	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
+	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound() || back.Reply != nil && back.Of == n.ID}
 	if n.Mine {
 		f.Title = "Add to it"
 	}
