@@ -1,6 +1,7 @@
 package db_test
 
 import (
+	"errors"
 	"slices"
 	"testing"
 	"time"
@@ -52,6 +53,9 @@ func TestLessons(t *testing.T) {
 		"another coach moves it": p.Rearrange(p.ctx, p.other, p.pupil, l), "a stranger moves it": p.Rearrange(p.ctx, p.stranger, p.pupil, l),
 		"another coach calls it off": p.CancelLesson(p.ctx, p.other, p.pupil, id), "a stranger calls it off": p.CancelLesson(p.ctx, p.stranger, p.pupil, id)})
 	p.must(p.Rearrange(p.ctx, p.coach, p.pupil, l))
+	if err := p.Rearrange(p.ctx, p.pupil, p.pupil, l); !errors.Is(err, golf.ErrConflict) {
+		t.Errorf("changed twice from the same reading: %v", err)
+	}
 	if got, err := p.Lesson(p.ctx, p.pupil, p.pupil, id); err != nil || got.Place != l.Place || got.Changes != 1 {
 		t.Errorf("%+v, %v", got, err)
 	}

@@ -22,6 +22,7 @@ type ArrangedLesson struct {
 	Aim     string // may be empty
 	Agreed  string // may be empty
 	Written bool   // the reader can read a note on a lesson of that day
+	Changes int    // how often it was changed
 }
 
 // LessonCoach is somebody with whom a lesson may be arranged.
@@ -80,7 +81,8 @@ type ArrangeForm struct {
 	Place   components.Field
 	Aim     components.Field
 	Agreed  components.Area
-	Open    bool // shown opened, since something in it was wrong
+	Changes string // how often the lesson had been changed when the form was made; empty for a new one
+	Open    bool   // shown opened, since something in it was wrong
 	Wrong   components.Summary
 }
 
@@ -124,6 +126,7 @@ func (in ArrangedInput) card(l ArrangedLesson) ArrangedCard {
 	if in.Whose.Own || l.CoachID == in.Me {
 		if c.Off = in.Whose.CancelLesson(l.ID); c.File != "" {
 			c.Change = in.form(l.ID, form.Lesson{Day: form.DayOf(l.Day), Time: form.TimeOf(l.Starts), Place: form.TextOf(l.Place), Aim: form.TextOf(l.Aim), Agreed: form.TextOf(l.Agreed)})
+			c.Change.Changes = fmt.Sprint(l.Changes)
 			c.Change.Title, c.Change.Save, c.Change.Cancel, c.Off = "Change or cancel", "Save the change", c.Off, ""
 		}
 	}
@@ -169,6 +172,18 @@ func LessonTime(l ArrangedLesson) string {
 		return words.LongDay(l.Day)
 	}
 	return words.LongDay(l.Day) + ", " + form.TimeOf(l.Starts).Text
+}
+
+// LessonMoved says what a lesson has become since a form was made that changes it.
+func LessonMoved(l ArrangedLesson) string {
+	text := LessonTime(l)
+	if l.Place != "" {
+		text += ", " + l.Place
+	}
+	if l.Aim != "" {
+		text += ": " + l.Aim
+	}
+	return fmt.Sprintf("The lesson has been changed since you opened this page, to “%s”. Save again to change it to this.", text)
 }
 
 // LessonNews says in a line what the next lesson of a player is, for the player's first

@@ -14,7 +14,8 @@ const (
 	SignIn  = "/sign-in"
 	SignOut = "/sign-out"
 
-	SignInAgain = "/?again" // the front page, for somebody whose session has ended
+	SignInAgain = "/?again"      // the front page, for somebody whose session has ended
+	FormAgain   = "/?again=form" // the same for somebody who sent a form whose fields only the browser keeps
 	Join        = "/join"
 	Rounds      = "/rounds"
 	NewRound    = "/rounds/new"
