@@ -21,6 +21,7 @@ type ReplyForm struct {
 type EditForm struct {
 	At       string             // where the edited note is sent; empty for others' notes, which have no such form
 	Keep     string             // the words of a coach's note, to keep as a phrase; empty to the player
+	Version  string             // of the note as the form has it
 	RemoveAt string             // where the form that removes it is sent
 	Body     components.Area    // the note as it is, or as it was changed
 	Share    string             // on the button that saves it for who may read it
@@ -45,7 +46,7 @@ func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
 // the note as it is.
 func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
 	typed := back.EditOf(n.ID, n.Body)
-	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound(), Share: "Save"}
+	f := EditForm{At: whose.Note(n.ID), Version: n.Version, RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound(), Share: "Save"}
 	if !whose.Own {
 		f.Keep = n.Body
 	}
