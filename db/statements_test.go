@@ -19,6 +19,7 @@ var ofSeveralPlayers = map[string]string{
 	"pupilRequests":  "the players who ask a coach",
 	"openQuestions":  "the pupils of a coach",
 	"nearLessons":    "the pupils of a coach",
+	"unsentRounds":   "the pupils of a coach",
 	"rosterLooks":    "the pupils of a coach",
 	"summaries":      "the pupils of a coach",
 	"PrivateNotes":   "the former pupils of a coach",

@@ -44,10 +44,24 @@ const nearLessons = `
 			where n.player_id = l.player_id and n.kind = 'lesson' and n.day = l.day and n.removed_at is null and (not n.private or n.author_id = @coach))
 	order by l.day, l.starts nulls last, l.player_id, l.id`
 
+// UnsentRound is a round that a coach has begun to enter for a pupil and has not sent.
+type UnsentRound struct {
+	PlayerID golf.PlayerID // the pupil
+	ID       int64
+	PlayedOn time.Time
+}
+
+const unsentRounds = `
+	select w.player_id, w.id, w.played_on
+	from coachings m join walked_rounds w on w.player_id = m.player_id
+	where m.coach_id = @coach and m.confirmed_at is not null and w.coach_id = @coach and w.sent_at is null and w.removed_at is null and w.played_on >= coalesce(m.shared_from, '-infinity')
+	order by w.played_on, w.begun_at, w.id`
+
 // Waiting is what waits for a coach besides what is new on the roster.
 type Waiting struct {
 	Questions []OpenQuestion // of the pupils, the earliest first
 	Groups    []Grouped      // as Groups lists them
+	Unsent    []UnsentRound  // the earliest first
 	Lessons   []NearLesson   // between two days and not written up, the earliest first
 }
 
@@ -56,6 +70,7 @@ func (s *Store) Waiting(ctx context.Context, coach golf.PlayerID, from, to golf.
 	batch, of := &pgx.Batch{}, pgx.StrictNamedArgs{"coach": coach}
 	batch.Queue(openQuestions, of).Query(into(&w.Questions))
 	batch.Queue(groups, of).Query(into(&w.Groups))
+	batch.Queue(unsentRounds, of).Query(into(&w.Unsent))
 	batch.Queue(nearLessons, pgx.StrictNamedArgs{"coach": coach, "from": day(from), "to": day(to)}).Query(into(&w.Lessons))
 	err = translate(s.q.SendBatch(ctx, batch).Close())
 	return w, err

@@ -73,7 +73,7 @@ func (s *server) rosterPlayers(r *http.Request, pupils []db.Pupil, rows []db.Sum
 	return players, nil
 }
 
-// rosterPupils are a coach's pupils with their questions, groups and lessons of today and
+// rosterPupils are a coach's pupils with what waits for the coach, among it lessons of today and
 // tomorrow, without what their rounds come to.
 func (s *server) rosterPupils(r *http.Request, pupils []db.Pupil) ([]coach.RosterPupil, error) {
 	all, at := make([]coach.RosterPupil, len(pupils)), map[golf.PlayerID]*coach.RosterPupil{}
@@ -81,6 +81,11 @@ func (s *server) rosterPupils(r *http.Request, pupils []db.Pupil) ([]coach.Roste
 		all[i] = s.pupilOf(r, p)
 		at[p.ID] = &all[i]
 	}
+	return all, s.addWaiting(r, at)
+}
+
+// addWaiting adds to pupils what waits for the coach, and their groups.
+func (s *server) addWaiting(r *http.Request, at map[golf.PlayerID]*coach.RosterPupil) error {
 	today := s.today(r)
 	waits, err := s.store.Waiting(r.Context(), me(r).ID, today, today.AddDays(1))
 	for _, q := range waits.Questions {
@@ -93,12 +98,17 @@ func (s *server) rosterPupils(r *http.Request, pupils []db.Pupil) ([]coach.Roste
 			p.Groups = append(p.Groups, g.Name)
 		}
 	}
+	for _, u := range waits.Unsent {
+		if p := at[u.PlayerID]; p != nil {
+			p.Unsent = append(p.Unsent, coach.UnsentRound{ID: u.ID, Day: golf.DateOf(u.PlayedOn)})
+		}
+	}
 	for _, l := range waits.Lessons {
 		if p := at[l.PlayerID]; p != nil {
 			p.Lessons = append(p.Lessons, coach.NearLesson{ID: l.ID, Day: golf.DateOf(l.Day), Starts: l.Starts, Aim: l.Aim})
 		}
 	}
-	return all, err
+	return err
 }
 
 func questionOf(q db.OpenQuestion) coach.Question {

@@ -214,5 +214,5 @@ func TestQueueLeadsToLessonsAndRequests(t *testing.T) {
 	coach.mustSee(coach.get("/players/1"), `id="lesson-1"`)
 	coach.follows("/coaching/code", "code", "renew")
 	s.member("gwen").follows("/coaching/ask", "code", coach.codeOf(), "sure", "yes")
-	coach.mustSee(coach.get("/coaching"), `href="#request-3"`, `id="request-3"`, "to be coached by you, since ", "One lesson today. One golfer asks you to coach them.")
+	coach.mustSee(coach.get("/coaching"), `href="#request-3"`, `id="request-3"`, "to be coached by you, since ", "One lesson today. ")
 }

@@ -41,7 +41,11 @@ func TestACoachHasTheKeys(t *testing.T) {
 			t.Errorf("%s saves it: %d", who, a.status)
 		}
 	}
+	coach.mustSee(coach.get("/coaching"), "not sent", "the round of 20 May that you entered", `href="/players/1/walked/1"`)
 	coach.follows("/players/1/walked/1", "press", "send")
+	if strings.Contains(coach.get("/coaching").body, "that you entered") {
+		t.Error("a round that was sent waits for the coach")
+	}
 	if a := coach.get(at + "1"); a.status != http.StatusNotFound {
 		t.Errorf("typed after it was sent: %d", a.status)
 	}

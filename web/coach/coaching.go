@@ -105,7 +105,7 @@ func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 		in.Roster.Askers = in.askers()
 		c.addRoster(in.Roster)
 	} else if n := len(in.Codes.Asks); n > 0 {
-		c.Lede = askersLede(in.askers()[:n]) + " " + c.Lede
+		c.Lede = askLede(n) + " " + c.Lede
 	}
 	return c
 }
@@ -117,7 +117,7 @@ func (in CoachingInput) askers() (all []Asker) {
 	}
 	for _, c := range in.Coaches {
 		if !c.Approved {
-			all = append(all, Asker{Name: c.Name, What: "to be approved as your coach", At: "#" + coachID(c.Coach), Coach: true})
+			all = append(all, Asker{Name: c.Name, What: "to be approved as your coach", At: "#" + coachID(c.Coach)})
 		}
 	}
 	return all

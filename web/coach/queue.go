@@ -36,6 +36,7 @@ const (
 	wishes
 	meetsNext
 	wrote
+	unsent
 	hasPlayed
 	changed
 	overdue
@@ -61,12 +62,17 @@ type NearLesson struct {
 	Aim    string // may be empty
 }
 
+// UnsentRound is a round that the coach has begun to enter for a pupil and has not sent.
+type UnsentRound struct {
+	ID  int64
+	Day golf.Date
+}
+
 // Asker is somebody who waits for a word of the reader's before anything is shared: a
 // golfer who asks to be coached, or a coach to be approved.
 type Asker struct {
 	Name, What string // the sentence that begins with the name
 	At         string // where the answer is given
-	Coach      bool   // it is a coach
 }
 
 // quietDays is after how many days without a round a pupil has gone quiet.
@@ -107,6 +113,9 @@ func (p *RosterPupil) queue(today golf.Date) []QueueItem {
 	}
 	if p.Unread > 0 {
 		add(wrote, "wrote", words.SpelledPlural(p.Unread, "reply or note", "replies or notes"), "Read", pages.Lessons()+"#lessons")
+	}
+	for _, u := range p.Unsent {
+		add(unsent, "not sent", "the round of "+words.NearDay(u.Day, today)+" that you entered", "Go on", pages.Walked(u.ID))
 	}
 	if p.NewRounds > 0 {
 		add(hasPlayed, "played", words.SpelledPlural(p.NewRounds, "new round", "new rounds"), "Review", pages.Round(p.NewRound))

@@ -26,7 +26,8 @@ func TestQueueHasLessonsAndWhoAsks(t *testing.T) {
 	all[0].Lessons = []NearLesson{{ID: 3, Day: today, Starts: at(17, 30), Aim: "Start line"}, {ID: 4, Day: today.AddDays(1), Starts: at(9, 0)}}
 	all[1].Lessons = []NearLesson{{ID: 5, Day: today, Starts: at(8, 5)}}
 	all[5].Lessons = []NearLesson{{ID: 6, Day: today, Aim: "The gate"}, {ID: 7, Day: today.AddDays(1)}}
-	in := RosterInput{Pupils: all, Today: today, Askers: []Asker{{Name: "Gwen", What: "to be coached by you, since 30 Aug", At: "#request-9"}, {Name: "Cora", What: "to be approved as your coach", At: "#coach-8", Coach: true}}}
+	in := RosterInput{Pupils: all, Today: today, Askers: []Asker{{Name: "Gwen", What: "to be coached by you, since 30 Aug", At: "#request-9"}, {Name: "Cora", What: "to be approved as your coach", At: "#coach-8"}}}
+	all[3].Unsent = []UnsentRound{{ID: 8, Day: today.AddDays(-1)}}
 	r := NewRoster(in)
 	if diff := cmp.Diff([]string{
 		"lesson|Fay|today: The gate|Get ready|/players/6#lesson-6",
@@ -37,13 +38,14 @@ func TestQueueHasLessonsAndWhoAsks(t *testing.T) {
 		"asks|Cora|to be approved as your coach|Answer|#coach-8",
 		"lesson|Fay|tomorrow|Get ready|/players/6#lesson-7",
 		"lesson|Abara|tomorrow at 09:00|Get ready|/players/1#lesson-4",
-	}, queueSaid(r)[:8]); diff != "" {
+		"not sent|Dev|the round of 30 Aug that you entered|Go on|/players/4/walked/8",
+	}, queueSaid(r)[:9]); diff != "" {
 		t.Error(diff)
 	}
-	if want := "Three lessons today and two tomorrow. One golfer asks you to coach them. One coach waits for your approval. Six things wait, for four of your six pupils."; r.Lede != want {
+	if want := "Three lessons today and two tomorrow. Nine things wait."; r.Lede != want {
 		t.Errorf("%q", r.Lede)
 	}
-	if want := "6 more: one has a lesson tomorrow, one played, two have changed clearly, one is late, one has gone quiet"; r.Rest != want {
+	if want := "7 more: one has a lesson tomorrow, one has a round that is not sent, one played, two have changed clearly, one is late, one has gone quiet"; r.Rest != want {
 		t.Errorf("%q", r.Rest)
 	}
 	if diff := cmp.Diff([]string{"Bea", "Abara", "Calder"}, names(r)[:3]); diff != "" {
@@ -51,7 +53,17 @@ func TestQueueHasLessonsAndWhoAsks(t *testing.T) {
 	}
 	in.Pupils = []RosterPupil{{ID: 1, Name: "A", Lessons: []NearLesson{{ID: 4, Day: today.AddDays(1)}}}, {ID: 2, Name: "B"}}
 	in.Askers = in.Askers[1:]
-	if got := NewRoster(in).Lede; got != "One lesson tomorrow. One coach waits for your approval. Nothing else waits." {
+	if got := NewRoster(in).Lede; got != "One lesson tomorrow. One thing waits." {
+		t.Errorf("%q", got)
+	}
+	for i := range in.Pupils {
+		in.Pupils[i].Lessons = nil
+	}
+	if got := NewRoster(in).Lede; got != "One thing waits." {
+		t.Errorf("%q", got)
+	}
+	in.Pupils[0].Lessons, in.Askers = []NearLesson{{ID: 4, Day: today.AddDays(1)}}, nil
+	if got := NewRoster(in).Lede; got != "One lesson tomorrow. Nothing else waits." {
 		t.Errorf("%q", got)
 	}
 	if next, ok := NextInQueue(in.Pupils, 2, today); !ok || next.Who != "A" || next.At != "/players/1#lesson-4" {

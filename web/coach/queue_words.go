@@ -21,32 +21,33 @@ func someOf(n, pupils int) string {
 	}
 }
 
-// queueLede says how much waits: lessons, who asks for a word, and then the rest.
+// queueLede says how much waits: the lessons, and then the rest.
 func queueLede(queue []QueueItem, in RosterInput) string {
 	who, n := map[golf.PlayerID]bool{}, 0
 	for _, q := range queue {
-		if q.need != meets && q.need != meetsNext && q.need != wishes {
+		if q.need != meets && q.need != meetsNext {
 			who[q.player] = true
 			n++
 		}
 	}
-	first := strings.TrimSpace(lessonsLede(queue) + " " + askersLede(in.Askers))
-	pupils, rest := len(in.Pupils), ""
+	lessons, pupils := lessonsLede(queue), len(in.Pupils)
+	things := words.Capital(words.SpelledPlural(n, "thing waits", "things wait"))
 	switch {
-	case n == 0 && first != "":
-		rest = "Nothing else waits."
+	case n == 0 && lessons != "":
+		return lessons + " Nothing else waits."
 	case n == 0 && pupils == 1:
-		rest = "Nothing waits."
+		return "Nothing waits."
 	case n == 0 && pupils == 2:
-		rest = "Nothing waits for either of your pupils."
+		return "Nothing waits for either of your pupils."
 	case n == 0:
-		rest = "Nothing waits for any of your " + words.Spelled(pupils) + " pupils."
-	case pupils == 1:
-		rest = words.Capital(words.SpelledPlural(n, "thing waits", "things wait")) + "."
+		return "Nothing waits for any of your " + words.Spelled(pupils) + " pupils."
+	case lessons != "":
+		return lessons + " " + things + "."
+	case pupils == 1 || len(in.Askers) > 0: // who asks to be let in is no pupil
+		return things + "."
 	default:
-		rest = fmt.Sprintf("%s, for %s.", words.Capital(words.SpelledPlural(n, "thing waits", "things wait")), someOf(len(who), pupils))
+		return fmt.Sprintf("%s, for %s.", things, someOf(len(who), pupils))
 	}
-	return strings.TrimSpace(first + " " + rest)
 }
 
 // lessonsLede counts the lessons of today and tomorrow; empty for none.
@@ -68,21 +69,9 @@ func lessonsLede(queue []QueueItem) string {
 	}
 }
 
-// askersLede counts who waits for a word of the reader's; empty for nobody.
-func askersLede(all []Asker) string {
-	golfers, coaches := 0, 0
-	for _, a := range all {
-		coaches += words.Tally(a.Coach)
-		golfers += words.Tally(!a.Coach)
-	}
-	var said []string
-	if golfers > 0 {
-		said = append(said, words.Capital(words.SpelledPlural(golfers, "golfer asks", "golfers ask"))+" you to coach them.")
-	}
-	if coaches > 0 {
-		said = append(said, words.Capital(words.SpelledPlural(coaches, "coach waits", "coaches wait"))+" for your approval.")
-	}
-	return strings.Join(said, " ")
+// askLede says how many golfers ask to be coached.
+func askLede(golfers int) string {
+	return words.Capital(words.SpelledPlural(golfers, "golfer asks", "golfers ask")) + " you to coach them."
 }
 
 // restOf says what is folded away of a queue.
@@ -92,7 +81,7 @@ func restOf(rest []QueueItem) string {
 		count[q.need]++
 	}
 	var all []string
-	for i, k := range [needs][2]string{{"has a lesson today", "have a lesson today"}, {"asks", "ask"}, {"asks to be let in", "ask to be let in"}, {"has a lesson tomorrow", "have a lesson tomorrow"}, {"wrote", "wrote"}, {"played", "played"}, {"has changed clearly", "have changed clearly"}, {"is late", "are late"}, {"has gone quiet", "have gone quiet"}} {
+	for i, k := range [needs][2]string{{"has a lesson today", "have a lesson today"}, {"asks", "ask"}, {"asks to be let in", "ask to be let in"}, {"has a lesson tomorrow", "have a lesson tomorrow"}, {"wrote", "wrote"}, {"has a round that is not sent", "have a round that is not sent"}, {"played", "played"}, {"has changed clearly", "have changed clearly"}, {"is late", "are late"}, {"has gone quiet", "have gone quiet"}} {
 		if count[i] > 0 {
 			all = append(all, words.Spelled(count[i])+" "+words.OneOrMany(count[i], k[0], k[1]))
 		}

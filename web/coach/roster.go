@@ -54,10 +54,11 @@ type RosterPupil struct {
 	Changed   int          // other rounds, corrected since then
 	Lessons   []NearLesson // with the coach, the earliest first
 	Asked     []Question   // not answered yet, the earliest first
-	Unread    int          // other notes with something that the coach has not read
-	Results   int          // of practice, since the coach's visit before
-	Due       golf.Date    // of what is due first; zero for no practice
-	DueWhat   string       // what that is; empty for no practice
+	Unsent    []UnsentRound
+	Unread    int       // other notes with something that the coach has not read
+	Results   int       // of practice, since the coach's visit before
+	Due       golf.Date // of what is due first; zero for no practice
+	DueWhat   string    // what that is; empty for no practice
 	DueID     int64
 	Since     golf.Date // first day that the coach sees; zero for everything
 	Begun     golf.Date // when the pupil let the coach in

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 )
 
@@ -49,4 +50,11 @@ func TestAWalkedRoundWithoutAConnection(t *testing.T) {
 		t.Errorf("stored are %q", got)
 	}
 	wants(t, ctx, "Type hole 3 with the keys", "Send it to Robin Calder")
+	do(t, ctx, chromedp.Func(func(ctx context.Context, _ *chromedp.Target) error {
+		_, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+		return err
+	}))
+	if got := evaluates(t, ctx, `[...document.querySelectorAll(".walked-hole")].filter((hole) => hole.offsetHeight > 0).length + " of " + document.querySelectorAll(".walked-hole").length`); got != "2 of 18" {
+		t.Errorf("printed are %s holes", got)
+	}
 }
