@@ -87,6 +87,7 @@ func looked(t *testing.T, ctx context.Context, said map[string]bool, where, look
 
 // No barriers that axe-core finds, on any page, in either light.
 func TestNoBarriers(t *testing.T) {
+	t.Parallel()
 	ctx := tab(t, 1280, true)
 	visit(t, ctx, "/", "/join", "/nothing", "/reset?player=1&token=x", "/help")
 	if err := SignIn(ctx, app); err != nil {
@@ -128,6 +129,7 @@ func linked(t *testing.T, ctx context.Context, page, part string) string {
 
 // TestACoachOfMany looks at the coach's other pages.
 func TestNoBarriersForTheCoach(t *testing.T) {
+	t.Parallel()
 	ctx := tab(t, 1280, true)
 	if err := SignInAs(ctx, app, Coach); err != nil {
 		t.Fatal(err)

@@ -14,7 +14,7 @@ import (
 // are hard to show, and returns the pages of the first and the path of a round.
 func crowded(t *testing.T) (coach person, pages, round string) {
 	t.Helper()
-	_, coach, pages, round = awkward(t)
+	_, coach, pages, round = awkward(t, "many")
 	first := strings.TrimPrefix(pages, "/players/")
 	app.statement(t, `
 		insert into players (email, name, password_hash, zone) select 'crowd' || i || '@example.org', right('`+longName+`' || i, 48), 'hash', 'Europe/Vienna' from generate_series(1, 62) i;
@@ -50,6 +50,7 @@ func needed(t *testing.T, ctx context.Context, paper [2]float64) float64 {
 
 // A coach of 63 pupils with long names can read, use and print every page.
 func TestACoachOfMany(t *testing.T) {
+	t.Parallel()
 	coach, pages, round := crowded(t)
 	ctx := tab(t, 1280, true)
 	coach.signedIn(ctx)
