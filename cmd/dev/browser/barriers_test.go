@@ -87,6 +87,7 @@ func looked(t *testing.T, ctx context.Context, said map[string]bool, where, look
 
 // No barriers that axe-core finds, on any page, in either light.
 func TestNoBarriers(t *testing.T) {
+	t.Parallel()
 	ctx := tab(t, 1280, true)
 	visit(t, ctx, "/", "/join", "/nothing", "/reset?player=1&token=x", "/help")
 	if err := SignIn(ctx, app); err != nil {
@@ -126,7 +127,9 @@ func linked(t *testing.T, ctx context.Context, page, part string) string {
 	return at
 }
 
+// TestACoachOfMany looks at the coach's other pages.
 func TestNoBarriersForTheCoach(t *testing.T) {
+	t.Parallel()
 	ctx := tab(t, 1280, true)
 	if err := SignInAs(ctx, app, Coach); err != nil {
 		t.Fatal(err)
@@ -134,7 +137,7 @@ func TestNoBarriersForTheCoach(t *testing.T) {
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"))
 	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
 	walked := beginsWalked(t, ctx, app.URL)
-	visit(t, ctx, walked, walked+"/holes/1", "/coaching", "/coaching/phrases", "/players/2", "/players/2/walked", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", "/players/2/beside", "/coaching/kept", "/players/2/lessons", "/players/2/rounds", round, round+"?on=4.2", "/players/2/report", "/players/2/run-out?distance=23&edge=17&lie=rough&speed=medium&slope=downhill", "/players/2/start-line", "/players/2/plan", "/players/2/drills/ladder", "/notices", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
+	visit(t, ctx, walked, walked+"/holes/1", "/coaching", "/players/2", "/coaching/squad", "/coaching/squad/sheet?who=all", "/players/2/beside", "/players/2/lessons", round, round+"?on=4.2", "/players/2/report", "/players/2/plan", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {
