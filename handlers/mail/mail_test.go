@@ -2,6 +2,7 @@ package mail
 
 import (
 	"bufio"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
@@ -25,6 +26,8 @@ type postOffice struct {
 	mu     sync.Mutex
 	all    []taken
 	refuse string // answer to RCPT; empty to take it
+	judge  string // answer to a whole letter; empty to take it
+	hangUp string // after which command the line goes dead: DATA, once the letter is there, or RSET; empty for never
 }
 
 // newPostOffice opens one until the test ends.
@@ -82,7 +85,12 @@ func (p *postOffice) serve(c net.Conn) {
 			p.mu.Lock()
 			p.all = append(p.all, got)
 			p.mu.Unlock()
-			say("250 taken")
+			if p.hangUp == "DATA" {
+				return
+			}
+			say(cmp.Or(p.judge, "250 taken"))
+		case command == "RSET" && p.hangUp == "RSET":
+			return
 		case command == "QUIT":
 			say("221 bye")
 			return
@@ -189,6 +197,65 @@ func TestFailuresAreHarmless(t *testing.T) {
 	}
 	if len(p.all) != 0 {
 		t.Errorf("%+v", p.all)
+	}
+}
+
+// A letter that the server took is sent, even when the line goes dead right after. One
+// of whose end nobody heard an answer is uncertain, and one that was refused is not.
+// Sources: RFC 1047; RFC 5321, section 4.1.1.4.
+func TestWhetherTheServerHasTheLetter(t *testing.T) {
+	l := Letter{Name: "Robin", To: "robin@club.example", Subject: "News", Text: "Hello."}
+	for name, c := range map[string]struct {
+		judge, hangUp   string
+		sent, uncertain bool
+	}{
+		"taken, then a dead line": {hangUp: "RSET", sent: true},
+		"no answer":               {hangUp: "DATA", uncertain: true},
+		"refused for now":         {judge: "451 4.7.1 later"},
+		"refused for good":        {judge: "554 5.7.1 no"},
+	} {
+		p, server := newPostOffice(t, "")
+		p.judge, p.hangUp = c.judge, c.hangUp
+		err := server.Send(t.Context(), l)
+		if (err == nil) != c.sent || errors.Is(err, ErrUncertain) != c.uncertain {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	p, server := newPostOffice(t, "550 no")
+	p.Close()
+	if err := server.Send(t.Context(), l); err == nil || errors.Is(err, ErrUncertain) {
+		t.Errorf("no server: %v", err)
+	}
+}
+
+// A letter that is sent again is the same letter, and other letters are others.
+// Source: RFC 5322, section 3.6.4.
+func TestALetterSentAgainIsTheSame(t *testing.T) {
+	p, server := newPostOffice(t, "")
+	l := Letter{Name: "Robin", To: "robin@club.example", Subject: "News", Text: "Hello.", ID: NewID(), Date: time.Date(2026, 6, 5, 7, 0, 0, 0, time.UTC)}
+	other := l
+	other.ID = ""
+	for _, one := range []Letter{l, l, other, other} {
+		if err := server.Send(t.Context(), one); err != nil {
+			t.Fatal(err)
+		}
+	}
+	ids := map[string]int{}
+	for _, one := range p.all {
+		m, err := netmail.ReadMessage(strings.NewReader(one.data))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if date, err := m.Header.Date(); err != nil || !date.Equal(l.Date) {
+			t.Errorf("%v, %v", date, err)
+		}
+		ids[m.Header.Get("Message-ID")]++
+	}
+	if len(ids) != 3 || ids["<"+l.ID+"@club.example>"] != 2 {
+		t.Errorf("%v", ids)
+	}
+	if p.all[0] != p.all[1] {
+		t.Errorf("%+v is not %+v", p.all[0], p.all[1])
 	}
 }
 
