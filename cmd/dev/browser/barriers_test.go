@@ -112,7 +112,7 @@ func TestNoBarriersToNoticesElsewhere(t *testing.T) {
 	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
 	fits(t, ctx, "the address of a feed", 320)
 	app.mails(t, "2", "barriers")
-	visit(t, ctx, "/account", "/notices/mail/end?player=2&token=barriers")
+	visit(t, ctx, "/account", "/notices/mail/end?player=2&token=barriers", "/notices/mail/confirm?player=2&token=barriers", "/notices/mail/confirm?player=2&token=wrong", "/notices/mail/confirm?done=started")
 }
 
 // linked is where the first link of a page leads whose address has a part.
