@@ -182,7 +182,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",
-		"/notices", "/notices/mail/end?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
+		"/notices", "/notices/mail/confirm?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), "/notices/mail/end?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
 	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
 	fits(t, ctx, "the address of a feed", 320)
 	fit("/account")

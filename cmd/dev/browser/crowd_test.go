@@ -63,7 +63,7 @@ func TestACoachOfMany(t *testing.T) {
 		visit(t, ctx, path)
 		evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
 		fits(t, ctx, path, 320)
-		fits(t, ctx, path, 1024)
+		fits(t, ctx, path, 1024) // with everything open
 		n, content := sheets(t, ctx, path, papers["A4"]), needed(t, ctx, papers["A4"])
 		if most := int(math.Ceil(content*1.15)) + 1; n > most {
 			t.Errorf("%s takes %d sheets; what it prints would fill %.1f", path, n, content)
