@@ -67,8 +67,13 @@ func (s *Store) ResumeCoaching(ctx context.Context, who, pupil, coach golf.Playe
 }
 
 // ShareFrom changes the first day that a coach sees of a pupil's, zero for everything;
-// only the pupil does.
+// only the pupil does. The day of what the pupil asked the coach by a code no longer holds.
 func (s *Store) ShareFrom(ctx context.Context, pupil, coach golf.PlayerID, from golf.Date) error {
-	return changeOne(ctx, s.q, `update coachings set shared_from = @from where player_id = @pupil and coach_id = @coach`,
+	return changeOne(ctx, s.q, `
+		with asked as (
+			delete from coach_requests q where q.player_id = @pupil and q.coach_id = @coach
+				and exists (select 1 from coachings c where c.player_id = @pupil and c.coach_id = @coach)
+		)
+		update coachings set shared_from = @from where player_id = @pupil and coach_id = @coach`,
 		pgx.StrictNamedArgs{"pupil": pupil, "coach": coach, "from": day(from)})
 }
