@@ -91,6 +91,8 @@ func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, 
 			update coach_invitations set used_at = now(), used_by = @coach
 			where player_id = @pupil and token_hash = @token and `+usable+` and player_id <> @coach
 			returning player_id, shared_from
+		), ended as (
+			delete from ended_coachings where player_id = @pupil and coach_id = @coach and exists (select 1 from used)
 		)
 		insert into coachings (player_id, coach_id, shared_from, accepted_at)
 		select player_id, @coach, shared_from, now() from used

@@ -38,10 +38,14 @@ func (s *Store) OwnerOfCode(ctx context.Context, asker golf.PlayerID, code strin
 }
 
 // AskCoach asks the coach of a code to coach a pupil, who shares what was played from a
-// day on; zero for everything. Asking again changes the day. It returns golf.ErrNotFound
+// day on; zero for everything. Asking again changes the day, and an access that ended is
+// not taken up again from another day. It returns golf.ErrNotFound
 // for a code that does not work, and for a coach who has access or has accepted a link.
 func (s *Store) AskCoach(ctx context.Context, pupil golf.PlayerID, code string, from golf.Date) error {
 	return changeOne(ctx, s.q, `
+		with ended as (
+			delete from ended_coachings where player_id = @pupil and coach_id in (select p.id from players p where p.coach_code = @code)
+		)
 		insert into coach_requests (player_id, coach_id, shared_from, asked_at)
 		select @pupil, p.id, @from, now() from players p
 		where p.coach_code = @code and p.id <> @pupil and not exists (select 1 from coachings c where c.player_id = @pupil and c.coach_id = p.id)
