@@ -5,6 +5,7 @@ import (
 	"errors"
 	"net/http"
 	"slices"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -76,17 +77,27 @@ func (s *server) ofPractice(r *http.Request, about subject, assignment int64) db
 	return a
 }
 
-// tellOfPractice tells who set something to practise what the player did with it, or
-// the player what who set it did.
-func (s *server) tellOfPractice(r *http.Request, about subject, a db.Assignment, n db.Notice) {
+// tellOfPractice tells who set something to practise what the player did with it on a
+// day, or the player what who set it did.
+func (s *server) tellOfPractice(r *http.Request, about subject, a db.Assignment, day time.Time, n db.Notice) {
 	if a.AuthorID == nil {
 		return
 	}
 	n.OfID, n.What = about.player.ID, cmp.Or(n.What, a.What)
 	s.tell(r, about.player.ID, n)
-	if _, err := s.store.Seen(r.Context(), *a.AuthorID, about.player.ID); err == nil {
+	if s.authorSees(r, about, a, day) {
 		s.tell(r, *a.AuthorID, n)
 	}
+}
+
+// authorSees reports whether who set something to practise sees it, and what the player
+// does on a day.
+func (s *server) authorSees(r *http.Request, about subject, a db.Assignment, day time.Time) bool {
+	if a.DueOn.Before(day) {
+		day = a.DueOn
+	}
+	seen, err := s.store.Seen(r.Context(), *a.AuthorID, about.player.ID)
+	return err == nil && (seen.SharedFrom == nil || !day.Before(*seen.SharedFrom))
 }
 
 // tellOfSession tells the coaches who set a drill, which is not done yet, of a session
@@ -101,8 +112,8 @@ func (s *server) tellOfSession(r *http.Request, d askedDrill, done db.DrillSessi
 		if a.DoneAt != nil || a.AuthorID == nil || drillKey(a) != d.key || a.Feet > 0 && a.Feet != done.Feet || told[*a.AuthorID] {
 			continue
 		}
-		told[*a.AuthorID] = true
-		if seen, err := s.store.Seen(r.Context(), *a.AuthorID, d.about.player.ID); err == nil && (seen.SharedFrom == nil || !done.Day.Before(*seen.SharedFrom)) {
+		if s.authorSees(r, d.about, a, done.Day) {
+			told[*a.AuthorID] = true
 			s.tell(r, *a.AuthorID, db.Notice{Kind: db.NoticeRecorded, OfID: d.about.player.ID, PracticeID: &a.ID, What: practice.CameTo(done.Name, done.Counted, done.Tried)})
 		}
 	}

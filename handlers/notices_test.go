@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"fmt"
 	"regexp"
 	"strings"
 	"testing"
@@ -49,4 +50,36 @@ func TestNotices(t *testing.T) {
 	if a := stranger.get("/notices"); a.status != 200 || strings.Contains(a.body, "robin") {
 		t.Errorf("a stranger: %d", a.status)
 	}
+}
+
+// A coach hears of practice from the first shared day on: of what is due from then on,
+// and what came of it from then on.
+func TestNoticesKeepToTheFirstSharedDay(t *testing.T) {
+	s := newSite(t, inJune)
+	pupil, coach := s.coached()
+	for _, due := range []string{"2026-06-10", "2026-07-01"} {
+		coach.follows("/players/1/assignments", "what", "Start line until "+due, "due", due)
+	}
+	set, err := s.store.Assignments(t.Context(), 1, 1, 0)
+	if err != nil || len(set) != 2 || set[0].DueOn.After(set[1].DueOn) {
+		t.Fatalf("%+v, %v", set, err)
+	}
+	early, late := fmt.Sprintf("/players/1/assignments/%d/", set[0].ID), fmt.Sprintf("/players/1/assignments/%d/", set[1].ID)
+	pupil.follows("/coaching/day", "coach", "2", "from", "2026-06-20")
+	coach.get("/notices")
+	pupil.follows(early+"results", "day", "2026-06-21", "result", "due too early")
+	pupil.follows(late+"results", "day", "2026-06-19", "result", "done too early")
+	pupil.follows(early + "remove")
+	kept, err := s.store.Notices(t.Context(), 2)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, n := range kept {
+		if n.ReadAt == nil {
+			t.Errorf("told of a day that the coach does not see: %s, %s", n.Kind, n.What)
+		}
+	}
+	pupil.follows(late+"results", "day", "2026-06-20", "result", "7 of 10")
+	pupil.follows(late + "remove")
+	coach.mustSee(coach.get("/notices"), "has recorded a practice: 7 of 10.", "has removed the practice “Start line until 2026-07-01”.")
 }
