@@ -25,6 +25,7 @@ const (
 	NoticeLate     NoticeKind = "late"     // practice whose day has passed
 	NoticeRemoved  NoticeKind = "removed"  // practice that a coach set
 	NoticeAsked    NoticeKind = "asked"    // a coach accepted a link
+	NoticeLinked   NoticeKind = "linked"   // a coach who has access accepted another
 	NoticeArranged NoticeKind = "arranged" // a lesson
 	NoticeMoved    NoticeKind = "moved"
 	NoticeOff      NoticeKind = "off"

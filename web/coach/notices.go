@@ -155,6 +155,10 @@ func (n Notice) access(r *NoticeRow) {
 	switch own := n.Whose.Own; {
 	case n.Kind == "asked":
 		r.Text = "has accepted your link, and waits for you to approve."
+	case n.Kind == "linked" && n.What == "":
+		r.Text = "has accepted your link, and now sees everything."
+	case n.Kind == "linked":
+		r.Text = fmt.Sprintf("has accepted your link, and now sees what was played from %s on.", n.What)
 	case n.Kind == "request":
 		r.Text, r.At = "asks you to coach them, with your code.", paths.Coaching+"#requests"
 	case n.Kind == "taken":

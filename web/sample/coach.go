@@ -191,7 +191,7 @@ func refusedNote() *form.Note {
 // notices are one of every kind, to the player and about a pupil.
 func notices() []coach.Notice {
 	var all []coach.Notice
-	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "walked", "walkin", "walkout", "request", "taken", "refused", "asked", "approved", "day", "ended", "resumed", "gone"} {
+	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "walked", "walkin", "walkout", "request", "taken", "refused", "asked", "linked", "approved", "day", "ended", "resumed", "gone"} {
 		for _, whose := range []paths.Whose{ownPages, pupilsPages} {
 			n := coach.Notice{Kind: kind, By: "Ines Vale", Whose: whose, What: "82", At: lastVisit, New: i < 3, Day: coachingDay}
 			if i < 3 {
