@@ -119,13 +119,17 @@ func (s *server) tellOfSession(r *http.Request, d askedDrill, done db.DrillSessi
 	}
 }
 
-// notices lists what the signed-in player was told, which is then read.
+// notices lists what the signed-in player was told; what is listed is then read.
 func (s *server) notices(w http.ResponseWriter, r *http.Request) error {
-	kept, err := s.store.Notices(r.Context(), me(r).ID)
+	kept, err := s.store.NoticesToRead(r.Context(), me(r).ID)
 	if err != nil {
 		return err
 	}
-	if err := s.store.NoticesRead(r.Context(), me(r).ID); err != nil {
+	var listed []int64
+	for _, n := range kept {
+		listed = append(listed, n.ID)
+	}
+	if err := s.store.NoticesRead(r.Context(), me(r).ID, listed); err != nil {
 		return err
 	}
 	return show(w, r, http.StatusOK, coach.NewNoticesPage(shell(r), s.noticesFor(me(r), kept)).View())

@@ -5,6 +5,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+
+	"strokeledger/db/dbtest"
 )
 
 // Each hears what the other did, once, with a count on every page until it is read;
@@ -82,4 +84,44 @@ func TestNoticesKeepToTheFirstSharedDay(t *testing.T) {
 	pupil.follows(late+"results", "day", "2026-06-20", "result", "7 of 10")
 	pupil.follows(late + "remove")
 	coach.mustSee(coach.get("/notices"), "has recorded a practice: 7 of 10.", "has removed the practice “Start line until 2026-07-01”.")
+}
+
+// Only what the page lists is read by opening it. What there was no room for comes the
+// next time, and what arrives meanwhile is still new.
+func TestOnlyListedNoticesAreRead(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil := s.member("robin")
+	dbtest.Exec(t, s.url, `insert into notices (player_id, kind, by_name, of_id, what, told_at)
+		select id, 'off', 'ines', id, 'number ' || n || ' of 130', now() - make_interval(mins => n) from players, generate_series(1, 130) n`)
+	unread := func() int {
+		t.Helper()
+		all, err := s.store.Unmailed(t.Context(), 1)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return len(all)
+	}
+	first := pupil.get("/notices")
+	pupil.mustSee(first, "100 new notices. There are more: open this page again to read them.", "number 1 of 130.", "number 100 of 130.")
+	pupil.mustSee(pupil.get("/account"), "Notices <b>30</b>")
+	if strings.Contains(first.body, "number 101 of 130.") || unread() != 30 {
+		t.Errorf("%d are unread", unread())
+	}
+	kept, err := s.store.NoticesToRead(t.Context(), 1)
+	if err != nil {
+		t.Fatal(err)
+	}
+	dbtest.Exec(t, s.url, `insert into notices (player_id, kind, by_name, of_id, what) select id, 'off', 'ines', id, 'meanwhile' from players`)
+	var listed []int64
+	for _, n := range kept {
+		listed = append(listed, n.ID)
+	}
+	if err := s.store.NoticesRead(t.Context(), 1, listed); err != nil || unread() != 1 {
+		t.Errorf("%d are unread, %v", unread(), err)
+	}
+	second := pupil.get("/notices")
+	pupil.mustSee(second, "One new notice.", "meanwhile.", "number 1 of 130.")
+	if strings.Contains(second.body, "There are more") || unread() != 0 {
+		t.Errorf("%d are unread", unread())
+	}
 }

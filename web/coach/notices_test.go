@@ -61,4 +61,9 @@ func TestNotices(t *testing.T) {
 			t.Errorf("%q, want %q", p.Lede, want)
 		}
 	}
+	for there, want := range map[int]string{1: "One new notice.", 3: "One new notice. There are more: open this page again to read them."} {
+		if p := NewNoticesPage(layout.Page{Notices: there}, []Notice{{New: true}, {}}); p.Lede != want || p.Notices != there-1 {
+			t.Errorf("%d of %d are left: %q", p.Notices, there, p.Lede)
+		}
+	}
 }

@@ -28,7 +28,8 @@ var (
 
 // coachPages are the pages of coaching.
 func coachPages() []Page {
-	here, pupils := signedIn(paths.Coaching), teaches(paths.Coaching)
+	here, pupils, more := signedIn(paths.Coaching), teaches(paths.Coaching), signedIn(paths.Notices)
+	more.Notices = 30
 	refused := coach.CoachingInput{Whose: ownPages, From: form.ParseSharedFrom("May")}
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Ended: []coach.EndInput{{Player: 1, Coach: 5, CoachName: "Zed Ames", Own: true}, {Player: 6, Coach: 1, PlayerName: "Gwen Hale"}}, Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{}), Codes: asksOf("Kit Rowan")}
@@ -68,6 +69,7 @@ func coachPages() []Page {
 		Page{"coach", "looks", "full", coach.NewLooksPage(here, looks(), 2, true).View()},
 		Page{"coach", "notices", "empty", coach.NewNoticesPage(here, nil).View()},
 		Page{"coach", "notices", "full", coach.NewNoticesPage(pupils, notices()).View()},
+		Page{"coach", "notices", "more", coach.NewNoticesPage(more, notices()).View()},
 		Page{"coach", "former-notes", "empty", coach.NewFormerNotesPage(here, nil).View()},
 		Page{"coach", "former-notes", "full", coach.NewFormerNotesPage(here, []coach.FormerNote{coach.NewFormerNote("4", "9", "Bea Lund", lastVisit, "Slow down:\n- count to three\n- then swing")}).View()},
 	)
