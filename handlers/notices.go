@@ -12,6 +12,7 @@ import (
 	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 	"strokeledger/web/practice"
+	"strokeledger/web/words"
 )
 
 // tell tells somebody else what the signed-in player did. What was done stands, even
@@ -114,7 +115,7 @@ func (s *server) tellOfSession(r *http.Request, d askedDrill, done db.DrillSessi
 		}
 		if s.authorSees(r, d.about, a, done.Day) {
 			told[*a.AuthorID] = true
-			s.tell(r, *a.AuthorID, db.Notice{Kind: db.NoticeRecorded, OfID: d.about.player.ID, PracticeID: &a.ID, What: practice.CameTo(done.Name, done.Counted, done.Tried)})
+			s.tell(r, *a.AuthorID, db.Notice{Kind: db.NoticeRecorded, OfID: d.about.player.ID, PracticeID: &a.ID, What: practice.CameTo(words.Excerpt(done.Name), done.Counted, done.Tried)})
 		}
 	}
 }
