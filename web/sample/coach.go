@@ -49,6 +49,7 @@ func coachPages() []Page {
 		Page{"coach", "roster", "group", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Group: "Tuesday six"})}).View()},
 		Page{"coach", "roster", "many", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: crowd()}).View()},
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
+		Page{"coach", "roster", "refused-name", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{}), Renamed: &coach.RenamedGroup{From: "Tuesday six", To: form.ParseGroup("Juniors, Seniors")}}).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Player: "4", Token: "ABC", From: coachingDay}).View()},
 		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
