@@ -89,12 +89,17 @@ func (e *Engine) holePlan(in RoundPlanInput, hole golf.CardHole) (HolePlan, erro
 		plan.Advice = aim.Advice{Approach: plan.Approach}
 	} else {
 		plan.Advice = h.TeeShots(shaped(in.Clubs, h, 0))
-		start := plan.Advice.Best().Best.Ends
-		if left := start.Distance(h.Place()); left > h.Reach(golf.Fairway) || left <= golf.MaxShortSided.Yards() {
-			start = h.Short(layUp, 0)
-		}
-		plan.Approach = h.Approach(golf.Fairway, start, aim.Pattern{})
+		plan.Approach = approachFrom(h, plan.Advice.Best().Best.Ends)
 	}
 	plan.Saved = plan.Advice.Saved()
 	return plan, nil
+}
+
+// approachFrom is the shot at the green from where a tee shot ends on average, or from
+// where a lay-up does.
+func approachFrom(h *aim.Hole, ends aim.Point) *aim.Approach {
+	if left := ends.Distance(h.Place()); left > h.Reach(golf.Fairway) || left <= golf.MaxShortSided.Yards() {
+		ends = h.Short(layUp, 0)
+	}
+	return h.Approach(golf.Fairway, ends, aim.Pattern{})
 }

@@ -1,10 +1,11 @@
 package handlers
 
 import (
-	"errors"
 	"fmt"
 	"net/http"
+	"slices"
 	"strconv"
+	"strings"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -35,35 +36,66 @@ func (s *server) advised(r *http.Request, p playing, only int) (map[int][]play.A
 	return all, err
 }
 
-// priced is what a proposal costs the player; nil where it is not known, since the hole
-// is not drawn or the club is none of the player's.
-func (s *server) priced(r *http.Request, p playing, a db.HoleAdvice) (*analysis.TakenAim, error) {
+// proposed is the hole of a proposal and the aim as the engine has it; false where it
+// cannot be played, since the hole is not drawn, or not on the card any more, or the club
+// is none of the player's.
+func (p playing) proposed(a db.HoleAdvice) (hole golf.CardHole, in analysis.AimInput, of analysis.OtherAim, known bool) {
 	hole, err := cardHole(p.course, a.Hole)
 	if err != nil {
-		return nil, nil // it is no longer on the card
+		return hole, in, of, false
 	}
 	picture, drawn := play.PictureOf(hole, p.files[a.Hole])
-	of := analysis.OtherAim{Club: a.Club, Side: a.SideYd, Long: a.LongYd}
-	if !drawn || (a.Club == "") != (hole.Par == golf.MinPar) {
+	known = a.Proposes && drawn && (a.Club == "") == (hole.Par == golf.MinPar)
+	if a.Club != "" {
+		known = known && slices.ContainsFunc(p.clubs, func(c analysis.Club) bool { return strings.EqualFold(c.Name, a.Club) })
+	}
+	return hole, analysis.AimInput{Picture: picture, As: p.as, Clubs: p.clubs}, analysis.OtherAim{Club: a.Club, Side: a.SideYd, Long: a.LongYd}, known
+}
+
+// priced is what a proposal costs the player; nil where that is not known.
+func (s *server) priced(r *http.Request, p playing, a db.HoleAdvice) (*analysis.TakenAim, error) {
+	hole, in, of, known := p.proposed(a)
+	if !known {
 		return nil, nil
 	}
-	taken, err := workOut(r.Context(), s.worked, p.key("price", hole, of), func() (analysis.TakenAim, error) {
-		return s.engine.Price(analysis.AimInput{Picture: picture, As: p.as, Clubs: p.clubs}, of)
-	})
-	switch {
-	case errors.Is(err, golf.ErrNotFound):
-		return nil, nil
-	case err != nil:
+	taken, err := workOut(r.Context(), s.worked, p.key("price", hole, of), func() (analysis.TakenAim, error) { return s.engine.Price(in, of) })
+	if err != nil {
 		return nil, err
 	}
 	return &taken, nil
+}
+
+// takenAims are the aims off the tee that stand in the plan of a course in place of the
+// best, by hole.
+func (s *server) takenAims(r *http.Request, p playing) (map[int]analysis.OtherAim, error) {
+	kept, err := s.store.Advice(r.Context(), me(r).ID, p.about.player.ID, p.course.ID)
+	all := map[int]analysis.OtherAim{}
+	for _, a := range kept {
+		if _, _, of, known := p.proposed(a); known && a.Answer == db.AdviceTaken {
+			all[a.Hole] = of
+		}
+	}
+	return all, err
+}
+
+// standingPlan is the plan of a hole with what the player took of a coach.
+func (s *server) standingPlan(r *http.Request, p playing, h golf.CardHole, said []play.Advised) (analysis.HolePlan, error) {
+	plan, err := s.holePlan(r, p, h)
+	taken := takenOn(said)
+	if err != nil || !plan.Drawn || taken == nil {
+		return plan, err
+	}
+	picture, _ := play.PictureOf(h, p.files[h.Number])
+	return workOut(r.Context(), s.worked, p.key("taken", h, *taken), func() (analysis.HolePlan, error) {
+		return s.engine.Taking(plan, analysis.AimInput{Picture: picture, As: p.as, Clubs: p.clubs}, *taken)
+	})
 }
 
 // takenOn is the club and aim that the player took on a hole in place of the best; nil
 // for none.
 func takenOn(all []play.Advised) *analysis.TakenAim {
 	for _, a := range all {
-		if a.Taken {
+		if a.Taken && a.Price != nil {
 			return a.Price
 		}
 	}

@@ -2,6 +2,8 @@ package handlers
 
 import (
 	"net/http"
+	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -34,6 +36,10 @@ func TestACoachAdvisesOnAHole(t *testing.T) {
 	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", "yes"), "It stands in your plan now, and on the card to carry.", "Taken: it stands in your plan and on the card.")
 	pupil.mustSee(pupil.patient(plan), "On the 1st the proposal of a coach stands.", "<b>Hybrid</b> 6 yd right")
 	pupil.mustSee(pupil.patient(plan+"/card"), "hybrid", "6 →")
+	pupil.mustSee(pupil.get(at), "In the plan, as coach proposes: the hybrid, aim 6 yd right of the middle,", "Without it:")
+	const chance = "The plan’s aim on the 1st is the one that a coach proposed, not the best."
+	pupil.mustSee(pupil.patient(plan+"/chance"), chance)
+	pupil.mustSee(pupil.patient(plan+"/chance?aims=plan"), chance)
 	coach.mustSee(coach.get("/notices"), "has taken what you proposed for hole 1, Harrow Fen")
 	coach.mustSee(coach.patient(plan), "<b>Hybrid</b> 6 yd right")
 	pupil.mustSee(pupil.get("/export/everything.json"), `"holes":[{"by":"coach","course":"Harrow Fen"`, `"answer":"taken"`)
@@ -42,12 +48,15 @@ func TestACoachAdvisesOnAHole(t *testing.T) {
 	pupil.mustSee(pupil.patient(plan), "taken, but its cost is not known, so the best aim stands")
 	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", ""), "The best aim stands in your plan.")
 	coach.mustSee(coach.get("/notices"), "keeps the best aim on hole 1, Harrow Fen")
+	if a := pupil.patient(plan + "/chance?aims=plan"); strings.Contains(a.body, chance) {
+		t.Error("rounds are still played with what was given up")
+	}
 	if a := pupil.patient(plan); strings.Contains(a.body, "the proposal of a coach stands") {
 		t.Error("what was given up still stands")
 	}
 	coach.mustSee(coach.follows(at+"/advice", "note", "", "club", ""), "Saved.")
 	if a := pupil.get(at); strings.Contains(a.body, "What your coach says") {
-		t.Error("what was taken away is still there")
+		t.Error("what was removed is still there")
 	}
 }
 
@@ -80,5 +89,37 @@ func TestAdviceWithoutAClub(t *testing.T) {
 	pupil.mustSee(pupil.get(bare), "A long carry.")
 	if a := coach.get(bare); a.status != http.StatusNotFound {
 		t.Errorf("%d", a.status)
+	}
+}
+
+// The rounds of the chance play what was taken: an aim far into trouble makes the
+// average of rounds with the plan's aims worse, and declined again it is as before.
+func TestTheChancePlaysWhatWasTaken(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen, ChanceRounds: 500})
+	pupil, coach := s.furnished()
+	pupil.drawsHoles()
+	const at = "/players/1/play/1/holes/1"
+	average := func() float64 {
+		t.Helper()
+		a := pupil.patient("/players/1/play/1/chance?aims=plan")
+		said := regexp.MustCompile(`Average ([0-9.]+)\.`).FindStringSubmatch(a.body)
+		if said == nil {
+			t.Fatalf("%d %s", a.status, a.body)
+		}
+		x, _ := strconv.ParseFloat(said[1], 64)
+		return x
+	}
+	before := average()
+	coach.follows(at+"/advice", "club", "driver", "side", "55", "to", "left")
+	if now := average(); now != before {
+		t.Errorf("what is only proposed is played: %g after %g", now, before)
+	}
+	pupil.follows(at+"/advice/answer", "advice", "1", "take", "yes")
+	if now := average(); now < before+.2 {
+		t.Errorf("%g after %g", now, before)
+	}
+	pupil.follows(at+"/advice/answer", "advice", "1", "take", "")
+	if now := average(); now != before {
+		t.Errorf("declined: %g after %g", now, before)
 	}
 }

@@ -117,6 +117,16 @@ func (a Advised) aim(m measure) string {
 	return "the " + a.Club + ", " + m.ofMiddle(a.Side)
 }
 
+// stands says what stands in the plan in place of the best aim; empty for nothing.
+func (in HoleInput) stands(m measure) string {
+	for _, a := range in.Advice {
+		if a.Taken && in.Plan.Taken != nil {
+			return fmt.Sprintf("In the plan, as %s proposes: %s, %s.", a.Coach, a.aim(m), strokes(in.Plan.Taken.Aim.Cost))
+		}
+	}
+	return ""
+}
+
 // cost sets a proposal beside the best aim, as both are printed.
 func (a Advised) cost(plan analysis.HolePlan, drawn bool) string {
 	switch {

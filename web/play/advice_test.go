@@ -6,6 +6,7 @@ import (
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/aim"
+	"strokeledger/analysis/forecast"
 	"strokeledger/analysis/golf"
 	"strokeledger/web/layout"
 	"strokeledger/web/paths"
@@ -57,5 +58,34 @@ func TestATakenProposalStandsInThePlan(t *testing.T) {
 	delete(in.Plans, 1)
 	if page = NewRoundPage(layout.Page{}, in); !strings.HasPrefix(page.Lede, "With what a coach proposes, the plan costs") {
 		t.Errorf("%s", page.Lede)
+	}
+}
+
+// The page of the chance says on which holes the plan is a coach's proposal, whether
+// that is played or not; one without says nothing of coaches.
+func TestTheChanceSaysWhatWasTaken(t *testing.T) {
+	in := ChanceInput{Card: []golf.CardHole{{Number: 1, Par: 4}}, Drawn: 2, Chance: forecast.Chance{Played: 12}}
+	for _, planned := range []bool{false, true} {
+		in.Planned, in.Taken = planned, map[int]analysis.OtherAim{12: {Club: "hybrid"}, 3: {}}
+		if at, want := in.at(), "The plan’s aim on the 3rd and the 12th is the one that a coach proposed, not the best."; !strings.HasSuffix(at, " "+want) {
+			t.Errorf("%s", at)
+		}
+		if in.Taken = nil; strings.Contains(in.at(), "coach") {
+			t.Errorf("%s", in.at())
+		}
+	}
+}
+
+// The page of a hole begins with what stands in the plan.
+func TestTheHoleBeginsWithWhatStands(t *testing.T) {
+	plan := planCosting(6, 4.40, 4.50)
+	plan.Taken = &analysis.TakenAim{Club: "hybrid", Aim: aim.Aim{Side: -8, Cost: 4.45}}
+	in := HoleInput{Unit: golf.Yards, Plan: plan, Advice: []Advised{{Coach: "Another Coach", Proposes: true, Declined: true}, {Coach: "Ines Moreno", Proposes: true, Club: "hybrid", Side: -8, Taken: true, Price: plan.Taken}}}
+	if got, want := in.stands(measure{golf.Yards}), "In the plan, as Ines Moreno proposes: the hybrid, aim 8 yd left of the middle, 4.45."; got != want {
+		t.Errorf("%s", got)
+	}
+	in.Plan.Taken = nil
+	if got := in.stands(measure{golf.Yards}); got != "" {
+		t.Errorf("%s", got)
 	}
 }

@@ -48,6 +48,7 @@ type HolePage struct {
 	At       string
 	Lede     string
 	Thin     string // that it is the target's golfer; empty otherwise
+	Stands   string // what stands in the plan in place of the best aim; empty for nothing
 	Sub      []components.Link
 	Draw     components.Link
 	Drawn    bool
@@ -97,6 +98,7 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	}
 	p.Thin = thinAs(in.As, in.Target)
 	p.InWords = InWords(in.Picture)
+	p.Stands = in.stands(m)
 	approach := in.approach()
 	if in.Plan.Advice.Approach == nil {
 		p.Tee = newTeeView(m, in)

@@ -24,6 +24,9 @@ func advisedHoles(full, short, coach play.HoleInput) []Page {
 	taken.Taken, declined.Declined, unknown.Price, unknown.Club = true, true, nil, "old persimmon"
 	page := func(state string, in play.HoleInput, all ...play.Advised) Page {
 		in.Advice = all
+		if len(all) > 0 && all[0].Taken {
+			in.Plan = must(engineOf.Taking(in.Plan, analysis.AimInput{Picture: in.Picture, As: in.As, Clubs: clubsOf(in)}, *all[0].Price))
+		}
 		shell := signedIn(in.Whose.Play())
 		if !in.Whose.Own {
 			shell = teaches(paths.Coaching)
@@ -56,8 +59,7 @@ func clubsOf(in play.HoleInput) []analysis.Club {
 
 // advisedRound is a plan in which a proposal stands.
 func advisedRound(full, short play.HoleInput, taken, note play.Advised) Page {
-	plan := full.Plan
-	plan.Taken = taken.Price
+	plan := must(engineOf.Taking(full.Plan, analysis.AimInput{Picture: full.Picture, As: full.As, Clubs: clubsOf(full)}, *taken.Price))
 	in := play.RoundInput{Whose: full.Whose, Player: Player, Course: 3, Name: full.Name, Card: []golf.CardHole{full.Hole, short.Hole}, As: full.As, Target: 79, Unit: golf.Yards, Today: golf.Date{Year: 2026, Month: 9, Day: 15},
 		Drawn: 2, Plans: map[int]analysis.HolePlan{6: plan, 14: short.Plan}, Advice: map[int][]play.Advised{6: {taken}, 14: {note}}}
 	return Page{"play", "round", "advised", play.NewRoundPage(signedIn(in.Whose.Play()), in).View()}

@@ -8,6 +8,6 @@ var helpAims = HelpWords{"aims", "Aims", []Explained{
 	{"Costs", "Strokes to hole out, on average, with all that may happen to the ball. Out of bounds is a stroke and the distance, water a stroke and a drop, trees a stroke back into play."},
 	{"It does not matter", "No aim saves as much as 0.03 strokes. A round has about 36 aims, and 36 of those come to one stroke."},
 	{"Short side", "A ball within 30 yards of the hole with too little green to stop the next one."},
-	{"Chance of the target", "The share of 20,000 rounds that the golfer of your four levels plays with that score or better. Its range comes from resampling your rounds."},
+	{"Chance of the target", "The share of 20,000 rounds that the golfer of your four levels plays with that score or better. The plan’s aims are the best, or what you took of a coach in their place. Its range comes from resampling your rounds."},
 	{"The card to carry", "Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee."},
 }}
