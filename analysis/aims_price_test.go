@@ -3,6 +3,7 @@ package analysis
 import (
 	"errors"
 	"math"
+	"slices"
 	"testing"
 
 	"strokeledger/analysis/aim"
@@ -82,6 +83,13 @@ func TestTheApproachFollowsWhatWasTaken(t *testing.T) {
 	in.From = &AimFrom{Lie: golf.Fairway, Distance: golf.Yards.Of(got.Approach.From.Length)}
 	if same, err := e.Aim(in); err != nil || math.Abs(same.Approach.Best.Cost-got.Approach.Best.Cost) > .01 {
 		t.Errorf("%.3f, as Aim has it %.3f; %v", got.Approach.Best.Cost, same.Approach.Best.Cost, err)
+	}
+	if safe := got.SafeSides(); !slices.Equal(safe, got.Approach.Safe) {
+		t.Errorf("safe: %v, the approach has %v", safe, got.Approach.Safe)
+	}
+	got.Safe, _ = ParseSide("long")
+	if safe := got.SafeSides(); len(safe) != 1 || safe[0].String() != "long" {
+		t.Errorf("what was taken is long, safe is %v", safe)
 	}
 	flat := must(PictureOfRows(3, 160*golf.Yard, "green 150: 26 wide, 29 deep"))
 	short, err := e.Taking(HolePlan{}, AimInput{Picture: flat, As: as}, TakenAim{})

@@ -60,6 +60,13 @@ func TestAdvice(t *testing.T) {
 		"a hole that is not there":   second(p.Advise(p.ctx, p.coach, p.pupil, db.HoleAdvice{CourseID: course, Hole: 9, Note: "x"})),
 		"a course that is not there": second(p.Advise(p.ctx, p.coach, p.pupil, db.HoleAdvice{CourseID: course + 1, Hole: 1, Note: "x"})),
 	})
+	answer(true)
+	a.Safe = "left"
+	advise(a, true)
+	sees(p.pupil, "")
+	advise(db.HoleAdvice{CourseID: course, Hole: 2, Safe: "left"}, true)
+	answer(true)
+	sees(p.coach, db.AdviceTaken)
 	advise(db.HoleAdvice{CourseID: course, Hole: 2}, true)
 	sees(p.pupil)
 	advise(db.HoleAdvice{CourseID: course, Hole: 1, Note: "A note alone."}, true)

@@ -26,6 +26,7 @@ func (s *server) advised(r *http.Request, p playing, only int) (map[int][]play.A
 		}
 		to := play.Advised{ID: a.ID, Coach: a.Coach, Mine: a.CoachID != nil && *a.CoachID == me(r).ID, Day: golf.DateOf(a.WrittenAt.In(s.zoneOf(me(r)))), Note: a.Note, Proposes: a.Proposes,
 			Club: a.Club, Side: a.SideYd, Long: a.LongYd, Taken: a.Answer == db.AdviceTaken, Declined: a.Answer == db.AdviceDeclined}
+		to.Safe, _ = analysis.ParseSide(a.Safe) // empty for none
 		if a.Proposes && (only != 0 || to.Taken) {
 			if to.Price, err = s.priced(r, p, a); err != nil {
 				return nil, err
@@ -81,14 +82,21 @@ func (s *server) takenAims(r *http.Request, p playing) (map[int]analysis.OtherAi
 // standingPlan is the plan of a hole with what the player took of a coach.
 func (s *server) standingPlan(r *http.Request, p playing, h golf.CardHole, said []play.Advised) (analysis.HolePlan, error) {
 	plan, err := s.holePlan(r, p, h)
-	taken := takenOn(said)
-	if err != nil || !plan.Drawn || taken == nil {
+	if err != nil || !plan.Drawn {
 		return plan, err
 	}
-	picture, _ := play.PictureOf(h, p.files[h.Number])
-	return workOut(r.Context(), s.worked, p.key("taken", h, *taken), func() (analysis.HolePlan, error) {
-		return s.engine.Taking(plan, analysis.AimInput{Picture: picture, As: p.as, Clubs: p.clubs}, *taken)
-	})
+	if taken := takenOn(said); taken != nil {
+		picture, _ := play.PictureOf(h, p.files[h.Number])
+		plan, err = workOut(r.Context(), s.worked, p.key("taken", h, *taken), func() (analysis.HolePlan, error) {
+			return s.engine.Taking(plan, analysis.AimInput{Picture: picture, As: p.as, Clubs: p.clubs}, *taken)
+		})
+	}
+	for _, a := range said {
+		if a.Taken {
+			plan.Safe = a.Safe
+		}
+	}
+	return plan, err
 }
 
 // takenOn is the club and aim that the player took on a hole in place of the best; nil
@@ -115,7 +123,7 @@ func (s *server) advise(w http.ResponseWriter, r *http.Request) error {
 	if in.Form = &f; !f.Sound() {
 		return s.showHolePlan(w, r, http.StatusUnprocessableEntity, p, in)
 	}
-	a := db.HoleAdvice{CourseID: p.course.ID, Hole: d.hole.Number, Note: f.Note.Value, Proposes: f.Club.Value != "", SideYd: f.SideYards(), LongYd: f.LongYards()}
+	a := db.HoleAdvice{CourseID: p.course.ID, Hole: d.hole.Number, Note: f.Note.Value, Proposes: f.Club.Value != "", SideYd: f.SideYards(), LongYd: f.LongYards(), Safe: f.Safe.Value}
 	if a.Club = f.Club.Value; a.Club == form.AnAim {
 		a.Club = ""
 	}
@@ -123,7 +131,7 @@ func (s *server) advise(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	if changed && (a.Note != "" || a.Proposes) {
+	if changed && (a.Note != "" || a.Asks()) {
 		s.tell(r, p.about.player.ID, p.noticeOf(db.NoticeHole, d.hole.Number))
 	}
 	return saved(w, r, p.about.pages.HolePlan(p.course.ID, d.hole.Number, ""), "advised")

@@ -46,8 +46,8 @@ func TestACoachAdvisesOnAHole(t *testing.T) {
 	pupil.post("/players/1/bag", "club-1", "driver", "length-1", "232")
 	pupil.mustSee(pupil.get(at), "The hybrid is not among the clubs for the tee any more")
 	pupil.mustSee(pupil.patient(plan), "taken, but its cost is not known, so the best aim stands")
-	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", ""), "The best aim stands in your plan.")
-	coach.mustSee(coach.get("/notices"), "keeps the best aim on hole 1, Harrow Fen")
+	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", ""), "Declined. Your plan stands without it.")
+	coach.mustSee(coach.get("/notices"), "has declined what you proposed for hole 1, Harrow Fen")
 	if a := pupil.patient(plan + "/chance?aims=plan"); strings.Contains(a.body, chance) {
 		t.Error("rounds are still played with what was given up")
 	}
@@ -90,6 +90,36 @@ func TestAdviceWithoutAClub(t *testing.T) {
 	if a := coach.get(bare); a.status != http.StatusNotFound {
 		t.Errorf("%d", a.status)
 	}
+}
+
+// A coach proposes a safe side of the green, alone or with an aim. The pupil reads what a
+// miss there leaves; taken it stands in the plan and on the card.
+func TestACoachProposesASafeSide(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.furnished()
+	pupil.drawsHoles()
+	const at, plan, short = "/players/1/play/1/holes/1", "/players/1/play/1", "/players/1/play/1/holes/2"
+	coach.mustSee(coach.get(at), "Safe side of the green", "As worked out", "Worked out: ")
+	if a := coach.post("/players/1/play/1/holes/3/advice", "safe", "left"); a.status != http.StatusUnprocessableEntity {
+		t.Errorf("a safe side of a hole that is not drawn: %d", a.status)
+	}
+	coach.mustSee(coach.follows(at+"/advice", "safe", "long"), "Proposes long as the safe side of the green.", "A miss long leaves ", `<option value="long" selected>`)
+	pupil.mustSee(pupil.get("/notices"), "says something of hole 1, Harrow Fen")
+	pupil.mustSee(pupil.get(at), "Proposes long as the safe side of the green.", "A miss long leaves ", "Take it into my plan", "Keep the plan’s safe side")
+	pupil.mustSee(pupil.get(plan), "Proposes long as the safe side of the green: not answered yet.")
+	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", "yes"), "Taken: it stands in your plan and on the card.", "In the plan: long, as coach proposes.")
+	pupil.mustSee(pupil.get(at+"?flag=back-left"), "At this flag a miss long leaves ")
+	pupil.mustSee(pupil.patient(plan), "The safe side of the green on the 1st is the one that a coach proposed.", `<td class="text-cell">long</td>`)
+	pupil.mustSee(pupil.patient(plan+"/card"), `<td class="text-cell">long</td>`)
+	if a := pupil.patient(plan); strings.Contains(a.body, "the proposal of a coach stands") {
+		t.Error("an aim stands that was not proposed")
+	}
+	coach.mustSee(coach.follows(short+"/advice", "club", "aim", "side", "5", "to", "right", "safe", "short"), "Proposes an aim 5 yd right of the flag; short as the safe side of the green.")
+	pupil.mustSee(pupil.follows(short+"/advice/answer", "advice", "2", "take", "yes"), "Taken:")
+	pupil.mustSee(pupil.patient(plan), "On the 2nd the proposal of a coach stands.", "The safe side of the green on the 1st and the 2nd is")
+	pupil.mustSee(pupil.get("/export/everything.json"), `"safe":"long"`)
+	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", ""), "Declined: your plan stands without it.")
+	pupil.mustSee(pupil.patient(plan), "The safe side of the green on the 2nd is")
 }
 
 // The rounds of the chance play what was taken: an aim far into trouble makes the

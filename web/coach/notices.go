@@ -128,7 +128,7 @@ func (n Notice) hole(r *NoticeRow) {
 	case "hole_taken":
 		r.Text = fmt.Sprintf("has taken what you proposed for %s.", n.What)
 	default:
-		r.Text = fmt.Sprintf("keeps the best aim on %s instead of what you proposed.", n.What)
+		r.Text = fmt.Sprintf("has declined what you proposed for %s.", n.What)
 	}
 }
 

@@ -22,6 +22,7 @@ type Advised struct {
 	Club     string // empty on a par 3
 	Side     float64
 	Long     float64
+	Safe     analysis.Side // proposed as the safe side of the green; 0 for none
 	Taken    bool
 	Declined bool
 	Price    *analysis.TakenAim // nil where it is not known
@@ -62,6 +63,8 @@ type AdviceForm struct {
 	Long     components.Field
 	Way      components.Field
 	Ways     []components.Choice
+	Safe     components.Field
+	Safes    []components.Choice
 }
 
 // newAdviceView makes the part of a hole's page; nil when there is nothing to show.
@@ -81,29 +84,35 @@ func newAdviceView(m measure, in HoleInput) *AdviceView {
 
 func newAdviceCard(m measure, in HoleInput, a Advised) AdviceCard {
 	c := AdviceCard{By: a.Coach + ", " + words.ShortDay(a.Day), Note: a.Note}
-	if !a.Proposes {
+	if !a.asks() {
 		return c
 	}
-	c.Proposal, c.Cost = "Proposes "+a.aim(m)+".", a.cost(in.Plan, in.Drawn)
+	c.Proposal = "Proposes " + a.proposal(m) + "."
+	if a.Proposes {
+		c.Cost = a.cost(in.Plan, in.Drawn)
+	}
+	if a.Safe != 0 && in.Drawn {
+		c.Cost = strings.TrimSpace(c.Cost + " " + a.missed(in))
+	}
 	switch {
 	case a.Taken && in.Whose.Own:
 		c.State = "Taken: it stands in your plan and on the card."
 	case a.Taken:
 		c.State = "Taken: it stands in the plan."
 	case a.Declined && in.Whose.Own:
-		c.State = "Declined: the best aim stands in your plan."
+		c.State = "Declined: your plan stands without it."
 	case a.Declined:
 		c.State = "Declined."
 	case !in.Whose.Own:
 		c.State = "Not answered yet."
 	}
-	if in.Whose.Own && (a.Price != nil || a.Taken) {
+	if in.Whose.Own && (a.canStand(in.Drawn) || a.Taken) {
 		c.AnswerAt, c.ID = in.Whose.AnswerAdvice(in.Course, in.Hole.Number), fmt.Sprint(a.ID)
 		if !a.Taken {
 			c.Take = "Take it into my plan"
 		}
 		if !a.Declined {
-			c.Decline = "Keep the best aim"
+			c.Decline = a.otherwise()
 		}
 	}
 	return c
@@ -173,12 +182,13 @@ func newAdviceForm(m measure, in HoleInput) *AdviceForm {
 	v.To = components.Filled(components.Field{Name: "to", Label: "Which side"}, f.To)
 	v.Long = components.Filled(components.Field{Name: "long", Label: "Long or short, " + unit, Mode: "numeric", Hint: "Empty for neither."}, f.Long)
 	v.Way = components.Filled(components.Field{Name: "way", Label: "Which way"}, f.Way)
+	v.Safe, v.Safes = safeField(in, f)
 	v.Tos, v.Ways = picks(f.To.Value, "left", "right"), picks(f.Way.Value, "short", "long")
 	fields := []components.Field{v.Note.Field(), v.Club, v.Side, v.To}
 	if v.Flag {
 		fields = append(fields, v.Long, v.Way)
 	}
-	v.Summary = components.Summed(fields...)
+	v.Summary = components.Summed(append(fields, v.Safe)...)
 	return v
 }
 
@@ -202,7 +212,7 @@ func (in HoleInput) form(unit golf.Unit) form.HoleAdvice {
 			if a.Proposes && club == "" {
 				club = form.AnAim
 			}
-			return form.HoleAdviceOf(a.Note, club, a.Side, a.Long, unit)
+			return form.HoleAdviceOf(a.Note, club, a.Safe.String(), a.Side, a.Long, unit)
 		}
 	}
 	return form.HoleAdvice{}
@@ -222,57 +232,4 @@ func AdviceClubs(in HoleInput) []string {
 		all = append(all, c.Club.Name)
 	}
 	return all
-}
-
-// Said is what coaches say of one hole, on the plan of the round.
-type Said struct {
-	Hole components.Link
-	Text string
-}
-
-// said lists what coaches say of the holes of a course.
-func said(m measure, in RoundInput) []Said {
-	var all []Said
-	for _, h := range in.Card {
-		for _, a := range in.Advice[h.Number] {
-			all = append(all, Said{components.Link{Name: fmt.Sprintf("Hole %d", h.Number), At: in.Whose.HolePlan(in.Course, h.Number, "") + "#advice"}, a.said(m)})
-		}
-	}
-	return all
-}
-
-// said is a note and what is proposed, in words.
-func (a Advised) said(m measure) string {
-	parts := nonEmpty(a.Note)
-	if a.Proposes {
-		state := "not answered yet"
-		switch {
-		case a.Taken && a.Price == nil:
-			state = "taken, but its cost is not known, so the best aim stands"
-		case a.Taken:
-			state = "taken"
-		case a.Declined:
-			state = "declined"
-		}
-		parts = append(parts, fmt.Sprintf("Proposes %s: %s.", a.aim(m), state))
-	}
-	return strings.Join(parts, " ") + " " + a.Coach + ", " + words.ShortDay(a.Day) + "."
-}
-
-// takenSaid says of which holes the plan is not the best aim; empty for none.
-func takenSaid(in RoundInput) string {
-	var holes []string
-	more := 0.0
-	for _, h := range in.Card {
-		if plan, known := in.Plans[h.Number]; known && plan.Taken != nil {
-			holes = append(holes, fmt.Sprintf("the %s", ordinal(h.Number)))
-			best := plan
-			best.Taken = nil
-			more += saved(plan.Taken.Aim.Cost, best.Stands().Aim.Cost)
-		}
-	}
-	if len(holes) == 0 {
-		return ""
-	}
-	return fmt.Sprintf("On %s the proposal of a coach stands. Together the best aims there would cost %s less.", words.List(holes), strokes(more))
 }

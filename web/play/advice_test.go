@@ -1,6 +1,8 @@
 package play
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -87,5 +89,48 @@ func TestTheHoleBeginsWithWhatStands(t *testing.T) {
 	in.Plan.Taken = nil
 	if got := in.stands(measure{golf.Yards}); got != "" {
 		t.Errorf("%s", got)
+	}
+}
+
+// missing is an approach with what a miss on each side leaves.
+func missing(left, right, short, long float64, safe ...aim.Side) *aim.Approach {
+	a := &aim.Approach{Safe: safe, Misses: []aim.Missed{{Side: aim.LeftSide, Strokes: left}, {Side: aim.RightSide, Strokes: right}, {Side: aim.ShortSide, Strokes: short}, {Side: aim.LongSide, Strokes: long}}}
+	slices.SortStableFunc(a.Misses, func(x, y aim.Missed) int { return cmp.Compare(x.Strokes, y.Strokes) })
+	return a
+}
+
+// A proposed safe side is set beside the cheapest, as both are printed, at the flag that
+// the page shows; taken it stands in the plan and on the card in place of what is worked
+// out, also where that is nothing.
+func TestAProposedSafeSide(t *testing.T) {
+	plan := planCosting(6, 4.40, 4.50)
+	plan.Approach = missing(2.914, 3.301, 2.986, 3.4, aim.LeftSide, aim.ShortSide)
+	in := HoleInput{Unit: golf.Yards, Drawn: true, Plan: plan, Whose: paths.Whose{Player: 1, Own: true}}
+	for side, want := range map[aim.Side]string{aim.ShortSide: "A miss short leaves 2.99 on average, one left 2.91: 0.08 more.", aim.LeftSide: "A miss left leaves 2.91 on average, and no side leaves less."} {
+		if got := (Advised{Safe: side}).missed(in); got != want {
+			t.Errorf("%s", got)
+		}
+	}
+	in.Flag, in.Approach = "back-left", missing(3.2, 2.9, 3, 3)
+	if got, want := (Advised{Safe: aim.LeftSide}).missed(in), "At this flag a miss left leaves 3.20 on average, one right 2.90: 0.30 more."; got != want {
+		t.Errorf("%s", got)
+	}
+	card := newAdviceCard(measure{golf.Yards}, in, Advised{ID: 3, Safe: aim.LongSide})
+	if card.Proposal != "Proposes long as the safe side of the green." || card.Take == "" || card.Decline != "Keep the plan’s safe side" {
+		t.Errorf("%+v", card)
+	}
+	if card := newAdviceCard(measure{golf.Yards}, HoleInput{Whose: in.Whose}, Advised{Safe: aim.LongSide}); card.Take != "" || card.Cost != "" {
+		t.Errorf("not drawn: %+v", card)
+	}
+	round := RoundInput{Unit: golf.Yards, Drawn: 1, Card: []golf.CardHole{plan.Hole}, Plans: map[int]analysis.HolePlan{6: plan}}
+	round.Card[0].Number = 6
+	if l := NewRoundPage(layout.Page{}, round).Nines[0].Lines[0]; l.Safe != "left and short" {
+		t.Errorf("%+v", l)
+	}
+	plan.Safe = aim.LongSide
+	round.Plans[6] = plan
+	page := NewRoundPage(layout.Page{}, round)
+	if page.Nines[0].Lines[0].Safe != "long" || page.Card.Nines[0].Lines[0].Safe != "long" || page.Taken != "The safe side of the green on the 6th is the one that a coach proposed." {
+		t.Errorf("%+v %s", page.Nines[0].Lines, page.Taken)
 	}
 }
