@@ -35,27 +35,27 @@ const (
 	AdviceDeclined AdviceAnswer = "declined"
 )
 
-const ofAdvice = `player_id = @who and course_id = @course and hole = @hole`
+const (
+	ofAdvice = `player_id = @who and course_id = @course and hole = @hole and removed_at is null`
+	byCoach  = `coach_id = @coach`
+)
 
-// Advise keeps what a coach says of a hole for a pupil, in place of what the same coach
-// said before; with neither a note nor a proposal it removes that. Another proposal
-// has to be answered anew. It reports whether anything changed.
+// Advise keeps what a coach says of a hole for a pupil, a note or a proposal or both, in
+// place of what the same coach said before. Another proposal has to be answered anew. It
+// reports whether anything changed.
 func (s *Store) Advise(ctx context.Context, coach, who golf.PlayerID, a HoleAdvice) (changed bool, err error) {
 	err = s.Tx(ctx, func(tx *Store) error {
 		if err := tx.mayAdvise(ctx, coach, who, a); err != nil {
 			return err
 		}
 		of := pgx.StrictNamedArgs{"coach": coach, "who": who, "course": a.CourseID, "hole": a.Hole}
-		before, err := many(ctx, tx.q, pgx.RowToStructByName[HoleAdvice], `select `+adviceColumns+` from hole_advice where `+ofAdvice+` and coach_id = @coach`, of)
+		before, err := many(ctx, tx.q, pgx.RowToStructByName[HoleAdvice], `select `+adviceColumns+` from hole_advice where `+ofAdvice+` and `+byCoach, of)
 		if err != nil {
 			return err
 		}
-		empty, there := a.Note == "" && !a.Asks(), len(before) > 0
-		if changed = there && !before[0].same(a) || !there && !empty; !changed {
+		there := len(before) > 0
+		if changed = !there || !before[0].same(a); !changed {
 			return nil
-		}
-		if empty {
-			return changeOne(ctx, tx.q, `delete from hole_advice where `+ofAdvice+` and coach_id = @coach`, of)
 		}
 		of["note"], of["proposes"], of["club"], of["side"], of["long"], of["safe"] = a.Note, a.Proposes, a.Club, a.SideYd, a.LongYd, a.Safe
 		if !there {
@@ -68,7 +68,7 @@ func (s *Store) Advise(ctx context.Context, coach, who golf.PlayerID, a HoleAdvi
 		}
 		return changeOne(ctx, tx.q, `
 			update hole_advice set note = @note, proposes = @proposes, club = @club, side_yd = @side, long_yd = @long, safe = @safe, written_at = now(), answer = @answer
-			where `+ofAdvice+` and coach_id = @coach`, of)
+			where `+ofAdvice+` and `+byCoach, of)
 	})
 	return changed, err
 }
@@ -108,7 +108,7 @@ func (s *Store) Advice(ctx context.Context, asker, who golf.PlayerID, course gol
 	return many(ctx, s.q, pgx.RowToStructByName[HoleAdvice], `
 		select a.id, a.course_id, a.hole, a.coach_id, coalesce(c.name, a.coach_name) as coach, a.note, a.proposes, a.club, a.side_yd, a.long_yd, a.safe, a.answer, a.written_at
 		from hole_advice a left join players c on c.id = a.coach_id
-		where a.player_id = @who and a.course_id = @course and (@asker in (a.player_id, a.coach_id) or a.answer = 'taken') and `+accessFrom("@asker", "@who")+` is not null
+		where a.player_id = @who and a.course_id = @course and a.removed_at is null and (@asker in (a.player_id, a.coach_id) or a.answer = 'taken') and `+accessFrom("@asker", "@who")+` is not null
 		order by a.hole, a.written_at, a.id`, pgx.StrictNamedArgs{"asker": asker, "who": who, "course": course})
 }
 
@@ -123,7 +123,7 @@ func (s *Store) AllAdvice(ctx context.Context, who golf.PlayerID) ([]CourseAdvic
 	return many(ctx, s.q, pgx.RowToStructByName[CourseAdvice], `
 		select course.name as course, course.tee, a.id, a.course_id, a.hole, a.coach_id, coalesce(c.name, a.coach_name) as coach, a.note, a.proposes, a.club, a.side_yd, a.long_yd, a.safe, a.answer, a.written_at
 		from hole_advice a join courses course on course.id = a.course_id left join players c on c.id = a.coach_id
-		where a.player_id = @who order by a.course_id, a.hole, a.written_at, a.id`, pgx.StrictNamedArgs{"who": who})
+		where a.player_id = @who and a.removed_at is null order by a.course_id, a.hole, a.written_at, a.id`, pgx.StrictNamedArgs{"who": who})
 }
 
 // AnswerAdvice takes a proposal for a hole, so that it stands in the plan in place of

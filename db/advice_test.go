@@ -1,10 +1,12 @@
 package db_test
 
 import (
+	"slices"
 	"testing"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/db/dbtest"
 )
 
 // What a coach says of a hole is the pupil's and the coach's to read; what the pupil
@@ -34,7 +36,6 @@ func TestAdvice(t *testing.T) {
 		}
 		return id
 	}
-	advise(db.HoleAdvice{CourseID: course, Hole: 2}, false)
 	advise(a, true)
 	advise(a, false)
 	id := sees(p.pupil, "")
@@ -67,7 +68,7 @@ func TestAdvice(t *testing.T) {
 	advise(db.HoleAdvice{CourseID: course, Hole: 2, Safe: "left"}, true)
 	answer(true)
 	sees(p.coach, db.AdviceTaken)
-	advise(db.HoleAdvice{CourseID: course, Hole: 2}, true)
+	p.must(second(p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)))
 	sees(p.pupil)
 	advise(db.HoleAdvice{CourseID: course, Hole: 1, Note: "A note alone."}, true)
 	p.refused(map[string]error{"a note is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, sees(p.pupil, ""), true))})
@@ -102,4 +103,85 @@ func TestOneProposalIsTaken(t *testing.T) {
 	if seen, err := p.Advice(p.ctx, p.coach, p.pupil, course); err != nil || len(seen) != 2 {
 		t.Errorf("a coach does not see what was taken: %+v, %v", seen, err)
 	}
+}
+
+// What a coach removed is nobody's to read or take; the coach can bring it back for
+// thirty days, as it was answered, unless the coach has said something else since.
+func TestRemovedAdviceComesBack(t *testing.T) {
+	p := newPair(t)
+	course, err := p.SaveCourse(p.ctx, p.pupil, db.Course{Name: "Owl Fen", Tee: "white", Holes: threeHoles()})
+	p.must(err)
+	other := newPlayer(t, p.Store, "other-coach@example.org")
+	p.let(other, golf.Date{})
+	a := db.HoleAdvice{CourseID: course, Hole: 2, Note: "Left is dead.", Proposes: true, Club: "hybrid", SideYd: 6}
+	advised := func(want ...db.AdviceAnswer) []db.HoleAdvice {
+		t.Helper()
+		all, err := p.Advice(p.ctx, p.pupil, p.pupil, course)
+		p.must(err)
+		var got []db.AdviceAnswer
+		for _, one := range all {
+			got = append(got, one.Answer)
+		}
+		if !slices.Equal(got, want) {
+			t.Errorf("%q, want %q", got, want)
+		}
+		return all
+	}
+	take := func(id int64) { t.Helper(); p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, true))) }
+	p.must(second(p.Advise(p.ctx, p.coach, p.pupil, a)))
+	id := advised("")[0].ID
+	take(id)
+	p.refused(map[string]error{
+		"another coach removes it": second(p.RemoveAdvice(p.ctx, other, p.pupil, course, 2)),
+		"a stranger removes it":    second(p.RemoveAdvice(p.ctx, p.stranger, p.pupil, course, 2)),
+		"the pupil removes it":     second(p.RemoveAdvice(p.ctx, p.pupil, p.pupil, course, 2)),
+		"what is there comes back": second(p.RestoreAdvice(p.ctx, p.coach, p.pupil, id)),
+	})
+	remove := func() {
+		t.Helper()
+		gone, err := p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)
+		if p.must(err); gone.ID != id || gone.Answer != db.AdviceTaken {
+			t.Errorf("%+v", gone)
+		}
+	}
+	remove()
+	advised()
+	if all, err := p.AllAdvice(p.ctx, p.pupil); err != nil || len(all) != 0 {
+		t.Errorf("%+v, %v", all, err)
+	}
+	removed := func(want int) {
+		t.Helper()
+		gone, err := p.Removed(p.ctx, p.coach)
+		if p.must(err); len(gone) != want || want == 1 && (gone[0].Kind != db.RemovedAdvice || gone[0].Text != "hole 2, Owl Fen, white" || gone[0].ID != id) {
+			t.Errorf("%+v", gone)
+		}
+	}
+	removed(1)
+	p.refused(map[string]error{
+		"removed twice":               second(p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)),
+		"what is removed is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, true)),
+		"another brings it back":      second(p.RestoreAdvice(p.ctx, other, p.pupil, id)),
+	})
+	p.must(second(p.RestoreAdvice(p.ctx, p.coach, p.pupil, id)))
+	advised(db.AdviceTaken)
+	// another coach's is taken meanwhile: of both, one is taken
+	remove()
+	p.must(second(p.Advise(p.ctx, other, p.pupil, a)))
+	take(advised("")[0].ID)
+	p.must(second(p.RestoreAdvice(p.ctx, p.coach, p.pupil, id)))
+	advised(db.AdviceDeclined, db.AdviceTaken)
+	// the coach says something else meanwhile
+	p.must(second(p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)))
+	a.Note = "Right is dead."
+	p.must(second(p.Advise(p.ctx, p.coach, p.pupil, a)))
+	removed(0)
+	p.refused(map[string]error{"beside what is said now": second(p.RestoreAdvice(p.ctx, p.coach, p.pupil, id))})
+	dbtest.Exec(t, p.url, "update hole_advice set removed_at = now() - interval '40 days' where removed_at is not null")
+	swept, err := p.Sweep(p.ctx)
+	if p.must(err); swept["removed advice on holes"] != 1 {
+		t.Errorf("%+v", swept)
+	}
+	p.must(second(p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)))
+	p.must(p.DeletePlayer(p.ctx, p.coach))
+	advised(db.AdviceTaken)
 }

@@ -11,6 +11,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
+	"strokeledger/web/paths"
 	"strokeledger/web/play"
 )
 
@@ -110,7 +111,7 @@ func takenOn(all []play.Advised) *analysis.TakenAim {
 	return nil
 }
 
-// advise keeps what a coach says of a hole, and tells the pupil.
+// advise keeps what a coach says of a hole, and tells the pupil; emptied, it is removed.
 func (s *server) advise(w http.ResponseWriter, r *http.Request) error {
 	p, d, in, err := s.holeInput(r)
 	if err != nil {
@@ -120,21 +121,55 @@ func (s *server) advise(w http.ResponseWriter, r *http.Request) error {
 		return golf.ErrNotFound
 	}
 	f := form.ParseHoleAdvice(r.Form, in.Unit, play.AdviceClubs(in))
-	if in.Form = &f; !f.Sound() {
+	if r.FormValue("remove") != "" || f.Sound() && f.Empty() && in.Said() {
+		return s.removeAdvice(w, r, p, d.hole.Number)
+	}
+	if in.Form = f.Asked(); !in.Form.Sound() {
 		return s.showHolePlan(w, r, http.StatusUnprocessableEntity, p, in)
 	}
-	a := db.HoleAdvice{CourseID: p.course.ID, Hole: d.hole.Number, Note: f.Note.Value, Proposes: f.Club.Value != "", SideYd: f.SideYards(), LongYd: f.LongYards(), Safe: f.Safe.Value}
-	if a.Club = f.Club.Value; a.Club == form.AnAim {
-		a.Club = ""
-	}
+	a := adviceOf(p.course.ID, d.hole.Number, f)
 	changed, err := s.store.Advise(r.Context(), me(r).ID, p.about.player.ID, a)
 	if err != nil {
 		return err
 	}
-	if changed && (a.Note != "" || a.Asks()) {
+	if changed {
 		s.tell(r, p.about.player.ID, p.noticeOf(db.NoticeHole, d.hole.Number))
 	}
 	return saved(w, r, p.about.pages.HolePlan(p.course.ID, d.hole.Number, ""), "advised")
+}
+
+// adviceOf is what a form says of a hole.
+func adviceOf(course golf.CourseID, hole int, f form.HoleAdvice) db.HoleAdvice {
+	a := db.HoleAdvice{CourseID: course, Hole: hole, Note: f.Note.Value, Proposes: f.Club.Value != "", Club: f.Club.Value, SideYd: f.SideYards(), LongYd: f.LongYards(), Safe: f.Safe.Value}
+	if a.Club == form.AnAim {
+		a.Club = ""
+	}
+	return a
+}
+
+// removeAdvice removes what the coach says of a hole, and offers to restore it. The
+// pupil is told when it stood in the plan.
+func (s *server) removeAdvice(w http.ResponseWriter, r *http.Request, p playing, hole int) error {
+	a, err := s.store.RemoveAdvice(r.Context(), me(r).ID, p.about.player.ID, p.course.ID, hole)
+	if err != nil {
+		return err
+	}
+	if a.Answer == db.AdviceTaken {
+		s.tell(r, p.about.player.ID, p.noticeOf(db.NoticeHoleRemoved, hole))
+	}
+	return redirectAfterRemoval(w, r, p.about.pages.HolePlan(p.course.ID, hole, ""), removal{db.RemovedAdvice, p.about.player.ID, a.ID})
+}
+
+// restoreAdvice restores it, and tells the pupil when it stands in the plan again.
+func (s *server) restoreAdvice(r *http.Request, pages paths.Whose, x db.Removed) (at string, err error) {
+	a, err := s.store.RestoreAdvice(r.Context(), me(r).ID, x.PlayerID, x.ID)
+	if err != nil {
+		return "", err
+	}
+	if a.Answer == db.AdviceTaken {
+		s.tell(r, x.PlayerID, db.Notice{Kind: db.NoticeHole, OfID: x.PlayerID, What: x.Text, CourseID: &a.CourseID, Hole: &a.Hole})
+	}
+	return pages.HolePlan(a.CourseID, a.Hole, "") + "#advice", nil
 }
 
 // noticeOf is a notice about a hole.

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"strokeledger/db/dbtest"
+	"strokeledger/web/paths"
 )
 
 // A coach says something of a hole and proposes a club and an aim; the pupil hears of
@@ -54,7 +55,7 @@ func TestACoachAdvisesOnAHole(t *testing.T) {
 	if a := pupil.patient(plan); strings.Contains(a.body, "the proposal of a coach stands") {
 		t.Error("what was given up still stands")
 	}
-	coach.mustSee(coach.follows(at+"/advice", "note", "", "club", ""), "Saved.")
+	coach.mustSee(coach.follows(at+"/advice", "note", "", "club", ""), "Removed: what you said of hole 1, Harrow Fen", "Undo")
 	if a := pupil.get(at); strings.Contains(a.body, "What your coach says") {
 		t.Error("what was removed is still there")
 	}
@@ -120,6 +121,38 @@ func TestACoachProposesASafeSide(t *testing.T) {
 	pupil.mustSee(pupil.get("/export/everything.json"), `"safe":"long"`)
 	pupil.mustSee(pupil.follows(at+"/advice/answer", "advice", "1", "take", ""), "Declined: your plan stands without it.")
 	pupil.mustSee(pupil.patient(plan), "The safe side of the green on the 2nd is")
+}
+
+// What a coach removes can be restored: with the button of the message, or from the list.
+// The pupil is told when it stood in the plan, both times. Nothing said is refused.
+func TestRemovedAdviceIsRestored(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.furnished()
+	pupil.drawsHoles()
+	const at = "/players/1/play/1/holes/1"
+	if a := coach.post(at+"/advice", "note", " "); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "Write a note, or propose something.") {
+		t.Errorf("%d", a.status)
+	}
+	if a := coach.post(at+"/advice", "remove", "yes"); a.status != http.StatusNotFound {
+		t.Errorf("nothing is removed: %d", a.status)
+	}
+	coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right")
+	pupil.follows(at+"/advice/answer", "advice", "1", "take", "yes")
+	coach.mustSee(coach.get(at), "Remove it")
+	coach.mustSee(coach.follows(at+"/advice", "note", "Left is dead.", "remove", "yes"), "Removed: what you said of hole 1, Harrow Fen", "Undo", `value="advice.1.1"`)
+	if a := pupil.get(at); strings.Contains(a.body, "Left is dead.") {
+		t.Error("what was removed is still there")
+	}
+	pupil.mustSee(pupil.get("/notices"), "has removed the proposal for hole 1, Harrow Fen")
+	coach.mustSee(coach.get(paths.Removed), "Notes and proposals on holes", "What you said of hole 1, Harrow Fen")
+	coach.mustSee(coach.follows(paths.Removed, "what", "advice.1.1"), "Restored.", "Left is dead.", "Taken: it stands in the plan.")
+	pupil.mustSee(pupil.get(at), "Left is dead.", "Taken: it stands in your plan and on the card.")
+	if n := strings.Count(pupil.get("/notices").body, "says something of hole 1"); n != 2 {
+		t.Errorf("told %d times", n)
+	}
+	if a := pupil.post(paths.Removed, "what", "advice.1.1"); a.status != http.StatusNotFound {
+		t.Errorf("what is there is restored: %d", a.status)
+	}
 }
 
 // The rounds of the chance play what was taken: an aim far into trouble makes the

@@ -119,7 +119,11 @@ func (s *server) showHolePlan(w http.ResponseWriter, r *http.Request, status int
 	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, status, play.NewHolePage(s.shellOf(r, p.about), in).View())
+	page := s.shellOf(r, p.about)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, status, play.NewHolePage(page, in).View())
 }
 
 // drawnBy says who drew a hole, and when.

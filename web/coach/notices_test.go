@@ -22,6 +22,7 @@ func TestNotices(t *testing.T) {
 		{Notice{Kind: "accepted", Whose: pupil}, "has taken the target that you proposed.", "/players/7/lessons"},
 		{Notice{Kind: "hole_advice", Whose: own, What: "hole 6, Harrow Fen", Course: 3, Hole: 6}, "says something of hole 6, Harrow Fen.", "/players/1/play/3/holes/6#advice"},
 		{Notice{Kind: "hole_taken", Whose: pupil, What: "hole 6, Harrow Fen", Course: 3, Hole: 6}, "has taken what you proposed for hole 6, Harrow Fen.", "/players/7/play/3/holes/6#advice"},
+		{Notice{Kind: "hole_removed", Whose: own, What: "hole 6, Harrow Fen"}, "has removed the proposal for hole 6, Harrow Fen. Your plan stands without it.", own.Play()},
 		{Notice{Kind: "hole_declined", Whose: pupil, What: "hole 6, Harrow Fen"}, "has declined what you proposed for hole 6, Harrow Fen.", "/players/7/play"},
 		{Notice{Kind: "declined", Whose: pupil}, "keeps the old target instead of the one that you proposed.", "/players/7/lessons"},
 		{Notice{Kind: "practice", Whose: own, What: "Putts"}, "has set “Putts” to practise.", "/players/1/lessons#practice"},

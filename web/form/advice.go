@@ -50,6 +50,19 @@ func ParseHoleAdvice(v url.Values, unit golf.Unit, clubs []string) HoleAdvice {
 	return f
 }
 
+// Empty reports whether nothing is said and nothing proposed.
+func (f HoleAdvice) Empty() bool {
+	return f.Note.Value == "" && f.Club.Value == "" && f.Safe.Value == ""
+}
+
+// Asked is the form with a question for what was to be said, where it says nothing.
+func (f HoleAdvice) Asked() *HoleAdvice {
+	if f.Sound() && f.Empty() {
+		f.Note.Problem = "Write a note, or propose something."
+	}
+	return &f
+}
+
 // check adds what is wrong with the proposal as a whole.
 func (f *HoleAdvice) check() {
 	if f.Side.Text != "" && f.To.Text == "" && f.To.Sound() {

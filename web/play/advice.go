@@ -2,6 +2,7 @@ package play
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strokeledger/analysis"
@@ -51,6 +52,7 @@ type AdviceCard struct {
 // AdviceForm is where a coach writes.
 type AdviceForm struct {
 	At       string
+	Said     bool // something is kept, so that it can be removed
 	Summary  components.Summary
 	Note     components.Area
 	Proposes bool // a club and an aim can be proposed: the hole is drawn
@@ -163,7 +165,7 @@ func (a Advised) cost(plan analysis.HolePlan, drawn bool) string {
 // newAdviceForm makes the form of a coach.
 func newAdviceForm(m measure, in HoleInput) *AdviceForm {
 	f := in.form(m.unit)
-	v := &AdviceForm{At: in.Whose.HoleAdvice(in.Course, in.Hole.Number), Proposes: in.Drawn, Flag: in.Plan.Advice.Approach != nil}
+	v := &AdviceForm{At: in.Whose.HoleAdvice(in.Course, in.Hole.Number), Said: in.Said(), Proposes: in.Drawn, Flag: in.Plan.Advice.Approach != nil}
 	v.Note = components.FilledArea(components.Area{Name: "note", ID: "advice-note", Label: "Note", Hint: fmt.Sprintf("At most %d letters. The pupil reads it here and on the plan of the round.", golf.MaxHoleNote)}, f.Note)
 	from, unit := "the middle", m.unit.String()
 	v.Clubs = []components.Choice{{Value: "", Name: "Nothing", Chosen: f.Club.Value == ""}}
@@ -199,6 +201,11 @@ func picks(chosen string, all ...string) []components.Choice {
 		list = append(list, components.Choice{Value: name, Name: capital(name), Chosen: name == chosen})
 	}
 	return list
+}
+
+// Said reports whether the reader has said something of the hole.
+func (in HoleInput) Said() bool {
+	return slices.ContainsFunc(in.Advice, func(a Advised) bool { return a.Mine })
 }
 
 // form is what the coach typed, or what is kept of it.
