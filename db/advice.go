@@ -127,23 +127,24 @@ func (s *Store) AllAdvice(ctx context.Context, who golf.PlayerID) ([]CourseAdvic
 }
 
 // AnswerAdvice takes a proposal for a hole, so that it stands in the plan in place of
-// any other, or declines it, before or after it was taken.
-func (s *Store) AnswerAdvice(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole int, id int64, take bool) (HoleAdvice, error) {
+// any other, or declines it, before or after it was taken. written is when what the
+// player was shown was written: what a coach has changed since then is not answered, and
+// golf.ErrNotFound.
+func (s *Store) AnswerAdvice(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole int, id int64, written time.Time, take bool) (HoleAdvice, error) {
 	var answered HoleAdvice
 	err := s.Tx(ctx, func(tx *Store) error {
-		args := pgx.StrictNamedArgs{"who": who, "course": course, "hole": hole, "id": id}
-		answer := AdviceDeclined
+		args := pgx.StrictNamedArgs{"who": who, "course": course, "hole": hole, "id": id, "written": written, "answer": AdviceDeclined}
 		if take {
-			answer = AdviceTaken
-			if _, err := change(ctx, tx.q, `update hole_advice set answer = 'declined' where `+ofAdvice+` and id <> @id and answer = 'taken'`, args); err != nil {
-				return err
-			}
+			args["answer"] = AdviceTaken
 		}
 		var err error
-		answered, err = one(ctx, tx.q, pgx.RowToStructByName[HoleAdvice], `
-			update hole_advice set answer = @answer, answered_at = now() where `+ofAdvice+` and id = @id and (proposes or safe <> '')
-			returning `+adviceColumns,
-			pgx.StrictNamedArgs{"who": who, "course": course, "hole": hole, "id": id, "answer": answer})
+		if answered, err = one(ctx, tx.q, pgx.RowToStructByName[HoleAdvice], `
+			update hole_advice set answer = @answer, answered_at = now() where `+ofAdvice+` and id = @id and written_at = @written and (proposes or safe <> '')
+			returning `+adviceColumns, args); err != nil || !take {
+			return err
+		}
+		_, err = change(ctx, tx.q, `update hole_advice set answer = 'declined' where `+ofAdvice+` and id <> @id and answer = 'taken'`,
+			pgx.StrictNamedArgs{"who": who, "course": course, "hole": hole, "id": id})
 		return err
 	})
 	return answered, err

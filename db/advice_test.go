@@ -3,6 +3,7 @@ package db_test
 import (
 	"slices"
 	"testing"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -22,6 +23,7 @@ func TestAdvice(t *testing.T) {
 			t.Errorf("%v, %v", changed, err)
 		}
 	}
+	var written time.Time
 	sees := func(who golf.PlayerID, want ...db.AdviceAnswer) (id int64) {
 		t.Helper()
 		all, err := p.Advice(p.ctx, who, p.pupil, course)
@@ -32,7 +34,7 @@ func TestAdvice(t *testing.T) {
 			if one.Answer != want[i] || one.Coach == "" {
 				t.Errorf("%d sees %+v", who, one)
 			}
-			id = one.ID
+			id, written = one.ID, one.WrittenAt
 		}
 		return id
 	}
@@ -41,23 +43,31 @@ func TestAdvice(t *testing.T) {
 	id := sees(p.pupil, "")
 	sees(p.coach, "")
 	sees(p.stranger)
-	answer := func(take bool) { t.Helper(); p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, take))) }
+	answer := func(take bool) {
+		t.Helper()
+		p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, written, take)))
+	}
 	answer(true)
 	sees(p.pupil, db.AdviceTaken)
 	a.Note = "Left is water."
 	advise(a, true)
 	sees(p.coach, db.AdviceTaken)
 	a.SideYd = 9
+	shown := written
 	advise(a, true)
+	p.refused(map[string]error{
+		"what is not there any more is taken":    second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, shown, true)),
+		"what is not there any more is declined": second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, shown, false)),
+	})
 	sees(p.pupil, "")
 	answer(false)
 	sees(p.coach, db.AdviceDeclined)
 	p.refused(map[string]error{
 		"a stranger advises":         second(p.Advise(p.ctx, p.stranger, p.pupil, a)),
 		"a player advises oneself":   second(p.Advise(p.ctx, p.pupil, p.pupil, a)),
-		"the coach answers":          second(p.AnswerAdvice(p.ctx, p.coach, course, 2, id, true)),
-		"a stranger answers":         second(p.AnswerAdvice(p.ctx, p.stranger, course, 2, id, true)),
-		"another hole is answered":   second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, id, true)),
+		"the coach answers":          second(p.AnswerAdvice(p.ctx, p.coach, course, 2, id, written, true)),
+		"a stranger answers":         second(p.AnswerAdvice(p.ctx, p.stranger, course, 2, id, written, true)),
+		"another hole is answered":   second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, id, written, true)),
 		"a hole that is not there":   second(p.Advise(p.ctx, p.coach, p.pupil, db.HoleAdvice{CourseID: course, Hole: 9, Note: "x"})),
 		"a course that is not there": second(p.Advise(p.ctx, p.coach, p.pupil, db.HoleAdvice{CourseID: course + 1, Hole: 1, Note: "x"})),
 	})
@@ -66,12 +76,13 @@ func TestAdvice(t *testing.T) {
 	advise(a, true)
 	sees(p.pupil, "")
 	advise(db.HoleAdvice{CourseID: course, Hole: 2, Safe: "left"}, true)
+	sees(p.pupil, "")
 	answer(true)
 	sees(p.coach, db.AdviceTaken)
 	p.must(second(p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)))
 	sees(p.pupil)
 	advise(db.HoleAdvice{CourseID: course, Hole: 1, Note: "A note alone."}, true)
-	p.refused(map[string]error{"a note is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, sees(p.pupil, ""), true))})
+	p.refused(map[string]error{"a note is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, sees(p.pupil, ""), written, true))})
 	p.must(p.DeletePlayer(p.ctx, p.coach))
 	if all, err := p.AllAdvice(p.ctx, p.pupil); err != nil || len(all) != 1 || all[0].Coach == "" || all[0].CoachID != nil {
 		t.Errorf("what a coach said goes with the account: %+v, %v", all, err)
@@ -94,7 +105,7 @@ func TestOneProposalIsTaken(t *testing.T) {
 		t.Fatalf("%+v, %v", all, err)
 	}
 	for _, one := range all {
-		p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, one.ID, true)))
+		p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 1, one.ID, one.WrittenAt, true)))
 	}
 	all, err = p.Advice(p.ctx, p.pupil, p.pupil, course)
 	if err != nil || all[0].Answer != db.AdviceDeclined || all[1].Answer != db.AdviceTaken {
@@ -127,10 +138,14 @@ func TestRemovedAdviceComesBack(t *testing.T) {
 		}
 		return all
 	}
-	take := func(id int64) { t.Helper(); p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, true))) }
+	take := func(a db.HoleAdvice) {
+		t.Helper()
+		p.must(second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, a.ID, a.WrittenAt, true)))
+	}
 	p.must(second(p.Advise(p.ctx, p.coach, p.pupil, a)))
-	id := advised("")[0].ID
-	take(id)
+	first := advised("")[0]
+	id := first.ID
+	take(first)
 	p.refused(map[string]error{
 		"another coach removes it": second(p.RemoveAdvice(p.ctx, other, p.pupil, course, 2)),
 		"a stranger removes it":    second(p.RemoveAdvice(p.ctx, p.stranger, p.pupil, course, 2)),
@@ -159,7 +174,7 @@ func TestRemovedAdviceComesBack(t *testing.T) {
 	removed(1)
 	p.refused(map[string]error{
 		"removed twice":               second(p.RemoveAdvice(p.ctx, p.coach, p.pupil, course, 2)),
-		"what is removed is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, true)),
+		"what is removed is answered": second(p.AnswerAdvice(p.ctx, p.pupil, course, 2, id, first.WrittenAt, true)),
 		"another brings it back":      second(p.RestoreAdvice(p.ctx, other, p.pupil, id)),
 	})
 	p.must(second(p.RestoreAdvice(p.ctx, p.coach, p.pupil, id)))
@@ -167,7 +182,7 @@ func TestRemovedAdviceComesBack(t *testing.T) {
 	// another coach's is taken meanwhile: of both, one is taken
 	remove()
 	p.must(second(p.Advise(p.ctx, other, p.pupil, a)))
-	take(advised("")[0].ID)
+	take(advised("")[0])
 	p.must(second(p.RestoreAdvice(p.ctx, p.coach, p.pupil, id)))
 	advised(db.AdviceDeclined, db.AdviceTaken)
 	// the coach says something else meanwhile

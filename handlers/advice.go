@@ -1,10 +1,10 @@
 package handlers
 
 import (
+	"errors"
 	"fmt"
 	"net/http"
 	"slices"
-	"strconv"
 	"strings"
 
 	"strokeledger/analysis"
@@ -25,7 +25,7 @@ func (s *server) advised(r *http.Request, p playing, only int) (map[int][]play.A
 		if only != 0 && a.Hole != only {
 			continue
 		}
-		to := play.Advised{ID: a.ID, Coach: a.Coach, Mine: a.CoachID != nil && *a.CoachID == me(r).ID, Day: golf.DateOf(a.WrittenAt.In(s.zoneOf(me(r)))), Note: a.Note, Proposes: a.Proposes,
+		to := play.Advised{ID: a.ID, Written: a.WrittenAt, Coach: a.Coach, Mine: a.CoachID != nil && *a.CoachID == me(r).ID, Day: golf.DateOf(a.WrittenAt.In(s.zoneOf(me(r)))), Note: a.Note, Proposes: a.Proposes,
 			Club: a.Club, Side: a.SideYd, Long: a.LongYd, Taken: a.Answer == db.AdviceTaken, Declined: a.Answer == db.AdviceDeclined}
 		to.Safe, _ = analysis.ParseSide(a.Safe) // empty for none
 		if a.Proposes && (only != 0 || to.Taken) {
@@ -178,30 +178,30 @@ func (p playing) noticeOf(kind db.NoticeKind, hole int) db.Notice {
 }
 
 // answerAdvice takes a coach's proposal into the player's plan, or declines it, and
-// tells the coach.
+// tells the coach. What the coach has changed or removed since the page was shown is not
+// answered, but shown.
 func (s *server) answerAdvice(w http.ResponseWriter, r *http.Request) error {
-	about, err := s.subject(r)
-	if err != nil {
-		return err
-	}
-	d, err := s.ofDrawn(r)
-	if err == nil && !about.pages.Own {
+	p, d, in, err := s.holeInput(r)
+	if err == nil && !p.about.pages.Own {
 		err = golf.ErrNotFound
 	}
 	if err != nil {
 		return err
 	}
-	n, _ := strconv.ParseInt(r.FormValue("advice"), 10, 64) // what is no number is no advice
 	take, what, kind := r.FormValue("take") != "", "advice_declined", db.NoticeHoleDeclined
 	if take {
 		what, kind = "advice_taken", db.NoticeHoleTaken
 	}
-	a, err := s.store.AnswerAdvice(r.Context(), about.player.ID, d.course.ID, d.hole.Number, n, take)
+	a, err := s.store.AnswerAdvice(r.Context(), p.about.player.ID, p.course.ID, d.hole.Number, int64(formID(r, "advice")), play.Written(r.FormValue("written")), take)
+	if errors.Is(err, golf.ErrNotFound) {
+		in.Changed = true
+		return s.showHolePlan(w, r, http.StatusConflict, p, in)
+	}
 	if err != nil {
 		return err
 	}
-	s.tellCoach(r, about, a.CoachID, playing{about: about, course: d.course}.noticeOf(kind, d.hole.Number))
-	return saved(w, r, about.pages.HolePlan(d.course.ID, d.hole.Number, ""), what)
+	s.tellCoach(r, p.about, a.CoachID, p.noticeOf(kind, d.hole.Number))
+	return saved(w, r, p.about.pages.HolePlan(p.course.ID, d.hole.Number, ""), what)
 }
 
 // tellCoach tells a coach whose account is there and who still has access.

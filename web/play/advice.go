@@ -3,7 +3,9 @@ package play
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
+	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -15,6 +17,7 @@ import (
 // Advised is what a coach says of a hole, with what the proposal costs the player.
 type Advised struct {
 	ID       int64
+	Written  time.Time
 	Coach    string // the coach's name
 	Mine     bool   // the reader wrote it
 	Day      golf.Date
@@ -45,6 +48,7 @@ type AdviceCard struct {
 	State    string // what became of the proposal
 	AnswerAt string // empty where there is nothing to answer
 	ID       string
+	Written  string // which version of it the answer is about
 	Take     string // button; empty when it is taken
 	Decline  string // button; empty when it is declined
 }
@@ -109,7 +113,7 @@ func newAdviceCard(m measure, in HoleInput, a Advised) AdviceCard {
 		c.State = "Not answered yet."
 	}
 	if in.Whose.Own && (a.canStand(in.Drawn) || a.Taken) {
-		c.AnswerAt, c.ID = in.Whose.AnswerAdvice(in.Course, in.Hole.Number), fmt.Sprint(a.ID)
+		c.AnswerAt, c.ID, c.Written = in.Whose.AnswerAdvice(in.Course, in.Hole.Number), fmt.Sprint(a.ID), fmt.Sprint(a.Written.UnixMicro())
 		if !a.Taken {
 			c.Take = "Take it into my plan"
 		}
@@ -160,6 +164,12 @@ func (a Advised) cost(plan analysis.HolePlan, drawn bool) string {
 	default:
 		return text + ": the same."
 	}
+}
+
+// Written reads when what an answer is about was written; what is no time is no version.
+func Written(text string) time.Time {
+	micro, _ := strconv.ParseInt(text, 10, 64)
+	return time.UnixMicro(micro)
 }
 
 // newAdviceForm makes the form of a coach.

@@ -68,3 +68,16 @@ func takenSaid(in RoundInput) string {
 	}
 	return strings.Join(all, " ")
 }
+
+// changed says that an answer was not recorded, since the coach has said something else
+// or removed it meanwhile; empty otherwise.
+func (in HoleInput) changed() string {
+	switch {
+	case !in.Changed:
+		return ""
+	case len(in.Advice) == 0:
+		return "Your answer is not recorded: your coach has removed the proposal since you opened this page."
+	default:
+		return "Your answer is not recorded: what your coach proposes has changed since you opened this page."
+	}
+}

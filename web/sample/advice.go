@@ -46,10 +46,12 @@ func advisedHoles(full, short, coach play.HoleInput) []Page {
 	refused := coach
 	typed := form.ParseHoleAdvice(url.Values{"side": {"70"}, "long": {"2"}, "note": {"Aim right"}}, golf.Yards, play.AdviceClubs(coach))
 	refused.Form = &typed
+	late := full
+	late.Changed = true
 	bare := play.HoleInput{Whose: paths.Whose{Player: 1}, Player: Player, Course: 3, Name: "Harrow Fen, white", Holes: []int{6}, Hole: sixth, As: coach.As, Target: 79, Unit: golf.Yards}
 	return []Page{
 		page("proposed", full, hybrid, note), page("taken", full, taken), page("declined", full, declined), page("unpriced", full, unknown),
-		page("flag-proposed", short, flag), page("safe-proposed", full, safe), page("both-proposed", short, both), page("coach-proposed", coachShort, mine), page("coach-refused", refused), page("coach-short-hole", coachShort), page("coach-not-drawn", bare),
+		page("flag-proposed", short, flag), page("safe-proposed", full, safe), page("changed-meanwhile", late, hybrid), page("both-proposed", short, both), page("coach-proposed", coachShort, mine), page("coach-refused", refused), page("coach-short-hole", coachShort), page("coach-not-drawn", bare),
 		advisedRound(full, short, taken, note),
 	}
 }
