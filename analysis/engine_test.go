@@ -36,7 +36,7 @@ func summarized(t testing.TB, history []golf.Played) []Summarized {
 		if err != nil {
 			t.Fatal(err)
 		}
-		all[len(history)-1-i] = Summarized{h.ID, h.Round.Date, data}
+		all[len(history)-1-i] = Summarized{h.ID, h.Round.Date, data, DigestOf(data)}
 	}
 	return all
 }

@@ -24,19 +24,32 @@ type RosterRow struct {
 }
 
 // Roster works out a row for each of many players. Targets outside golf.MinTarget
-// to golf.MaxTarget are read as the nearer end.
-func (e *Engine) Roster(players []Player) ([]RosterRow, error) {
-	rows, faults := make([]RosterRow, len(players)), make([]error, len(players))
-	parallel.Do(len(players), func(i int) { rows[i], faults[i] = e.rosterRow(players[i]) })
+// to golf.MaxTarget are read as the nearer end. The players need the digests of their
+// summaries alone: read is asked for those, by their places, whose rows are not kept,
+// and answers with their summaries in the same order.
+func (e *Engine) Roster(players []Player, read func(places []int) ([]Player, error)) ([]RosterRow, error) {
+	rows := make([]RosterRow, len(players))
+	var places []int
+	for i, p := range players {
+		row, kept := e.rows.find(keyOf(p))
+		if rows[i] = row; !kept {
+			places = append(places, i)
+		}
+	}
+	if len(places) == 0 {
+		return rows, nil
+	}
+	whole, err := read(places)
+	if err != nil {
+		return nil, err
+	}
+	faults := make([]error, len(places))
+	parallel.Do(len(places), func(i int) { rows[places[i]], faults[i] = e.rosterRow(whole[i]) })
 	return rows, errors.Join(faults...)
 }
 
-// rosterRow works out the row of a player, unless it is kept.
+// rosterRow works out the row of a player and keeps it.
 func (e *Engine) rosterRow(p Player) (RosterRow, error) {
-	key := keyOf(p)
-	if row, ok := e.rows.find(key); ok {
-		return row, nil
-	}
 	entered, days, err := e.decoded(p.Rounds)
 	if err != nil {
 		return RosterRow{}, err
@@ -46,6 +59,6 @@ func (e *Engine) rosterRow(p Player) (RosterRow, error) {
 		row.Last, row.From = days[0], days[min(compare.FormRounds, len(days))-1]
 		row.Score, row.HolesTarget, row.Lifted, row.Holes = entered[0].Score, entered[0].Target, entered[0].PickedUp, entered[0].Entered
 	}
-	e.rows.keep(key, row)
+	e.rows.keep(keyOf(p), row)
 	return row, nil
 }

@@ -32,8 +32,7 @@ func keyOf(p Player) (key rowKey) {
 	number(math.Float64bits(p.Target))
 	for _, r := range p.Rounds {
 		number(uint64(r.Day.Time().Unix()))
-		number(uint64(len(r.Summary)))
-		h.Write(r.Summary)
+		h.Write(r.Digest[:])
 	}
 	h.Sum(key[:0])
 	return key

@@ -1,6 +1,8 @@
 package analysis
 
 import (
+	"errors"
+	"io"
 	"math"
 	"slices"
 	"testing"
@@ -11,10 +13,28 @@ import (
 	"strokeledger/analysis/golf"
 )
 
+// roster works out the rows of players whose summaries are at hand.
+func roster(e *Engine, players []Player) ([]RosterRow, error) {
+	bare := slices.Clone(players)
+	for i := range bare {
+		bare[i].Rounds = slices.Clone(bare[i].Rounds)
+		for k := range bare[i].Rounds {
+			bare[i].Rounds[k].Summary = nil
+		}
+	}
+	return e.Roster(bare, func(places []int) ([]Player, error) {
+		all := make([]Player, len(places))
+		for i, at := range places {
+			all[i] = players[at]
+		}
+		return all, nil
+	})
+}
+
 func TestRosterFromNoneToMany(t *testing.T) {
 	many := played(t, 84, 20)
 	open := append(played(t, 84, 1), openRound())
-	rows, err := engine.Roster([]Player{{Target: 79}, {79, summarized(t, open)}, {79, summarized(t, many[:4])}, {79, summarized(t, many)}})
+	rows, err := roster(engine, []Player{{Target: 79}, {79, summarized(t, open)}, {79, summarized(t, many[:4])}, {79, summarized(t, many)}})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -34,10 +54,13 @@ func TestRosterFromNoneToMany(t *testing.T) {
 			t.Errorf("row %d: %d holes on %s, form of %d rounds, %+v", i, got.Holes, got.Last, got.Form.Rounds, got.Form.Now[golf.Putting].Thin())
 		}
 	}
-	if _, err := engine.Roster([]Player{{79, []Summarized{{Summary: []byte{1}}}}}); err == nil {
+	if _, err := roster(engine, []Player{{79, []Summarized{{Summary: []byte{1}}}}}); err == nil {
 		t.Error("a summary of one byte was read")
 	}
-	if rows, err := engine.Roster(nil); err != nil || len(rows) != 0 {
+	if _, err := engine.Roster([]Player{{80.5, nil}}, func([]int) ([]Player, error) { return nil, io.ErrClosedPipe }); !errors.Is(err, io.ErrClosedPipe) {
+		t.Errorf("summaries that cannot be read: %v", err)
+	}
+	if rows, err := roster(engine, nil); err != nil || len(rows) != 0 {
 		t.Errorf("of nobody: %v, %v", rows, err)
 	}
 }
@@ -54,7 +77,7 @@ func TestOneChangeHasOneWord(t *testing.T) {
 		history[4+seed/2].Round.Holes = history[4+seed/2].Round.Holes[:9]
 		alone := &history[19].Round.Holes[3]
 		alone.ScoreOnly, alone.Shots = 6, alone.Shots[:1]
-		rows, err := engine.Roster([]Player{{79, summarized(t, history)}})
+		rows, err := roster(engine, []Player{{79, summarized(t, history)}})
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -117,24 +140,24 @@ func TestSquadFromNobodyToMany(t *testing.T) {
 func TestRosterRowsAreWorkedOutOnce(t *testing.T) {
 	e, all := NewEngine(), played(t, 84, 20)
 	players := []Player{{79, summarized(t, all)}, {79, summarized(t, all[:12])}, {84, summarized(t, all)}, {79, nil}}
-	first, err := e.Roster(players)
+	first, err := roster(e, players)
 	if err != nil || e.rows.worked != 4 {
 		t.Fatalf("%d rows were worked out: %v", e.rows.worked, err)
 	}
-	again, err := e.Roster(players)
+	again, err := roster(e, players)
 	if diff := cmp.Diff(first, again, cmp.AllowUnexported(compare.Form{})); diff != "" || err != nil || e.rows.worked != 4 {
 		t.Errorf("%d rows were worked out, %v: %s", e.rows.worked, err, diff)
 	}
 	changed := slices.Clone(all)
 	changed[19].Round = played(t, 95, 1)[0].Round
 	changed[19].Round.Date = all[19].Round.Date
-	other, err := e.Roster([]Player{{79, summarized(t, changed)}})
+	other, err := roster(e, []Player{{79, summarized(t, changed)}})
 	if err != nil || e.rows.worked != 5 || other[0].Score == first[0].Score {
 		t.Errorf("%d rows were worked out after a round changed: %v", e.rows.worked, err)
 	}
 	moved := summarized(t, all)
 	moved[0].Day = moved[0].Day.AddDays(1)
-	if other, err := e.Roster([]Player{{79, moved}}); err != nil || other[0].Last == first[0].Last {
+	if other, err := roster(e, []Player{{79, moved}}); err != nil || other[0].Last == first[0].Last {
 		t.Errorf("a round on another day is on %s, %v", other[0].Last, err)
 	}
 	for i := range mostRows {

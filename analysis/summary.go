@@ -1,6 +1,7 @@
 package analysis
 
 import (
+	"crypto/sha256"
 	"slices"
 
 	"strokeledger/analysis/compare"
@@ -13,7 +14,14 @@ type Summarized struct {
 	ID      golf.RoundID
 	Day     golf.Date
 	Summary []byte // as Summary makes it, for the player's target and boundary
+	Digest  Digest // of the summary
 }
+
+// Digest is the SHA-256 of a summary: two with one digest are the same.
+type Digest [sha256.Size]byte
+
+// DigestOf is the digest of a summary.
+func DigestOf(summary []byte) Digest { return sha256.Sum256(summary) }
 
 // Player is one of many who are looked over.
 type Player struct {

@@ -12,9 +12,10 @@ import (
 // the latest first.
 func (s *Store) SummariesOf(ctx context.Context, asker, who golf.PlayerID, most int) ([]SummaryRow, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[SummaryRow], `
-		select r.player_id, r.id as round_id, r.played_on, coalesce(s.made_for, '') as made_for, s.summary
+		select r.player_id, r.id as round_id, r.played_on, `+summaryMadeFor+` as made_for, s.digest, s.summary
 		from rounds r
 		left join round_summaries s on s.player_id = r.player_id and s.player_id = @who and s.round_id = r.id
+		left join runout_books b on b.player_id = r.player_id and b.player_id = @who
 		where r.player_id = @who and r.removed_at is null and r.played_on >= `+accessFrom("@asker", "@who")+`
 		order by r.played_on desc, r.id desc limit @most`,
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "most": most})

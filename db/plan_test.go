@@ -60,7 +60,7 @@ func TestTheRosterIsFoundByIndex(t *testing.T) {
 		}
 	}
 	dbtest.Crowd(t, url, 300)
-	dbtest.Exec(t, url, "insert into round_summaries (player_id, round_id, made_for, summary) select player_id, id, '1', ''::bytea from rounds")
+	dbtest.Exec(t, url, "insert into round_summaries (player_id, round_id, made_for, summary, digest) select player_id, id, '1', ''::bytea, ''::bytea from rounds")
 	dbtest.Exec(t, url, "insert into coachings (player_id, coach_id, confirmed_at) select id, 2, now() from players where id <> 2 limit 10")
 	dbtest.Exec(t, url, "analyze")
 	for name, of := range map[string]struct {
@@ -68,7 +68,7 @@ func TestTheRosterIsFoundByIndex(t *testing.T) {
 		args pgx.StrictNamedArgs
 	}{
 		"roster":    {db.RosterStatement, pgx.StrictNamedArgs{"coach": coach, "month": time.Date(2026, 5, 1, 0, 0, 0, 0, time.UTC)}},
-		"summaries": {db.SummariesStatement, pgx.StrictNamedArgs{"coach": coach, "from": nil, "to": nil, "most": 24}},
+		"summaries": {db.SummariesStatement, pgx.StrictNamedArgs{"coach": coach, "from": nil, "to": nil, "most": 24, "pupils": nil, "bodies": false}},
 	} {
 		plan := dbtest.Plan(t, url, of.sql, of.args)
 		for _, table := range []string{"rounds", "holes", "shots", "round_summaries"} {

@@ -3,6 +3,7 @@ package db
 import (
 	"cmp"
 	"context"
+	"crypto/sha256"
 	"slices"
 	"time"
 
@@ -64,6 +65,7 @@ var roster = `
 			select id, played_on, changed_at, entered_at, entered_at > since.at and not exists (select 1 from coach_looks l
 				where l.player_id = rounds.player_id and l.coach_id = @coach and l.kind = 'statement' and l.about = rounds.id and l.last_at >= rounds.entered_at) as fresh
 			from rounds where player_id = m.player_id and removed_at is null and played_on >= coalesce(m.shared_from, '-infinity')
+				and (played_on >= @month or entered_at > since.at or changed_at > since.at)
 				and exists (select 1 from holes h where h.player_id = rounds.player_id and h.round_id = rounds.id and h.line <> '')
 		) played
 	) r
@@ -108,11 +110,16 @@ type SummaryRow struct {
 	RoundID  golf.RoundID
 	PlayedOn time.Time
 	MadeFor  string // empty without a summary, and when the run-out book it depends on has changed
-	Summary  []byte
+	Digest   []byte // SHA-256 of the summary
+	Summary  []byte // nil where only digests were asked for
 }
 
+// summaryMadeFor is what a summary s was made for; b is the player's run-out book.
+const summaryMadeFor = `case when s.book is null or s.book = coalesce(b.version, 0) then coalesce(s.made_for, '') else '' end`
+
 const summaries = `
-	select r.player_id, r.id, r.played_on, case when s.book is null or s.book = coalesce(b.version, 0) then coalesce(s.made_for, '') else '' end, s.summary
+	select r.player_id, r.id, r.played_on, ` + summaryMadeFor + `,
+		s.digest, case when @bodies then s.summary end
 	from coachings c
 	cross join lateral (
 		select player_id, id, played_on from rounds
@@ -122,21 +129,36 @@ const summaries = `
 	) r
 	left join round_summaries s on s.player_id = r.player_id and s.round_id = r.id
 	left join runout_books b on b.player_id = r.player_id
-	where c.coach_id = @coach and c.confirmed_at is not null`
+	where c.coach_id = @coach and c.confirmed_at is not null and (@pupils::bigint[] is null or c.player_id = any(@pupils))`
 
 // Summaries lists the rounds that the coach may see, pupil by pupil and the latest
 // first: those between two days, the latest c.Most of each pupil, or both.
 func (s *Store) Summaries(ctx context.Context, coach golf.PlayerID, c Chosen) ([]SummaryRow, error) {
-	rows, err := s.q.Query(ctx, summaries, pgx.StrictNamedArgs{"coach": coach, "from": day(c.From), "to": day(c.To), "most": limit(c.Most)})
+	return s.summaries(ctx, coach, c, pgx.StrictNamedArgs{"pupils": nil, "bodies": true})
+}
+
+// PupilSummaries is Summaries for some of the pupils.
+func (s *Store) PupilSummaries(ctx context.Context, coach golf.PlayerID, pupils []golf.PlayerID, c Chosen) ([]SummaryRow, error) {
+	return s.summaries(ctx, coach, c, pgx.StrictNamedArgs{"pupils": pupils, "bodies": true})
+}
+
+// Digests is Summaries without the summaries themselves: the digests are much shorter.
+func (s *Store) Digests(ctx context.Context, coach golf.PlayerID, c Chosen) ([]SummaryRow, error) {
+	return s.summaries(ctx, coach, c, pgx.StrictNamedArgs{"pupils": nil, "bodies": false})
+}
+
+func (s *Store) summaries(ctx context.Context, coach golf.PlayerID, c Chosen, args pgx.StrictNamedArgs) ([]SummaryRow, error) {
+	args["coach"], args["from"], args["to"], args["most"] = coach, day(c.From), day(c.To), limit(c.Most)
+	rows, err := s.q.Query(ctx, summaries, args)
 	if err != nil {
 		return nil, translate(err)
 	}
 	defer rows.Close()
 	var all []SummaryRow
 	var row SummaryRow // outside the loop, so that rows do not allocate
-	to := []any{&row.PlayerID, &row.RoundID, &row.PlayedOn, &row.MadeFor, &row.Summary}
+	to := []any{&row.PlayerID, &row.RoundID, &row.PlayedOn, &row.MadeFor, &row.Digest, &row.Summary}
 	for rows.Next() {
-		row.Summary = nil
+		row.Digest, row.Summary = nil, nil
 		if err := rows.Scan(to...); err != nil {
 			return nil, translate(err)
 		}
@@ -160,17 +182,17 @@ type KeptSummary struct {
 func (s *Store) SaveSummaries(ctx context.Context, asker, who golf.PlayerID, all []KeptSummary) error {
 	batch := &pgx.Batch{}
 	for _, k := range all {
-		saves := 0
+		digest, saves := sha256.Sum256(k.Summary), 0
 		for _, h := range k.Round.Holes {
 			saves += h.Version
 		}
 		batch.Queue(`
-			insert into round_summaries (player_id, round_id, made_for, summary, book)
-			select player_id, id, @made_for, @summary, @book::integer from rounds
+			insert into round_summaries (player_id, round_id, made_for, summary, digest, book)
+			select player_id, id, @made_for, @summary, @digest, @book::integer from rounds
 			where player_id = @who and id = @round and played_on >= `+accessFrom("@asker", "@who")+`
 				and (select coalesce(sum(card.version), 0) from (select version from holes where player_id = @who and round_id = @round for share) card) = @saves
-			on conflict (player_id, round_id) do update set made_for = excluded.made_for, summary = excluded.summary, book = excluded.book`,
-			pgx.StrictNamedArgs{"asker": asker, "who": who, "round": k.Round.ID, "made_for": k.MadeFor, "summary": k.Summary, "saves": saves, "book": k.Round.bookAsked()})
+			on conflict (player_id, round_id) do update set made_for = excluded.made_for, summary = excluded.summary, digest = excluded.digest, book = excluded.book`,
+			pgx.StrictNamedArgs{"asker": asker, "who": who, "round": k.Round.ID, "made_for": k.MadeFor, "summary": k.Summary, "digest": digest[:], "saves": saves, "book": k.Round.bookAsked()})
 	}
 	return translate(s.q.SendBatch(ctx, batch).Close())
 }

@@ -38,7 +38,31 @@ func (s *server) roster(r *http.Request) (coach.RosterInput, error) {
 
 // rosterRows are what the latest rounds of pupils come to.
 func (s *server) rosterRows(r *http.Request, pupils []db.Pupil) ([]analysis.RosterRow, error) {
-	rounds, err := s.summaries(r, pupils, db.Chosen{Most: analysis.RosterRounds})
+	latest := db.Chosen{Most: analysis.RosterRounds}
+	digests, err := s.store.Digests(r.Context(), me(r).ID, latest)
+	if err != nil {
+		return nil, err
+	}
+	players, err := s.rosterPlayers(r, pupils, digests)
+	if err != nil {
+		return nil, err
+	}
+	return s.engine.Roster(players, func(places []int) ([]analysis.Player, error) {
+		some, ids := make([]db.Pupil, len(places)), make([]golf.PlayerID, len(places))
+		for i, at := range places {
+			some[i], ids[i] = pupils[at], pupils[at].ID
+		}
+		summaries, err := s.store.PupilSummaries(r.Context(), me(r).ID, ids, latest)
+		if err != nil {
+			return nil, err
+		}
+		return s.rosterPlayers(r, some, summaries)
+	})
+}
+
+// rosterPlayers are pupils as the engine sees them.
+func (s *server) rosterPlayers(r *http.Request, pupils []db.Pupil, rows []db.SummaryRow) ([]analysis.Player, error) {
+	rounds, err := s.summarized(r, pupils, rows)
 	if err != nil {
 		return nil, err
 	}
@@ -46,7 +70,7 @@ func (s *server) rosterRows(r *http.Request, pupils []db.Pupil) ([]analysis.Rost
 	for i, p := range pupils {
 		players[i] = analysis.Player{Target: p.Target, Rounds: rounds[i]}
 	}
-	return s.engine.Roster(players)
+	return players, nil
 }
 
 // rosterPupils are a coach's pupils with their questions and groups, without what

@@ -124,14 +124,19 @@ func BenchmarkRoster(b *testing.B) {
 		}
 		b.ReportMetric((processorTime(b)-before).Seconds()*1000/float64(b.N), "cpu-ms/op")
 	})
-	b.Run("kept", func(b *testing.B) {
+	kept := func(b *testing.B) {
 		b.ReportAllocs()
 		before := processorTime(b)
 		for b.Loop() {
 			look()
 		}
 		b.ReportMetric((processorTime(b)-before).Seconds()*1000/float64(b.N), "cpu-ms/op")
-	})
+	}
+	b.Run("kept, all rounds new", kept)
+	dbtest.Exec(b, url, "update coachings set looked_at = now() - interval '1 day'")
+	dbtest.Exec(b, url, "update rounds set entered_at = played_on, changed_at = played_on")
+	dbtest.Exec(b, url, "vacuum analyze")
+	b.Run("kept", kept)
 }
 
 // processorTime is what this process has taken of the processors, without that of

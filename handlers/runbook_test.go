@@ -144,6 +144,9 @@ func TestTheRosterFollowsTheRunOutBook(t *testing.T) {
 	if kept().MadeFor != "" {
 		t.Error("the summary of before counts")
 	}
+	if own, err := s.store.SummariesOf(t.Context(), 1, 1, 1); err != nil || len(own) != 1 || own[0].MadeFor != "" {
+		t.Errorf("the summary of before counts beside golfers of the same score: %v, %v", own, err)
+	}
 	coach.get("/coaching")
 	if after := kept(); after.MadeFor != before.MadeFor || string(after.Summary) == string(before.Summary) {
 		t.Errorf("made for %q, before for %q; the same summary: %v", after.MadeFor, before.MadeFor, string(after.Summary) == string(before.Summary))

@@ -16,6 +16,12 @@ func (s *server) summaries(r *http.Request, pupils []db.Pupil, chosen db.Chosen)
 	if err != nil {
 		return nil, err
 	}
+	return s.summarized(r, pupils, rows)
+}
+
+// summarized are summaries, or their digests, by pupil; those that are out of date are
+// made anew.
+func (s *server) summarized(r *http.Request, pupils []db.Pupil, rows []db.SummaryRow) (_ [][]analysis.Summarized, err error) {
 	of := map[golf.PlayerID][]db.SummaryRow{}
 	for _, row := range rows {
 		of[row.PlayerID] = append(of[row.PlayerID], row)
@@ -37,6 +43,7 @@ func (s *server) upToDate(ctx context.Context, asker golf.PlayerID, p db.Pupil, 
 	var missing []golf.RoundID
 	for i, row := range rows {
 		all[i] = analysis.Summarized{ID: row.RoundID, Day: golf.DateOf(row.PlayedOn), Summary: row.Summary}
+		copy(all[i].Digest[:], row.Digest)
 		if row.MadeFor != version {
 			missing = append(missing, row.RoundID)
 		}
@@ -62,8 +69,9 @@ func replaced(all []analysis.Summarized, missing []golf.RoundID, made map[golf.R
 	for _, a := range all {
 		if anew[a.ID] {
 			a.Summary = made[a.ID]
+			a.Digest = analysis.DigestOf(a.Summary)
 		}
-		if a.Summary != nil {
+		if !anew[a.ID] || a.Summary != nil {
 			kept = append(kept, a)
 		}
 	}

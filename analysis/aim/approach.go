@@ -37,16 +37,16 @@ type plane struct {
 	costs   map[[2]int]float64
 }
 
-// newPlane takes a stance for an approach; it has no lattice yet.
+// newPlane takes a stance for an approach, which is not covered yet.
 func newPlane(t *terrain, striker golfer.Striker, lie golf.Lie, start Point, pattern Pattern) *plane {
 	p := &plane{striker: striker, pattern: pattern, casts: map[int]*cast{}, costs: map[[2]int]float64{}}
-	p.stance = stance{t: t, start: start, lie: lie, yd: start.Distance(t.hole)}
+	p.stance = stance{t: t, start: start, lie: lie, yd: start.Distance(t.hole), heading: heading(start, t.hole)}
 	p.target = striker.Target(lie, p.yd)
 	p.search = searchOf(p.target, striker.Reach(lie))
 	return p
 }
 
-// cover gives planes with one start the lattice that they share; steps are in spreads.
+// cover looks once at the places that planes with one start share; steps are in spreads.
 func cover(step float64, counted bool, planes ...*plane) {
 	var ends []swing
 	reach := 0.0
@@ -55,11 +55,10 @@ func cover(step float64, counted bool, planes ...*plane) {
 		ends = append(ends, short, p.swing(0), p.swing(p.search.long))
 		reach = max(reach, (float64(p.search.side+coarse)+math.Abs(p.pattern.Side))/short.target)
 	}
-	lengths, angles := spans(ends, step, -reach, reach)
 	first := planes[0]
-	l := newLattice(first.t, first.start, heading(first.start, first.t.hole), extent{lengths, angles, counted})
+	first.cover(ends, step, -reach, reach, counted)
 	for _, p := range planes {
-		p.lattice = l
+		p.well, p.bad = first.well, first.bad
 	}
 }
 

@@ -27,14 +27,19 @@ type raster struct {
 }
 
 func newRaster(s *stance, swings []swing, leftmost, rightmost float64) *raster {
-	lengths, angles := spans(swings, bruteStep, leftmost, rightmost)
+	var parts []part
+	for _, sw := range swings {
+		parts = append(append(parts, sw.well...), sw.bad...)
+	}
+	e := spanned(parts, bruteStep, leftmost, rightmost, false)
+	lengths, angles := e.lengths, e.angles
 	r := &raster{s: s, rows: lengths.count(), cols: angles.count(), long: lengths.step, wide: angles.step, low: lengths.low, left: angles.low}
 	r.strokes, r.again = make([]float64, r.rows*r.cols), make([]float64, r.rows*r.cols)
 	for k := range r.cols {
-		sin, cos := math.Sincos(s.lattice.heading + r.left + float64(k)*r.wide)
+		sin, cos := math.Sincos(s.heading + r.left + float64(k)*r.wide)
 		for j := range r.rows {
 			yd := r.low + float64(j)*r.long
-			e := s.t.end(s.start, Point{s.start.X + yd*sin, s.start.Y + yd*cos})
+			e := s.t.end(s.start, Point{s.start.X + yd*sin, s.start.Y + yd*cos}, &entry{})
 			r.strokes[j*r.cols+k], r.again[j*r.cols+k] = e.strokes, e.again
 		}
 	}
@@ -97,7 +102,7 @@ func checkTee(t *testing.T, h *Hole, club Club) TeeShot {
 	shot := h.TeeShots([]Club{club}).Clubs[0]
 	sw := newSwing(h.tee, golf.Tee, club.Length, club.Pattern)
 	s := &stance{t: h.fromTee, lie: golf.Tee, yd: Point{}.Distance(h.fromTee.hole), adds: h.adds(golf.Tee, golf.Yards.Of(h.fromTee.m.picture.Length))}
-	s.lattice, s.to = &lattice{}, heading(Point{}, h.fromTee.hole)
+	s.to = heading(Point{}, h.fromTee.hole)
 	straight := heading(Point{}, h.fromTee.m.onLine(Point{}, club.Length))
 	reach := (farthest + math.Abs(club.Pattern.Side)) / club.Length
 	r := newRaster(s, []swing{sw}, straight-reach, straight+reach)
@@ -111,7 +116,7 @@ func checkTee(t *testing.T, h *Hole, club Club) TeeShot {
 		least = min(least, c)
 	}
 	if costs[0] > least+allowed+tied || math.Abs(costs[0]-shot.Best.Cost) > allowed {
-		t.Errorf("aim %+.0f costs %.4f by brute force (told: %.4f), the best there %.4f", shot.Best.Side, costs[0], shot.Best.Cost, least)
+		t.Errorf("%v aim %+.0f costs %.4f by brute force (told: %.4f), the best there %.4f", h.fromTee.m.picture.Zones, shot.Best.Side, costs[0], shot.Best.Cost, least)
 	}
 	return shot
 }

@@ -63,19 +63,21 @@ func newLattice(t *terrain, start Point, heading float64, e extent) *lattice {
 			sines[c*l.cols+k], cosines[c*l.cols+k] = math.Sincos(heading + l.angle(c, k))
 		}
 	}
+	entries := make([]entry, classes*l.cols)
 	for j := range l.rows {
-		at := j % classes * l.cols
-		l.look(t, j, sines[at:], cosines[at:])
+		at, to := j%classes*l.cols, (j%classes+1)*l.cols
+		l.look(t, j, sines[at:to], cosines[at:to], entries[at:to])
 	}
 	return l
 }
 
-// look looks at the places of a row, whose directions are given.
-func (l *lattice) look(t *terrain, j int, sines, cosines []float64) {
+// look looks at the places of a row, whose directions are given, with what became
+// of the ball before in each of them.
+func (l *lattice) look(t *terrain, j int, sines, cosines []float64, entries []entry) {
 	for k := range l.cols {
 		length := l.length(j, k)
 		i := j*l.cols + k
-		e := t.end(l.start, Point{l.start.X + length*sines[k], l.start.Y + length*cosines[k]})
+		e := t.end(l.start, Point{l.start.X + length*sines[k], l.start.Y + length*cosines[k]}, &entries[k])
 		l.strokes[i], l.again[i] = e.strokes, e.again
 		if l.shares != nil {
 			l.shares[i] = e.shares.packed()
@@ -154,10 +156,13 @@ func (l *lattice) fold(parts []part) folded {
 			strokes, again := f.strokes[j%classes], f.again[j%classes]
 			row := j * l.cols
 			at := w.at(j)
-			for k := range l.cols {
+			ends, once := l.strokes[row:row+l.cols], l.again[row:row+l.cols]
+			strokes, again = strokes[:len(ends)], again[:len(ends)]
+			once = once[:len(ends)]
+			for k, e := range ends {
 				x := at[k%classes]
-				strokes[k] += x * l.strokes[row+k]
-				again[k] += x * l.again[row+k]
+				strokes[k] += x * e
+				again[k] += x * once[k]
 			}
 		}
 	}

@@ -20,7 +20,7 @@ func (a *Approach) sides(p *plane) {
 		turn float64
 		sd   float64
 	}{{LeftSide, -math.Pi / 2, across}, {RightSide, math.Pi / 2, across}, {ShortSide, math.Pi, along}, {LongSide, 0, along}} {
-		a.Misses = append(a.Misses, Missed{s.side, p.missed(p.lattice.heading+s.turn, s.sd)})
+		a.Misses = append(a.Misses, Missed{s.side, p.missed(p.heading+s.turn, s.sd)})
 	}
 	slices.SortStableFunc(a.Misses, func(x, y Missed) int { return cmp.Compare(x.Strokes, y.Strokes) })
 	best, worst := a.Misses[0].Strokes, a.Misses[len(a.Misses)-1].Strokes
@@ -43,7 +43,7 @@ func (p *plane) missed(towards, sd float64) float64 {
 		sin, cos := math.Sincos(towards + turn*math.Pi/180)
 		for away := 1.0; away <= 2; away += .25 {
 			r := away * sd
-			end := p.t.end(p.start, Point{p.t.hole.X + r*sin, p.t.hole.Y + r*cos})
+			end := p.t.end(p.start, Point{p.t.hole.X + r*sin, p.t.hole.Y + r*cos}, &entry{})
 			sum += end.strokes + end.again*(1+p.look(0, 0))
 			n++
 		}

@@ -9,12 +9,28 @@ import (
 // stance is a place to play from with all that may follow.
 type stance struct {
 	t       *terrain
-	lattice *lattice
+	heading float64 // rad clockwise from up, of direction 0
 	start   Point
 	lie     golf.Lie
 	yd      float64 // to the hole
-	to      float64 // rad from the lattice's heading to the hole
+	to      float64 // rad from the heading to the hole
 	adds    float64 // strokes that the published table adds here to the golfer
+
+	well, bad *lattice // where balls struck well and badly may end; bad is nil where none is
+}
+
+// cover looks at the places where some swings may end, from as far to the left of
+// the heading to as far to the right. Steps are in spreads. A ball struck badly
+// spreads wider, so that its places are farther apart.
+func (s *stance) cover(swings []swing, step float64, leftmost, rightmost float64, counted bool) {
+	var well, bad []part
+	for i := range swings {
+		well, bad = append(well, swings[i].well...), append(bad, swings[i].bad...)
+	}
+	s.well = newLattice(s.t, s.start, s.heading, spanned(well, step, leftmost, rightmost, counted))
+	if len(bad) > 0 {
+		s.bad = newLattice(s.t, s.start, s.heading, spanned(bad, step, leftmost, rightmost, counted))
+	}
 }
 
 // cast is a swing whose lengths are summed up over a stance.
@@ -25,21 +41,21 @@ type cast struct {
 
 // cast sums a swing up.
 func (s *stance) cast(sw swing) cast {
-	c := cast{swing: sw, well: s.lattice.fold(sw.well)}
+	c := cast{swing: sw, well: s.well.fold(sw.well)}
 	if len(sw.bad) > 0 {
-		c.bad = s.lattice.fold(sw.bad)
+		c.bad = s.bad.fold(sw.bad)
 	}
 	return c
 }
 
-// cost is what an aim costs, by its direction from the lattice's heading. Out of
+// cost is what an aim costs, by its direction from the heading. Out of
 // bounds the stroke is played again, so that the cost is part of itself:
 // C = 1 + sum + again (1 + C).
 func (s *stance) cost(c *cast, direction float64) float64 {
 	direction += c.bias
-	strokes, again := s.lattice.turned(&c.well, direction)
+	strokes, again := s.well.turned(&c.well, direction)
 	if len(c.swing.bad) > 0 {
-		more, once := s.lattice.turned(&c.bad, direction)
+		more, once := s.bad.turned(&c.bad, direction)
 		strokes, again = strokes+more, again+once
 	}
 	clean := s.clean(&c.swing, direction)
@@ -70,9 +86,9 @@ func (s *stance) aim(c *cast, direction float64) Aim {
 		SideSD: c.mean() * c.swing.well[0].angle, LongSD: c.swing.well[0].sd,
 	}
 	clean := s.clean(&c.swing, way)
-	a.Shares = a.Shares.plus(s.lattice.shared(c.swing.well, way), clean)
+	a.Shares = a.Shares.plus(s.well.shared(c.swing.well, way), clean)
 	if len(c.swing.bad) > 0 {
-		a.Shares = a.Shares.plus(s.lattice.shared(c.swing.bad, way), clean)
+		a.Shares = a.Shares.plus(s.bad.shared(c.swing.bad, way), clean)
 	}
 	a.Shares.Green += 1 - c.stays - clean
 	s.stay(&a.Shares, c.stays)
@@ -87,7 +103,7 @@ func (s *stance) stay(shares *Shares, chance float64) {
 
 // at is the place so far away in a direction.
 func (s *stance) at(yd, direction float64) Point {
-	sin, cos := math.Sincos(s.lattice.heading + direction)
+	sin, cos := math.Sincos(s.heading + direction)
 	return Point{s.start.X + yd*sin, s.start.Y + yd*cos}
 }
 
@@ -96,23 +112,22 @@ func heading(from, to Point) float64 { return math.Atan2(to.X-from.X, to.Y-from.
 
 // steps are how finely a stroke is cast: in spreads.
 const (
-	fineStep  = .075
+	fineStep  = .06
 	roughStep = .25
 )
 
-// spans are the stretches that some swings reach over, to directions as far from
-// the heading as leftmost and rightmost.
-func spans(swings []swing, step, leftmost, rightmost float64) (lengths, angles span) {
-	lengths, angles = span{math.Inf(1), 0, math.Inf(1)}, span{leftmost, rightmost, math.Inf(1)}
+// spanned is how far some parts reach, about directions as far from the heading as
+// leftmost and rightmost.
+func spanned(parts []part, step, leftmost, rightmost float64, counted bool) extent {
+	lengths, angles := span{math.Inf(1), 0, math.Inf(1)}, span{leftmost, rightmost, math.Inf(1)}
 	widest := 0.0
-	for i := range swings {
-		s := &swings[i]
-		low, high := s.lengths()
-		lengths.low, lengths.high = min(lengths.low, low), max(lengths.high, high)
-		lengths.step = min(lengths.step, step*s.well[0].sd)
-		angles.step = min(angles.step, step*s.well[0].angle)
-		widest = max(widest, s.widest())
+	for _, p := range parts {
+		lengths.low, lengths.high = min(lengths.low, p.mean-reachOfPattern*p.sd), max(lengths.high, p.mean+reachOfPattern*p.sd)
+		lengths.step = min(lengths.step, step*p.sd)
+		angles.step = min(angles.step, step*p.angle)
+		widest = max(widest, reachOfPattern*p.angle)
 	}
+	lengths.low = max(lengths.low, 0)
 	angles.low, angles.high = max(angles.low-widest, -math.Pi), min(angles.high+widest, math.Pi)
-	return lengths, angles
+	return extent{lengths, angles, counted}
 }

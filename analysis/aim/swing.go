@@ -1,8 +1,6 @@
 package aim
 
 import (
-	"math"
-
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
 )
@@ -48,26 +46,6 @@ func factor(x float64) float64 {
 
 // mean is how far the well-struck ball goes on average.
 func (s *swing) mean() float64 { return s.well[0].mean }
-
-// shorten keeps each length from being less than nothing.
-func (s *swing) lengths() (low, high float64) {
-	low, high = math.Inf(1), 0
-	for _, parts := range [][]part{s.well, s.bad} {
-		for _, p := range parts {
-			low, high = min(low, p.mean-reachOfPattern*p.sd), max(high, p.mean+reachOfPattern*p.sd)
-		}
-	}
-	return max(low, 0), high
-}
-
-// widest is how far to a side of its mean the stroke is followed, in radians.
-func (s *swing) widest() float64 {
-	angle := s.well[0].angle
-	for _, p := range s.bad {
-		angle = max(angle, p.angle)
-	}
-	return reachOfPattern * angle
-}
 
 // holed is the chance that the ball goes in, of those that do not stay.
 func (s *swing) holed(yd, off float64) float64 {

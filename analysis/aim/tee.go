@@ -49,8 +49,7 @@ func onTee(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (*sta
 		reach := farthest/c.Length + coarse/c.Length
 		left, right = min(left, headings[i]-reach), max(right, headings[i]+reach)
 	}
-	lengths, angles := spans(swings, fineStep, left, right)
-	s.lattice = newLattice(t, tee, 0, extent{lengths, angles, true})
+	s.cover(swings, fineStep, left, right, true)
 	s.to = heading(tee, t.hole)
 	return s, swings, headings
 }

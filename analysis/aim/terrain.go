@@ -36,10 +36,21 @@ type ending struct {
 	shares  Shares
 }
 
-// end is what follows when a ball struck from a place comes to rest at another.
-func (t *terrain) end(from, p Point) ending {
+// entry is where the last ball in a direction went into water, if it did.
+type entry struct {
+	into    *Zone   // nil when it did not
+	strokes float64 // to come from the drop
+}
+
+// end is what follows when a ball struck from a place comes to rest at another. A
+// ball that goes farther in the direction of the last one, and ends in the same
+// water, went into it at the same place.
+func (t *terrain) end(from, p Point, last *entry) ending {
 	at := t.m.Position(p)
 	spot := t.m.spot(p, at)
+	if spot.Kind != Water {
+		last.into = nil
+	}
 	switch spot.Kind {
 	case OnGreen:
 		return ending{strokes: t.putts(p), shares: Shares{Green: 1}}
@@ -54,9 +65,11 @@ func (t *terrain) end(from, p Point) ending {
 	case Out:
 		return ending{again: 1, shares: Shares{Out: 1}}
 	case Water:
-		drop := t.m.crossing(from, p, &t.m.picture.Zones[spot.Zone])
-		e, _ := t.strokes(golf.Rough, drop)
-		return ending{strokes: 1 + e, shares: Shares{Water: 1}}
+		if zone := &t.m.picture.Zones[spot.Zone]; zone != last.into {
+			last.into = zone
+			last.strokes, _ = t.strokes(golf.Rough, t.m.crossing(from, p, zone))
+		}
+		return ending{strokes: 1 + last.strokes, shares: Shares{Water: 1}}
 	}
 	return t.undrawn(p, at)
 }

@@ -9,6 +9,7 @@ import (
 	"os"
 	"strings"
 	"sync/atomic"
+	"syscall"
 	"testing"
 
 	"github.com/jackc/pgx/v5"
@@ -27,7 +28,7 @@ var (
 // Run starts the server, runs the tests and stops it. A test program calls it
 // from TestMain and exits with its result. A missing server fails the tests.
 func Run(m *testing.M) int {
-	folder, err := os.MkdirTemp("", "ledger-test-")
+	folder, err := os.MkdirTemp(spacious(memory), "ledger-test-")
 	if err != nil {
 		return fail(err)
 	}
@@ -53,6 +54,23 @@ func Run(m *testing.M) int {
 	}
 	defer pool.Close()
 	return m.Run()
+}
+
+// memory is a folder of Linux in memory. A database in it comes and goes several times
+// as fast as one on a disk, which every one of them waits for.
+const memory = "/dev/shm"
+
+// roomNeeded is how many bytes the databases of a test program may come to.
+const roomNeeded = 2 << 30
+
+// spacious is a folder if there is room in it for the databases of tests, and otherwise
+// empty, for the usual folder.
+func spacious(folder string) string {
+	var room syscall.Statfs_t
+	if err := syscall.Statfs(folder, &room); err != nil || room.Bavail*uint64(room.Bsize) < roomNeeded {
+		return ""
+	}
+	return folder
 }
 
 // model is the database that Copy copies: it has the schema, and nobody is connected
