@@ -3,6 +3,7 @@ package analysis
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 
 	"strokeledger/analysis/account"
 	"strokeledger/analysis/compare"
@@ -99,6 +100,9 @@ func CleanKept(data []byte) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := f.check(); err != nil {
+		return nil, err
+	}
 	for i := range f.Items {
 		f.Items[i].Drill, f.Items[i].Name = golf.Cleaned(f.Items[i].Drill, golf.MaxPractice), golf.Cleaned(f.Items[i].Name, golf.MaxPractice)
 		if f.Items[i].Part != "" {
@@ -108,6 +112,42 @@ func CleanKept(data []byte) ([]byte, error) {
 		}
 	}
 	return json.Marshal(f)
+}
+
+// The most that the figures of a plan from a file may come to. Nothing that a plan was
+// made of comes near them; what is beyond was not made by a plan, and would be printed.
+const (
+	mostStrokes = 200   // for 18 holes, more or less
+	mostLevel   = 200   // score of 18 holes
+	mostTried   = 10000 // tries, sessions, rounds to play first
+)
+
+// check says which figure of a plan from a file is out of range.
+func (f planFile) check() error {
+	var err error
+	within := func(what string, x, low, high float64) {
+		if err == nil && !(x >= low && x <= high) {
+			err = fmt.Errorf("%s of a plan that was kept: %g; allowed: %g to %g", what, x, low, high)
+		}
+	}
+	within("level", f.Level, 0, mostLevel)
+	for _, i := range f.Items {
+		within("win_back", i.WinBack, -mostStrokes, mostStrokes)
+		within("low", i.Low, -mostStrokes, mostStrokes)
+		within("high", i.High, -mostStrokes, mostStrokes)
+		within("chance_target", math.Round(i.Target*1e9)/1e9, 0, 1)
+		within("chance_today", math.Round(i.Today*1e9)/1e9, 0, 1)
+		within("level", i.Level, 0, mostLevel)
+		within("tries", float64(i.Tries), 0, mostTried)
+		within("pass", float64(i.Pass), 0, float64(i.Tries))
+		within("sessions", float64(i.Sessions), 0, mostTried)
+		within("minutes", float64(i.Minutes), 0, golf.MaxMinutes)
+		within("measure_again_after_rounds", float64(i.Again), 0, mostTried)
+		within("par", float64(i.Band.Par), 0, golf.MaxPar)
+		within("low_in", i.Band.Low, 0, float64(golf.MaxDistance))
+		within("high_in", i.Band.High, 0, float64(golf.MaxDistance))
+	}
+	return err
 }
 
 func readPlanFile(data []byte) (f planFile, err error) {

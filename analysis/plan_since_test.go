@@ -20,6 +20,9 @@ func TestAPlanIsKeptAsMade(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	if _, err := CleanKept(data); err != nil {
+		t.Errorf("a plan that was made is refused from a file: %v", err)
+	}
 	kept, err := ReadKept(data)
 	if err != nil || len(kept.Items) != len(plan.Candidates) || kept.Level != plan.Game.Level {
 		t.Fatalf("%+v, %v", kept, err)

@@ -17,7 +17,7 @@ import (
 // or by player. by_player has the column that a table of a player's is sharded by.
 const classes = `
 	with tables as (
-		select c.oid as t, c.relname in ('players', 'courses', 'course_holes', 'hole_pictures', 'invitations', 'tries', 'goose_db_version') as whole
+		select c.oid as t, c.relname in ('players', 'courses', 'course_holes', 'hole_pictures', 'invitations', 'tries', 'asked_addresses', 'goose_db_version') as whole
 		from pg_class c where c.relnamespace = 'public'::regnamespace and c.relkind in ('r', 'p')
 	), by_player as (
 		select t, (select attnum from pg_attribute where attrelid = t and attname = 'player_id' and atttypid = 'bigint'::regtype

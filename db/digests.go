@@ -11,7 +11,8 @@ import (
 	"strokeledger/analysis/golf"
 )
 
-// Digest is the mail about new notices that an account has chosen.
+// Digest is the mail about new notices that an account has chosen. It begins when the
+// reader of the account's address has confirmed it.
 type Digest struct {
 	PlayerID golf.PlayerID
 	Name     string // of the account
@@ -21,33 +22,43 @@ type Digest struct {
 	Token    string // with which whoever has a letter can end the mail
 	DueAt    time.Time
 	Tries    int // in vain since the last letter
+
+	ProvedAt   *time.Time // when the reader of Email confirmed; nil before that
+	AskedAt    *time.Time // when a letter with a link last went to Email; nil when one is owed
+	AskedUntil *time.Time // how long its link works
+	Open       bool       // its link still works
 }
 
-const digestColumns = `d.player_id, p.name, p.email, p.zone, d.every, d.token, d.due_at, d.tries from digests d join players p on p.id = d.player_id`
+const digestColumns = `d.player_id, p.name, p.email, p.zone, d.every, d.token, d.due_at, d.tries,
+	case when d.proved = p.email then d.proved_at end as proved_at, case when d.asked = p.email then d.asked_at end as asked_at,
+	case when d.asked = p.email then d.asked_until end as asked_until, coalesce(d.asked = p.email and d.asked_until > now(), false) as open
+	from digests d join players p on p.id = d.player_id`
 
 // ChooseDigest makes an account get mail daily or weekly, the next at a moment. An
-// account that got none begins with what comes from now on, and with the token.
+// account that got none begins with the token, and once its address is confirmed.
 func (s *Store) ChooseDigest(ctx context.Context, who golf.PlayerID, every, token string, due time.Time) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		begun, err := change(ctx, tx.q, `
 			insert into digests (player_id, every, token, due_at) values (@who, @every, @token, @due) on conflict (player_id) do nothing`,
 			pgx.StrictNamedArgs{"who": who, "every": every, "token": token, "due": due})
-		if err != nil {
+		if err != nil || begun > 0 {
 			return err
 		}
-		if begun == 0 {
-			return changeOne(ctx, tx.q, `update digests set every = @every, due_at = @due, tries = 0 where player_id = @who`,
-				pgx.StrictNamedArgs{"who": who, "every": every, "due": due})
-		}
-		_, err = change(ctx, tx.q, `update notices set mailed_at = now() where player_id = @who and mailed_at is null`, pgx.StrictNamedArgs{"who": who})
-		return err
+		return changeOne(ctx, tx.q, `update digests set every = @every, due_at = @due, tries = 0 where player_id = @who`,
+			pgx.StrictNamedArgs{"who": who, "every": every, "due": due})
 	})
 }
 
-// EndDigest ends the mail of an account.
+// EndDigest ends the mail of an account. It begins anew only when the address is
+// confirmed anew.
 func (s *Store) EndDigest(ctx context.Context, who golf.PlayerID) error {
-	_, err := change(ctx, s.q, `delete from digests where player_id = @who`, pgx.StrictNamedArgs{"who": who})
-	return err
+	return s.Tx(ctx, func(tx *Store) error {
+		if _, err := change(ctx, tx.q, `delete from digest_letters where player_id = @who`, pgx.StrictNamedArgs{"who": who}); err != nil {
+			return err
+		}
+		_, err := change(ctx, tx.q, `delete from digests where player_id = @who`, pgx.StrictNamedArgs{"who": who})
+		return err
+	})
 }
 
 // Digest returns what an account has chosen, golf.ErrNotFound for no mail.
@@ -70,9 +81,11 @@ func (s *Store) DigestOf(ctx context.Context, who golf.PlayerID, token string) (
 // digestsMost is how much mail is looked for at a time.
 const digestsMost = 200
 
-// DueDigests lists the mail that is due at a moment, what waited longest first.
+// DueDigests lists the mail that is due at a moment, what waited longest first: that of
+// confirmed addresses, and the letters that ask others to confirm and are still owed.
 func (s *Store) DueDigests(ctx context.Context, now time.Time) ([]Digest, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Digest], `select `+digestColumns+` where d.due_at <= @now order by d.due_at limit @most`,
+	return many(ctx, s.q, pgx.RowToStructByName[Digest], `
+		select `+digestColumns+` where d.due_at <= @now and (d.proved = p.email or d.asked is distinct from p.email) order by d.due_at limit @most`,
 		pgx.StrictNamedArgs{"now": now, "most": digestsMost})
 }
 
@@ -86,28 +99,4 @@ func (s *Store) ClaimDigest(ctx context.Context, d Digest, again time.Time) (boo
 		return false, nil
 	}
 	return err == nil, err
-}
-
-// Unmailed lists the notices of an account that it has not read and that were in no
-// letter, the latest first.
-func (s *Store) Unmailed(ctx context.Context, who golf.PlayerID) ([]Notice, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Notice], `
-		select `+noticeColumns+` from notices where player_id = @who and read_at is null and mailed_at is null order by told_at desc, id desc limit @most`,
-		pgx.StrictNamedArgs{"who": who, "most": noticesMost})
-}
-
-// DigestSent records that notices were in a letter, or that there were none, and when
-// the next is due.
-func (s *Store) DigestSent(ctx context.Context, who golf.PlayerID, mailed []Notice, due time.Time) error {
-	ids := make([]int64, len(mailed))
-	for i, n := range mailed {
-		ids[i] = n.ID
-	}
-	return s.Tx(ctx, func(tx *Store) error {
-		if _, err := change(ctx, tx.q, `update notices set mailed_at = now() where player_id = @who and id = any(@ids)`, pgx.StrictNamedArgs{"who": who, "ids": ids}); err != nil {
-			return err
-		}
-		_, err := change(ctx, tx.q, `update digests set due_at = @due, tries = 0 where player_id = @who`, pgx.StrictNamedArgs{"who": who, "due": due})
-		return err
-	})
 }

@@ -30,7 +30,8 @@ func (s *Store) OwnPictures(ctx context.Context, who golf.PlayerID) ([]OwnPictur
 
 // AddPictures adds what a player drew elsewhere to the course of that name and tee;
 // one that is not there is added as the player's. A hole that is not on its card, or
-// of which anything was drawn before, is left alone.
+// of which anything was drawn before, is left alone. What is drawn on a course of
+// somebody else's is drawn today, so that it counts as what is drawn here does.
 func (s *Store) AddPictures(ctx context.Context, who golf.PlayerID, c Course, drawn []OwnPicture) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		there, err := tx.courseNamed(ctx, c.Name, c.Tee)
@@ -41,28 +42,46 @@ func (s *Store) AddPictures(ctx context.Context, who golf.PlayerID, c Course, dr
 		if err != nil {
 			return err
 		}
-		free, err := many(ctx, tx.q, pgx.RowTo[int], `
-			select h.number from course_holes h where h.course_id = @course
-				and not exists (select 1 from hole_pictures p where p.course_id = h.course_id and p.hole = h.number)`,
-			pgx.StrictNamedArgs{"course": there})
-		if err != nil {
-			return err
-		}
-		version := map[int]int{}
-		for _, hole := range free {
-			version[hole] = 1
-		}
-		batch := &pgx.Batch{}
-		for _, p := range drawn {
-			if n := version[p.Hole]; n > 0 {
-				version[p.Hole]++
-				batch.Queue(`
-					insert into hole_pictures (course_id, hole, version, drawn_by, drawn_at, picture) values (@course, @hole, @version, @who, @at, @text)`,
-					pgx.StrictNamedArgs{"course": there, "hole": p.Hole, "version": n, "who": who, "at": p.DrawnAt, "text": p.Text})
-			}
-		}
-		return translate(tx.q.SendBatch(ctx, batch).Close())
+		return tx.addPicturesOn(ctx, who, there, drawn)
 	})
+}
+
+// addPicturesOn adds them to a course that is there.
+func (s *Store) addPicturesOn(ctx context.Context, who golf.PlayerID, course golf.CourseID, drawn []OwnPicture) error {
+	free, err := many(ctx, s.q, pgx.RowToStructByName[struct {
+		Number int
+		Own    bool
+	}], `
+		select h.number, coalesce(c.owner_id = @who, false) as own from course_holes h join courses c on c.id = h.course_id where h.course_id = @course
+			and not exists (select 1 from hole_pictures p where p.course_id = h.course_id and p.hole = h.number)`,
+		pgx.StrictNamedArgs{"course": course, "who": who})
+	if err != nil || len(free) == 0 {
+		return err
+	}
+	version := map[int]int{}
+	for _, hole := range free {
+		version[hole.Number] = 1
+	}
+	insert := `insert into hole_pictures (course_id, hole, version, drawn_by, drawn_at, picture) values (@course, @hole, @version, @who, @at, @text)`
+	if !free[0].Own {
+		insert = `insert into hole_pictures (course_id, hole, version, drawn_by, drawn_at, picture) select @course, @hole, @version, @who, now(), @text where @at::timestamptz is not null`
+	}
+	batch, others, size := &pgx.Batch{}, 0, 0
+	for _, p := range drawn {
+		n := version[p.Hole]
+		if n == 0 {
+			continue
+		}
+		version[p.Hole]++
+		batch.Queue(insert, pgx.StrictNamedArgs{"course": course, "hole": p.Hole, "version": n, "who": who, "at": p.DrawnAt, "text": p.Text})
+		if size += len(p.Text); !free[0].Own {
+			others++
+		}
+	}
+	if err := s.roomForPictures(ctx, who, others, size); err != nil {
+		return err
+	}
+	return translate(s.q.SendBatch(ctx, batch).Close())
 }
 
 // courseNamed finds a course by name and tee, and locks it; 0 when there is none.

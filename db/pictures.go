@@ -26,12 +26,19 @@ const PicturesOfADay = 400
 // ErrPicturesOfADay says that a player has reached it.
 var ErrPicturesOfADay = errors.New("no more pictures today")
 
+// PictureBytes is how much a player may keep of drawings in all: thousands of holes, and
+// half of what an account file holds.
+const PictureBytes = 8 << 20
+
+// ErrPictureBytes says that a player has reached it.
+var ErrPictureBytes = errors.New("no more room for pictures")
+
 // SavePicture keeps a new version of a hole's picture, which holds from then on, and
 // returns its number. A picture that holds already is not kept again. Players save
 // one after the other.
 func (s *Store) SavePicture(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole int, text string) (version int, err error) {
 	err = s.Tx(ctx, func(tx *Store) error {
-		if err := tx.roomForAPicture(ctx, who, course, hole); err != nil {
+		if err := tx.roomForAPicture(ctx, who, course, hole, len(text)); err != nil {
 			return err
 		}
 		last, err := one(ctx, tx.q, pgx.RowToStructByName[Picture], pictureColumns+`
@@ -52,8 +59,8 @@ func (s *Store) SavePicture(ctx context.Context, who golf.PlayerID, course golf.
 }
 
 // roomForAPicture returns an error when there is no such hole, or when the player may
-// not save another picture. It locks the course.
-func (s *Store) roomForAPicture(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole int) error {
+// not save another picture of so many bytes. It locks the course.
+func (s *Store) roomForAPicture(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole, size int) error {
 	if _, err := one(ctx, s.q, pgx.RowTo[golf.CourseID], `select id from courses where id = @course and removed_at is null for update`,
 		pgx.StrictNamedArgs{"course": course}); err != nil {
 		return err
@@ -62,12 +69,24 @@ func (s *Store) roomForAPicture(ctx context.Context, who golf.PlayerID, course g
 		pgx.StrictNamedArgs{"course": course, "hole": hole}); err != nil {
 		return err
 	}
-	n, err := one(ctx, s.q, pgx.RowTo[int], `select count(*) from hole_pictures where drawn_by = @who and drawn_at > now() - interval '24 hours'`,
-		pgx.StrictNamedArgs{"who": who})
-	if err == nil && n >= PicturesOfADay {
-		err = ErrPicturesOfADay
+	return s.roomForPictures(ctx, who, 1, size)
+}
+
+// roomForPictures returns an error when a player may not save so many pictures today, of
+// so many bytes.
+func (s *Store) roomForPictures(ctx context.Context, who golf.PlayerID, adds, size int) error {
+	kept, err := one(ctx, s.q, pgx.RowToStructByName[struct{ Today, Bytes int64 }], `
+		select count(*) filter (where drawn_at > now() - interval '24 hours') as today, coalesce(sum(octet_length(picture)), 0) as bytes
+		from hole_pictures where drawn_by = @who`, pgx.StrictNamedArgs{"who": who})
+	switch {
+	case err != nil:
+		return err
+	case adds > 0 && kept.Today+int64(adds) > PicturesOfADay:
+		return ErrPicturesOfADay
+	case kept.Bytes+int64(size) > PictureBytes:
+		return ErrPictureBytes
 	}
-	return err
+	return nil
 }
 
 const pictureColumns = `select hole, version, drawn_by, drawn_at, picture as text from hole_pictures`

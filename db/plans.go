@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -24,10 +25,23 @@ type TakenPlan struct {
 
 const planColumns = `id, day, first_day, last_day, rounds, target, minutes, engine, figures`
 
+// PlansInAll is how many plans a player may keep, as many as an account file holds.
+const PlansInAll = 1000
+
+// ErrPlansInAll says that a player has reached it.
+var ErrPlansInAll = errors.New("no more plans")
+
 // TakePlan stores a plan of the player's together with what it sets to practise, and
 // returns its number.
 func (s *Store) TakePlan(ctx context.Context, who golf.PlayerID, p TakenPlan, items []Assignment) (id int64, err error) {
 	err = s.Tx(ctx, func(tx *Store) error {
+		n, err := one(ctx, tx.q, pgx.RowTo[int], `select count(*) from practice_plans where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
+		if err == nil && n >= PlansInAll {
+			err = ErrPlansInAll
+		}
+		if err != nil {
+			return err
+		}
 		id, err = one(ctx, tx.q, pgx.RowTo[int64], `
 			insert into practice_plans (player_id, day, first_day, last_day, rounds, target, minutes, engine, figures)
 			values (@who, @day, @first, @last, @rounds, @target, @minutes, @engine, @figures) returning id`,

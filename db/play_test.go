@@ -2,7 +2,9 @@ package db_test
 
 import (
 	"errors"
+	"fmt"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -61,6 +63,58 @@ func TestPictures(t *testing.T) {
 		if !errors.Is(err, golf.ErrNotFound) {
 			t.Errorf("%s: %v", name, err)
 		}
+	}
+}
+
+// Drawings from a file that somebody else's course gets count for the day on which they
+// come, whatever day the file says, and all drawings of a player have a most of bytes.
+func TestDrawingsFromAFileAreLimited(t *testing.T) {
+	p := newPair(t)
+	holes := append(threeHoles(), golf.CardHole{Number: 4, Par: 4, Length: 384 * golf.Yard})
+	_, err := p.SaveCourse(p.ctx, p.other, db.Course{Name: "Fen", Holes: holes})
+	p.must(err)
+	_, err = p.SaveCourse(p.ctx, p.pupil, db.Course{Name: "Own", Holes: holes})
+	p.must(err)
+	of := func(hole, n, size int) (all []db.OwnPicture) {
+		for i := range n {
+			all = append(all, db.OwnPicture{Hole: hole, DrawnAt: time.Date(2001, 5, 2, 0, 0, 0, 0, time.UTC), Text: fmt.Sprint(i) + strings.Repeat("x", size)})
+		}
+		return all
+	}
+	add := func(course string, drawn []db.OwnPicture, want error) {
+		t.Helper()
+		if err := p.AddPictures(p.ctx, p.pupil, db.Course{Name: course}, drawn); !errors.Is(err, want) {
+			t.Errorf("%d on %s: %v", len(drawn), course, err)
+		}
+	}
+	add("Fen", of(1, db.PicturesOfADay+1, 1), db.ErrPicturesOfADay)
+	add("Own", of(1, db.PicturesOfADay+1, 1), nil)
+	add("Fen", of(1, db.PicturesOfADay-1, 1), nil)
+	add("Fen", of(2, 2, 1), db.ErrPicturesOfADay)
+	add("Own", of(2, 2, 1), nil)
+	add("Own", of(3, 2, db.PictureBytes/2), db.ErrPictureBytes)
+	dbtest.Exec(t, p.url, fmt.Sprintf(`insert into hole_pictures (course_id, hole, version, drawn_by, drawn_at, picture) select c.id, 3, n, c.owner_id, '2001-05-02', repeat('x', 20000) from courses c, generate_series(1, %d) n where c.name = 'Own'`, db.PictureBytes/20000))
+	dbtest.Exec(t, p.url, `update hole_pictures set drawn_at = now() - interval '2 days'`)
+	add("Own", of(4, 1, 10000), db.ErrPictureBytes)
+	if _, err := p.SavePicture(p.ctx, p.pupil, 2, 4, strings.Repeat("x", 10000)); !errors.Is(err, db.ErrPictureBytes) {
+		t.Errorf("%v", err)
+	}
+}
+
+// A player keeps so many plans, taken here or from files.
+func TestTheNumberOfPlansIsLimited(t *testing.T) {
+	p := newPair(t)
+	dbtest.Exec(t, p.url, fmt.Sprintf(`insert into practice_plans (player_id, day, first_day, last_day, rounds, target, minutes, engine, figures)
+		select %d, '2026-05-02', '2026-05-02', '2026-05-02', 5, 79, 180, 'x', '{}' from generate_series(1, %d)`, p.pupil, db.PlansInAll))
+	plan := db.TakenPlan{Day: time.Now(), FirstDay: time.Now(), LastDay: time.Now(), Rounds: 5, Target: 79, Minutes: 180, Figures: []byte("{}")}
+	if _, err := p.TakePlan(p.ctx, p.pupil, plan, nil); !errors.Is(err, db.ErrPlansInAll) {
+		t.Errorf("taken: %v", err)
+	}
+	if err := p.AddPlans(p.ctx, p.pupil, []db.TakenPlan{plan}); !errors.Is(err, db.ErrPlansInAll) {
+		t.Errorf("from a file: %v", err)
+	}
+	if err := p.AddPlans(p.ctx, p.other, []db.TakenPlan{plan}); err != nil {
+		t.Errorf("another's: %v", err)
 	}
 }
 

@@ -16,6 +16,7 @@ var sweptKinds = []struct{ name, statement string }{
 	{"removed courses", `delete from courses where ` + forGood},
 	{"invitations", `delete from invitations where expires_at <= now()`},
 	{"tries", `delete from tries where began_at < now() - interval '` + trySpan + `'`},
+	{"asked addresses", `delete from asked_addresses where began_at < now() - interval '` + askedSpan + `' and (refused_at is null or refused_at <= now() - interval '` + refusedLife + `')`},
 	{"sessions", `delete from sessions where not (` + liveSession + `)`},
 	{"devices", `delete from devices where seen_at <= now() - interval '` + deviceLife + `'`},
 	{"coach invitations", `delete from coach_invitations where expires_at <= now() - interval '30 days'`},

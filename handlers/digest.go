@@ -41,7 +41,8 @@ const (
 	digestDoubled = 6
 )
 
-// sendDigests sends the mail that is due. What cannot be sent is tried again later.
+// sendDigests sends the mail that is due, and asks addresses to confirm that were not
+// asked yet. What cannot be sent is tried again later.
 func (e *Errands) sendDigests(ctx context.Context) error {
 	if e.s.options.Mail == nil {
 		return nil
@@ -52,56 +53,95 @@ func (e *Errands) sendDigests(ctx context.Context) error {
 	}
 	for _, d := range due {
 		wait := digestAgain << min(d.Tries, digestDoubled)
-		mine, err := e.s.store.ClaimDigest(ctx, d, e.s.now().Add(wait))
+		again := e.s.now().Add(wait)
+		mine, err := e.s.store.ClaimDigest(ctx, d, again)
 		if err != nil {
 			return err
 		}
 		if !mine {
 			continue
 		}
-		if err := e.sendDigest(ctx, d); err != nil && ctx.Err() == nil {
+		if err := e.sendDue(ctx, d, again); err != nil && ctx.Err() == nil {
 			e.s.options.Log.WarnContext(ctx, "mail was not sent", "player", d.PlayerID, "tries", d.Tries+1, "again", wait.String(), "error", err)
 		}
 	}
 	return nil
 }
 
-// sendDigest sends the mail of one account, if there is something new, and says when the
-// next is due.
-func (e *Errands) sendDigest(ctx context.Context, d db.Digest) error {
-	news, err := e.s.store.Unmailed(ctx, d.PlayerID)
-	if err != nil {
+// sendDue sends what an account is due.
+func (e *Errands) sendDue(ctx context.Context, d db.Digest, again time.Time) error {
+	if d.ProvedAt == nil {
+		_, err := e.s.askProof(ctx, d, false, again)
 		return err
 	}
-	p := db.Player{ID: d.PlayerID, Zone: d.Zone}
-	if len(news) > 0 {
-		stop := e.s.options.Address + paths.DigestEndOf(d.PlayerID, d.Token)
-		said := coach.NewDigest(coach.DigestInput{Name: d.Name, Site: e.s.options.Address, Daily: d.Every == daily, Stop: stop, Notices: e.s.noticesFor(p, news)})
-		if err := e.s.options.Mail(ctx, mail.Letter{Name: d.Name, To: d.Email, Subject: said.Subject, Text: said.Text, Unsubscribe: stop}); err != nil {
-			return err
-		}
+	l, err := e.letterFor(ctx, d)
+	next := nextDigest(e.s.now().In(e.s.zoneOf(db.Player{Zone: d.Zone})), d.Every)
+	switch {
+	case errors.Is(err, errNothingNew):
+		return e.s.store.NextDigest(ctx, d.PlayerID, next)
+	case err != nil:
+		return err
 	}
-	return e.s.store.DigestSent(ctx, d.PlayerID, news, nextDigest(e.s.now().In(e.s.zoneOf(p)), d.Every))
+	stop := e.s.options.Address + paths.DigestEndOf(d.PlayerID, d.Token)
+	err = e.s.options.Mail(ctx, mail.Letter{Name: d.Name, To: d.Email, Subject: l.Subject, Text: l.Body, Unsubscribe: stop, ID: l.ID, Date: l.WrittenAt})
+	ctx = context.WithoutCancel(ctx) // what became of the letter is kept, even when the process is told to stop
+	switch {
+	case err == nil:
+		return e.s.store.LetterTaken(ctx, d.PlayerID, l.ID, next)
+	case errors.Is(err, mail.ErrUncertain):
+		return err
+	}
+	return errors.Join(err, e.s.store.LetterRefused(ctx, d.PlayerID, l))
 }
 
-// saveDigest chooses how often the reader gets mail.
+// errNothingNew says that there is nothing to send.
+var errNothingNew = errors.New("nothing new")
+
+// letterFor is the letter that an account is sent now: the one that an earlier try left
+// behind, or else a new one, which is kept before it is sent.
+func (e *Errands) letterFor(ctx context.Context, d db.Digest) (db.DigestLetter, error) {
+	begun, err := e.s.store.BegunLetter(ctx, d.PlayerID)
+	if !errors.Is(err, golf.ErrNotFound) {
+		return begun, err
+	}
+	news, err := e.s.store.Unmailed(ctx, d.PlayerID)
+	if err != nil {
+		return begun, err
+	}
+	if len(news) == 0 {
+		return begun, errNothingNew
+	}
+	p := db.Player{ID: d.PlayerID, Zone: d.Zone}
+	said := coach.NewDigest(coach.DigestInput{Name: d.Name, Site: e.s.options.Address, Daily: d.Every == daily, Stop: e.s.options.Address + paths.DigestEndOf(d.PlayerID, d.Token), Notices: e.s.noticesFor(p, news)})
+	l := db.DigestLetter{ID: mail.NewID(), Subject: said.Subject, Body: said.Text, WrittenAt: e.s.now()}
+	for _, n := range news {
+		l.Notices = append(l.Notices, n.ID)
+	}
+	return l, e.s.store.BeginLetter(ctx, d.PlayerID, l)
+}
+
+// saveDigest chooses how often the reader gets mail. Before it starts, the address is
+// asked to confirm.
 func (s *server) saveDigest(w http.ResponseWriter, r *http.Request) error {
 	if s.options.Mail == nil {
 		return golf.ErrNotFound
 	}
-	switch every := r.FormValue("every"); every {
-	case "none":
+	every, again := r.FormValue("every"), r.FormValue("again") != ""
+	switch {
+	case again:
+		return s.askAddress(w, r, true)
+	case every == "none":
 		if err := s.store.EndDigest(r.Context(), me(r).ID); err != nil {
 			return err
 		}
-	case daily, weekly:
-		if err := s.store.ChooseDigest(r.Context(), me(r).ID, every, rand.Text()+rand.Text(), nextDigest(s.here(r, s.now()), every)); err != nil {
-			return err
-		}
-	default:
+		return saved(w, r, paths.Account, "digest")
+	case every != daily && every != weekly:
 		return errUnreadable
 	}
-	return saved(w, r, paths.Account, "digest")
+	if err := s.store.ChooseDigest(r.Context(), me(r).ID, every, rand.Text()+rand.Text(), nextDigest(s.here(r, s.now()), every)); err != nil {
+		return err
+	}
+	return s.askAddress(w, r, false)
 }
 
 // digestOf finds the mail that an address in a letter is about. The address is the same
@@ -135,7 +175,7 @@ func (s *server) endDigest(w http.ResponseWriter, r *http.Request) error {
 	return show(w, r, http.StatusOK, site.NewDigestEndPage(shell(r), "").View())
 }
 
-// mailChosen says how often the reader gets mail.
+// mailChosen says how often the reader gets mail, and whether it has started.
 func (s *server) mailChosen(r *http.Request, f *site.AccountInput) error {
 	if s.options.Mail == nil {
 		return nil
@@ -144,6 +184,7 @@ func (s *server) mailChosen(r *http.Request, f *site.AccountInput) error {
 	if err != nil && !errors.Is(err, golf.ErrNotFound) {
 		return err
 	}
-	f.Mail, f.Email, f.Every = true, me(r).Email, d.Every
+	f.Mail, f.Email, f.Every, f.AskedOpen = true, me(r).Email, d.Every, d.Open
+	f.ProvedAt, f.AskedAt, f.AskedUntil = s.hereIf(r, d.ProvedAt), s.hereIf(r, d.AskedAt), s.hereIf(r, d.AskedUntil)
 	return nil
 }

@@ -5,6 +5,8 @@ import (
 	"context"
 	"errors"
 	"log/slog"
+	"net/url"
+	"regexp"
 	"strings"
 	"sync"
 	"testing"
@@ -12,6 +14,7 @@ import (
 
 	"strokeledger/db/dbtest"
 	"strokeledger/handlers/mail"
+	"strokeledger/web/paths"
 )
 
 // letters keeps what a site sends.
@@ -40,6 +43,32 @@ func mailing(t *testing.T, at *time.Time, log *bytes.Buffer) (testSite, *letters
 	return s, sent, NewErrands(s.store, options)
 }
 
+// confirms follows the link in the last letter and starts the mail, and forgets the letter.
+func (l *letters) confirms(s testSite) {
+	s.t.Helper()
+	reader := s.visitor()
+	link := l.link(s.t)
+	reader.mustSee(reader.get(link), "Shall this mail start?")
+	at, _ := url.Parse(link)
+	if a := reader.post(paths.DigestProof, "player", at.Query().Get("player"), "token", at.Query().Get("token")); a.status != 303 || a.location != paths.DigestProof+"?done=started" {
+		s.t.Fatalf("%d to %s", a.status, a.location)
+	}
+	l.all = l.all[:len(l.all)-1]
+}
+
+// link is the one in the last letter that asks to confirm an address.
+func (l *letters) link(t *testing.T) string {
+	t.Helper()
+	if len(l.all) == 0 {
+		t.Fatal("no letter")
+	}
+	found := regexp.MustCompile(`(?m)^(?:https://golf\.example\.org)?(/notices/mail/confirm\S*)`).FindStringSubmatch(l.all[len(l.all)-1].Text)
+	if found == nil {
+		t.Fatalf("%+v", l.all[len(l.all)-1])
+	}
+	return found[1]
+}
+
 // Mail comes once when it is due where its reader is, with what is new since the last and
 // not yet read; nothing comes when there is nothing, to whom has not chosen it, or after
 // it was ended.
@@ -50,7 +79,8 @@ func TestDigests(t *testing.T) {
 	pupil, coach := s.coached()
 	pupil.in("Europe/Paris")
 	pupil.mustSee(pupil.get("/account"), "robin@example.org", `value="none" checked`)
-	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "Your choice of mail is saved.", `value="daily" checked`)
+	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "A letter with a link was sent to your address.", `value="daily" checked`)
+	sent.confirms(s)
 	several := func() {
 		var group sync.WaitGroup
 		for range 3 {
@@ -82,7 +112,7 @@ func TestDigests(t *testing.T) {
 	if len(sent.all) != 1 {
 		t.Errorf("with nothing new: %+v", sent.all)
 	}
-	pupil.follows("/account/mail", "every", "weekly")
+	pupil.mustSee(pupil.follows("/account/mail", "every", "weekly"), "Your choice of mail is saved.", "It is on. You confirmed the address on")
 	coach.follows("/players/1/notes", "day", "2026-05-02", "body", "The swing.")
 	at = time.Date(2026, 6, 8, 4, 59, 0, 0, time.UTC)
 	several()
@@ -112,6 +142,7 @@ func TestDigestsAreTriedAgain(t *testing.T) {
 	pupil, coach := s.coached()
 	pupil.in("Etc/UTC")
 	pupil.follows("/account/mail", "every", "daily")
+	sent.confirms(s)
 	coach.follows("/players/1/notes", "day", "2026-05-02", "body", "The grip.")
 	sent.refuse = errors.New("550 no such (address)")
 	at = time.Date(2026, 6, 6, 7, 0, 0, 0, time.UTC)
@@ -147,6 +178,7 @@ func TestDigestsEndByTheirLink(t *testing.T) {
 	reader := s.visitor()
 	linked := func() string {
 		pupil.follows("/account/mail", "every", "daily")
+		sent.confirms(s)
 		coach.follows("/players/1/notes", "day", "2026-05-02", "body", "The grip.")
 		at = at.AddDate(0, 0, 1)
 		errands.once(t.Context())

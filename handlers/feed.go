@@ -31,6 +31,8 @@ func (s *server) feedPages(r chi.Router) {
 	r.Get(paths.NoticesFeed, s.page(s.feed))
 	r.Get(paths.DigestEnd, s.page(s.digestEnd))
 	r.Post(paths.DigestEnd, s.page(s.endDigest))
+	r.Get(paths.DigestProof, s.page(s.digestProof))
+	r.Post(paths.DigestProof, s.page(s.proveDigest))
 }
 
 // feed answers with the notices of an account as a feed, to whom has its address. The

@@ -226,8 +226,18 @@ func refusedOwn(err error) error {
 	if text := noRoom(err); text != "" {
 		return &refusal{http.StatusTooManyRequests, "Daily limit reached", "The drawings in the file are of courses that are not here yet. " + text + " Nothing was imported."}
 	}
-	if errors.Is(err, db.ErrRangeSessionsInAll) {
-		return &refusal{http.StatusConflict, "Too many sessions", fmt.Sprintf("With those in the file you would have more than %d sessions on the range, the most that are kept. Nothing was imported.", db.RangeSessionsInAll)}
+	tooMany := func(heading, of string) error {
+		return &refusal{http.StatusConflict, heading, "With those in the file you would have more than " + of + ", the most that are kept. Nothing was imported."}
+	}
+	switch {
+	case errors.Is(err, db.ErrRangeSessionsInAll):
+		return tooMany("Too many sessions", fmt.Sprintf("%d sessions on the range", db.RangeSessionsInAll))
+	case errors.Is(err, db.ErrPlansInAll):
+		return tooMany("Too many plans", fmt.Sprintf("%d plans", db.PlansInAll))
+	case errors.Is(err, db.ErrPictureBytes):
+		return tooMany("Too many drawings", fmt.Sprintf("%d MiB of drawings", db.PictureBytes>>20))
+	case errors.Is(err, db.ErrPicturesOfADay):
+		return &refusal{http.StatusTooManyRequests, "Daily limit reached", fmt.Sprintf("You may draw %d times a day on courses that others added, and the file has more. Nothing was imported.", db.PicturesOfADay)}
 	}
 	return err
 }

@@ -140,8 +140,8 @@ func (s *server) savePicture(w http.ResponseWriter, r *http.Request) error {
 // storePicture keeps a drawing, or shows it again when the day has had enough of them.
 func (s *server) storePicture(w http.ResponseWriter, r *http.Request, d drawn, f form.PictureForm, drawing play.Drawing) error {
 	err := s.keepPicture(r, d, drawing.File())
-	if errors.Is(err, db.ErrPicturesOfADay) {
-		f.Rows.Problem = noMorePictures
+	if said := noMorePictures(err); said != "" {
+		f.Rows.Problem = said
 		return s.showPicture(w, r, response{http.StatusUnprocessableEntity, shell(r)}, d, play.DrawInput{Form: f})
 	}
 	if err != nil {
@@ -150,7 +150,16 @@ func (s *server) storePicture(w http.ResponseWriter, r *http.Request, d drawn, f
 	return saved(w, r, paths.Picture(d.course.ID, d.hole.Number), "picture")
 }
 
-var noMorePictures = fmt.Sprintf("You have saved %d drawings today, the most allowed in a day. Save this one tomorrow.", db.PicturesOfADay)
+// noMorePictures says why a player may not save another drawing, empty for any other error.
+func noMorePictures(err error) string {
+	switch {
+	case errors.Is(err, db.ErrPicturesOfADay):
+		return fmt.Sprintf("You have saved %d drawings today, the most allowed in a day. Save this one tomorrow.", db.PicturesOfADay)
+	case errors.Is(err, db.ErrPictureBytes):
+		return fmt.Sprintf("Your drawings come to %d MiB, the most that are kept.", db.PictureBytes>>20)
+	}
+	return ""
+}
 
 func (s *server) keepPicture(r *http.Request, d drawn, file string) error {
 	_, err := s.store.SavePicture(r.Context(), me(r).ID, d.course.ID, d.hole.Number, file)
@@ -208,9 +217,11 @@ func (s *server) pictureBack(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 	}
-	if err := s.keepPicture(r, d, earlier.Text); errors.Is(err, db.ErrPicturesOfADay) {
-		return &refusal{http.StatusTooManyRequests, "Daily limit reached", noMorePictures}
-	} else if err != nil {
+	err = s.keepPicture(r, d, earlier.Text)
+	if said := noMorePictures(err); said != "" {
+		return &refusal{http.StatusTooManyRequests, "Limit reached", said}
+	}
+	if err != nil {
 		return err
 	}
 	return saved(w, r, paths.Picture(d.course.ID, d.hole.Number), what)

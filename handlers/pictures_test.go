@@ -101,7 +101,7 @@ func TestFaultsOfADrawing(t *testing.T) {
 		t.Errorf("%d", a.status)
 	}
 	dbtest.Exec(t, s.url, `insert into hole_pictures (course_id, hole, version, drawn_by, picture) select 1, 1, n, 1, 'p' || n from generate_series(1, `+"400"+`) n`)
-	v.mustSee(v.post(at, "do", "save", "rows", "green 369: 24 wide, 30 deep"), noMorePictures)
+	v.mustSee(v.post(at, "do", "save", "rows", "green 369: 24 wide, 30 deep"), noMorePictures(db.ErrPicturesOfADay))
 	if a := v.post(at+"/back", "version", "0"); a.status != http.StatusTooManyRequests || db.PicturesOfADay != 400 {
 		t.Errorf("%d %s", a.status, a.body)
 	}

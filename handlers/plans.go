@@ -1,6 +1,8 @@
 package handlers
 
 import (
+	"errors"
+	"fmt"
 	"net/http"
 	"strings"
 
@@ -61,7 +63,11 @@ func (s *server) keepPlan(r *http.Request, to db.TakenPlan, items []practice.Ite
 	for _, i := range items {
 		set = append(set, db.Assignment{What: i.What, Amount: i.Amount, PassMark: i.Mark, DueOn: to.Day.AddDate(0, 0, planDays), Drill: i.Drill, Feet: i.Feet})
 	}
-	return s.store.TakePlan(r.Context(), who, to, set)
+	id, err := s.store.TakePlan(r.Context(), who, to, set)
+	if errors.Is(err, db.ErrPlansInAll) {
+		err = &refusal{http.StatusConflict, "Too many plans", fmt.Sprintf("You have %d plans, the most that are kept. Remove one first.", db.PlansInAll)}
+	}
+	return id, err
 }
 
 // takenPlan shows a plan as it was taken, beside what came since.

@@ -86,6 +86,8 @@ var savedTexts = map[string]string{
 	"bag":             "The bag is saved.",
 	"range":           "The balls are saved.",
 	"digest":          "Your choice of mail is saved.",
+	"digest-asked":    "A letter with a link was sent to your address. Mail starts when you confirm there.",
+	"digest-later":    "Your choice is saved. The mail server did not take the letter with the link yet; it is tried again.",
 	"feed-off":        "The feed is off. Its address no longer works.",
 	"phrase":          "The phrase is kept.",
 }

@@ -203,7 +203,7 @@ func TestHostileFilesAreStoppedEarly(t *testing.T) {
 		"balls without end":     {begins + `],"range_sessions":[{"balls":[`, `"1 2",`, "more than 200 balls"},
 		"drawings without end":  {begins + `],"drawn_courses":[{"course":"c","drawings":[`, `{"hole":1},`, "more than 400 drawings"},
 		"courses without end":   {begins + `],"drawn_courses":[`, `{"course":"c"},`, "more than 200 courses"},
-		"a picture without end": {begins + `],"drawn_courses":[{"course":"c","drawings":[{"picture":[`, "1,{},[],", "larger than 16 MiB"},
+		"a picture without end": {begins + `],"drawn_courses":[{"course":"c","drawings":[{"picture":[`, "1,{},[],", "picture: more bytes than are allowed"},
 	} {
 		var before, after runtime.MemStats
 		runtime.GC()

@@ -12,7 +12,10 @@ import (
 
 // decoder reads JSON a piece at a time, so that a list is never in memory whole.
 // All of its errors are faults, but for those of the file underneath.
-type decoder struct{ *json.Decoder }
+type decoder struct {
+	*json.Decoder
+	guard *guard // of what it reads
+}
 
 // next reads the next piece: a bracket, a name or a value. What the JSON package
 // reports becomes a fault; an error of the file underneath stays what it is.

@@ -14,14 +14,22 @@ type guard struct {
 	piece  int    // bytes of the text, number or white space at hand; the decoder scans it from its start each time more of it arrives
 	quoted bool   // inside a text
 	escape bool   // behind a backslash in a text
+	last   int    // bytes after which a value that is read whole is too long; 0 for none
 	half   []byte // the beginning of a letter whose end is still to come
 }
 
+// atATime is how many bytes the decoder is given at a time, so that it is never far ahead
+// of what it decodes.
+const atATime = 4 << 10
+
 // Read passes on what it read, or the fault in it.
 func (g *guard) Read(p []byte) (int, error) {
-	n, err := g.in.Read(p)
-	if g.read += n; g.read > MaxBytes {
+	n, err := g.in.Read(p[:min(len(p), atATime)])
+	switch g.read += n; {
+	case g.read > MaxBytes:
 		return 0, faulty("the file is larger than %d MiB, the most that is allowed", MaxBytes>>20)
+	case g.last != 0 && g.read > g.last:
+		return 0, faulty("more bytes than are allowed")
 	}
 	if fault := g.look(p[:n]); fault != nil {
 		return 0, fault

@@ -50,7 +50,7 @@ type Drawn struct {
 type CardHole struct {
 	Number   int     `json:"number"`
 	Par      int     `json:"par"`
-	LengthIn float64 `json:"length_in"`    // inches, 0 where it is not known
+	LengthIn float64 `json:"length_in"`    // inches, a yard at least
 	Index    int     `json:"stroke_index"` // 0 where it is not known
 }
 

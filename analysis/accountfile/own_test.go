@@ -15,7 +15,7 @@ func TestWhatIsTheAccountsOwnComesBack(t *testing.T) {
 	own := Own{
 		Bag:    []BagClub{{"driver", 231.5, -8}, {"hybrid", 0, 0}},
 		Ranges: []Range{{"driver", "2026-05-02", []string{"8 left, 3 long", "-2 0"}}},
-		Drawn: []Drawn{{"Harrow Fen", "white", []CardHole{{1, 4, 13824, 7}, {2, 3, 0, 0}}, []Drawing{
+		Drawn: []Drawn{{"Harrow Fen", "white", []CardHole{{1, 4, 13824, 7}, {2, 3, 5688, 0}}, []Drawing{
 			{1, time.Date(2026, 5, 2, 16, 30, 0, 125000, time.UTC), json.RawMessage(`{"version":1,"zones":[]}`)}, {1, time.Date(2026, 5, 3, 0, 0, 0, 0, time.UTC), json.RawMessage(`null`)}}}},
 		Plans: []Plan{{"2026-05-02", "2026-01-02", "2026-05-01", 12, 84.5, 180, "7", json.RawMessage(`{"version":1}`)}},
 	}
@@ -49,10 +49,12 @@ func TestFaultsOfWhatIsTheAccountsOwn(t *testing.T) {
 		{`"range_sessions":[{"club":"driver","day":"2026-05-02","balls":["3 2","8\u0000"]}]}`, `range session 1: ball 2: this text has a letter that cannot be seen`},
 		{`"range_sessions":[{"club":"driver","balls":["3 2"]}]}`, `range session 1: a session needs club and day`},
 		{`"range_sessions":[{"club":"driver","day":"2026-05-02","balls":[` + strings.Repeat(`"`+strings.Repeat("3", 900)+`",`, 8) + `"` + strings.Repeat("3", 900) + `"]}]}`, `range session 1: balls: 8109 bytes; allowed: at most 8000`},
-		{`"drawn_courses":[{"course":"Fen","tee":"","holes":[{"number":4,"par":3}],"drawings":[{"hole":5,"picture":{}}]}]}`, `drawn course 1: drawing 1: hole: 5 is not on its card`},
-		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3},{"number":4,"par":3}]}]}`, `drawn course 1: hole at place 2: hole 4 comes twice`},
-		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3}],"drawings":[{"hole":4,"drawn":"noon"}]}]}`, `drawn course 1: drawing 1: drawn: not a time "noon"; allowed: such as 2026-05-02T16:30:00Z`},
-		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3}],"drawings":[{"hole":4,"picture":"` + strings.Repeat("x", 20000) + `"}]}]}`, `drawn course 1: drawing 1: picture: 20002 bytes; allowed: at most 20000`},
+		{`"drawn_courses":[{"course":"Fen","tee":"","holes":[{"number":4,"par":3,"length_in":5688}],"drawings":[{"hole":5,"picture":{}}]}]}`, `drawn course 1: drawing 1: hole: 5 is not on its card`},
+		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3,"length_in":5688},{"number":4,"par":3,"length_in":5688}]}]}`, `drawn course 1: hole at place 2: hole 4 comes twice`},
+		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3,"length_in":5688}],"drawings":[{"hole":4,"drawn":"noon"}]}]}`, `drawn course 1: drawing 1: drawn: not a time "noon"; allowed: such as 2026-05-02T16:30:00Z`},
+		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3,"length_in":5688}],"drawings":[{"hole":4,"picture":"` + strings.Repeat("x", 20000) + `"}]}]}`, `drawn course 1: drawing 1: picture: 20002 bytes; allowed: at most 20000`},
+		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3,"length_in":0}]}]}`, `drawn course 1: hole at place 1: length_in: 0; allowed: 36 to 25200`},
+		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3}]}]}`, `drawn course 1: hole at place 1: a hole needs number, par and length_in`},
 		{`"drawn_courses":[{"tee":"white"}]}`, `drawn course 1: course: a course needs a name`},
 		{`"practice_plans":[{"day":"2026-05-02","first_day":"2026-05-02","last_day":"2026-05-01","rounds":1,"target":79,"minutes":180,"figures":{}}]}`, `practice plan 1: last_day: 2026-05-01; allowed: from 2026-05-02 on`},
 		{`"practice_plans":[{"day":"2026-05-02"}]}`, `practice plan 1: a plan needs day, first_day, last_day, rounds, target, minutes and figures`},

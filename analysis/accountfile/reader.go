@@ -27,9 +27,10 @@ type Reader struct {
 
 // NewReader returns a reader of r.
 func NewReader(r io.Reader) *Reader {
-	d := json.NewDecoder(&guard{in: r})
+	g := &guard{in: r}
+	d := json.NewDecoder(g)
 	d.UseNumber()
-	return &Reader{decoder: decoder{d}}
+	return &Reader{decoder: decoder{d, g}}
 }
 
 // Settings returns the settings of the file. Call it only after Rounds was ranged

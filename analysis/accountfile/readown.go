@@ -141,7 +141,7 @@ func (r *Reader) cardHole(h *CardHole, seen map[int]bool) error {
 		case "par":
 			return r.whole(&h.Par, name, golf.MinPar, golf.MaxPar)
 		case "length_in":
-			return r.number(&h.LengthIn, name, 0, float64(golf.MaxDistance))
+			return r.number(&h.LengthIn, name, float64(golf.Yard), float64(golf.MaxDistance))
 		case "stroke_index":
 			return r.whole(&h.Index, name, 0, golf.MaxIndex)
 		}
@@ -150,8 +150,8 @@ func (r *Reader) cardHole(h *CardHole, seen map[int]bool) error {
 	switch {
 	case err != nil:
 		return err
-	case h.Number == 0 || h.Par == 0:
-		return faulty("a hole needs number and par")
+	case h.Number == 0 || h.Par == 0 || h.LengthIn == 0:
+		return faulty("a hole needs number, par and length_in")
 	case seen[h.Number]:
 		return faulty("hole %d comes twice", h.Number)
 	}
@@ -230,8 +230,11 @@ func parseTime(text string) (time.Time, error) {
 // raw reads a value of at most so many bytes as it stands.
 func (d decoder) raw(to *json.RawMessage, field string, most int) error {
 	var value json.RawMessage
-	if err := d.Decode(&value); err != nil {
-		return decoded(err)
+	d.guard.last = d.guard.read + most + atATime
+	err := d.Decode(&value)
+	d.guard.last = 0
+	if err != nil {
+		return inside(field, decoded(err))
 	}
 	if len(value) > most {
 		return faulty("%s: %d bytes; allowed: at most %d", field, len(value), most)

@@ -1,8 +1,16 @@
 // Package mail hands letters to a mail server. It answers whether the server took one;
 // what is said in a letter, and to whom, is decided elsewhere.
+//
+// There are three answers, not two. A server that was heard to take the letter has it,
+// whatever happens to the connection afterwards. One that refused it, or never got to
+// its end, does not have it. Between the last line of the letter and the answer to it
+// nobody knows (RFC 1047): then Send returns ErrUncertain. Whoever sends such a letter
+// again gives it the same ID, date and text. It is then the same message (RFC 5322,
+// section 3.6.4), and a mailbox that drops duplicates shows it once (RFC 7352).
 package mail
 
 import (
+	"cmp"
 	"context"
 	"crypto/rand"
 	"errors"
@@ -45,11 +53,21 @@ type Letter struct {
 	Subject     string
 	Text        string
 	Unsubscribe string // where the person can end such letters; empty for letters that come once
+
+	ID   string    // the first part of its Message-ID, for a letter that may have to be sent again; empty for one that is sent once
+	Date time.Time // when it was written; zero for now
 }
+
+// NewID makes the first part of a Message-ID.
+func NewID() string { return rand.Text() }
 
 // ErrHeader says that a value cannot stand in the head of a letter, where it might begin
 // a line of its own.
 var ErrHeader = errors.New("a control character in the head of a letter")
+
+// ErrUncertain says that the server may have taken a letter: it was handed over whole,
+// and the answer did not come.
+var ErrUncertain = errors.New("nobody knows whether the mail server took the letter")
 
 // sendTime is how long a mail server may take for a letter.
 const sendTime = 30 * time.Second
@@ -89,7 +107,7 @@ func (s Server) domain() string {
 
 // message writes a letter in the form in which it is sent.
 func (s Server) message(l Letter) (*mail.Msg, error) {
-	for _, head := range []string{s.From, l.Name, l.To, l.Subject, l.Unsubscribe} {
+	for _, head := range []string{s.From, l.Name, l.To, l.Subject, l.Unsubscribe, l.ID} {
 		if strings.ContainsFunc(head, unicode.IsControl) {
 			return nil, ErrHeader
 		}
@@ -103,8 +121,8 @@ func (s Server) message(l Letter) (*mail.Msg, error) {
 	}
 	m.ToMailAddress(&netmail.Address{Name: l.Name, Address: l.To})
 	m.Subject(l.Subject)
-	m.SetDate()
-	m.SetMessageIDWithValue(rand.Text() + "@" + s.domain())
+	m.SetDateWithValue(cmp.Or(l.Date, time.Now()))
+	m.SetMessageIDWithValue(cmp.Or(l.ID, NewID()) + "@" + s.domain())
 	m.SetGenHeader("Auto-Submitted", "auto-generated") // RFC 3834, section 5: no holiday notes in answer
 	if l.Unsubscribe != "" {
 		m.SetGenHeaderPreformatted(mail.HeaderListUnsubscribe, "<"+l.Unsubscribe+">") // RFC 2369, section 3.2
@@ -134,7 +152,8 @@ func (s Server) client() (*mail.Client, error) {
 }
 
 // Send hands a letter to the server. Its errors may be logged: they name no address and
-// no password.
+// no password. With ErrUncertain the server may have the letter, with any other error
+// it does not.
 func (s Server) Send(ctx context.Context, l Letter) error {
 	m, err := s.message(l)
 	if err != nil {
@@ -146,7 +165,26 @@ func (s Server) Send(ctx context.Context, l Letter) error {
 	}
 	ctx, cancel := context.WithTimeout(ctx, sendTime)
 	defer cancel()
-	return s.harmless(c.DialAndSendWithContext(ctx, m))
+	open, err := c.DialToSMTPClientWithContext(ctx)
+	if err != nil {
+		return s.harmless(err)
+	}
+	defer c.CloseWithSMTPClient(open) // says goodbye; what became of the letter is known by then
+	switch err = c.SendWithSMTPClient(open, m); {
+	case m.IsDelivered():
+		return nil
+	case unanswered(err):
+		return fmt.Errorf("%w: %w", ErrUncertain, s.harmless(err))
+	}
+	return s.harmless(err)
+}
+
+// unanswered reports whether an error came after the end of a letter, without a code of
+// the server's. Source: RFC 5321, section 4.1.1.4: only the answer to the end of the
+// data says who is responsible for the letter.
+func unanswered(err error) bool {
+	var failed *mail.SendError
+	return errors.As(err, &failed) && failed.Reason == mail.ErrSMTPDataClose && failed.ErrorCode() == 0
 }
 
 var addressLike = regexp.MustCompile(`[^\s<>"']+@[^\s<>"',;]+`)

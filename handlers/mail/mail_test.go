@@ -1,95 +1,25 @@
 package mail
 
 import (
-	"bufio"
 	"errors"
-	"fmt"
 	"io"
 	"mime"
 	"mime/quotedprintable"
-	"net"
 	netmail "net/mail"
 	"strings"
-	"sync"
 	"testing"
 	"time"
+
+	"strokeledger/handlers/mail/mailtest"
 )
 
-// taken is a letter as a mail server took it.
-type taken struct{ from, to, data string }
-
-// postOffice is a small SMTP server on loopback, which speaks as much of RFC 5321 as it
-// takes to hand over a letter.
-type postOffice struct {
-	net.Listener
-	mu     sync.Mutex
-	all    []taken
-	refuse string // answer to RCPT; empty to take it
-}
-
-// newPostOffice opens one until the test ends.
-func newPostOffice(t *testing.T, refuse string) (*postOffice, Server) {
+// newPostOffice opens a post office, and returns the way to it. refuse is its answer to
+// a receiver, empty to take every letter.
+func newPostOffice(t *testing.T, refuse string) (*mailtest.Office, Server) {
 	t.Helper()
-	l, err := net.Listen("tcp", "127.0.0.1:0")
-	if err != nil {
-		t.Fatal(err)
-	}
-	p := &postOffice{Listener: l, refuse: refuse}
-	var serving sync.WaitGroup
-	serving.Go(func() {
-		for {
-			c, err := l.Accept()
-			if err != nil {
-				return
-			}
-			p.serve(c)
-		}
-	})
-	t.Cleanup(func() { l.Close(); serving.Wait() })
-	return p, Server{Host: "127.0.0.1", Port: l.Addr().(*net.TCPAddr).Port, Security: Plain, From: "golf@club.example"}
-}
-
-func (p *postOffice) serve(c net.Conn) {
-	defer c.Close()
-	c.SetDeadline(time.Now().Add(2 * time.Second))
-	in := bufio.NewReader(c)
-	say := func(line string) { fmt.Fprintf(c, "%s\r\n", line) }
-	say("220 post.example ready")
-	var got taken
-	for {
-		line, err := in.ReadString('\n')
-		if err != nil {
-			return
-		}
-		switch command := strings.ToUpper(line[:min(4, len(line))]); {
-		case command == "EHLO":
-			say("250-post.example")
-			say("250 8BITMIME")
-		case command == "RCPT" && p.refuse != "":
-			say(p.refuse)
-		case command == "MAIL", command == "RCPT":
-			if command == "MAIL" {
-				got = taken{from: strings.TrimSpace(line)}
-			} else {
-				got.to += strings.TrimSpace(line)
-			}
-			say("250 OK")
-		case command == "DATA":
-			say("354 go on")
-			for line = ""; line != ".\r\n" && err == nil; line, err = in.ReadString('\n') {
-				got.data += strings.TrimPrefix(line, ".")
-			}
-			p.mu.Lock()
-			p.all = append(p.all, got)
-			p.mu.Unlock()
-			say("250 taken")
-		case command == "QUIT":
-			say("221 bye")
-			return
-		default:
-			say("250 OK")
-		}
-	}
+	p := mailtest.Open(t)
+	p.Refuse = refuse
+	return p, Server{Host: "127.0.0.1", Port: p.Port(), Security: Plain, From: "golf@club.example"}
 }
 
 // A letter arrives as it was written: one receiver, plain text in UTF-8, a date, an
@@ -102,10 +32,10 @@ func TestSend(t *testing.T) {
 	if err := server.Send(t.Context(), l); err != nil {
 		t.Fatal(err)
 	}
-	if len(p.all) != 1 || p.all[0].from != "MAIL FROM:<golf@club.example> BODY=8BITMIME" || p.all[0].to != "RCPT TO:<asa@club.example>" {
-		t.Fatalf("%+v", p.all)
+	if len(p.All()) != 1 || p.All()[0].From != "MAIL FROM:<golf@club.example> BODY=8BITMIME" || p.All()[0].To != "RCPT TO:<asa@club.example>" {
+		t.Fatalf("%+v", p.All())
 	}
-	m, err := netmail.ReadMessage(strings.NewReader(p.all[0].data))
+	m, err := netmail.ReadMessage(strings.NewReader(p.All()[0].Data))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -158,8 +88,8 @@ func TestNothingIsAddedToTheHead(t *testing.T) {
 	if err := server.Send(t.Context(), hostile); err != nil {
 		t.Fatal(err)
 	}
-	if len(p.all) != 1 || p.all[0].to != "RCPT TO:<robin@club.example>" {
-		t.Errorf("%+v", p.all)
+	if len(p.All()) != 1 || p.All()[0].To != "RCPT TO:<robin@club.example>" {
+		t.Errorf("%+v", p.All())
 	}
 }
 
@@ -173,7 +103,7 @@ func TestFailuresAreHarmless(t *testing.T) {
 	if err == nil || strings.Contains(err.Error(), "robin") || strings.Contains(err.Error(), "hunter2") || !strings.Contains(err.Error(), "550") {
 		t.Errorf("%v", err)
 	}
-	p.refuse = ""
+	p.Refuse = ""
 	server.Security = StartTLS
 	if err := server.Send(t.Context(), l); err == nil {
 		t.Error("sent without protection")
@@ -187,8 +117,67 @@ func TestFailuresAreHarmless(t *testing.T) {
 	if err := server.Send(t.Context(), l); err == nil {
 		t.Error("sent to nobody")
 	}
-	if len(p.all) != 0 {
-		t.Errorf("%+v", p.all)
+	if len(p.All()) != 0 {
+		t.Errorf("%+v", p.All())
+	}
+}
+
+// A letter that the server took is sent, even when the line goes dead right after. One
+// of whose end nobody heard an answer is uncertain, and one that was refused is not.
+// Sources: RFC 1047; RFC 5321, section 4.1.1.4.
+func TestWhetherTheServerHasTheLetter(t *testing.T) {
+	l := Letter{Name: "Robin", To: "robin@club.example", Subject: "News", Text: "Hello."}
+	for name, c := range map[string]struct {
+		judge, hangUp   string
+		sent, uncertain bool
+	}{
+		"taken, then a dead line": {hangUp: "RSET", sent: true},
+		"no answer":               {hangUp: "DATA", uncertain: true},
+		"refused for now":         {judge: "451 4.7.1 later"},
+		"refused for good":        {judge: "554 5.7.1 no"},
+	} {
+		p, server := newPostOffice(t, "")
+		p.Judge, p.HangUp = c.judge, c.hangUp
+		err := server.Send(t.Context(), l)
+		if (err == nil) != c.sent || errors.Is(err, ErrUncertain) != c.uncertain {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+	p, server := newPostOffice(t, "550 no")
+	p.Close()
+	if err := server.Send(t.Context(), l); err == nil || errors.Is(err, ErrUncertain) {
+		t.Errorf("no server: %v", err)
+	}
+}
+
+// A letter that is sent again is the same letter, and other letters are others.
+// Source: RFC 5322, section 3.6.4.
+func TestALetterSentAgainIsTheSame(t *testing.T) {
+	p, server := newPostOffice(t, "")
+	l := Letter{Name: "Robin", To: "robin@club.example", Subject: "News", Text: "Hello.", ID: NewID(), Date: time.Date(2026, 6, 5, 7, 0, 0, 0, time.UTC)}
+	other := l
+	other.ID = ""
+	for _, one := range []Letter{l, l, other, other} {
+		if err := server.Send(t.Context(), one); err != nil {
+			t.Fatal(err)
+		}
+	}
+	ids := map[string]int{}
+	for _, one := range p.All() {
+		m, err := netmail.ReadMessage(strings.NewReader(one.Data))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if date, err := m.Header.Date(); err != nil || !date.Equal(l.Date) {
+			t.Errorf("%v, %v", date, err)
+		}
+		ids[m.Header.Get("Message-ID")]++
+	}
+	if len(ids) != 3 || ids["<"+l.ID+"@club.example>"] != 2 {
+		t.Errorf("%v", ids)
+	}
+	if p.All()[0] != p.All()[1] {
+		t.Errorf("%+v is not %+v", p.All()[0], p.All()[1])
 	}
 }
 

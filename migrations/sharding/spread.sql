@@ -19,7 +19,7 @@ set local citus.multi_shard_modify_mode = 'sequential';
 -- Whole on every node: what everybody reads or refers to. A table comes after
 -- those that it refers to.
 select create_reference_table(table_name::regclass)
-from unnest(array['players', 'courses', 'course_holes', 'hole_pictures', 'invitations', 'tries', 'goose_db_version']) with ordinality whole(table_name, place)
+from unnest(array['players', 'courses', 'course_holes', 'hole_pictures', 'invitations', 'tries', 'asked_addresses', 'goose_db_version']) with ordinality whole(table_name, place)
 where not exists (select 1 from pg_dist_partition where logicalrelid = table_name::regclass)
 order by place;
 

@@ -7,6 +7,7 @@ import (
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/shotsfile"
 )
 
 // RosterTable is a coach's pupils as a table for a file: what their latest rounds come
@@ -106,11 +107,6 @@ func dayCell(d golf.Date) string {
 
 func decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
-// plainCell is a text that somebody else typed, as a spreadsheet shows it: one that
-// begins as a formula does stands behind an apostrophe (common practice).
-func plainCell(text string) string {
-	if text != "" && strings.ContainsRune("=+-@\t\r", rune(text[0])) {
-		return "'" + text
-	}
-	return text
-}
+// plainCell is a text that somebody else typed, as a spreadsheet shows it and does not
+// run it, as in every file that is written.
+func plainCell(text string) string { return shotsfile.Harmless(strings.TrimSpace(text)) }

@@ -49,3 +49,16 @@ Ann|84|9|2026-05-02|putting|4.125|-1.5|3`
 		t.Errorf("got\n%s\nwant\n%s", got, want)
 	}
 }
+
+// No cell is run by a spreadsheet, whatever separates its cells. Source: OWASP, CSV
+// Injection: = + - @, and the wide forms of them.
+func TestNoCellIsAFormula(t *testing.T) {
+	for text, want := range map[string]string{
+		"=1+1": "'=1+1", "+1": "'+1", "-1": "'-1", "@SUM(1)": "'@SUM(1)", "＝1+1": "'＝1+1", "|calc": "'|calc", "\t=1+1": "'=1+1", "\r=1+1": "'=1+1", " =1+1": "'=1+1",
+		"putts;=1+1": "putts;'=1+1", "putts; \"=1+1": "putts; \"'=1+1", "Robin": "Robin", "9-hole": "9-hole", "": "",
+	} {
+		if got := plainCell(text); got != want {
+			t.Errorf("%q is %q, want %q", text, got, want)
+		}
+	}
+}

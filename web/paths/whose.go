@@ -39,12 +39,19 @@ const (
 )
 
 // Notices is the list of what an account was told, NoticesFeed the same as a feed for
-// somebody with its secret, and DigestEnd where the mail about it ends.
+// somebody with its secret, and DigestProof and DigestEnd where the mail about it begins
+// and ends.
 const (
 	Notices     = "/notices"
 	NoticesFeed = "/notices/feed"
+	DigestProof = "/notices/mail/confirm"
 	DigestEnd   = "/notices/mail/end"
 )
+
+// DigestProofOf is where a reader of the player's address starts that mail.
+func DigestProofOf(player golf.PlayerID, token string) string {
+	return DigestProof + "?player=" + number(int64(player)) + "&token=" + url.QueryEscape(token)
+}
 
 // DigestEndOf is where a player who has the token of the mail about notices ends it.
 func DigestEndOf(player golf.PlayerID, token string) string {

@@ -65,6 +65,9 @@ func problemPages() []Page {
 	}
 }
 
+// linkEnds is when the link in a letter that asks to confirm an address ends.
+var linkEnds = lastVisit.AddDate(0, 0, 3)
+
 // accountPages are the player's own account, and the questions to a new player.
 func accountPages() []Page {
 	kept := form.Settings{Name: form.TextOf(Player), Target: form.NumberOf(79), Boundary: form.NumberOf(50), Far: form.ChoiceOf(golf.Yards), Green: form.ChoiceOf(golf.Feet), Clubs: form.TextOf("d 3w 5i 7i 9i pw sw"), Zone: form.TextOf("Europe/London")}
@@ -78,7 +81,15 @@ func accountPages() []Page {
 		account("full", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true}),
 		account("invited", site.AccountInput{Settings: kept, Devices: devices, Steward: true, Invites: true, Invited: "https://golf.example/join?token=nvzf3kq7"}),
 		account("feed-made", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{FeedSince: lastVisit, FeedMade: "https://golf.example/notices/feed?player=1&token=" + strings.Repeat("NVZF3KQ7", 6)}}),
-		account("feed-on", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{FeedSince: lastVisit, Mail: true, Email: "robin@harrowfen.example", Every: "weekly"}}),
+		account("feed-on", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{FeedSince: lastVisit, Mail: true, Email: "robin@harrowfen.example", Every: "weekly", ProvedAt: &lastVisit}}),
+		account("mail-off", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example"}}),
+		account("mail-waiting", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", AskedAt: &lastVisit, AskedUntil: &linkEnds, AskedOpen: true}}),
+		account("mail-expired", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", AskedAt: &lastVisit, AskedUntil: &linkEnds}}),
+		account("mail-owed", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", MailWrong: "No letter was sent: enough went to this address lately. Try again tomorrow."}}),
+		{"site", "mail-confirm", "asked", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{Name: Player, Email: "robin@harrowfen.example", Daily: true, Player: 1, Token: "NVZF3KQ7"}).View()},
+		{"site", "mail-confirm", "started", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{Started: true}).View()},
+		{"site", "mail-confirm", "refused", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{Refused: true}).View()},
+		{"site", "mail-confirm", "no-link", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{}).View()},
 		{"site", "mail-end", "asked", site.NewDigestEndPage(layout.Page{}, paths.DigestEndOf(1, "NVZF3KQ7")).View()},
 		{"site", "mail-end", "done", site.NewDigestEndPage(layout.Page{}, "").View()},
 		account("refused", site.AccountInput{Settings: form.ParseSettings(url.Values{"target": {"60"}, "clubs": {"7i/8i"}, "zone": {"Greenwich time"}}), Devices: devices}),

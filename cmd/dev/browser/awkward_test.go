@@ -94,11 +94,11 @@ func (p person) part(pattern, text string) string {
 	return m[1]
 }
 
-// awkward makes a pupil in metres and a coach, with rounds, notes and practice
+// awkward makes a pupil of a name in metres and a coach, with rounds, notes and practice
 // that are hard to show, and returns the pupil's pages and the path of a round.
-func awkward(t *testing.T) (pupil, coach person, pages, round string) {
+func awkward(t *testing.T, name string) (pupil, coach person, pages, round string) {
 	t.Helper()
-	pupil, coach = somebody(t, "awkward"), somebody(t, "coach")
+	pupil, coach = somebody(t, name), somebody(t, name+"-coach")
 	pupil.send("/welcome", "target", "79", "far", "yd", "green", "ft")
 	coach.send("/welcome", "skip", "yes")
 	at := pupil.send("/courses/new", "name", longName, "tee", longName, "holes", "9", "rating", "36.5", "slope", "155", "paste", awkwardCard)
@@ -135,7 +135,7 @@ func awkward(t *testing.T) (pupil, coach person, pages, round string) {
 		pupil.send(pages+"/drills/start-line", "entered", fmt.Sprint(i), "day", fmt.Sprintf("2026-10-%02d", 1+i), "feet", "9.5", "tries", "mmlrsgmmmmmm", "minutes", "240", "note", longLink[:190])
 	}
 	pupil.send(pages + "/plans")
-	app.mails(t, number, "awkward")
+	app.mails(t, number, name)
 	return pupil, coach, pages, round
 }
 
@@ -159,7 +159,8 @@ func (p person) signedIn(ctx context.Context) {
 // No page is wider than the screen with a legal round, names and notes that are
 // hard to show.
 func TestAwkwardPagesFit(t *testing.T) {
-	pupil, coach, pages, round := awkward(t)
+	t.Parallel()
+	pupil, coach, pages, round := awkward(t, "awkward")
 	ctx := tab(t, 360, true)
 	plan := pages + "/plans/" + pupil.part(`/plans/(\d+)`, pupil.body(pages+"/plan", nil))
 	fit := func(paths ...string) {
@@ -177,7 +178,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",
-		"/notices", "/notices/mail/end?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
+		"/notices", "/notices/mail/confirm?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), "/notices/mail/end?token=awkward&player="+strings.TrimPrefix(pages, "/players/"), pages+"/log", plan, pages+"/drills/start-line", pages+"/sessions/"+pupil.part(`/sessions/(\d+)`, pupil.body(pages+"/log", nil)))
 	do(t, ctx, chromedp.Navigate(app.URL+"/account"), Press(`button[name="feed"][value="on"]`), chromedp.WaitReady(".notice code"))
 	fits(t, ctx, "the address of a feed", 320)
 	fit("/account")

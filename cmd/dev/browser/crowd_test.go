@@ -14,7 +14,7 @@ import (
 // are hard to show, and returns the pages of the first and the path of a round.
 func crowded(t *testing.T) (coach person, pages, round string) {
 	t.Helper()
-	_, coach, pages, round = awkward(t)
+	_, coach, pages, round = awkward(t, "many")
 	first := strings.TrimPrefix(pages, "/players/")
 	app.statement(t, `
 		insert into players (email, name, password_hash, zone) select 'crowd' || i || '@example.org', right('`+longName+`' || i, 48), 'hash', 'Europe/Vienna' from generate_series(1, 62) i;
@@ -50,6 +50,7 @@ func needed(t *testing.T, ctx context.Context, paper [2]float64) float64 {
 
 // A coach of 63 pupils with long names can read, use and print every page.
 func TestACoachOfMany(t *testing.T) {
+	t.Parallel()
 	coach, pages, round := crowded(t)
 	ctx := tab(t, 1280, true)
 	coach.signedIn(ctx)
@@ -62,7 +63,7 @@ func TestACoachOfMany(t *testing.T) {
 		visit(t, ctx, path)
 		evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
 		fits(t, ctx, path, 320)
-		fits(t, ctx, path, 1024)
+		fits(t, ctx, path, 1024) // with everything open
 		n, content := sheets(t, ctx, path, papers["A4"]), needed(t, ctx, papers["A4"])
 		if most := int(math.Ceil(content*1.15)) + 1; n > most {
 			t.Errorf("%s takes %d sheets; what it prints would fill %.1f", path, n, content)

@@ -78,6 +78,7 @@ func statementSays(t *testing.T, ctx context.Context, score, lost string) {
 }
 
 func TestNewcomerEntersARoundByLine(t *testing.T) {
+	t.Parallel()
 	for _, script := range []bool{true, false} {
 		ctx, r := tab(t, 1280, script), card84(t)
 		newcomer(t, ctx, map[bool]string{true: "ada", false: "bea"}[script], r)
@@ -106,6 +107,7 @@ func typeHole(t *testing.T, ctx context.Context, number int, line string) {
 }
 
 func TestNewcomerEntersARoundByPad(t *testing.T) {
+	t.Parallel()
 	for _, script := range []bool{true, false} {
 		ctx, r := tab(t, 360, script), card84(t)
 		newcomer(t, ctx, map[bool]string{true: "cleo", false: "dora"}[script], r)

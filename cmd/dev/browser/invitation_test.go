@@ -33,10 +33,12 @@ func (a *App) statement(t *testing.T, sql string) {
 	}
 }
 
-// mails makes an account one that gets mail, on an app that sends none.
+// mails makes an account one that has chosen mail and waits to confirm its address, on an
+// app that sends none.
 func (a *App) mails(t *testing.T, player, token string) {
 	t.Helper()
-	a.statement(t, `insert into digests (player_id, every, token, due_at) values (`+player+`, 'daily', '`+token+`', '2099-01-01') on conflict (player_id) do nothing`)
+	a.statement(t, `insert into digests (player_id, every, token, due_at, asked, asked_hash, asked_at, asked_until)
+		select id, 'daily', '`+token+`', '2099-01-01', email, sha256('`+token+`'), now(), now() + interval '3 days' from players where id = `+player+` on conflict (player_id) do nothing`)
 }
 
 // playing is a new player with a round of a hole, past the questions of the first visit.

@@ -19,6 +19,7 @@ func chooses(t *testing.T, ctx context.Context, values map[string]string) {
 // The pages of preparing a round have no barriers. Those that are worked out for a while
 // are looked at when they are done.
 func TestNoBarriersInPlay(t *testing.T) {
+	t.Parallel()
 	ctx := tab(t, 1280, true)
 	if err := SignIn(ctx, app); err != nil {
 		t.Fatal(err)

@@ -56,6 +56,9 @@ func touchSource(root string) error {
 }
 
 // tab opens a browser for a test, at a width, with script or without.
+//
+// A long test that only looks, or has accounts of its own, is parallel: these run two
+// at a time after the others, which may change the app's address or restart it.
 func tab(t *testing.T, width int64, script bool) context.Context {
 	t.Helper()
 	if err := sourceTouched(); err != nil {
