@@ -22,7 +22,8 @@ func proposes(t *testing.T, ctx context.Context, path string, values map[string]
 // A coach and a pupil, each in a browser, with script and without it: the coach proposes
 // a club, an aim and a safe side; the pupil comes from the notice to the very place and
 // takes it, and it stands in the plan and on the card. The next proposal is changed while
-// the pupil’s page is open, so that it is shown and not taken, and is then declined.
+// the pupil's page is open, so that it is shown and not taken, and is then declined. The
+// coach removes it, and brings it back.
 func TestAProposalIsTakenAndAnotherDeclined(t *testing.T) {
 	for hole, script := range map[string]bool{"8": true, "10": false} {
 		pupil, coach := tab(t, 360, script), tab(t, 1280, script)
@@ -65,5 +66,7 @@ func TestAProposalIsTakenAndAnotherDeclined(t *testing.T) {
 
 		do(t, coach, chromedp.Navigate(app.URL+at), chromedp.WaitReady(`button[name="remove"]`))
 		wants(t, coach, "Declined.")
+		do(t, coach, Press(`button[name="remove"]`), chromedp.WaitReady(".undo-bar"), Press(".undo-bar button"), chromedp.WaitReady(`button[name="remove"]`))
+		wants(t, coach, "Proposes the driver, aim 30 yd left of the middle.", "Declined.")
 	}
 }
