@@ -38,6 +38,7 @@ const (
 	RemovedLesson     = "lesson"
 	RemovedWalked     = "walked"
 	RemovedPhrase     = "phrase"
+	RemovedAdvice     = "advice"
 )
 
 // Removed is something that asker may bring back.
@@ -93,6 +94,11 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			union all
 			select 'phrase', player_id, id, null, 0, removed_at::date, body, removed_at
 			from phrases where player_id = @asker and `+back+`
+			union all
+			select 'advice', a.player_id, a.id, null, 0, a.written_at::date, concat_ws(', ', 'hole ' || a.hole, c.name, nullif(c.tee, '')), a.removed_at
+			from hole_advice a join courses c on c.id = a.course_id
+			where a.coach_id = @asker and a.`+back+` and c.removed_at is null and `+accessFrom("@asker", "a.player_id")+` is not null and not exists (
+				select 1 from hole_advice o where o.player_id = a.player_id and o.course_id = a.course_id and o.hole = a.hole and o.coach_id = a.coach_id and o.removed_at is null)
 			union all
 			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
 			from practice_plans where player_id = @asker and `+back+`
