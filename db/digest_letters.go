@@ -55,7 +55,7 @@ func (s *Store) BeginLetter(ctx context.Context, who golf.PlayerID, l DigestLett
 // LetterTaken records that the mail server took a letter, and when the next is due.
 func (s *Store) LetterTaken(ctx context.Context, who golf.PlayerID, id string, due time.Time) error {
 	return s.Tx(ctx, func(tx *Store) error {
-		if _, err := change(ctx, tx.q, `delete from digest_letters where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id}); err != nil {
+		if err := changeOne(ctx, tx.q, `delete from digest_letters where player_id = @who and id = @id`, pgx.StrictNamedArgs{"who": who, "id": id}); err != nil {
 			return err
 		}
 		return tx.NextDigest(ctx, who, due)

@@ -87,7 +87,10 @@ func (e *Errands) sendDue(ctx context.Context, d db.Digest, again time.Time) err
 	ctx = context.WithoutCancel(ctx) // what became of the letter is kept, even when the process is told to stop
 	switch {
 	case err == nil:
-		return e.s.store.LetterTaken(ctx, d.PlayerID, l.ID, next)
+		if err := e.s.store.LetterTaken(ctx, d.PlayerID, l.ID, next); !errors.Is(err, golf.ErrNotFound) { // whose mail was ended meanwhile
+			return err
+		}
+		return nil
 	case errors.Is(err, mail.ErrUncertain):
 		return err
 	}
