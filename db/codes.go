@@ -78,15 +78,9 @@ type Codes struct {
 // Codes reads them in one trip to the database.
 func (s *Store) Codes(ctx context.Context, who golf.PlayerID) (c Codes, err error) {
 	batch, of := &pgx.Batch{}, pgx.StrictNamedArgs{"who": who}
-	requests := func(to *[]CoachRequest) func(pgx.Rows) error {
-		return func(rows pgx.Rows) (err error) {
-			*to, err = pgx.CollectRows(rows, pgx.RowToStructByName[CoachRequest])
-			return err
-		}
-	}
 	batch.Queue(`select coalesce(coach_code, '') from players where id = @who`, of).QueryRow(func(row pgx.Row) error { return row.Scan(&c.Code) })
-	batch.Queue(pupilRequests, of).Query(requests(&c.Asks))
-	batch.Queue(coachRequests, of).Query(requests(&c.Asked))
+	batch.Queue(pupilRequests, of).Query(into(&c.Asks))
+	batch.Queue(coachRequests, of).Query(into(&c.Asked))
 	err = translate(s.q.SendBatch(ctx, batch).Close())
 	return c, err
 }

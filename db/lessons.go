@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -45,12 +46,19 @@ func (s *Store) Arrange(ctx context.Context, asker, who golf.PlayerID, l Lesson)
 // access lasts, the coach with whom they are.
 var arranger = `player_id = @who and id = @id and @asker in (player_id, coach_id) and ` + accessFrom("@asker", "@who") + ` is not null`
 
-// Rearrange changes a lesson, but not with whom it is.
+// Rearrange changes a lesson, but not with whom it is. l.Changes is how often it had been
+// changed when it was read; golf.ErrConflict says that it has been changed since.
 func (s *Store) Rearrange(ctx context.Context, asker, who golf.PlayerID, l Lesson) error {
-	return changeOne(ctx, s.q, `
+	err := changeOne(ctx, s.q, `
 		update lessons set day = @day, starts = @starts, place = @place, aim = @aim, agreed = @agreed, changes = changes + 1
-		where removed_at is null and `+arranger,
-		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": l.ID, "day": l.Day, "starts": l.Starts, "place": l.Place, "aim": l.Aim, "agreed": l.Agreed})
+		where removed_at is null and changes = @changes and `+arranger,
+		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": l.ID, "changes": l.Changes, "day": l.Day, "starts": l.Starts, "place": l.Place, "aim": l.Aim, "agreed": l.Agreed})
+	if errors.Is(err, golf.ErrNotFound) {
+		if kept, found := s.Lesson(ctx, asker, who, l.ID); found == nil && kept.Changes != l.Changes {
+			return golf.ErrConflict
+		}
+	}
+	return err
 }
 
 // Lesson returns a lesson of a player's that asker may see.

@@ -1,6 +1,8 @@
 package db_test
 
 import (
+	"errors"
+	"slices"
 	"testing"
 	"time"
 
@@ -51,6 +53,9 @@ func TestLessons(t *testing.T) {
 		"another coach moves it": p.Rearrange(p.ctx, p.other, p.pupil, l), "a stranger moves it": p.Rearrange(p.ctx, p.stranger, p.pupil, l),
 		"another coach calls it off": p.CancelLesson(p.ctx, p.other, p.pupil, id), "a stranger calls it off": p.CancelLesson(p.ctx, p.stranger, p.pupil, id)})
 	p.must(p.Rearrange(p.ctx, p.coach, p.pupil, l))
+	if err := p.Rearrange(p.ctx, p.pupil, p.pupil, l); !errors.Is(err, golf.ErrConflict) {
+		t.Errorf("changed twice from the same reading: %v", err)
+	}
 	if got, err := p.Lesson(p.ctx, p.pupil, p.pupil, id); err != nil || got.Place != l.Place || got.Changes != 1 {
 		t.Errorf("%+v, %v", got, err)
 	}
@@ -93,4 +98,47 @@ func TestLessonsRemoved(t *testing.T) {
 	_, err = p.Arrange(p.ctx, p.other, p.pupil, db.Lesson{CoachID: p.other, Day: time.Date(2026, 6, 9, 0, 0, 0, 0, time.UTC)})
 	p.must(err)
 	p.must(p.DeletePlayer(p.ctx, p.pupil))
+}
+
+// A coach hears of the own lessons of some days that are not written up, with the pupils
+// who still share the day; nobody else hears of them.
+func TestLessonsThatAreNear(t *testing.T) {
+	p := newPair(t)
+	day, at := golf.Date{Year: 2026, Month: time.June, Day: 9}, 9*60
+	var kept []int64
+	for _, l := range []db.Lesson{{CoachID: p.coach, Day: day.Time()}, {CoachID: p.coach, Day: day.Time(), Starts: &at, Aim: "Start line"}, {CoachID: p.coach, Day: day.AddDays(1).Time()},
+		{CoachID: p.coach, Day: day.AddDays(2).Time()}, {CoachID: p.coach, Day: day.AddDays(-1).Time()}, {CoachID: p.other, Day: day.Time()}} {
+		id, err := p.Arrange(p.ctx, p.pupil, p.pupil, l)
+		p.must(err)
+		kept = append(kept, id)
+	}
+	near := func(coach golf.PlayerID) (all []int64) {
+		t.Helper()
+		w, err := p.Waiting(p.ctx, coach, day, day.AddDays(1))
+		p.must(err)
+		for _, l := range w.Lessons {
+			if all = append(all, l.ID); l.PlayerID != p.pupil {
+				t.Errorf("%+v", l)
+			}
+		}
+		return all
+	}
+	check := func(what string, coach golf.PlayerID, want ...int64) {
+		t.Helper()
+		if got := near(coach); !slices.Equal(got, want) {
+			t.Errorf("%s: %v, want %v", what, got, want)
+		}
+	}
+	check("the coach", p.coach, kept[1], kept[0], kept[2])
+	check("another coach", p.other, kept[5])
+	check("a stranger", p.stranger)
+	check("the pupil", p.pupil)
+	p.write(p.other, db.Note{Kind: db.KindLesson, Day: day.Time(), Body: "Mine.", Private: true})
+	check("what another keeps private", p.coach, kept[1], kept[0], kept[2])
+	p.write(p.coach, db.Note{Kind: db.KindLesson, Day: day.Time(), Body: "The gate."})
+	check("written up", p.coach, kept[2])
+	p.must(p.CancelLesson(p.ctx, p.coach, p.pupil, kept[2]))
+	check("called off", p.coach)
+	p.must(p.EndCoaching(p.ctx, p.pupil, p.pupil, p.other))
+	check("after the end", p.other)
 }

@@ -34,8 +34,8 @@ const PictureBytes = 8 << 20
 var ErrPictureBytes = errors.New("no more room for pictures")
 
 // SavePicture keeps a new version of a hole's picture, which holds from then on, and
-// returns its number. A picture that holds already is not kept again. Players save
-// one after the other.
+// returns its number. A picture that holds already is not kept again. What is saved
+// on a course is saved one after the other.
 func (s *Store) SavePicture(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole int, text string) (version int, err error) {
 	err = s.Tx(ctx, func(tx *Store) error {
 		if err := tx.roomForAPicture(ctx, who, course, hole, len(text)); err != nil {

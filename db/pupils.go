@@ -2,35 +2,11 @@ package db
 
 import (
 	"context"
-	"time"
 
 	"github.com/jackc/pgx/v5"
 
 	"strokeledger/analysis/golf"
 )
-
-// OpenQuestion is a question of a pupil's that nobody has answered.
-type OpenQuestion struct {
-	PlayerID golf.PlayerID
-	ID       int64
-	RoundID  golf.RoundID
-	Hole     *int // nil for the round as a whole
-	Shot     *int
-	Day      time.Time // of the round
-}
-
-var openQuestions = `
-	select notes.player_id, notes.id, notes.round_id, notes.hole, notes.shot, notes.day
-	from coachings m join notes on notes.player_id = m.player_id
-	where m.coach_id = @coach and m.confirmed_at is not null and notes.removed_at is null and notes.day >= coalesce(m.shared_from, '-infinity')
-		and ` + ofARound("notes.player_id") + ` and ` + openQuestion + `
-	order by notes.written_at, notes.player_id, notes.id`
-
-// OpenQuestions lists the questions of a coach's pupils that nobody has answered, the
-// earliest first.
-func (s *Store) OpenQuestions(ctx context.Context, coach golf.PlayerID) ([]OpenQuestion, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[OpenQuestion], openQuestions, pgx.StrictNamedArgs{"coach": coach})
-}
 
 // Grouped says that a coach put a pupil into a group of the coach's own.
 type Grouped struct {
@@ -38,11 +14,12 @@ type Grouped struct {
 	Name    string // of the group
 }
 
+const groups = `select pupil_id, name from pupil_groups where player_id = @coach order by lower(name), name, pupil_id`
+
 // Groups lists which pupils a coach has put into which groups, by the names of the
 // groups. Only the coach can read them.
 func (s *Store) Groups(ctx context.Context, coach golf.PlayerID) ([]Grouped, error) {
-	return many(ctx, s.q, pgx.RowToStructByName[Grouped], `select pupil_id, name from pupil_groups where player_id = @coach order by lower(name), name, pupil_id`,
-		pgx.StrictNamedArgs{"coach": coach})
+	return many(ctx, s.q, pgx.RowToStructByName[Grouped], groups, pgx.StrictNamedArgs{"coach": coach})
 }
 
 // SetGroups puts a coach's pupil into some groups and takes the pupil out of all

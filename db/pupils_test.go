@@ -125,9 +125,9 @@ func TestOpenQuestions(t *testing.T) {
 	asked := p.write(p.pupil, db.Note{Kind: db.KindQuestion, RoundID: &p.round, Hole: at(1), Shot: &shot, Body: "Why?"})
 	waiting := func(coach golf.PlayerID) []db.OpenQuestion {
 		t.Helper()
-		all, err := p.OpenQuestions(p.ctx, coach)
+		all, err := p.Waiting(p.ctx, coach, golf.Date{}, golf.Date{})
 		p.must(err)
-		return all
+		return all.Questions
 	}
 	if all := waiting(p.coach); len(all) != 1 || all[0].ID != asked || all[0].RoundID != p.round || *all[0].Shot != 1 {
 		t.Errorf("%+v", all)

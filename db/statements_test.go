@@ -18,6 +18,8 @@ var ofSeveralPlayers = map[string]string{
 	"endedCoachings": "the pupils whom a coach gave up within a day",
 	"pupilRequests":  "the players who ask a coach",
 	"openQuestions":  "the pupils of a coach",
+	"nearLessons":    "the pupils of a coach",
+	"unsentRounds":   "the pupils of a coach",
 	"rosterLooks":    "the pupils of a coach",
 	"summaries":      "the pupils of a coach",
 	"PrivateNotes":   "the former pupils of a coach",

@@ -3,6 +3,7 @@ package db_test
 import (
 	"testing"
 
+	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/db/dbtest"
 )
@@ -31,8 +32,8 @@ func TestWhatWasSharedStays(t *testing.T) {
 	if n, err := p.Note(p.ctx, p.pupil, p.pupil, shared); err != nil || n.Author != "Ines" || !n.Answered {
 		t.Errorf("%+v, %v", n, err)
 	}
-	if open, err := p.OpenQuestions(p.ctx, p.other); err != nil || len(open) != 0 {
-		t.Errorf("an answered question waits again: %+v, %v", open, err)
+	if waits, err := p.Waiting(p.ctx, p.other, golf.Date{}, golf.Date{}); err != nil || len(waits.Questions) != 0 {
+		t.Errorf("an answered question waits again: %+v, %v", waits, err)
 	}
 	if to, err := p.TalkedTo(p.ctx, p.pupil, shared); err != nil || len(to) != 1 || to[0] != p.pupil {
 		t.Errorf("talked to %v, %v", to, err)

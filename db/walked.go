@@ -2,6 +2,7 @@ package db
 
 import (
 	"context"
+	"slices"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -33,6 +34,8 @@ type WalkedHole struct {
 	Length float64 `json:"length_in"` // inches; 0 where it is not known
 	Index  int     `json:"stroke_index"`
 	Line   string  `json:"line"` // empty for one that was not played
+
+	Version int `json:"version"` // counts its saves
 }
 
 // Card is the hole as the card has it.
@@ -76,13 +79,29 @@ func (s *Store) WalkedRounds(ctx context.Context, asker, who golf.PlayerID) ([]W
 		pgx.StrictNamedArgs{"asker": asker, "who": who})
 }
 
-// SaveWalked stores what the coach typed of a round that is not sent yet, and sends it to
-// the pupil if send says so.
-func (s *Store) SaveWalked(ctx context.Context, coach, who golf.PlayerID, id int64, holes []WalkedHole, send bool) error {
+// SaveWalked stores the lines of some holes that the coach typed of a round that is not
+// sent yet, and sends it to the pupil if send says so. The version of each is the one that
+// was read; golf.ErrConflict says that one of them has been saved since.
+func (s *Store) SaveWalked(ctx context.Context, coach, who golf.PlayerID, id int64, typed []WalkedHole, send bool) error {
 	return s.Tx(ctx, func(tx *Store) error {
-		of := pgx.StrictNamedArgs{"asker": coach, "who": who, "id": id, "holes": holes}
-		err := changeOne(ctx, tx.q, `update walked_rounds set holes = @holes where id = @id and coach_id = @asker and sent_at is null and removed_at is null and `+walkedBy, of)
-		if err != nil || !send {
+		of := pgx.StrictNamedArgs{"asker": coach, "who": who, "id": id}
+		holes, err := one(ctx, tx.q, pgx.RowTo[[]WalkedHole], `
+			select holes from walked_rounds where id = @id and coach_id = @asker and sent_at is null and removed_at is null and `+walkedBy+` for update`, of)
+		if err != nil {
+			return err
+		}
+		for _, h := range typed {
+			i := slices.IndexFunc(holes, func(kept WalkedHole) bool { return kept.Number == h.Number })
+			switch {
+			case i < 0:
+				return golf.ErrNotFound
+			case holes[i].Version != h.Version:
+				return golf.ErrConflict
+			}
+			holes[i].Line, holes[i].Version = h.Line, h.Version+1
+		}
+		of["holes"] = holes
+		if err := changeOne(ctx, tx.q, `update walked_rounds set holes = @holes where id = @id and `+walkedBy, of); err != nil || !send {
 			return err
 		}
 		delete(of, "holes")

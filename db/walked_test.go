@@ -1,6 +1,7 @@
 package db_test
 
 import (
+	"errors"
 	"testing"
 	"time"
 
@@ -21,12 +22,30 @@ func TestWalkedRounds(t *testing.T) {
 	typed := []db.WalkedHole{{Number: 1, Par: 4, Length: 384 * 36, Index: 3, Line: "f150 g20 2"}}
 	_, own := p.BeginWalked(p.ctx, p.pupil, p.pupil, w)
 	_, byStranger := p.BeginWalked(p.ctx, p.stranger, p.pupil, w)
-	_, unsent := p.Walked(p.ctx, p.pupil, p.pupil, id)
+	_, unsentYet := p.Walked(p.ctx, p.pupil, p.pupil, id)
 	_, toOther := p.Walked(p.ctx, p.other, p.pupil, id)
 	_, early := p.AcceptWalked(p.ctx, p.pupil, id, db.Round{})
-	p.refused(map[string]error{"the pupil begins one": own, "a stranger begins one": byStranger, "the pupil reads it unsent": unsent, "another coach reads it": toOther, "accepted unsent": early,
+	p.refused(map[string]error{"the pupil begins one": own, "a stranger begins one": byStranger, "the pupil reads it unsent": unsentYet, "another coach reads it": toOther, "accepted unsent": early,
 		"another coach saves it": p.SaveWalked(p.ctx, p.other, p.pupil, id, typed, false), "another coach removes it": p.RemoveWalked(p.ctx, p.other, p.pupil, id), "the pupil removes it unsent": p.RemoveWalked(p.ctx, p.pupil, p.pupil, id)})
-	p.must(p.SaveWalked(p.ctx, p.coach, p.pupil, id, typed, true))
+	p.must(p.SaveWalked(p.ctx, p.coach, p.pupil, id, typed, false))
+	if err := p.SaveWalked(p.ctx, p.coach, p.pupil, id, []db.WalkedHole{{Number: 1, Line: "=9"}}, true); !errors.Is(err, golf.ErrConflict) {
+		t.Errorf("saved over what another window saved: %v", err)
+	}
+	p.refused(map[string]error{"a hole that is not on the card": p.SaveWalked(p.ctx, p.coach, p.pupil, id, []db.WalkedHole{{Number: 2, Line: "=9"}}, true)})
+	typed[0].Version = 1
+	unsent := func(coach golf.PlayerID) int {
+		t.Helper()
+		w, err := p.Waiting(p.ctx, coach, golf.Date{}, golf.Date{})
+		p.must(err)
+		return len(w.Unsent)
+	}
+	if a, b, c := unsent(p.coach), unsent(p.other), unsent(p.pupil); a != 1 || b+c != 0 {
+		t.Errorf("waits %d times for the coach, %d for another, %d for the pupil", a, b, c)
+	}
+	p.must(p.SaveWalked(p.ctx, p.coach, p.pupil, id, nil, true))
+	if n := unsent(p.coach); n != 0 {
+		t.Errorf("sent, it waits %d times", n)
+	}
 	p.refused(map[string]error{"changed once it is sent": p.SaveWalked(p.ctx, p.coach, p.pupil, id, typed, false)})
 	for asker, n := range map[golf.PlayerID]int{p.pupil: 1, p.coach: 1, p.other: 0, p.stranger: 0} {
 		all, err := p.WalkedRounds(p.ctx, asker, p.pupil)

@@ -81,6 +81,7 @@ var access = map[string]may{
 	"POST /players/{player}/assignments/{assignment}/results/{result}/remove": {303, 404, 404, 303}, "POST /players/{player}/assignments/{assignment}/done": {303, 404, 404, 303},
 	"POST /players/{player}/assignments/{assignment}/remove": {404, 303, 404, 303},
 	"GET /players/{player}/walked":                           seen, "POST /players/{player}/walked": {404, 422, 404, 303}, "GET /players/{player}/walked/{walked}": {404, 200, 404, 303}, "POST /players/{player}/walked/{walked}": {404, 303, 404, 303},
+	"GET /players/{player}/walked/{walked}/holes/{hole}": {404, 200, 404, 303}, "POST /players/{player}/walked/{walked}/holes/{hole}": {404, 400, 404, 303}, "POST /players/{player}/walked/{walked}/holes/{hole}/echo": {404, 200, 404, 303},
 	"POST /players/{player}/walked/{walked}/answer": absent, "POST /players/{player}/walked/{walked}/remove": {404, 303, 404, 303},
 	"POST /players/{player}/lessons": {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}": {422, 422, 404, 303}, "POST /players/{player}/lessons/{lesson}/remove": {404, 303, 404, 303},
 	"GET /players/{player}/lessons/{lesson}/lesson.ics": seen,
@@ -106,7 +107,7 @@ var fromADay = map[string]int{
 	"POST /players/{player}/notes/{note}/replies": 404, "POST /players/{player}/notes/{note}/replies/{reply}/remove": 404,
 	"POST /players/{player}/assignments/{assignment}/remove": 404,
 	"POST /players/{player}/lessons/{lesson}":                404, "POST /players/{player}/lessons/{lesson}/remove": 404, // of another coach
-	"GET /players/{player}/walked/{walked}": 404, "POST /players/{player}/walked/{walked}": 404, "POST /players/{player}/walked/{walked}/remove": 404,
+	"GET /players/{player}/walked/{walked}": 404, "POST /players/{player}/walked/{walked}": 404, "GET /players/{player}/walked/{walked}/holes/{hole}": 404, "POST /players/{player}/walked/{walked}/holes/{hole}": 404, "POST /players/{player}/walked/{walked}/holes/{hole}/echo": 404, "POST /players/{player}/walked/{walked}/remove": 404,
 }
 
 // steered are the answers to the steward where they are not those to others: the

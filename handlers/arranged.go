@@ -24,7 +24,7 @@ func (s *server) arranged(r *http.Request, pages paths.Whose) ([]coach.ArrangedL
 }
 
 func arrangedOf(l db.Lesson) coach.ArrangedLesson {
-	return coach.ArrangedLesson{ID: l.ID, CoachID: l.CoachID, Coach: l.Coach, Day: golf.DateOf(l.Day), Starts: l.Starts, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed, Written: l.Written}
+	return coach.ArrangedLesson{ID: l.ID, CoachID: l.CoachID, Coach: l.Coach, Day: golf.DateOf(l.Day), Starts: l.Starts, Place: l.Place, Aim: l.Aim, Agreed: l.Agreed, Written: l.Written, Changes: l.Changes}
 }
 
 // readArranged reads the lessons that were arranged, and for the player with whom one
@@ -106,11 +106,14 @@ func (s *server) rearrangeLesson(w http.ResponseWriter, r *http.Request) error {
 		return golf.ErrNotFound
 	}
 	f := form.ParseLessonOf(r.Form, s.today(r))
+	if seen := r.FormValue("changes"); f.Sound() && seen != "" && seen != fmt.Sprint(l.Changes) {
+		f.Day.Problem = coach.LessonMoved(arrangedOf(l))
+	}
 	if !f.Sound() {
 		return s.showLessons(w, r, about, form.Returned{Of: l.ID, Arranged: &f})
 	}
 	changed := lessonTyped(f)
-	changed.ID, changed.CoachID = l.ID, l.CoachID
+	changed.ID, changed.CoachID, changed.Changes = l.ID, l.CoachID, l.Changes
 	if err := s.store.Rearrange(r.Context(), me(r).ID, about.player.ID, changed); err != nil {
 		return err
 	}

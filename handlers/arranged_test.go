@@ -81,3 +81,19 @@ func TestALessonIsCancelled(t *testing.T) {
 		t.Error("a former coach was told")
 	}
 }
+
+// An older window does not change a lesson in silence: the coach reads what it has become
+// and can still change it.
+func TestALessonChangedInTwoWindows(t *testing.T) {
+	s := siteAt(t, time.Date(2026, 11, 26, 9, 0, 0, 0, time.UTC))
+	pupil, coach := s.coached()
+	coach.follows("/players/1/lessons", "day", "2026-12-01", "time", "17:30", "aim", "Start line")
+	coach.mustSee(coach.get("/players/1"), `name="changes" value="0" data-over`)
+	pupil.follows("/players/1/lessons/1", "day", "2026-12-02", "aim", "Bunkers", "changes", "0")
+	a := coach.post("/players/1/lessons/1", "day", "2026-12-03", "aim", "Putting", "changes", "0")
+	if a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "to “Wednesday 2 December 2026: Bunkers”. Save again to change it to this.") || !strings.Contains(a.body, `name="changes" value="1"`) || !strings.Contains(a.body, `value="2026-12-03"`) || !strings.Contains(a.body, "autofocus") {
+		t.Errorf("%d %s", a.status, a.body)
+	}
+	coach.mustSee(coach.get("/players/1"), "Wednesday 2 December 2026")
+	coach.mustSee(coach.follows("/players/1/lessons/1", "day", "2026-12-03", "aim", "Putting", "changes", "1"), "Thursday 3 December 2026", "Putting")
+}

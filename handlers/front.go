@@ -26,8 +26,11 @@ func (s *server) showFront(w http.ResponseWriter, r *http.Request, status int, e
 		return err
 	}
 	page := shell(r)
-	if r.Method == http.MethodGet && r.URL.Query().Has("again") {
+	if again := r.URL.Query(); r.Method == http.MethodGet && again.Has("again") {
 		page.Flash = "You were signed out. Sign in, and the line that you typed is in its field again."
+		if again.Get("again") == "form" {
+			page.Flash = "You were signed out, so nothing was saved. Signing in leads back to the page."
+		}
 	}
 	return show(w, r, status, site.NewFrontPage(page, email, problem, door).View())
 }

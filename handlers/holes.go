@@ -4,23 +4,42 @@ import (
 	"net/http"
 	"slices"
 
+	"github.com/go-chi/chi/v5"
+
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/entry"
 	"strokeledger/web/form"
+	"strokeledger/web/paths"
 )
 
 // holeOfRound is a hole with its round. The hole may differ from the one in the
 // round while a form changes it.
 type holeOfRound struct {
-	round db.Round
-	hole  db.Hole
+	round  db.Round
+	hole   db.Hole
+	units  form.Units  // in which its line is shown and typed
+	pages  paths.Holes // where the holes of the round are typed
+	walked *walkedAt   // the round that a coach enters; nil for the player's own
 }
 
-// ofHole reads the hole named in the address, with its round.
+// shown is the line of the hole in the units in which it is typed.
+func (at holeOfRound) shown() string {
+	return form.Shown(at.hole.Line, at.hole.Card(), form.Units(at.hole.Units), at.units)
+}
+
+// ofHole reads the hole named in the address, with its round: one of the player's own, or
+// one that a coach enters.
 func (s *server) ofHole(r *http.Request) (at holeOfRound, err error) {
-	if at.round, err = s.ofRound(r); err != nil {
+	if chi.URLParam(r, "walked") != "" {
+		at, err = s.ofWalkedRound(r)
+	} else {
+		at.units = unitsOf(me(r))
+		at.round, err = s.ofRound(r)
+		at.pages = paths.HolesOf(at.round.ID)
+	}
+	if err != nil {
 		return at, err
 	}
 	n, err := id(r, "hole")
@@ -42,7 +61,7 @@ func (s *server) hole(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	line := shownLine(at.hole, me(r))
+	line := at.shown()
 	if typed := r.URL.Query().Get("line"); typed != "" {
 		line = typed
 	}
@@ -60,13 +79,16 @@ type typedHole struct {
 
 // showHole shows a hole with a line in its field.
 func (s *server) showHole(w http.ResponseWriter, r *http.Request, status int, at holeOfRound, typed typedHole) error {
-	reading, err := readingOf(r, at, typed)
+	reading, err := readingOf(at, typed)
 	if err != nil {
 		return err
 	}
 	round, h := at.round, at.hole
-	q := entry.HoleInput{ID: round.ID, Course: round.Course, Hole: h.Card(), Version: h.Version, Stored: shownLine(h, me(r)), Reading: reading,
-		Target: round.Target, Units: unitsOf(me(r)), Card: typed.card, Order: orderOf(round)}
+	q := entry.HoleInput{ID: round.ID, Course: round.Course, Hole: h.Card(), Version: h.Version, Stored: at.shown(), Reading: reading,
+		Target: round.Target, Units: at.units, Card: typed.card, Order: orderOf(round)}
+	if w := at.walked; w != nil {
+		q.Walked = &entry.WalkedHole{Whose: w.about.pages, Round: w.kept.ID, Name: w.about.player.Name}
+	}
 	if q.Round, err = stripOf(round); err != nil {
 		return err
 	}
@@ -122,11 +144,11 @@ func orderOf(round db.Round) []int {
 }
 
 // readingOf works out how a typed line reads.
-func readingOf(r *http.Request, at holeOfRound, typed typedHole) (entry.ReadingInput, error) {
-	h, units := at.hole, unitsOf(me(r))
+func readingOf(at holeOfRound, typed typedHole) (entry.ReadingInput, error) {
+	h, units := at.hole, at.units
 	q := entry.ReadingInput{Line: form.ParseLine(typed.line, h.Card(), units), Hole: h.Card(), Units: units, AskAll: typed.asking}
 	if typed.conflict {
-		other := form.ParseLine(shownLine(h, me(r)), h.Card(), units)
+		other := form.ParseLine(at.shown(), h.Card(), units)
 		q.Conflict = &other
 	}
 	if h.Length == 0 || !q.Line.Empty() && !q.Line.Sound() && !q.Line.Unfinished {
@@ -156,7 +178,7 @@ func (s *server) echoHole(w http.ResponseWriter, r *http.Request) error {
 
 // answerReading sends a script what stands between the line and the pad.
 func (s *server) answerReading(w http.ResponseWriter, r *http.Request, status int, at holeOfRound, typed typedHole) error {
-	reading, err := readingOf(r, at, typed)
+	reading, err := readingOf(at, typed)
 	if err != nil {
 		return err
 	}

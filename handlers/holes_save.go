@@ -11,7 +11,6 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/form"
-	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
 
@@ -34,7 +33,7 @@ func (s *server) saveHole(w http.ResponseWriter, r *http.Request) error {
 	case "", "save", "anyway", "mine":
 		return s.storeHole(w, r, at, line)
 	case "theirs":
-		return redirect(w, r, paths.Hole(at.round.ID, at.hole.Number))
+		return redirect(w, r, at.pages.At(at.hole.Number))
 	default:
 		return s.showHole(w, r, http.StatusOK, at, typedHole{line: form.Press(line, press), card: form.ParseHoleCard(r.PostForm, at.hole.Number, unitsOf(me(r)).Far).AsTyped()})
 	}
@@ -49,9 +48,9 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, at holeOfRoun
 	}
 	unknown := at.hole.Length == 0
 	card := readCard(r, &at.hole)
-	read := form.ParseLine(line, at.hole.Card(), unitsOf(me(r)))
+	read := form.ParseLine(line, at.hole.Card(), at.units)
 	switch {
-	case version != at.hole.Version && shownLine(at.hole, me(r)) != line:
+	case version != at.hole.Version && at.shown() != line:
 		return s.refuse(w, r, http.StatusConflict, at, typedHole{line: line, conflict: true})
 	case !card.Sound() || !read.Sound():
 		return s.refuse(w, r, http.StatusUnprocessableEntity, at, typedHole{line: line, card: card})
@@ -59,6 +58,9 @@ func (s *server) storeHole(w http.ResponseWriter, r *http.Request, at holeOfRoun
 		return s.refuse(w, r, http.StatusUnprocessableEntity, at, typedHole{line: line, card: card, asking: true})
 	case version != at.hole.Version: // the same save came twice, after a connection that dropped
 		return s.nextAfter(w, r, at)
+	}
+	if at.walked != nil {
+		return s.putWalkedHole(w, r, at, read)
 	}
 	return s.putHole(w, r, at, read, unknown)
 }
@@ -101,7 +103,7 @@ func (s *server) conflictAgain(w http.ResponseWriter, r *http.Request, line stri
 	if err != nil {
 		return err
 	}
-	if shownLine(at.hole, me(r)) == line {
+	if at.shown() == line {
 		return s.nextAfter(w, r, at)
 	}
 	return s.refuse(w, r, http.StatusConflict, at, typedHole{line: line, conflict: true})
@@ -118,7 +120,7 @@ func (s *server) sumUp(r *http.Request, round db.Round) {
 
 // nextAfter sends the player from a stored hole to the next.
 func (s *server) nextAfter(w http.ResponseWriter, r *http.Request, at holeOfRound) error {
-	next := nextHole(at.round, at.hole.Number)
+	next := nextHole(at)
 	if wantsJSON(r) {
 		score, err := scoreOf(at)
 		if err != nil {
@@ -152,10 +154,10 @@ func carryDetails(shots, before []golf.Shot) {
 }
 
 // nextHole is the address after a hole: that of the next hole in the order of play
-// that has not been entered, or the statement when none is left.
-func nextHole(round db.Round, hole int) string {
-	if next, open := round.NextAfter(hole); open {
-		return paths.Hole(round.ID, next)
+// that has not been entered, or the page of the round when none is left.
+func nextHole(at holeOfRound) string {
+	if next, open := at.round.NextAfter(at.hole.Number); open {
+		return at.pages.At(next)
 	}
-	return saying(paths.Round(round.ID), savedParam, savedRound)
+	return saying(at.pages.Round(), savedParam, savedRound)
 }

@@ -3,6 +3,7 @@ package handlers
 import (
 	"fmt"
 	"net/http"
+	"strconv"
 	"time"
 
 	"strokeledger/analysis/golf"
@@ -34,7 +35,7 @@ func (s *server) notesOf(r *http.Request, kept []db.Note) []notes.Note {
 // noteOf is a note for a reader, whose time zone its times are of.
 func noteOf(k db.Note, reader golf.PlayerID, zone *time.Location) notes.Note {
 	n := notes.Note{ID: k.ID, Mine: k.AuthorID == reader, Author: k.Author, Question: k.Kind == db.KindQuestion, Lesson: k.Kind == db.KindLesson, Private: k.Private,
-		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt.In(zone), Edited: k.EditedAt != nil}
+		Unread: k.Unread, Answered: k.Answered, Day: golf.DateOf(k.Day), Body: k.Body, Written: k.WrittenAt.In(zone), Edited: k.EditedAt != nil, Version: versionOf(k)}
 	if k.RoundID != nil {
 		n.Round = *k.RoundID
 	}
@@ -177,6 +178,9 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 		return golf.ErrNotFound
 	}
 	f := form.ParseNote(r.Form)
+	if r.Form.Has("version") && r.FormValue("version") != versionOf(n) && f.Body.Value != n.Body && f.Sound() {
+		f.Body.Problem = fmt.Sprintf("You have changed this note in another window, to “%s”. Save again to keep what stands here.", n.Body)
+	}
 	if !f.Sound() {
 		return s.noteAgain(w, r, about, n, form.Returned{Edit: &f})
 	}
@@ -185,6 +189,14 @@ func (s *server) editNote(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	return saved(w, r, noteAt(about.pages, n), "note")
+}
+
+// versionOf is another for a note after every change.
+func versionOf(n db.Note) string {
+	if n.EditedAt == nil {
+		return ""
+	}
+	return strconv.FormatInt(n.EditedAt.UnixMicro(), 10)
 }
 
 func (s *server) removeNote(w http.ResponseWriter, r *http.Request) error {
@@ -204,8 +216,12 @@ func (s *server) reply(w http.ResponseWriter, r *http.Request) error {
 		return s.keepWritten(w, r, err)
 	}
 	f := form.ParseNote(r.Form)
-	if !f.Sound() {
-		return s.noteAgain(w, r, about, n, form.Returned{Reply: &f})
+	put, err := s.putPhrase(r, &f.Body)
+	if err != nil {
+		return err
+	}
+	if put || !f.Sound() {
+		return s.noteAgain(w, r, about, n, form.Returned{Reply: &f, Inserted: put})
 	}
 	if err := s.store.ReplyTo(r.Context(), me(r).ID, about.player.ID, n.ID, f.Body.Value); err != nil {
 		return err

@@ -3,6 +3,7 @@ package handlers
 import (
 	"fmt"
 	"net/http"
+	"regexp"
 	"strings"
 	"testing"
 )
@@ -218,5 +219,43 @@ func TestCoachLinksHaveALimit(t *testing.T) {
 	}
 	if last != http.StatusTooManyRequests {
 		t.Errorf("after %d tries: %d", triesMost, last)
+	}
+}
+
+// An older window does not write over a note in silence.
+func TestANoteEditedInTwoWindows(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	_, coach := s.coached()
+	coach.follows("/players/1/notes", "day", "2026-05-02", "body", "The grip.")
+	coach.follows("/players/1/notes/1", "body", "The stance.", "version", "")
+	a := coach.post("/players/1/notes/1", "body", "The swing.", "version", "")
+	if a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, "in another window, to “The stance.”") || !strings.Contains(a.body, ">The swing.</textarea>") {
+		t.Errorf("%d", a.status)
+	}
+	version := regexp.MustCompile(`name="version" value="(\d+)"`).FindStringSubmatch(a.body)
+	if version == nil {
+		t.Fatal("no version")
+	}
+	coach.mustSee(coach.follows("/players/1/notes/1", "body", "The swing.", "version", version[1]), "The swing.")
+}
+
+// Whoever sent a form when the session had ended is led back to its page, without the word
+// that something was saved.
+func TestAFormAfterTheSession(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	_, coach := s.coached()
+	coach.post("/sign-out")
+	r, err := http.NewRequest(http.MethodPost, s.URL+"/players/1/notes", strings.NewReader("body=The+grip."))
+	if err != nil {
+		t.Fatal(err)
+	}
+	r.Header.Set("Content-Type", "application/x-www-form-urlencoded")
+	r.Header.Set("Referer", s.URL+"/players/1/lessons?saved=note&removed=note.1.1")
+	if a := coach.ask(r); a.location != "/?again=form" {
+		t.Fatalf("%d %s", a.status, a.location)
+	}
+	coach.mustSee(coach.get("/?again=form"), "You were signed out, so nothing was saved.")
+	if a := coach.post("/sign-in", "email", "ines@example.org", "password", password); a.location != "/players/1/lessons" {
+		t.Errorf("%d %s", a.status, a.location)
 	}
 }

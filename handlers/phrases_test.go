@@ -6,6 +6,33 @@ import (
 	"testing"
 )
 
+// An answer to a pupil has the keys as well, wherever it is written; under what nobody has
+// to answer they do not stand.
+func TestPhrasesInAnswers(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.coached()
+	coach.follows("/coaching/phrases", "body", "Count to three.")
+	pupil.post("/players/1/notes", "round", "1", "on", "1.1", "body", "Was that the club?")
+	for _, page := range []string{"/players/1", "/players/1/lessons", "/players/1/rounds/1"} {
+		coach.mustSee(coach.get(page), `formaction="/players/1/notes/1/replies#reply-note-1"`)
+	}
+	a := coach.post("/players/1/notes/1/replies", "body", "Yes.", "phrase", "1")
+	coach.mustSee(a, ">Yes. Count to three.</textarea>")
+	if a.status != http.StatusOK || !strings.Contains(a.body, `<details class="fold-out" open`) || strings.Contains(pupil.get("/rounds/1").body, "Count to three.") {
+		t.Errorf("%d", a.status)
+	}
+	pupil.mustSee(pupil.post("/players/1/notes/1/replies", "body", "Mine.", "phrase", "1"), ">Mine.</textarea>")
+	if body := pupil.get("/rounds/1").body; strings.Contains(body, `name="phrase"`) {
+		t.Error("the pupil has a coach's keys")
+	}
+	coach.follows("/players/1/notes/1/replies", "body", "Yes.")
+	if body := coach.get("/players/1/rounds/1").body; strings.Contains(body, "/replies#reply-note-1") {
+		t.Error("the keys stand where nothing waits for an answer")
+	}
+	pupil.follows("/players/1/notes/1/replies", "body", "And the wind?")
+	coach.mustSee(coach.get("/players/1/rounds/1"), "/replies#reply-note-1")
+}
+
 // A coach keeps the words of a note with one button, puts them into another note, and
 // nothing is saved by that; what was removed can be brought back.
 func TestPhrases(t *testing.T) {

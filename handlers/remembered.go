@@ -55,8 +55,8 @@ func ownPage(at string) bool {
 }
 
 // mustBeSignedIn redirects visitors to the front page and remembers the page they
-// asked for, so that signing in leads there. A line they sent is put back in the
-// field of its hole. A script gets 401 and keeps what it sent.
+// asked for or sent a form from, so that signing in leads there. A line they sent is put
+// back in the field of its hole. A script gets 401 and keeps what it sent.
 func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if _, ok := playerOf(r); ok {
@@ -71,6 +71,9 @@ func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 		if at := typedAt(r); at != "" {
 			s.rememberAddress(w, at)
 			to = paths.SignInAgain
+		} else if at := formAt(r); at != "" {
+			s.rememberAddress(w, at)
+			to = paths.FormAgain
 		} else if r.Method == http.MethodGet {
 			s.rememberAddress(w, r.URL.RequestURI())
 		}
@@ -78,7 +81,20 @@ func (s *server) mustBeSignedIn(next http.Handler) http.Handler {
 	})
 }
 
-var holeAddress = regexp.MustCompile(`^/rounds/([0-9]{1,18})/holes/([0-9]{1,2})$`)
+// formAt is the page from which a form was sent; empty for a request that sends none. The
+// browser keeps what was written there.
+func formAt(r *http.Request) string {
+	u, err := url.Parse(r.Referer())
+	if err != nil || r.Method != http.MethodPost || u.Host != r.Host || u.Path == paths.Front || r.URL.Path == paths.SignOut {
+		return ""
+	}
+	q := u.Query()
+	q.Del(savedParam) // nothing was saved or removed this time
+	q.Del(removedParam)
+	return (&url.URL{Path: u.Path, RawQuery: q.Encode()}).String()
+}
+
+var holeAddress = regexp.MustCompile(`^(/rounds/[0-9]{1,18}|/players/[0-9]{1,18}/walked/[0-9]{1,18})/holes/[0-9]{1,2}$`)
 
 var drillAddress = regexp.MustCompile(`^/players/([0-9]{1,18})/drills/([a-z0-9-]{1,40})$`)
 
@@ -105,12 +121,9 @@ func typedAt(r *http.Request) string {
 	if at := drillTypedAt(r); at != "" {
 		return at
 	}
-	found := holeAddress.FindStringSubmatch(r.URL.Path)
 	line := r.PostFormValue("line")
-	if r.Method != http.MethodPost || found == nil || line == "" || len(line) > form.LongestLine {
+	if r.Method != http.MethodPost || !holeAddress.MatchString(r.URL.Path) || line == "" || len(line) > form.LongestLine {
 		return ""
 	}
-	round, _ := strconv.ParseInt(found[1], 10, 64) // digits alone, few enough, by the pattern
-	hole, _ := strconv.Atoi(found[2])
-	return paths.HoleTyped(golf.RoundID(round), hole, line)
+	return paths.Typed(r.URL.Path, line)
 }

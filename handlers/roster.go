@@ -73,30 +73,42 @@ func (s *server) rosterPlayers(r *http.Request, pupils []db.Pupil, rows []db.Sum
 	return players, nil
 }
 
-// rosterPupils are a coach's pupils with their questions and groups, without what
-// their rounds come to.
+// rosterPupils are a coach's pupils with what waits for the coach, among it lessons of today and
+// tomorrow, without what their rounds come to.
 func (s *server) rosterPupils(r *http.Request, pupils []db.Pupil) ([]coach.RosterPupil, error) {
 	all, at := make([]coach.RosterPupil, len(pupils)), map[golf.PlayerID]*coach.RosterPupil{}
 	for i, p := range pupils {
 		all[i] = s.pupilOf(r, p)
 		at[p.ID] = &all[i]
 	}
-	asked, err := s.store.OpenQuestions(r.Context(), me(r).ID)
-	if err != nil {
-		return nil, err
-	}
-	for _, q := range asked {
+	return all, s.addWaiting(r, at)
+}
+
+// addWaiting adds to pupils what waits for the coach, and their groups.
+func (s *server) addWaiting(r *http.Request, at map[golf.PlayerID]*coach.RosterPupil) error {
+	today := s.today(r)
+	waits, err := s.store.Waiting(r.Context(), me(r).ID, today, today.AddDays(1))
+	for _, q := range waits.Questions {
 		if p := at[q.PlayerID]; p != nil {
 			p.Asked = append(p.Asked, questionOf(q))
 		}
 	}
-	groups, err := s.store.Groups(r.Context(), me(r).ID)
-	for _, g := range groups {
+	for _, g := range waits.Groups {
 		if p := at[g.PupilID]; p != nil {
 			p.Groups = append(p.Groups, g.Name)
 		}
 	}
-	return all, err
+	for _, u := range waits.Unsent {
+		if p := at[u.PlayerID]; p != nil {
+			p.Unsent = append(p.Unsent, coach.UnsentRound{ID: u.ID, Day: golf.DateOf(u.PlayedOn)})
+		}
+	}
+	for _, l := range waits.Lessons {
+		if p := at[l.PlayerID]; p != nil {
+			p.Lessons = append(p.Lessons, coach.NearLesson{ID: l.ID, Day: golf.DateOf(l.Day), Starts: l.Starts, Aim: l.Aim})
+		}
+	}
+	return err
 }
 
 func questionOf(q db.OpenQuestion) coach.Question {

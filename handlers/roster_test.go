@@ -195,3 +195,24 @@ func TestRosterAsksAsOften(t *testing.T) {
 		t.Errorf("one pupil takes %d questions, five take %d", one, many)
 	}
 }
+
+// A lesson of today or tomorrow, by the day where the coach is, leads from the queue to
+// its place on the pupil's overview; a golfer who asks by the code stands there as well.
+func TestQueueLeadsToLessonsAndRequests(t *testing.T) {
+	at := time.Date(2026, 11, 26, 9, 0, 0, 0, time.UTC)
+	s := newSite(t, Options{SignUp: SignUpOpen, Clock: func() time.Time { return at }})
+	_, coach := s.coached()
+	coach.follows("/players/1/lessons", "day", "2026-11-28", "time", "17:30", "aim", "Start line")
+	if body := coach.get("/coaching").body; strings.Contains(body, "lesson-1") {
+		t.Error("a lesson in two days stands in the queue")
+	}
+	at = at.Add(15 * time.Hour) // midnight here, and a day later in Auckland
+	coach.mustSee(coach.get("/coaching"), `href="/players/1#lesson-1"`, "tomorrow at 17:30: Start line", "One lesson tomorrow.")
+	dbtest.Exec(t, s.url, `update players set zone = 'Pacific/Auckland' where name = 'ines'`)
+	at = at.Add(14 * time.Hour)
+	coach.mustSee(coach.get("/coaching"), "today at 17:30: Start line", "One lesson today.")
+	coach.mustSee(coach.get("/players/1"), `id="lesson-1"`)
+	coach.follows("/coaching/code", "code", "renew")
+	s.member("gwen").follows("/coaching/ask", "code", coach.codeOf(), "sure", "yes")
+	coach.mustSee(coach.get("/coaching"), `href="#request-3"`, `id="request-3"`, "to be coached by you, since ", "One lesson today. ")
+}

@@ -204,6 +204,9 @@ func (s *server) walkedPages(r chi.Router) {
 	r.Get("/walked/{walked}", s.page(s.walked))
 	r.Post("/walked/{walked}", s.page(s.saveWalked))
 	r.Post("/walked/{walked}/answer", s.page(s.answerWalked))
+	r.Get("/walked/{walked}/holes/{hole}", s.page(s.hole))
+	r.Post("/walked/{walked}/holes/{hole}", s.page(s.saveHole))
+	r.Post("/walked/{walked}/holes/{hole}/echo", s.page(s.echoHole))
 	r.Post("/walked/{walked}/remove", s.page(s.removeWalked))
 }
 

@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"errors"
 	"fmt"
 	"net/http"
 	"slices"
@@ -75,7 +76,7 @@ func (s *server) beginWalked(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return redirect(w, r, about.pages.Walked(id))
+	return redirect(w, r, about.pages.HolesOfWalked(id).At(k.FirstHole))
 }
 
 // walkedStart reads the form that begins such a round.
@@ -135,34 +136,34 @@ func (s *server) showWalked(w http.ResponseWriter, r *http.Request, status int, 
 	return show(w, r, status, entry.NewWalkedPage(s.shellOf(r, about), in).View())
 }
 
-// saveWalked stores what the coach typed, and sends it to the pupil if that was pressed.
-// Nothing is stored while a line cannot be read.
-func (s *server) saveWalked(w http.ResponseWriter, r *http.Request) error {
-	about, k, err := s.ofWalked(r)
-	if err != nil {
-		return err
-	}
-	if about.pages.Own || k.SentAt != nil {
-		return golf.ErrNotFound
-	}
-	in := entry.WalkedInput{Round: walkedOf(k), Tried: true, ToSend: r.FormValue("press") == "send"}
+// typedWalked is what the form with a line a hole says, beside what is stored, and the
+// holes that it changes. A line that is still as the page showed it changes nothing.
+func typedWalked(r *http.Request, k db.Walked) (in entry.WalkedInput, changed []db.WalkedHole) {
+	in = entry.WalkedInput{Round: walkedOf(k), Tried: true, ToSend: r.FormValue("press") == "send"}
+	stored := in.Round.Lines
 	in.Round.Lines = form.ParseWalked(r.Form, in.Round.Card, in.Round.Units)
-	typed := 0
-	for i, l := range in.Round.Lines {
-		if !l.Empty() && !l.Sound() {
-			return s.showWalked(w, r, http.StatusUnprocessableEntity, about, in)
+	for i, h := range k.Holes {
+		shown, typed := form.WalkedShown(r.Form, h.Number, h.Line), in.Round.Lines[i].Text
+		switch {
+		case typed == h.Line || typed == shown || !r.Form.Has(form.WalkedName(h.Number)):
+			in.Round.Lines[i], shown = stored[i], h.Line
+		case shown != h.Line:
+			in.Other = append(in.Other, entry.OtherLine{Hole: h.Number, Line: stored[i]})
+			shown = h.Line
+		default:
+			changed = append(changed, db.WalkedHole{Number: h.Number, Line: typed, Version: h.Version})
 		}
-		typed += words.Tally(!l.Empty())
-		k.Holes[i].Line = l.Text
+		in.Shown = append(in.Shown, shown)
 	}
-	if in.ToSend && typed == 0 {
-		return s.showWalked(w, r, http.StatusUnprocessableEntity, about, in)
-	}
-	return s.keepWalked(w, r, about, k, in.ToSend)
+	return in, changed
 }
 
-func (s *server) keepWalked(w http.ResponseWriter, r *http.Request, about subject, k db.Walked, send bool) error {
-	if err := s.store.SaveWalked(r.Context(), me(r).ID, about.player.ID, k.ID, k.Holes, send); err != nil {
+func (s *server) keepWalked(w http.ResponseWriter, r *http.Request, about subject, k db.Walked, changed []db.WalkedHole, send bool) error {
+	err := s.store.SaveWalked(r.Context(), me(r).ID, about.player.ID, k.ID, changed, send)
+	if errors.Is(err, golf.ErrConflict) { // between reading and saving: the other lines are there now
+		return s.saveWalked(w, r)
+	}
+	if err != nil {
 		return err
 	}
 	if !send {
@@ -193,7 +194,8 @@ func (s *server) answerWalked(w http.ResponseWriter, r *http.Request) error {
 		s.tellOfWalked(r, k, db.NoticeWalkOut)
 		return redirectAfterRemoval(w, r, about.pages.WalkedRounds(), removal{db.RemovedWalked, me(r).ID, k.ID})
 	}
-	round := s.roundOfWalked(r, k)
+	round := roundOfWalked(me(r), k)
+	round.Name += " " + s.here(r, s.now()).Format("150405")
 	if round.ID, err = s.store.AcceptWalked(r.Context(), me(r).ID, k.ID, round); err != nil {
 		return err
 	}
@@ -204,9 +206,8 @@ func (s *server) answerWalked(w http.ResponseWriter, r *http.Request) error {
 
 // roundOfWalked is the round that a walked one becomes: read from the lines that the coach
 // typed, for the player's target.
-func (s *server) roundOfWalked(r *http.Request, k db.Walked) db.Round {
-	p, at := me(r), s.here(r, s.now())
-	round := db.Round{Name: fmt.Sprintf("%s %s %s", golf.DateOf(k.PlayedOn), k.Course, at.Format("150405")), PlayedOn: k.PlayedOn, Course: k.Course, Tee: k.Tee, CourseID: k.CourseID,
+func roundOfWalked(p db.Player, k db.Walked) db.Round {
+	round := db.Round{Name: fmt.Sprintf("%s %s", golf.DateOf(k.PlayedOn), k.Course), PlayedOn: k.PlayedOn, Course: k.Course, Tee: k.Tee, CourseID: k.CourseID,
 		Target: p.Target, BoundaryYd: p.BoundaryYd, Par18: k.Par18, FirstHole: k.FirstHole, EnteredBy: k.Coach}
 	read := walkedOf(k)
 	for i, h := range read.Card {

@@ -12,7 +12,8 @@ func TestACoachEntersARound(t *testing.T) {
 	s := newSite(t, Options{SignUp: SignUpOpen})
 	pupil, coach := s.coached()
 	coach.mustSee(coach.get("/players/1"), "Enter a round for robin")
-	page := coach.follows("/players/1/walked", "course", "1", "date", "2026-05-20")
+	coach.mustSee(coach.follows("/players/1/walked", "course", "1", "date", "2026-05-20"), "robin’s shots after the tee", "a golfer who averages robin’s target of", "All holes, and sending the round")
+	page := coach.get("/players/1/walked/1")
 	coach.mustSee(page, "Hole 1, par 4, 384 yd", "Hole 3, par 5, 498 yd", "Send it to robin")
 	if a := coach.post("/players/1/walked/1", "line-1", "r150 q20 2", "line-2", "g20 2", "press", "send"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `id="line-1-wrong"`) || !strings.Contains(a.body, `value="g20 2"`) || !strings.Contains(a.body, "autofocus") {
 		t.Errorf("a line that cannot be read: %d", a.status)

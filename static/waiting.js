@@ -184,7 +184,8 @@ function show() {
   for (const hole of all) {
     const item = document.createElement("li");
     if (hole.refused === "gone") {
-      item.append(`${hole.name}: its ${hole.fields ? "drill" : "round"} was removed; you entered ${hole.line} `);
+      const gone = hole.fields ? "drill was removed" : hole.address.includes("/walked/") ? "round was sent or taken back" : "round was removed";
+      item.append(`${hole.name}: its ${gone}; you entered ${hole.line} `);
       const button = document.createElement("button");
       button.className = "small-button";
       button.textContent = "Discard";

@@ -8,7 +8,7 @@
 const files = "files";
 const pagesOf = (player) => `holes ${player}`;
 const cardOf = (player) => `card ${player}`;
-const entryPage = /^\/rounds\/\d+\/holes\/\d+$|^\/players\/\d+\/drills\/[a-z0-9-]+$/;
+const entryPage = /^\/(rounds\/\d+|players\/\d+\/walked\/\d+)\/holes\/\d+$|^\/players\/\d+\/drills\/[a-z0-9-]+$/;
 const cardPage = /^\/players\/\d+\/play\/\d+\/card$/;
 const offlinePage = "/offline";
 

@@ -22,6 +22,7 @@ type ArrangedLesson struct {
 	Aim     string // may be empty
 	Agreed  string // may be empty
 	Written bool   // the reader can read a note on a lesson of that day
+	Changes int    // how often it was changed
 }
 
 // LessonCoach is somebody with whom a lesson may be arranged.
@@ -80,7 +81,8 @@ type ArrangeForm struct {
 	Place   components.Field
 	Aim     components.Field
 	Agreed  components.Area
-	Open    bool // shown opened, since something in it was wrong
+	Changes string // how often the lesson had been changed when the form was made; empty for a new one
+	Open    bool   // shown opened, since something in it was wrong
 	Wrong   components.Summary
 }
 
@@ -114,7 +116,7 @@ func NewArrangedPart(in ArrangedInput) ArrangedPart {
 
 // card is the card of a lesson.
 func (in ArrangedInput) card(l ArrangedLesson) ArrangedCard {
-	c := ArrangedCard{ID: fmt.Sprintf("lesson-%d", l.ID), When: LessonTime(l), With: "with " + l.Coach, Place: l.Place, Aim: l.Aim, Agreed: notes.Paragraphs(l.Agreed)}
+	c := ArrangedCard{ID: lessonID(l.ID), When: LessonTime(l), With: "with " + l.Coach, Place: l.Place, Aim: l.Aim, Agreed: notes.Paragraphs(l.Agreed)}
 	if over := l.Day.Compare(in.Today) < 0; !over {
 		c.File = in.Whose.LessonFile(l.ID)
 	}
@@ -124,11 +126,15 @@ func (in ArrangedInput) card(l ArrangedLesson) ArrangedCard {
 	if in.Whose.Own || l.CoachID == in.Me {
 		if c.Off = in.Whose.CancelLesson(l.ID); c.File != "" {
 			c.Change = in.form(l.ID, form.Lesson{Day: form.DayOf(l.Day), Time: form.TimeOf(l.Starts), Place: form.TextOf(l.Place), Aim: form.TextOf(l.Aim), Agreed: form.TextOf(l.Agreed)})
+			c.Change.Changes = fmt.Sprint(l.Changes)
 			c.Change.Title, c.Change.Save, c.Change.Cancel, c.Off = "Change or cancel", "Save the change", c.Off, ""
 		}
 	}
 	return c
 }
+
+// lessonID is the place of a lesson on a page.
+func lessonID(lesson int64) string { return fmt.Sprintf("lesson-%d", lesson) }
 
 // form is the form that changes a lesson, or that arranges one where it is 0: as it came
 // back, or with what is kept.
@@ -166,6 +172,18 @@ func LessonTime(l ArrangedLesson) string {
 		return words.LongDay(l.Day)
 	}
 	return words.LongDay(l.Day) + ", " + form.TimeOf(l.Starts).Text
+}
+
+// LessonMoved says what a lesson has become since a form was made that changes it.
+func LessonMoved(l ArrangedLesson) string {
+	text := LessonTime(l)
+	if l.Place != "" {
+		text += ", " + l.Place
+	}
+	if l.Aim != "" {
+		text += ": " + l.Aim
+	}
+	return fmt.Sprintf("The lesson has been changed since you opened this page, to “%s”. Save again to change it to this.", text)
 }
 
 // LessonNews says in a line what the next lesson of a player is, for the player's first

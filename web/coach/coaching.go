@@ -56,6 +56,7 @@ type CoachInput struct {
 // CoachLine is a coach who has access or is waiting for it, with the forms that
 // approve the coach and end access.
 type CoachLine struct {
+	ID            string           // place on the page
 	Player, Coach string           // ids, as the forms send them
 	Name          string           // anybody may have the same
 	Email         string           // nobody else has it
@@ -65,7 +66,7 @@ type CoachLine struct {
 }
 
 func newCoachLine(in CoachInput) CoachLine {
-	l := CoachLine{Player: fmt.Sprint(in.Player), Coach: fmt.Sprint(in.Coach), Name: in.Name, Email: in.Email, Waits: !in.Approved,
+	l := CoachLine{ID: coachID(in.Coach), Player: fmt.Sprint(in.Player), Coach: fmt.Sprint(in.Coach), Name: in.Name, Email: in.Email, Waits: !in.Approved,
 		Day: components.Field{Name: "from", ID: fmt.Sprintf("from-%d", in.Coach), Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It holds at once."}}
 	what := "everything"
 	if in.From != nil {
@@ -101,10 +102,30 @@ func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 		c.Unused = words.Plural(in.Unused, "link has", "links have") + " not been used yet."
 	}
 	if len(in.Roster.Pupils) > 0 {
+		in.Roster.Askers = in.askers()
 		c.addRoster(in.Roster)
+	} else if n := len(in.Codes.Asks); n > 0 {
+		c.Lede = askLede(n) + " " + c.Lede
 	}
 	return c
 }
+
+// askers are those who wait for a word of the reader's.
+func (in CoachingInput) askers() (all []Asker) {
+	for _, a := range in.Codes.Asks {
+		all = append(all, Asker{Name: a.Name, What: "to be coached by you, since " + words.NearDay(a.Asked, in.Roster.Today), At: "#" + requestID(a.ID)})
+	}
+	for _, c := range in.Coaches {
+		if !c.Approved {
+			all = append(all, Asker{Name: c.Name, What: "to be approved as your coach", At: "#" + coachID(c.Coach)})
+		}
+	}
+	return all
+}
+
+// requestID is the place of a golfer who asks, and coachID that of a coach.
+func requestID(golfer golf.PlayerID) string { return fmt.Sprintf("request-%d", golfer) }
+func coachID(coach golf.PlayerID) string    { return fmt.Sprintf("coach-%d", coach) }
 
 // addRoster makes it the page of a coach.
 func (c *CoachingPage) addRoster(in RosterInput) {

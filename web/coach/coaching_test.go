@@ -30,6 +30,7 @@ func TestCoachLine(t *testing.T) {
 			CoachLine{Player: "1", Coach: "2", Name: "Ines", Says: "can see rounds played from 2 May 2026 on, and last looked on 30 Aug 2026, 09:05 UTC"}},
 	} {
 		page := NewCoachingPage(layout.Page{}, CoachingInput{Coaches: []CoachInput{c.in}})
+		c.want.ID = "coach-2"
 		c.want.Day = components.Field{Name: "from", ID: "from-2", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It holds at once."}
 		if c.in.From != nil {
 			c.want.Day.Value = "2026-05-02"

@@ -22,6 +22,7 @@ type RequestInput struct {
 
 // RequestLine is such an account with the form that answers it, or takes it back.
 type RequestLine struct {
+	Place string // on the page
 	ID    string // as the form sends it
 	Name  string
 	Email string
@@ -67,7 +68,7 @@ func newCodesPart(in CodesInput) CodesPart {
 }
 
 func (in RequestInput) requestLine(says string) RequestLine {
-	return RequestLine{fmt.Sprint(in.ID), in.Name, in.Email, says}
+	return RequestLine{requestID(in.ID), fmt.Sprint(in.ID), in.Name, in.Email, says}
 }
 
 func (in RequestInput) what() string { return sharedFrom(in.From) }

@@ -111,7 +111,7 @@ func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 		l.forCoach(in)
 	}
 	for _, n := range in.Notes {
-		card := notes.NewCard(n, in.Whose, false, in.Returned)
+		card := notes.NewCard(n, in.Whose, false, in.Returned).Offer(n, l.Lesson.Phrases)
 		if n.Open() {
 			l.Questions = append(l.Questions, card)
 		} else {

@@ -106,7 +106,7 @@ func NewOverviewPage(page layout.Page, in OverviewInput) OverviewPage {
 	o.Groups = components.Filled(components.Field{Name: "groups", Label: "Groups", Hint: "Your own, with commas between them: Tuesday six, Juniors. The pupil does not see them."}, typed)
 	o.Wrong = components.Summed(o.Groups)
 	for _, n := range in.Notes {
-		if c := notes.NewCard(n, in.Whose, false, in.Returned); n.Open() {
+		if c := notes.NewCard(n, in.Whose, false, in.Returned).Offer(n, o.Note.Phrases); n.Open() {
 			o.Questions = append(o.Questions, c)
 		} else if len(o.Latest) < overviewNotes {
 			o.Latest = append(o.Latest, c)

@@ -1,13 +1,14 @@
 package coach
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"strokeledger/analysis/compare"
 	"strokeledger/analysis/golf"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
@@ -21,16 +22,21 @@ type QueueItem struct {
 	Do   string // what the link is for
 	At   string // the very place
 
-	player golf.PlayerID
+	player golf.PlayerID // 0 for somebody who is no pupil
 	need   need
+	order  int // among those of the same need
 }
 
 // need is why a pupil stands in the queue, the most pressing first.
 type need int
 
 const (
-	asks need = iota
+	meets need = iota
+	asks
+	wishes
+	meetsNext
 	wrote
+	unsent
 	hasPlayed
 	changed
 	overdue
@@ -47,17 +53,45 @@ type Question struct {
 	Day   golf.Date
 }
 
+// NearLesson is a lesson of the coach's with a pupil, today or tomorrow, that is not
+// written up.
+type NearLesson struct {
+	ID     int64
+	Day    golf.Date
+	Starts *int   // minutes after midnight, where it is; nil where no time is set
+	Aim    string // may be empty
+}
+
+// UnsentRound is a round that the coach has begun to enter for a pupil and has not sent.
+type UnsentRound struct {
+	ID  int64
+	Day golf.Date
+}
+
+// Asker is somebody who waits for a word of the reader's before anything is shared: a
+// golfer who asks to be coached, or a coach to be approved.
+type Asker struct {
+	Name, What string // the sentence that begins with the name
+	At         string // where the answer is given
+}
+
 // quietDays is after how many days without a round a pupil has gone quiet.
 const quietDays = 28
 
-// queueOf lists what the pupils need, the most pressing first and pupils by name. A
-// pupil who is archived stands in it only with a question.
-func queueOf(pupils []RosterPupil, today golf.Date) []QueueItem {
+// queueOf lists what the pupils need, the most pressing first and pupils by name, or
+// lessons by their time. A pupil who is archived stands in it only with a lesson or a
+// question.
+func queueOf(in RosterInput) []QueueItem {
 	var all []QueueItem
-	for i := range pupils {
-		all = append(all, pupils[i].queue(today)...)
+	for i := range in.Pupils {
+		all = append(all, in.Pupils[i].queue(in.Today)...)
 	}
-	slices.SortStableFunc(all, func(a, b QueueItem) int { return int(a.need) - int(b.need) })
+	for _, a := range in.Askers {
+		all = append(all, QueueItem{Kind: "asks", Who: a.Name, What: a.What, Do: "Answer", At: a.At, need: wishes})
+	}
+	slices.SortStableFunc(all, func(a, b QueueItem) int {
+		return cmp.Or(cmp.Compare(a.need, b.need), cmp.Compare(a.order, b.order))
+	})
 	return all
 }
 
@@ -68,6 +102,9 @@ func (p *RosterPupil) queue(today golf.Date) []QueueItem {
 	add := func(why need, kind, what, do, at string) {
 		all = append(all, QueueItem{Kind: kind, Late: why == overdue, Who: p.Name, What: what, Do: do, At: at, player: p.ID, need: why})
 	}
+	for _, l := range p.Lessons {
+		all = append(all, l.item(p, today))
+	}
 	for _, q := range p.Asked {
 		add(asks, "asks", "about "+q.words(today), "Answer", fmt.Sprintf("%s#note-%d", pages.Round(q.Round), q.ID))
 	}
@@ -76,6 +113,9 @@ func (p *RosterPupil) queue(today golf.Date) []QueueItem {
 	}
 	if p.Unread > 0 {
 		add(wrote, "wrote", words.SpelledPlural(p.Unread, "reply or note", "replies or notes"), "Read", pages.Lessons()+"#lessons")
+	}
+	for _, u := range p.Unsent {
+		add(unsent, "not sent", "the round of "+words.NearDay(u.Day, today)+" that you entered", "Go on", pages.Walked(u.ID))
 	}
 	if p.NewRounds > 0 {
 		add(hasPlayed, "played", words.SpelledPlural(p.NewRounds, "new round", "new rounds"), "Review", pages.Round(p.NewRound))
@@ -90,6 +130,21 @@ func (p *RosterPupil) queue(today golf.Date) []QueueItem {
 		add(quiet, "quiet", p.quietWords(days), "Write", pages.Lessons()+"#lessons")
 	}
 	return all
+}
+
+// item is the line of a lesson with a pupil.
+func (l NearLesson) item(p *RosterPupil, today golf.Date) QueueItem {
+	q := QueueItem{Kind: "lesson", Who: p.Name, What: words.DueDay(l.Day, today), Do: "Get ready", At: fmt.Sprintf("%s#%s", paths.Whose{Player: p.ID}.Overview(), lessonID(l.ID)), player: p.ID, need: meetsNext, order: -1}
+	if l.Day == today {
+		q.need = meets
+	}
+	if l.Starts != nil {
+		q.What, q.order = q.What+" at "+form.TimeOf(l.Starts).Text, *l.Starts
+	}
+	if l.Aim != "" {
+		q.What += ": " + l.Aim
+	}
+	return q
 }
 
 // words says what a question is about.
@@ -147,62 +202,15 @@ func (p *RosterPupil) quietWords(days int) string {
 	return fmt.Sprintf("no round for %d days", days)
 }
 
-// someOf says how many of a coach's pupils are meant.
-func someOf(n, pupils int) string {
-	switch {
-	case n < pupils:
-		return words.Spelled(n) + " of your " + words.Spelled(pupils) + " pupils"
-	case n == 2:
-		return "both of your pupils"
-	default:
-		return "all " + words.Spelled(n) + " of your pupils"
-	}
-}
-
-// queueLede says how much waits.
-func queueLede(queue []QueueItem, pupils int) string {
-	who := map[golf.PlayerID]bool{}
-	for _, q := range queue {
-		who[q.player] = true
-	}
-	switch n := len(queue); {
-	case n == 0 && pupils == 1:
-		return "Nothing waits."
-	case n == 0 && pupils == 2:
-		return "Nothing waits for either of your pupils."
-	case n == 0:
-		return "Nothing waits for any of your " + words.Spelled(pupils) + " pupils."
-	case pupils == 1:
-		return words.Capital(words.SpelledPlural(n, "thing waits", "things wait")) + "."
-	default:
-		return fmt.Sprintf("%s, for %s.", words.Capital(words.SpelledPlural(n, "thing waits", "things wait")), someOf(len(who), pupils))
-	}
-}
-
 // queueShown is how many lines of the queue stand open: as many as a phone's first
 // screen holds.
 const queueShown = 7
 
-// restOf says what is folded away of a queue.
-func restOf(rest []QueueItem) string {
-	var count [needs]int
-	for _, q := range rest {
-		count[q.need]++
-	}
-	var all []string
-	for i, k := range [needs][2]string{{"asks", "ask"}, {"wrote", "wrote"}, {"played", "played"}, {"has changed clearly", "have changed clearly"}, {"is late", "are late"}, {"has gone quiet", "have gone quiet"}} {
-		if count[i] > 0 {
-			all = append(all, words.Spelled(count[i])+" "+words.OneOrMany(count[i], k[0], k[1]))
-		}
-	}
-	return fmt.Sprintf("%d more: %s", len(rest), strings.Join(all, ", "))
-}
-
 // NextInQueue is what another pupil needs, the first after a pupil's own place in the
-// queue, or the first of all. It looks at what waits for an answer of the coach, which
-// can be said without working out a round.
+// queue, or the first of all. It looks at lessons and at what waits for an answer of the
+// coach, which can be said without working out a round.
 func NextInQueue(pupils []RosterPupil, here golf.PlayerID, today golf.Date) (next QueueItem, ok bool) {
-	queue := slices.DeleteFunc(queueOf(pupils, today), func(q QueueItem) bool { return q.need == changed || q.need == quiet })
+	queue := slices.DeleteFunc(queueOf(RosterInput{Pupils: pupils, Today: today}), func(q QueueItem) bool { return q.need == changed || q.need == quiet })
 	own := -1
 	for i, q := range queue {
 		if q.player == here {

@@ -52,11 +52,13 @@ type RosterPupil struct {
 	NewRounds int          // entered since the coach's visit before, and not opened by the coach
 	NewRound  golf.RoundID // the latest of them
 	Changed   int          // other rounds, corrected since then
+	Lessons   []NearLesson // with the coach, the earliest first
 	Asked     []Question   // not answered yet, the earliest first
-	Unread    int          // other notes with something that the coach has not read
-	Results   int          // of practice, since the coach's visit before
-	Due       golf.Date    // of what is due first; zero for no practice
-	DueWhat   string       // what that is; empty for no practice
+	Unsent    []UnsentRound
+	Unread    int       // other notes with something that the coach has not read
+	Results   int       // of practice, since the coach's visit before
+	Due       golf.Date // of what is due first; zero for no practice
+	DueWhat   string    // what that is; empty for no practice
 	DueID     int64
 	Since     golf.Date // first day that the coach sees; zero for everything
 	Begun     golf.Date // when the pupil let the coach in
@@ -102,6 +104,7 @@ func (p *RosterPupil) loses(c golf.Category) float64 {
 // RosterInput is what a roster is made of.
 type RosterInput struct {
 	Pupils []RosterPupil // by name
+	Askers []Asker       // who wait for a word of the reader's, who asked first before others
 	Today  golf.Date
 	At     paths.Roster // how it is sorted and narrowed
 }
@@ -112,7 +115,8 @@ type rosterOrder struct {
 	compare   func(a, b *RosterPupil, today golf.Date) int
 }
 
-// byNeed puts pupils first who asked or wrote, then those who played, then those
+// byNeed puts pupils first who have a lesson today, then those who asked, who have one
+// tomorrow, or who wrote, then those who played, then those
 // whose game changed clearly or whose practice is late, then those who have gone
 // quiet, then the others; of equals those who played last.
 func byNeed(a, b *RosterPupil, today golf.Date) int {
@@ -172,8 +176,8 @@ var partScale = chart.Scale{Low: -2.25, High: 4.25, Step: 2}
 // NewRoster makes the list.
 func NewRoster(in RosterInput) Roster {
 	ros := Roster{Squad: paths.SquadOf(in.At.Group), Axis: components.NewAxis(partScale, words.Tick)}
-	queue := queueOf(in.Pupils, in.Today)
-	ros.Lede, ros.Queue = queueLede(queue, len(in.Pupils)), queue
+	queue := queueOf(in)
+	ros.Lede, ros.Queue = queueLede(queue, in), queue
 	if len(queue) > queueShown {
 		ros.Queue, ros.Folded = queue[:queueShown], queue[queueShown:]
 		ros.Rest = restOf(ros.Folded)

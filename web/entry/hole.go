@@ -28,6 +28,7 @@ type HolePage struct {
 	TurnSaid string             // its holes: “Holes 10 to 18”; empty without another nine
 	Save     string             // address that saves
 	Echo     string             // address that only reads a line, for the script
+	Label    string             // of the line
 	Line     string             // in the field: as typed, or as saved
 	Stored   string             // the saved line; empty for none
 	Version  string             // of the saved hole, 0 before the first save
@@ -59,7 +60,8 @@ type HoleLink struct {
 
 // HoleInput is what the page of a hole is made of.
 type HoleInput struct {
-	ID      golf.RoundID
+	ID      golf.RoundID  // 0 where a coach enters the round
+	Walked  *WalkedHole   // the round that a coach enters; nil for the player's own
 	Course  string        // name, as the round has it
 	Hole    golf.CardHole // its length is 0 while the card is unknown
 	Version int           // of the saved hole, 0 before the first save
@@ -70,6 +72,37 @@ type HoleInput struct {
 	Target  float64       // the round's, for 18 holes
 	Units   form.Units    // the player's
 	Card    form.HoleCard // as typed; matters only while the card is unknown
+}
+
+// WalkedHole says whose hole a coach types.
+type WalkedHole struct {
+	Whose paths.Whose
+	Round int64
+	Name  string // the pupil's
+}
+
+// pages is where the holes of the round are typed.
+func (in HoleInput) pages() paths.Holes {
+	if in.Walked != nil {
+		return in.Walked.Whose.HolesOfWalked(in.Walked.Round)
+	}
+	return paths.HolesOf(in.ID)
+}
+
+// whose is the owner of the round, as a possessive within a sentence.
+func (in HoleInput) whose() string {
+	if in.Walked != nil {
+		return words.Whose(in.Walked.Name)
+	}
+	return "your"
+}
+
+// label is that of the line.
+func (in HoleInput) label() string {
+	if in.Walked != nil {
+		return in.whose() + " shots after the tee"
+	}
+	return "Your shots after the tee"
 }
 
 // RoundHole is a hole of the round in the strip of holes.
@@ -86,12 +119,17 @@ type RoundHole struct {
 // NewHolePage makes the page.
 func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	page.Title = fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Course)
+	if in.Walked != nil {
+		page.Title += ", for " + in.Walked.Name
+	}
 	page.Here, page.BodyClass, page.Script, page.Explained = paths.NewRound, "entry-page", "entry.js", "line-said"
-	page.Foot = fmt.Sprintf("To play: the strokes that a golfer who averages your target of %s would still need from there, on this course.", words.Plain(in.Target))
+	if in.Walked != nil {
+		page.Here = paths.Coaching
+	}
+	page.Foot = fmt.Sprintf("To play: the strokes that a golfer who averages %s target of %s would still need from there, on this course.", in.whose(), words.Plain(in.Target))
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d", in.Hole.Number), Name: page.Title,
-		Save: paths.Hole(in.ID, in.Hole.Number), Echo: paths.Echo(in.ID, in.Hole.Number), Line: in.Reading.Line.Text, Stored: in.Stored, Version: strconv.Itoa(in.Version),
-		Needed: strings.Join(layout.EntryFiles(), " "), Reading: NewReading(in.Reading),
-		Menu: []MenuLink{{paths.Round(in.ID), "The statement so far"}, {paths.Details(in.ID), "Date, course and target"}, {paths.NewRound, "Enter another round"}, {paths.Help + "#line-said", "How to read this"}}}
+		Save: in.pages().At(in.Hole.Number), Echo: in.pages().Echo(in.Hole.Number), Label: in.label(), Line: in.Reading.Line.Text, Stored: in.Stored, Version: strconv.Itoa(in.Version),
+		Needed: strings.Join(layout.EntryFiles(), " "), Reading: NewReading(in.Reading), Menu: in.menu()}
 	order := make([]string, len(in.Order))
 	for i, n := range in.Order {
 		order[i] = strconv.Itoa(n)
@@ -107,7 +145,19 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 		p.Asked = p.Line
 	}
 	p.fillStrip(in)
+	if in.Walked != nil {
+		p.State = "For " + in.Walked.Name + ". " + p.State
+	}
 	return p
+}
+
+// menu leads to the other pages of the round.
+func (in HoleInput) menu() []MenuLink {
+	help := MenuLink{paths.Help + "#line-said", "How to read this"}
+	if w := in.Walked; w != nil {
+		return []MenuLink{{in.pages().Round(), "All holes, and sending the round"}, {w.Whose.Overview(), w.Name + ", overview"}, help}
+	}
+	return []MenuLink{{paths.Round(in.ID), "The statement so far"}, {paths.Details(in.ID), "Date, course and target"}, {paths.NewRound, "Enter another round"}, help}
 }
 
 // cardFields ask for the card of a hole.
@@ -140,7 +190,7 @@ func (p *HolePage) fillStrip(in HoleInput) {
 	}
 	p.State = fmt.Sprintf("Saved: %s, %s.", holesSaid(entered), words.Plural(score, "stroke", "strokes"))
 	if known == len(entered) {
-		target := fmt.Sprintf("your target of %s", words.Plain(float64(score)-sum))
+		target := fmt.Sprintf("%s target of %s", in.whose(), words.Plain(float64(score)-sum))
 		if known < 18 {
 			target += " for " + words.OneOrMany(known, "it", "them")
 		}
@@ -172,7 +222,7 @@ func lostInTenths(holes []RoundHole) (each []float64, sum float64) {
 
 // holeLink leads to a hole and shows how far it is.
 func holeLink(in HoleInput, h RoundHole) HoleLink {
-	l := HoleLink{At: paths.Hole(in.ID, h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == in.Hole.Number,
+	l := HoleLink{At: in.pages().At(h.Number), Number: strconv.Itoa(h.Number), Here: h.Number == in.Hole.Number,
 		Par: fmt.Sprintf("par %d", h.Par), Mark: components.Mark{Class: "no-mark", Said: "not entered"}}
 	if h.Length > 0 {
 		l.Far = words.Distance(golf.Tee, h.Length, in.Units)
@@ -202,7 +252,7 @@ func (p *HolePage) turn(in HoleInput) {
 		}
 	}
 	if len(other) > 0 {
-		p.Turn, p.TurnSaid = paths.Hole(in.ID, other[0]), words.Capital(holesSaid(other))
+		p.Turn, p.TurnSaid = in.pages().At(other[0]), words.Capital(holesSaid(other))
 	}
 }
 

@@ -2,6 +2,7 @@ package entry
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"strokeledger/analysis/golf"
@@ -74,7 +75,7 @@ func NewWalkedListPage(page layout.Page, in WalkedListInput) WalkedListPage {
 		return p
 	}
 	p.Title = "Enter a round for " + in.Name
-	p.Lede = fmt.Sprintf("A round that coach and pupil walked, a line a hole. It becomes a round of %s’s once it is accepted.", in.Name)
+	p.Lede = fmt.Sprintf("A round that coach and pupil walked. It becomes a round of %s’s once it is accepted.", in.Name)
 	p.At, p.Courses = in.Whose.WalkedRounds(), in.Courses
 	p.Which = components.Filled(components.Field{Name: "course", Label: "Course"}, in.Begin.Course)
 	p.Begin = beginFields(in.Begin, true, "")
@@ -98,12 +99,14 @@ type WalkedPage struct {
 	Remove  string // where the coach takes it back; empty to the pupil
 	Back    string // to the list
 	Wrong   components.Summary
-	Nothing string // nothing was typed, although it was to be sent
+	Nothing string          // nothing was typed, although it was to be sent
+	Pad     components.Link // types the next hole with the keys; its address is empty where nobody may
 }
 
 // WalkedLine is one hole of it.
 type WalkedLine struct {
 	Field components.Field // of the line
+	Shown components.Field // the stored line that this one is typed over
 	Name  string           // “Hole 7, par 4, 384 yd”
 	Says  string           // what the line means, or that the hole was not played
 	Shots string           // the shots, one after the other; empty for none
@@ -115,8 +118,46 @@ type WalkedInput struct {
 	Whose  paths.Whose
 	Name   string // the pupil's, to a coach
 	Round  WalkedRound
-	Tried  bool // the lines came back, since something in them was wrong
-	ToSend bool // they were to be sent
+	Tried  bool        // the lines came back, since something in them was wrong
+	ToSend bool        // they were to be sent
+	Shown  []string    // the stored lines that those of a form are typed over; none outside a form
+	Other  []OtherLine // saved in another window in the meantime
+}
+
+// OtherLine is a line that another window saved.
+type OtherLine struct {
+	Hole int
+	Line form.Line
+}
+
+// Conflicts reports whether another window saved a line that was changed in this one too.
+func (in WalkedInput) Conflicts() bool { return len(in.Other) > 0 }
+
+// other is what another window saved of a hole, as a problem of the line; empty for
+// nothing.
+func (in WalkedInput) other(hole int) string {
+	for _, o := range in.Other {
+		switch {
+		case o.Hole != hole:
+		case o.Line.Empty():
+			return "Another window has emptied this line. Save again to keep yours."
+		default:
+			return fmt.Sprintf("Another window has saved “%s” here. Save again to keep yours.", o.Line.Text)
+		}
+	}
+	return ""
+}
+
+// next is the hole to type next: the first in the order of play without a line, or the
+// one at which the round began.
+func (w WalkedRound) next() int {
+	i := max(slices.IndexFunc(w.Card, func(h golf.CardHole) bool { return h.Number >= w.First }), 0)
+	for k := range w.Card {
+		if at := (i + k) % len(w.Card); w.Lines[at].Empty() {
+			return w.Card[at].Number
+		}
+	}
+	return w.Card[i].Number
 }
 
 // NewWalkedPage makes the page.
@@ -131,6 +172,13 @@ func NewWalkedPage(page layout.Page, in WalkedInput) WalkedPage {
 	played := 0
 	for i, h := range w.Card {
 		line := newWalkedLine(h, w.Lines[i], w.Units)
+		line.Shown = components.Field{Name: form.WalkedShownName(h.Number), Value: w.Lines[i].Text}
+		if len(in.Shown) > 0 {
+			line.Shown.Value = in.Shown[i]
+		}
+		if other := in.other(h.Number); other != "" {
+			line.Field.Problem = other
+		}
 		p.Holes = append(p.Holes, line)
 		played += words.Tally(!w.Lines[i].Empty())
 		p.Wrong.Add(line.Field.ID, line.Field.Label, line.Field.Problem)
@@ -145,8 +193,9 @@ func NewWalkedPage(page layout.Page, in WalkedInput) WalkedPage {
 		p.Remove = in.Whose.RemoveWalked(w.ID)
 	default:
 		p.Lede = fmt.Sprintf("%s, for %s, who does not see it before you send it.", at, in.Name)
+		p.Pad = components.Link{Name: fmt.Sprintf("Type hole %d with the keys", w.next()), At: in.Whose.HolesOfWalked(w.ID).At(w.next())}
 		p.SaveAt, p.Send, p.Remove = in.Whose.Walked(w.ID), "Send it to "+in.Name, in.Whose.RemoveWalked(w.ID)
-		p.Foot = fmt.Sprintf("A hole is one line, as on the pad: letter and distance, such as f150 r20 g6 h, or =5 for a score alone. A number without a unit is %s off the green, %s on it. Leave out what was not played.", longUnit(w.Units.Far), longUnit(w.Units.Green))
+		p.Foot = fmt.Sprintf("A hole is one line, as the keys write it: letter and distance, such as f150 r20 g6 h, or =5 for a score alone. A number without a unit is %s off the green, %s on it. Leave out what was not played.", longUnit(w.Units.Far), longUnit(w.Units.Green))
 	}
 	if !in.Tried {
 		p.Wrong = components.Summary{}

@@ -52,7 +52,7 @@ func (f PracticeForm) View() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 4, "\">")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 4, "\" data-draft>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -11,14 +11,17 @@ type ReplyForm struct {
 	At    string             // where it is sent; empty for a private note, which has no such form
 	Title string             // opens the form and is on its button
 	Body  components.Area    // what is written
-	Open  bool               // shown opened, since something in it was wrong
+	Open  bool               // shown opened, since something in it was wrong, or a phrase was put in
 	Wrong components.Summary // what was wrong; empty when nothing
+
+	Phrases []PhraseKey // a coach's, where the last word is another's
 }
 
 // EditForm holds the forms with which the writer of a note edits or removes it.
 type EditForm struct {
 	At       string             // where the edited note is sent; empty for others' notes, which have no such form
 	Keep     string             // the words of a coach's note, to keep as a phrase; empty to the player
+	Version  string             // of the note as the form has it
 	RemoveAt string             // where the form that removes it is sent
 	Body     components.Area    // the note as it is, or as it was changed
 	Share    string             // on the button that saves it for who may read it
@@ -30,7 +33,7 @@ type EditForm struct {
 // newReplyForm makes the form that replies to a note, as it came back or empty.
 func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
 	typed := back.ReplyTo(n.ID)
-	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound()}
+	f := ReplyForm{At: whose.Reply(n.ID), Title: "Reply", Open: !typed.Sound() || back.Reply != nil && back.Of == n.ID}
 	if n.Mine {
 		f.Title = "Add to it"
 	}
@@ -43,7 +46,7 @@ func newReplyForm(n Note, whose paths.Whose, back form.Returned) ReplyForm {
 // the note as it is.
 func newEditForm(n Note, whose paths.Whose, back form.Returned) EditForm {
 	typed := back.EditOf(n.ID, n.Body)
-	f := EditForm{At: whose.Note(n.ID), RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound(), Share: "Save"}
+	f := EditForm{At: whose.Note(n.ID), Version: n.Version, RemoveAt: whose.RemoveNote(n.ID), CanHide: !whose.Own && len(n.Replies) == 0, Open: !typed.Sound(), Share: "Save"}
 	if !whose.Own {
 		f.Keep = n.Body
 	}

@@ -27,6 +27,7 @@ type Note struct {
 	Body       string       // as it was typed
 	Written    time.Time    // when it was first saved
 	Edited     bool         // its writer has changed it since
+	Version    string       // another after every change; empty before the first
 	Read       time.Time    // when somebody other than its writer last read it; zero for never
 	Replies    []Reply      // the earliest first
 }

@@ -3,7 +3,6 @@
 package paths
 
 import (
-	"net/url"
 	"strconv"
 
 	"strokeledger/analysis/golf"
@@ -15,7 +14,8 @@ const (
 	SignIn  = "/sign-in"
 	SignOut = "/sign-out"
 
-	SignInAgain = "/?again" // the front page, for somebody whose session has ended
+	SignInAgain = "/?again"      // the front page, for somebody whose session has ended
+	FormAgain   = "/?again=form" // the same for somebody who sent a form whose fields only the browser keeps
 	Join        = "/join"
 	Rounds      = "/rounds"
 	NewRound    = "/rounds/new"
@@ -55,15 +55,7 @@ func Guide(name string) string { return Help + "/" + name }
 func Round(id golf.RoundID) string { return Rounds + "/" + number(int64(id)) }
 
 // Hole is where a hole of a round is entered.
-func Hole(id golf.RoundID, hole int) string { return Round(id) + "/holes/" + strconv.Itoa(hole) }
-
-// HoleTyped is that page with an unsaved line in its field.
-func HoleTyped(id golf.RoundID, hole int, line string) string {
-	return Hole(id, hole) + "?" + url.Values{"line": {line}}.Encode()
-}
-
-// Echo says how the line of a hole reads, without saving it.
-func Echo(id golf.RoundID, hole int) string { return Hole(id, hole) + "/echo" }
+func Hole(id golf.RoundID, hole int) string { return HolesOf(id).At(hole) }
 
 // Shots is where details of the shots of a hole are entered.
 func Shots(id golf.RoundID, hole int) string { return Hole(id, hole) + "/shots" }

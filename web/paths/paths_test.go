@@ -30,7 +30,7 @@ func TestAddressesOfARound(t *testing.T) {
 		{Conditions(12), "/rounds/12/conditions"},
 		{RemoveRound(12), "/rounds/12/remove"},
 		{Hole(12, 7), "/rounds/12/holes/7"},
-		{Echo(12, 7), "/rounds/12/holes/7/echo"},
+		{HolesOf(12).Echo(7), "/rounds/12/holes/7/echo"}, {HolesOf(12).Round(), "/rounds/12"}, {Whose{Player: 7}.HolesOfWalked(3).At(5), "/players/7/walked/3/holes/5"}, {Whose{Player: 7}.HolesOfWalked(3).Round(), "/players/7/walked/3"},
 		{Shots(12, 7), "/rounds/12/holes/7/shots"},
 		{Shot(7, 3), "#h7-3"},
 	})
@@ -40,7 +40,7 @@ func TestAddressesOfARound(t *testing.T) {
 // address.
 func TestTypedLineSurvives(t *testing.T) {
 	for _, line := range []string{"d 150f 20g 3g h", "x+2", "5&6=#?", "½ “öä”", ""} {
-		at, err := url.Parse(HoleTyped(12, 7, line))
+		at, err := url.Parse(Typed(Hole(12, 7), line))
 		if err != nil {
 			t.Fatal(err)
 		}

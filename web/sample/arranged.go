@@ -30,6 +30,11 @@ func codes() coach.CodesInput {
 		Asked: []coach.RequestInput{{ID: 2, Name: "Ines Vale", Email: "ines@harrowfen.example", Asked: coachingDay}}}
 }
 
+// asksOf is a golfer who asks to be coached.
+func asksOf(name string) coach.CodesInput {
+	return coach.CodesInput{Code: "GHB-KXT-WRM", Asks: []coach.RequestInput{{ID: 9, Name: name, Email: "kit@harrowfen.example", Asked: coachingDay.AddDays(-1)}}}
+}
+
 // refusedCode is a code that nobody has.
 func refusedCode() coach.CodesInput {
 	typed := form.ParseAskCoach("KXT-WRM-GHB", "")

@@ -31,7 +31,7 @@ func coachPages() []Page {
 	here, pupils := signedIn(paths.Coaching), teaches(paths.Coaching)
 	refused := coach.CoachingInput{Whose: ownPages, From: form.ParseSharedFrom("May")}
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Ended: []coach.EndInput{{Player: 1, Coach: 5, CoachName: "Zed Ames", Own: true}, {Player: 6, Coach: 1, PlayerName: "Gwen Hale"}}, Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
-	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{})}
+	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{}), Codes: asksOf("Kit Rowan")}
 	none := coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Show: "late", Sort: "putting", Name: "Zoe"})}
 	withBar := pupils
 	withBar.Pupil = pupilBar()
@@ -103,8 +103,8 @@ func roster(at paths.Roster) coach.RosterInput {
 	return coach.RosterInput{At: at, Today: coachingDay, Pupils: []coach.RosterPupil{
 		{ID: 4, Name: "Bea Lund", Target: 79, Month: 3, NewRounds: 1, NewRound: 9, Asked: []coach.Question{{ID: 7, Round: 9, Hole: 4, Shot: 2, Day: coachingDay.AddDays(-2)}}, Groups: []string{"Juniors", "Tuesday six"}, Unread: 2, Results: 1, DueWhat: "Start line", Due: coachingDay.AddDays(2), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-2), Score: 86, HolesTarget: 79, Holes: 18, Form: formOf(93, 84)}},
 		{ID: 5, Name: "Dev Marsh", Target: 84, Month: 1, DueWhat: "Lag putts", Due: coachingDay.AddDays(-4), RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-9), Score: 41, HolesTarget: 42, Holes: 9, Form: formOf(86, 86)}},
-		{ID: 6, Name: "Gwen Hale", Target: 75, RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-400), Score: 78, HolesTarget: 75, Holes: 18, Form: formOf(74, 82)}},
-		{ID: 7, Name: "Ruth Amis", Target: 95, Since: coachingDay.AddDays(-30), Begun: coachingDay.AddDays(-30), Groups: []string{"Tuesday six"}},
+		{ID: 6, Name: "Gwen Hale", Target: 75, Lessons: []coach.NearLesson{{ID: 3, Day: coachingDay, Starts: new(17*60 + 30), Aim: "Start line, and how far past the hole"}}, RosterRow: analysis.RosterRow{From: coachingDay.AddDays(-420), Last: coachingDay.AddDays(-400), Score: 78, HolesTarget: 75, Holes: 18, Form: formOf(74, 82)}},
+		{ID: 7, Name: "Ruth Amis", Target: 95, Lessons: []coach.NearLesson{{ID: 4, Day: coachingDay.AddDays(1)}}, Since: coachingDay.AddDays(-30), Begun: coachingDay.AddDays(-30), Groups: []string{"Tuesday six"}},
 		{ID: 8, Name: "Zed Ames", Target: 95, Archived: true},
 	}}
 }

@@ -26,14 +26,18 @@ func walkedPages() []Page {
 	sent.Sent, sent.ID = true, 2
 	start := form.RoundStart{Date: form.DayOf(coachingDay), First: form.WholeOf(1)}
 	refused := start
+	other := entry.WalkedInput{Whose: pupilsPages, Round: walked("f150 g20 2"), Tried: true, Shown: []string{"f150 g22 2", "", ""}, Other: []entry.OtherLine{{Hole: 1, Line: walked("f150 g22 2").Lines[0]}}}
 	refused.Course = form.Course{Text: "1", Problem: "The card of this course is not whole. Fill it in on the page of the course first."}
+	typed := holeInput("f202 b25", 5)
+	typed.ID, typed.Walked = 0, &entry.WalkedHole{Whose: pupilsPages, Round: 1, Name: Player}
 	return []Page{
+		{"entry", "hole", "walked", entry.NewHolePage(teaches(paths.Coaching), typed).View()},
 		list("coach", pupil, entry.WalkedListInput{Whose: pupilsPages, Rounds: []entry.WalkedRound{draft, sent}, Begin: start, Courses: courses}),
 		list("refused", pupil, entry.WalkedListInput{Whose: pupilsPages, Begin: refused, Courses: courses}),
 		list("no-course", pupil, entry.WalkedListInput{Whose: pupilsPages, Begin: start}),
 		list("player", own, entry.WalkedListInput{Whose: ownPages, Rounds: []entry.WalkedRound{sent}}), list("empty", own, entry.WalkedListInput{Whose: ownPages}),
 		one("draft", pupil, entry.WalkedInput{Whose: pupilsPages, Round: walked("f150 g20 2")}), one("refused", pupil, entry.WalkedInput{Whose: pupilsPages, Round: wrong, Tried: true}),
-		one("nothing", pupil, entry.WalkedInput{Whose: pupilsPages, Round: walked(), Tried: true, ToSend: true}), one("sent", pupil, entry.WalkedInput{Whose: pupilsPages, Round: sent}),
+		one("other-window", pupil, other), one("nothing", pupil, entry.WalkedInput{Whose: pupilsPages, Round: walked(), Tried: true, ToSend: true}), one("sent", pupil, entry.WalkedInput{Whose: pupilsPages, Round: sent}),
 		one("player", own, entry.WalkedInput{Whose: ownPages, Round: sent}),
 	}
 }

@@ -38,13 +38,14 @@ type HoleNote struct {
 
 // notes fills in the notes on the round, and the form to write one.
 func (s *RoundPage) notes(in RoundInput) {
+	keys := notes.PhraseKeys(in.Phrases)
 	for _, n := range notes.QuestionsFirst(in.Notes) {
-		s.Notes = append(s.Notes, notes.NewCard(n, in.Whose, true, in.Returned))
+		s.Notes = append(s.Notes, notes.NewCard(n, in.Whose, true, in.Returned).Offer(n, keys))
 		s.NotesFirst = s.NotesFirst || n.Unread || n.Open() && !in.Whose.Own
 	}
 	s.NotesFirst = s.NotesFirst || in.Returned.OnNotes() && in.writesOn() == 0
 	s.CanWrite, s.Write = in.Coached, newNoteForm(in, "write")
-	s.Write.Phrases = notes.PhraseKeys(in.Phrases)
+	s.Write.Phrases = keys
 	s.Write.Open, s.Write.On = in.Returned.Note != nil && in.writesOn() == 0, placesOf(in, "")
 }
 

@@ -127,6 +127,10 @@ func awkward(t *testing.T, name string) (pupil, coach person, pages, round strin
 	task := coach.part(`/assignments/(\d+)/`, coach.body(pages+"/lessons", nil))
 	pupil.send(pages+"/assignments/"+task+"/results", "day", "2026-08-01", "result", longLink[:190])
 	coach.send(pages+"/target", "target", "82.5")
+	walked := coach.send(pages+"/walked", "course", course, "date", "2026-10-02")
+	for i, line := range awkwardRound[:3] {
+		coach.send(strings.TrimSuffix(walked, "1")+fmt.Sprint(i+1), "line", line, "version", "0", "press", "anyway", "asked", line)
+	}
 	pupil.send("/marks", "day", "2026-10-02", "what", longName)
 	for i, club := range []string{longName[:40], "driver-of-my-grandfather", "pw"} {
 		pupil.send(pages+"/run-out", "entered", fmt.Sprint(i), "pairs", "12.25 21.75, 13 23, 14.5 24, 9 60, 16 27, 59.5 99.5", "club", club, "lie", "fairway", "green", "fast", "unit", "paces", "day", "2026-10-02")
@@ -183,7 +187,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	fits(t, ctx, "the address of a feed", 320)
 	fit("/account")
 	coach.signedIn(ctx)
-	fit(plan, "/coaching", "/coaching/phrases", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/beside", pages, pages+"/walked", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
+	fit(plan, "/coaching", "/coaching/phrases", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", pages+"/beside", pages, pages+"/walked", pages+"/walked/"+coach.part(`/walked/(\d+)"`, coach.body(pages+"/walked", nil)), pages+"/walked/"+coach.part(`/walked/(\d+)"`, coach.body(pages+"/walked", nil))+"/holes/4", pages+"/lessons", pages+"/rounds", pages+round, pages+round+"?on=1.2", pages+"/months", pages+"/report", pages+"/plan", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker", "/coaching/looks", "/notices", pages+"/log", pages+"/drills/start-line")
 	if err := SignInAs(ctx, app, Steward); err != nil {
 		t.Fatal(err)
 	}

@@ -138,7 +138,8 @@ func TestNoBarriersForTheCoach(t *testing.T) {
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/rounds"))
 	round := evaluates(t, ctx, `document.querySelector("tbody a").getAttribute("href")`)
-	visit(t, ctx, "/coaching", "/players/2", "/coaching/squad", "/coaching/squad/sheet?who=all", "/players/2/beside", "/players/2/lessons", round, round+"?on=4.2", "/players/2/report", "/players/2/plan", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
+	walked := beginsWalked(t, ctx, app.URL)
+	visit(t, ctx, walked, walked+"/holes/1", "/coaching", "/players/2", "/coaching/squad", "/coaching/squad/sheet?who=all", "/players/2/beside", "/players/2/lessons", round, round+"?on=4.2", "/players/2/report", "/players/2/plan", "/players/2/log", linked(t, ctx, "/players/2/plan", "/plans/"))
 }
 
 func TestNoBarriersForTheSteward(t *testing.T) {

@@ -15,6 +15,7 @@ type Line struct {
 	URL string
 
 	delay  atomic.Int64
+	late   atomic.Int64
 	gone   atomic.Bool
 	server *httptest.Server
 }
@@ -30,6 +31,10 @@ func NewLine(to string) (*Line, error) {
 		r.SetURL(target)
 		r.Out.Host = r.In.Host
 	}}
+	proxy.ModifyResponse = func(*http.Response) error {
+		time.Sleep(time.Duration(l.late.Load()))
+		return nil
+	}
 	l.server = httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		time.Sleep(time.Duration(l.delay.Load()))
 		if l.gone.Load() {
@@ -53,6 +58,9 @@ func hangUp(conn net.Conn) {
 
 // Delay makes every request wait.
 func (l *Line) Delay(d time.Duration) { l.delay.Store(int64(d)) }
+
+// Late makes every answer late; what was asked has arrived by then.
+func (l *Line) Late(d time.Duration) { l.late.Store(int64(d)) }
 
 // Gone takes the connection away, or gives it back.
 func (l *Line) Gone(yes bool) { l.gone.Store(yes) }
