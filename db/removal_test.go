@@ -139,7 +139,7 @@ func TestWhatACoachOfSeveralRemoved(t *testing.T) {
 	for _, who := range []golf.PlayerID{p.pupil, p.other} {
 		dbtest.Exec(t, p.url, fmt.Sprintf(`
 			insert into notes (player_id, author_id, kind, day, body, removed_at) values (%[1]d, %[2]d, 'lesson', '2026-05-02', 'Grip.', now());
-			insert into assignments (player_id, author_id, what, due_on, removed_at) values (%[1]d, %[2]d, 'Putts.', '2092-05-02', now());
+			insert into assignments (player_id, author_id, what, amount, pass_mark, due_on, removed_at) values (%[1]d, %[2]d, 'Putts.', '', '', '2092-05-02', now());
 			insert into lessons (player_id, coach_id, day, aim, removed_at) values (%[1]d, %[2]d, '2092-05-02', 'Chips.', now())`, who, p.coach))
 	}
 	count := func() map[string]int {
