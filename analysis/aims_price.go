@@ -43,3 +43,19 @@ func (e *Engine) Price(in AimInput, of OtherAim) (TakenAim, error) {
 	}
 	return TakenAim{clubs[i].Name, h.TeeAim(clubs, i, of.Side)}, nil
 }
+
+// Taking answers "what is the plan of this hole when the player takes another aim?". It
+// stands in place of the best, and on a par 4 or longer the shot at the green, with its
+// safe sides, is the one from where that tee shot ends.
+func (e *Engine) Taking(plan HolePlan, in AimInput, taken TakenAim) (HolePlan, error) {
+	plan.Taken = &taken
+	if in.Picture.Par == golf.MinPar {
+		return plan, nil
+	}
+	h, err := aim.NewHole(&e.golfer, in.As.player(), in.Picture, in.Picture.Green.Middle())
+	if err != nil {
+		return HolePlan{}, err
+	}
+	plan.Approach = approachFrom(h, taken.Aim.Ends)
+	return plan, nil
+}

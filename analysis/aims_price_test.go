@@ -3,6 +3,7 @@ package analysis
 import (
 	"errors"
 	"math"
+	"slices"
 	"testing"
 
 	"strokeledger/analysis/aim"
@@ -54,6 +55,46 @@ func TestPriceIsThatOfTheSearch(t *testing.T) {
 		if _, err := e.Price(in, of); err == nil {
 			t.Errorf("%+v is priced", of)
 		}
+	}
+}
+
+// A plan in which another aim stands has the shot at the green from where its tee shot
+// ends: that of a club that goes 40 yd less is so much longer, and Aim has the same one.
+func TestTheApproachFollowsWhatWasTaken(t *testing.T) {
+	e, as := NewEngine(), TargetsGolfer(84)
+	picture := must(PictureOfRows(4, 380*golf.Yard, "fairway 120: 17 left, 16 right\nfairway 360: 14 left, 13 right\nbunker 360 to 380, across 12 to 24\ngreen 365: 26 wide, 29 deep"))
+	in := AimInput{Picture: picture, As: as, Clubs: []Club{{Name: "driver", Length: 220}, {Name: "hybrid", Length: 180}}}
+	whole, err := e.RoundPlan(RoundPlanInput{Card: []golf.CardHole{{Number: 1, Par: 4, Length: 380 * golf.Yard}}, Pictures: map[int]Picture{1: picture}, As: as, Clubs: in.Clubs})
+	if err != nil {
+		t.Fatal(err)
+	}
+	plan := whole.Holes[0]
+	taken, err := e.Price(in, OtherAim{Club: "hybrid", Side: -3})
+	if err != nil {
+		t.Fatal(err)
+	}
+	got, err := e.Taking(plan, in, taken)
+	if err != nil || got.Stands() != taken || got.Saved != plan.Saved {
+		t.Fatalf("%+v %v", got.Stands(), err)
+	}
+	if longer := got.Approach.From.Length - plan.Approach.From.Length; math.Abs(longer-40) > 4 {
+		t.Errorf("from %.0f yd in place of %.0f", got.Approach.From.Length, plan.Approach.From.Length)
+	}
+	in.From = &AimFrom{Lie: golf.Fairway, Distance: golf.Yards.Of(got.Approach.From.Length)}
+	if same, err := e.Aim(in); err != nil || math.Abs(same.Approach.Best.Cost-got.Approach.Best.Cost) > .01 {
+		t.Errorf("%.3f, as Aim has it %.3f; %v", got.Approach.Best.Cost, same.Approach.Best.Cost, err)
+	}
+	if safe := got.SafeSides(); !slices.Equal(safe, got.Approach.Safe) {
+		t.Errorf("safe: %v, the approach has %v", safe, got.Approach.Safe)
+	}
+	got.Safe, _ = ParseSide("long")
+	if safe := got.SafeSides(); len(safe) != 1 || safe[0].String() != "long" {
+		t.Errorf("what was taken is long, safe is %v", safe)
+	}
+	flat := must(PictureOfRows(3, 160*golf.Yard, "green 150: 26 wide, 29 deep"))
+	short, err := e.Taking(HolePlan{}, AimInput{Picture: flat, As: as}, TakenAim{})
+	if err != nil || short.Taken == nil || short.Approach != nil {
+		t.Errorf("%+v %v", short, err)
 	}
 }
 

@@ -147,6 +147,60 @@ func TestPatternOfAPlayer(t *testing.T) {
 	}
 }
 
+// What the player took stands in the rounds with the plan's aims in place of the best
+// aim, and in the change of the plan's aims; in straight rounds it changes nothing. It
+// costs in simulated rounds what its price says, within what rounds on a picture are
+// dearer than aims (.15, DEVELOPERS.md) and the noise of the rounds.
+func TestChanceWithWhatWasTaken(t *testing.T) {
+	card := expect.ReferenceCourse()[:1]
+	card[0].Length = 420 * golf.Yard
+	in := ChanceInput{History: seasonOf(t, golfer.Even(88), 8), Target: 85, Card: card, Pictures: map[int]aim.Picture{1: bounded()}, Rounds: 8000, Seed: 1}
+	e := NewEngine()
+	find := func(planned bool, taken map[int]OtherAim) Chance {
+		t.Helper()
+		ask := in
+		ask.Planned, ask.Taken, ask.Only = planned, taken, true
+		c, err := e.Chance(ask)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return c
+	}
+	as, err := e.PlaysAs(in.History, in.Target)
+	if err != nil {
+		t.Fatal(err)
+	}
+	plan, err := e.RoundPlan(RoundPlanInput{Card: card, Pictures: in.Pictures, As: as})
+	if err != nil {
+		t.Fatal(err)
+	}
+	best := plan.Holes[0].Stands()
+	far := OtherAim{Club: best.Club, Side: -15} // towards what is out of bounds
+	price, err := e.Price(AimInput{Picture: bounded(), As: as}, far)
+	if err != nil {
+		t.Fatal(err)
+	}
+	dearer := price.Aim.Cost - best.Aim.Cost
+	planned, taken := find(true, nil), find(true, map[int]OtherAim{1: far})
+	got := taken.Mean - planned.Mean
+	if dearer < .3 || math.Abs(got-dearer) > .15+.08 {
+		t.Errorf("rounds are %.3f dearer, the price is %.3f dearer", got, dearer)
+	}
+	if same := find(true, map[int]OtherAim{1: {Club: best.Club, Side: best.Aim.Side}}); math.Abs(same.Mean-planned.Mean) > 1e-9 {
+		t.Errorf("the best aim, taken: %.4f; as the plan has it %.4f", same.Mean, planned.Mean)
+	}
+	if straight, other := find(false, nil), find(false, map[int]OtherAim{1: far}); straight.Mean != other.Mean {
+		t.Errorf("aimed straight: %.4f and %.4f", straight.Mean, other.Mean)
+	}
+	in.Taken = map[int]OtherAim{1: far}
+	all, err := e.Chance(in)
+	for _, w := range all.WhatIf {
+		if w.Change.String() == "the plan's aims" && math.Abs(w.Strokes-(taken.Mean-find(false, nil).Mean)) > .05 {
+			t.Errorf("the change is %.3f, the rounds are %.3f apart; %v", w.Strokes, taken.Mean-find(false, nil).Mean, err)
+		}
+	}
+}
+
 // Holes with a picture are played on it, and the plan's aims help.
 func TestChanceOnPictures(t *testing.T) {
 	card := expect.ReferenceCourse()[:3]

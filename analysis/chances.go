@@ -30,6 +30,7 @@ type ChanceInput struct {
 	Pictures map[int]aim.Picture // by number of the hole; holes without one are the golfer's own ground
 	Clubs    []aim.Club          // for the tee, with their patterns, among which the plan's aims choose; none stands for those of the level
 	Planned  bool                // holes with a picture are played with the plan's aims, not straight
+	Taken    map[int]OtherAim    // by number of the hole: what stands in the plan in place of the best aim off the tee
 	As       float64             // level at which a part of the game is tried, 68 to 110; 0 stands for the target
 	Together [][2]Change         // pairs of changes that are asked for
 	Only     bool                // no change is tried: much faster
@@ -39,8 +40,9 @@ type ChanceInput struct {
 
 // Chance answers "how likely is the target on this course, and what would change
 // that?". Rounds are played by the golfer that the latest rounds say; the plan's aims
-// are those of the player's own clubs (aim.Hole.Playing). With fewer than five rounds they are played by
-// the target's golfer, and the answer has a note.
+// are those of the player's own clubs (aim.Hole.Playing), or what the player took in
+// place of them. With fewer than five rounds they are played by the target's golfer, and
+// the answer has a note.
 func (e *Engine) Chance(in ChanceInput) (Chance, error) {
 	as, profiles, err := e.playsAs(in.History, in.Target)
 	if err != nil {
@@ -103,7 +105,7 @@ func widensOf(as PlaysAs) func(worse float64) float64 {
 
 // draw lays the holes with a picture out as rounds are played on them.
 func (e *Engine) draw(ask *forecast.Ask, as PlaysAs, in ChanceInput) (err error) {
-	on := DrawnInput{As: as, Card: ask.Card, Pictures: in.Pictures, Clubs: in.Clubs}
+	on := DrawnInput{As: as, Card: ask.Card, Pictures: in.Pictures, Clubs: in.Clubs, Taken: in.Taken}
 	if ask.Straight, err = e.Drawn(on); err != nil {
 		return err
 	}
@@ -118,23 +120,30 @@ type DrawnInput struct {
 	As       PlaysAs
 	Card     []golf.CardHole
 	Pictures map[int]aim.Picture
-	Clubs    []aim.Club // for the tee; none stands for those of the level
-	Planned  bool       // with the plan's aims
+	Clubs    []aim.Club       // for the tee; none stands for those of the level
+	Planned  bool             // with the plan's aims
+	Taken    map[int]OtherAim // by number of the hole: what stands in the plan in place of the best aim off the tee
 }
 
 // Drawn are the holes of a card that have a picture with a row, by number, as
-// simulated rounds play them: with the plan's aims, or the driver down the middle and
-// every approach at the flag. The holes are cut in the middle of the greens.
+// simulated rounds play them: with the plan's aims and what was taken in place of them,
+// or the driver down the middle and every approach at the flag. The holes are cut in the
+// middle of the greens.
 func (e *Engine) Drawn(in DrawnInput) (map[int]golfer.Drawn, error) {
 	card := in.Card
 	drawn, failed := make([]golfer.Drawn, len(card)), make([]error, len(card))
 	parallel.Do(len(card), func(i int) {
 		picture, there := in.Pictures[card[i].Number]
-		if !there || picture.Bare() {
+		taken, took := in.Taken[card[i].Number]
+		if took = took && in.Planned; !there || picture.Bare() && !took {
 			return
 		}
 		h, err := aim.NewHole(&e.golfer, in.As.player(), picture, picture.Green.Middle())
-		if failed[i] = err; err == nil {
+		switch failed[i] = err; {
+		case err != nil:
+		case took:
+			drawn[i] = h.PlayingChosen(in.Clubs, aim.Chosen(taken))
+		default:
 			drawn[i] = h.Playing(in.Planned, in.Clubs)
 		}
 	})

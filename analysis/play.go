@@ -15,12 +15,16 @@ type (
 	FlagPlace     = aim.FlagPlace // one of nine places of it
 	Club          = aim.Club      // with its length and pattern
 	Ball          = aim.Ball      // of a range session
+	Side          = aim.Side      // of a green
 	Pattern       = aim.Pattern   // in which the balls of a player end
 	PlayLevels    = golfer.Levels // at which the four parts of a game are played
 )
 
 // FlagPlaces are the nine places of a hole, from front left to back right.
 var FlagPlaces = aim.FlagPlaces
+
+// ParseSide reads the name of a side of a green; false for what is none.
+func ParseSide(name string) (Side, bool) { return aim.ParseSide(name) }
 
 // ReadPicture reads the file of a picture; its error is PictureFaults.
 func ReadPicture(data []byte) (Picture, error) { return aim.Read(data) }

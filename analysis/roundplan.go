@@ -29,6 +29,7 @@ type HolePlan struct {
 	Approach *aim.Approach // from where the tee shot ends on average, or where a lay-up does; that of Advice on a par 3
 	Saved    float64       // strokes, by the aim from the tee
 	Taken    *TakenAim     // that the player took in place of the best; nil for none
+	Safe     aim.Side      // that the player took in place of the safe sides of the approach; 0 for none
 }
 
 // Matters reports whether the aim is worth writing down.
@@ -45,6 +46,20 @@ func (h HolePlan) Stands() TakenAim {
 	}
 	best := h.Advice.Best()
 	return TakenAim{best.Club.Name, best.Best}
+}
+
+// SafeSides are the sides of the green on which a miss costs least, the safest first, or
+// what the player took in their place; none where it does not matter.
+func (h HolePlan) SafeSides() []aim.Side {
+	switch {
+	case h.Safe != 0:
+		return []aim.Side{h.Safe}
+	case h.Approach != nil:
+		return h.Approach.Safe
+	case h.Advice.Approach != nil:
+		return h.Advice.Approach.Safe
+	}
+	return nil
 }
 
 // RoundPlan answers "where should I aim on each hole, and where does it matter?".
@@ -89,12 +104,17 @@ func (e *Engine) holePlan(in RoundPlanInput, hole golf.CardHole) (HolePlan, erro
 		plan.Advice = aim.Advice{Approach: plan.Approach}
 	} else {
 		plan.Advice = h.TeeShots(shaped(in.Clubs, h, 0))
-		start := plan.Advice.Best().Best.Ends
-		if left := start.Distance(h.Place()); left > h.Reach(golf.Fairway) || left <= golf.MaxShortSided.Yards() {
-			start = h.Short(layUp, 0)
-		}
-		plan.Approach = h.Approach(golf.Fairway, start, aim.Pattern{})
+		plan.Approach = approachFrom(h, plan.Advice.Best().Best.Ends)
 	}
 	plan.Saved = plan.Advice.Saved()
 	return plan, nil
+}
+
+// approachFrom is the shot at the green from where a tee shot ends on average, or from
+// where a lay-up does.
+func approachFrom(h *aim.Hole, ends aim.Point) *aim.Approach {
+	if left := ends.Distance(h.Place()); left > h.Reach(golf.Fairway) || left <= golf.MaxShortSided.Yards() {
+		ends = h.Short(layUp, 0)
+	}
+	return h.Approach(golf.Fairway, ends, aim.Pattern{})
 }

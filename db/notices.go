@@ -44,6 +44,7 @@ const (
 	NoticeHole         NoticeKind = "hole_advice" // a coach says something of a hole
 	NoticeHoleTaken    NoticeKind = "hole_taken"
 	NoticeHoleDeclined NoticeKind = "hole_declined"
+	NoticeHoleRemoved  NoticeKind = "hole_removed" // what stood in the plan
 )
 
 // Notice is what somebody did that another is told.

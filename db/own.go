@@ -15,7 +15,7 @@ type OwnPicture struct {
 	CourseID golf.CourseID
 	Hole     int
 	DrawnAt  time.Time
-	Text     string // empty when the drawing was taken away
+	Text     string // empty when the drawing was removed
 }
 
 // OwnPictures lists everything that the player drew, the earliest courses first, and

@@ -55,7 +55,9 @@ func TestRangesAndPlansAreAdded(t *testing.T) {
 		t.Errorf("%+v, %v", all, err)
 	}
 	plan := db.TakenPlan{Day: day, FirstDay: day, LastDay: day, Rounds: 6, Target: 79, Minutes: 180, Engine: "7", Figures: []byte(`{"version": 1}`)}
-	p.must(p.AddPlans(p.ctx, p.pupil, []db.TakenPlan{plan, plan}))
+	other := plan
+	other.Minutes = 120
+	p.must(p.AddPlans(p.ctx, p.pupil, []db.TakenPlan{plan, other}))
 	if all, err := p.TakenPlans(p.ctx, p.pupil, p.pupil); err != nil || len(all) != 2 || string(all[0].Figures) != `{"version": 1}` {
 		t.Errorf("%+v, %v", all, err)
 	}

@@ -17,8 +17,8 @@ type Phrase struct {
 // MostPhrases is how many phrases a coach keeps at most.
 const MostPhrases = 100
 
-// KeepPhrase keeps a phrase of a coach's, once. It returns golf.ErrNotFound when there
-// are MostPhrases already.
+// KeepPhrase keeps a phrase of a coach's, once. It returns ErrFull when there are
+// MostPhrases already.
 func (s *Store) KeepPhrase(ctx context.Context, who golf.PlayerID, body string) error {
 	there, err := s.Phrases(ctx, who)
 	if err != nil {
@@ -30,7 +30,7 @@ func (s *Store) KeepPhrase(ctx context.Context, who golf.PlayerID, body string) 
 		}
 	}
 	if len(there) >= MostPhrases {
-		return golf.ErrNotFound
+		return ErrFull
 	}
 	return changeOne(ctx, s.q, `insert into phrases (player_id, body) values (@who, @body)`, pgx.StrictNamedArgs{"who": who, "body": body})
 }

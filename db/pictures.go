@@ -16,7 +16,7 @@ type Picture struct {
 	Version int            // 1 is the first of the hole
 	DrawnBy *golf.PlayerID // nil when that account is gone
 	DrawnAt time.Time
-	Text    string // the picture as a file; empty when the drawing was taken away
+	Text    string // the picture as a file; empty when the drawing was removed
 }
 
 // PicturesOfADay is how many pictures a player may save in a day: every hole of four
@@ -34,8 +34,8 @@ const PictureBytes = 8 << 20
 var ErrPictureBytes = errors.New("no more room for pictures")
 
 // SavePicture keeps a new version of a hole's picture, which holds from then on, and
-// returns its number. A picture that holds already is not kept again. Players save
-// one after the other.
+// returns its number. A picture that holds already is not kept again. What is saved
+// on a course is saved one after the other.
 func (s *Store) SavePicture(ctx context.Context, who golf.PlayerID, course golf.CourseID, hole int, text string) (version int, err error) {
 	err = s.Tx(ctx, func(tx *Store) error {
 		if err := tx.roomForAPicture(ctx, who, course, hole, len(text)); err != nil {
@@ -92,7 +92,7 @@ func (s *Store) roomForPictures(ctx context.Context, who golf.PlayerID, adds, si
 const pictureColumns = `select hole, version, drawn_by, drawn_at, picture as text from hole_pictures`
 
 // Pictures lists the pictures that hold for a course, in the order of its holes. A
-// hole whose drawing was taken away has none.
+// hole whose drawing was removed has none.
 func (s *Store) Pictures(ctx context.Context, course golf.CourseID) ([]Picture, error) {
 	return many(ctx, s.q, pgx.RowToStructByName[Picture], `
 		with newest as (

@@ -32,9 +32,13 @@ const PlansInAll = 1000
 var ErrPlansInAll = errors.New("no more plans")
 
 // TakePlan stores a plan of the player's together with what it sets to practise, and
-// returns its number.
+// returns its number. A plan that is the same as one of the day, by its rounds, target
+// and minutes, is not stored again.
 func (s *Store) TakePlan(ctx context.Context, who golf.PlayerID, p TakenPlan, items []Assignment) (id int64, err error) {
 	err = s.Tx(ctx, func(tx *Store) error {
+		if id, err = tx.samePlan(ctx, who, p); !errors.Is(err, golf.ErrNotFound) {
+			return err
+		}
 		n, err := one(ctx, tx.q, pgx.RowTo[int], `select count(*) from practice_plans where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
 		if err == nil && n >= PlansInAll {
 			err = ErrPlansInAll
@@ -54,6 +58,19 @@ func (s *Store) TakePlan(ctx context.Context, who golf.PlayerID, p TakenPlan, it
 		return err
 	})
 	return id, err
+}
+
+// samePlan finds the plan that is the same as another. It locks the player's row, so
+// that two requests at once do not both find none.
+func (s *Store) samePlan(ctx context.Context, who golf.PlayerID, p TakenPlan) (id int64, err error) {
+	if _, err := one(ctx, s.q, pgx.RowTo[golf.PlayerID], `select id from players where id = @who for update`, pgx.StrictNamedArgs{"who": who}); err != nil {
+		return 0, err
+	}
+	return one(ctx, s.q, pgx.RowTo[int64], `
+		select id from practice_plans
+		where player_id = @who and removed_at is null and day = @day and last_day = @last and rounds = @rounds and target = @target and minutes = @minutes
+		order by taken_at, id limit 1`,
+		pgx.StrictNamedArgs{"who": who, "day": p.Day, "last": p.LastDay, "rounds": p.Rounds, "target": p.Target, "minutes": p.Minutes})
 }
 
 // TakenPlans lists the plans of the player that asker may see, the latest first.

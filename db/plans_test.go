@@ -2,6 +2,7 @@ package db_test
 
 import (
 	"slices"
+	"sync"
 	"testing"
 
 	"strokeledger/analysis/golf"
@@ -52,6 +53,34 @@ func TestATakenPlanIsKeptAsMade(t *testing.T) {
 		"the plan of before":       second(p.TakenPlan(p.ctx, p.other, p.pupil, id)),
 		"the coach removes a plan": p.RemovePlan(p.ctx, p.coach, id),
 	})
+}
+
+// A plan that is taken twice at once is stored once, with what it sets.
+func TestAPlanIsTakenOnce(t *testing.T) {
+	p := newPair(t)
+	var taken sync.WaitGroup
+	ids := make([]int64, 4)
+	for i := range ids {
+		taken.Go(func() {
+			id, err := p.TakePlan(p.ctx, p.pupil, aPlan(), items())
+			if err != nil {
+				t.Error(err)
+			}
+			ids[i] = id
+		})
+	}
+	taken.Wait()
+	if slices.Max(ids) != slices.Min(ids) {
+		t.Errorf("the plan has the numbers %v", ids)
+	}
+	if set, err := p.Assignments(p.ctx, p.pupil, p.pupil, 0); err != nil || len(set) != len(items()) {
+		t.Errorf("%d things to practise, %v", len(set), err)
+	}
+	other := aPlan()
+	other.Minutes++
+	if id, err := p.TakePlan(p.ctx, p.pupil, other, nil); err != nil || id == ids[0] {
+		t.Errorf("a plan of other minutes is number %d, %v", id, err)
+	}
 }
 
 // A removed plan takes along what it set, and brings back that and no more.

@@ -38,6 +38,7 @@ const (
 	RemovedLesson     = "lesson"
 	RemovedWalked     = "walked"
 	RemovedPhrase     = "phrase"
+	RemovedAdvice     = "advice"
 )
 
 // Removed is something that asker may bring back.
@@ -59,7 +60,7 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			from rounds where player_id = @asker and `+back+`
 			union all
 			select 'note', player_id, id, round_id, id, day, body, removed_at
-			from notes where author_id = @asker and `+back+` and (private or `+accessFrom("@asker", "player_id")+` is not null) and `+ofARound("notes.player_id")+`
+			from notes where author_id = @asker and `+back+` and (private or `+accessFrom("@asker", "notes.player_id")+` is not null) and `+ofARound("notes.player_id")+`
 			union all
 			select 'kept', player_id, id, null, id, day, body, removed_at
 			from kept_notes where player_id = @asker and `+back+`
@@ -69,7 +70,7 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			where r.author_id = @asker and r.`+back+` and notes.removed_at is null and `+accessFrom("@asker", "r.player_id")+` is not null and `+ofARound("notes.player_id")+`
 			union all
 			select 'assignment', player_id, id, null, 0, due_on, what, removed_at
-			from assignments where @asker in (author_id, player_id) and `+back+` and `+accessFrom("@asker", "player_id")+` is not null
+			from assignments where @asker in (author_id, player_id) and `+back+` and `+accessFrom("@asker", "assignments.player_id")+` is not null
 				and not exists (select 1 from practice_plans p where p.player_id = assignments.player_id and p.id = assignments.plan_id and p.removed_at = assignments.removed_at)
 			union all
 			select 'result', r.player_id, r.id, null, 0, r.day, t.what || ': ' || r.result, r.removed_at
@@ -86,13 +87,18 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			from range_sessions where player_id = @asker and `+back+`
 			union all
 			select 'lesson', player_id, id, null, 0, day, aim, removed_at
-			from lessons where @asker in (coach_id, player_id) and `+back+` and day >= `+accessFrom("@asker", "player_id")+`
+			from lessons where @asker in (coach_id, player_id) and `+back+` and day >= `+accessFrom("@asker", "lessons.player_id")+`
 			union all
 			select 'walked', player_id, id, null, 0, played_on, course, removed_at
-			from walked_rounds where removed_by = @asker and @asker in (coach_id, player_id) and `+back+` and played_on >= `+accessFrom("@asker", "player_id")+`
+			from walked_rounds where removed_by = @asker and @asker in (coach_id, player_id) and `+back+` and played_on >= `+accessFrom("@asker", "walked_rounds.player_id")+`
 			union all
 			select 'phrase', player_id, id, null, 0, removed_at::date, body, removed_at
 			from phrases where player_id = @asker and `+back+`
+			union all
+			select 'advice', a.player_id, a.id, null, 0, a.written_at::date, concat_ws(', ', 'hole ' || a.hole, c.name, nullif(c.tee, '')), a.removed_at
+			from hole_advice a join courses c on c.id = a.course_id
+			where a.coach_id = @asker and a.`+back+` and c.removed_at is null and `+accessFrom("@asker", "a.player_id")+` is not null and not exists (
+				select 1 from hole_advice o where o.player_id = a.player_id and o.course_id = a.course_id and o.hole = a.hole and o.coach_id = a.coach_id and o.removed_at is null)
 			union all
 			select 'plan', player_id, id, null, 0, day, rounds || ' rounds', removed_at
 			from practice_plans where player_id = @asker and `+back+`

@@ -27,6 +27,7 @@ var signed = []string{
 // ownSecrets deletes what nobody but an author could read or bring back.
 var ownSecrets = []string{
 	`delete from note_replies where author_id = @who and removed_at is not null`,
+	`delete from hole_advice where coach_id = @who and removed_at is not null`,
 	`delete from walked_rounds where coach_id = @who and (sent_at is null or removed_at is not null)`,
 	`delete from notes where author_id = @who and (private or removed_at is not null)`,
 }

@@ -29,6 +29,7 @@ var sweptKinds = []struct{ name, statement string }{
 	{"removed sessions of drills", `delete from drill_sessions where ` + forGood},
 	{"removed results", `delete from assignment_results where ` + forGood},
 	{"removed practice", `delete from assignments where ` + forGood},
+	{"removed advice on holes", `delete from hole_advice where ` + forGood},
 	{"removed phrases", `delete from phrases where ` + forGood},
 	{"removed walked rounds", `delete from walked_rounds where ` + forGood},
 	{"removed lessons", `delete from lessons where ` + forGood},

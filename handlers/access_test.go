@@ -72,7 +72,7 @@ var access = map[string]may{
 	"GET /players/{player}/start-line": seen, "GET /players/{player}/run-out": seen, "GET /players/{player}/run-out.csv": seen, "POST /players/{player}/run-out": {422, 404, 404, 303}, "POST /players/{player}/run-out/{trial}/remove": {303, 404, 404, 303},
 	"GET /players/{player}/play": seen, "GET /players/{player}/play/{course}": seen, "GET /players/{player}/play/{course}/card": seen,
 	"GET /players/{player}/play/{course}/holes/{hole}": seen, "GET /players/{player}/play/{course}/chance": seen, "GET /players/{player}/play/{course}/rounds/{round}": seen,
-	"POST /players/{player}/play/{course}/holes/{hole}/advice": {404, 303, 404, 303}, "POST /players/{player}/play/{course}/holes/{hole}/advice/answer": absent,
+	"POST /players/{player}/play/{course}/holes/{hole}/advice": {404, 422, 404, 303}, "POST /players/{player}/play/{course}/holes/{hole}/advice/answer": {409, 404, 404, 303},
 	"GET /players/{player}/bag": seen, "POST /players/{player}/bag": {303, 404, 404, 303}, "POST /players/{player}/bag/range": {422, 404, 404, 303},
 	"POST /players/{player}/bag/range/{session}/remove": {303, 404, 404, 303},
 	"POST /players/{player}/notes":                      {422, 422, 404, 303}, "POST /players/{player}/notes/{note}": {404, 422, 404, 303}, "POST /players/{player}/notes/{note}/remove": {404, 303, 404, 303},

@@ -2,6 +2,8 @@ package handlers
 
 import (
 	"context"
+	"errors"
+	"fmt"
 	"log/slog"
 	"net/http"
 	"time"
@@ -65,8 +67,8 @@ func (s *server) peersOf(r *http.Request, about subject, b analysis.Beside) (ana
 	return analysis.PeersOf(b.Level, all), nil
 }
 
-// peersEvery is how often what players are set beside is worked out anew: others hear
-// nothing of a single round on the day that it is entered.
+// peersEvery is how often what players are set beside is worked out: so seldom that
+// nobody sees a round of another by what it changes as it is entered.
 const peersEvery = 24 * time.Hour
 
 // PeersDaily works out now, and then once a day until the context ends, what the rounds
@@ -85,23 +87,24 @@ func PeersDaily(ctx context.Context, store *db.Store, log *slog.Logger) {
 	}
 }
 
-// keepPeers works it out for all of them.
+// keepPeers works it out for all of them. One that fails keeps what it had and
+// does not stand in the way of the others.
 func (s *server) keepPeers(ctx context.Context) error {
 	players, err := s.store.Sizeable(ctx, analysis.PeerRounds)
 	if err != nil {
 		return err
 	}
-	kept := []golf.PlayerID{}
+	kept, faults := []golf.PlayerID{}, []error(nil)
 	for _, p := range players {
 		holds, err := s.keepPeer(ctx, p)
 		if err != nil {
-			return err
+			faults = append(faults, fmt.Errorf("player %d: %w", p.ID, err))
 		}
-		if holds {
+		if holds || err != nil {
 			kept = append(kept, p.ID)
 		}
 	}
-	return s.store.KeepPeers(ctx, kept)
+	return errors.Join(append(faults, s.store.KeepPeers(ctx, kept))...)
 }
 
 // keepPeer works it out for one, and reports whether there are rounds enough whose

@@ -23,9 +23,12 @@ func (s *server) chance(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	in, pictures := p.chanceInput(r)
+	if in.Taken, err = s.takenAims(r, p); err != nil {
+		return err
+	}
 	done := true
 	if len(p.course.Holes) > 0 {
-		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Clubs: p.clubs, Together: play.Together(in.Two), As: play.AskedLevel(in.As, in.Target), Planned: in.Planned, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
+		ask := analysis.ChanceInput{History: p.history, Target: in.Target, Par18: parOf(p.course.Holes), Card: p.course.Holes, Pictures: pictures, Clubs: p.clubs, Together: play.Together(in.Two), As: play.AskedLevel(in.As, in.Target), Planned: in.Planned, Taken: in.Taken, Rounds: s.options.ChanceRounds, Seed: chanceSeed}
 		in.Chance, done, err = workOn(r.Context(), s.worked, p.chanceKey(in), chanceWait, func() (analysis.Chance, error) { return s.engine.Chance(ask) })
 		if err != nil {
 			return err
@@ -67,7 +70,7 @@ func (p playing) chanceKey(in play.ChanceInput) [32]byte {
 	for _, h := range p.history {
 		rounds.Write(roundKey(h))
 	}
-	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, p.clubs, in.Planned, play.Together(in.Two), play.AskedLevel(in.As, in.Target))
+	return keyOf("chance", rounds.String(), p.about.player.Target, p.course.Holes, p.files, p.clubs, in.Planned, in.Taken, play.Together(in.Two), play.AskedLevel(in.As, in.Target))
 }
 
 // roundKey identifies a round as it is stored now.

@@ -1,6 +1,7 @@
 package handlers
 
 import (
+	"bytes"
 	"encoding/csv"
 	"net/http"
 
@@ -58,8 +59,11 @@ func (s *server) reportFile(w http.ResponseWriter, r *http.Request) error {
 	return sendTable(w, "rounds.csv", coach.SpanTable(rounds))
 }
 
+// sendTable sends a table as a CSV file.
 func sendTable(w http.ResponseWriter, name string, table [][]string) error {
-	w.Header().Set("Content-Type", "text/csv; charset=utf-8")
-	w.Header().Set("Content-Disposition", `attachment; filename="`+name+`"`)
-	return csv.NewWriter(w).WriteAll(table)
+	var file bytes.Buffer
+	if err := csv.NewWriter(&file).WriteAll(table); err != nil {
+		return err
+	}
+	return sendFile(w, "text/csv; charset=utf-8", name, &file)
 }

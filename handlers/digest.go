@@ -87,11 +87,20 @@ func (e *Errands) sendDue(ctx context.Context, d db.Digest, again time.Time) err
 	ctx = context.WithoutCancel(ctx) // what became of the letter is kept, even when the process is told to stop
 	switch {
 	case err == nil:
-		return e.s.store.LetterTaken(ctx, d.PlayerID, l.ID, next)
+		return e.letterTaken(ctx, d.PlayerID, l.ID, next)
 	case errors.Is(err, mail.ErrUncertain):
 		return err
 	}
 	return errors.Join(err, e.s.store.LetterRefused(ctx, d.PlayerID, l))
+}
+
+// letterTaken keeps that a letter is with the mail server. A reader who ended the mail
+// meanwhile has none to keep it of.
+func (e *Errands) letterTaken(ctx context.Context, who golf.PlayerID, id string, next time.Time) error {
+	if err := e.s.store.LetterTaken(ctx, who, id, next); !errors.Is(err, golf.ErrNotFound) {
+		return err
+	}
+	return nil
 }
 
 // errNothingNew says that there is nothing to send.

@@ -2,6 +2,8 @@ package handlers
 
 import (
 	"context"
+	"errors"
+	"fmt"
 	"log/slog"
 	"time"
 
@@ -57,16 +59,17 @@ func (e *Errands) tellOfLatePractice(ctx context.Context) error {
 	if err != nil {
 		return err
 	}
+	var faults []error
 	for _, l := range all {
 		passed := midnightAfter(golf.DateOf(l.DueOn), e.s.zoneOf(db.Player{Zone: l.Zone}))
 		if passed.After(e.s.now()) {
 			continue
 		}
 		if _, err := e.s.store.TellLate(ctx, l, passed); err != nil {
-			return err
+			faults = append(faults, fmt.Errorf("practice %d of player %d: %w", l.ID, l.PlayerID, err))
 		}
 	}
-	return nil
+	return errors.Join(faults...)
 }
 
 // firstToday is where a day begins first: the zone farthest ahead of UTC that the tz

@@ -47,7 +47,7 @@ func (s *server) keepPhrase(w http.ResponseWriter, r *http.Request) error {
 		return s.showPhrases(w, r, http.StatusUnprocessableEntity, body)
 	}
 	err := s.store.KeepPhrase(r.Context(), me(r).ID, body.Value)
-	if errors.Is(err, golf.ErrNotFound) {
+	if errors.Is(err, db.ErrFull) {
 		body.Problem = fmt.Sprintf("You have %d phrases; remove one first.", db.MostPhrases)
 		return s.showPhrases(w, r, http.StatusUnprocessableEntity, body)
 	}

@@ -103,16 +103,14 @@ func (s *server) holeInput(r *http.Request) (p playing, d drawn, in play.HoleInp
 	in = play.HoleInput{Whose: p.about.pages, Player: p.about.player.Name, Course: p.course.ID, Name: courseName(p.course), Holes: holeNumbers(p.course),
 		Hole: d.hole, As: p.as, Target: p.about.player.Target, Unit: unitsOf(me(r)).Far, Flag: r.URL.Query().Get("flag")}
 	in.Picture, in.Drawn = play.PictureOf(d.hole, p.files[d.hole.Number])
-	if in.Drawn {
-		if err := s.aimed(r, p, &in); err != nil {
-			return p, d, in, err
-		}
-		if in.By, err = s.drawnBy(r, p.about, d); err != nil {
-			return p, d, in, err
-		}
-	}
 	advice, err := s.advised(r, p, d.hole.Number)
-	in.Advice = advice[d.hole.Number]
+	if in.Advice = advice[d.hole.Number]; err != nil || !in.Drawn {
+		return p, d, in, err
+	}
+	if err := s.aimed(r, p, &in); err != nil {
+		return p, d, in, err
+	}
+	in.By, err = s.drawnBy(r, p.about, d)
 	return p, d, in, err
 }
 
@@ -121,7 +119,11 @@ func (s *server) showHolePlan(w http.ResponseWriter, r *http.Request, status int
 	if err := s.recordLook(r, p.about, db.LookPlay, 0); err != nil {
 		return err
 	}
-	return show(w, r, status, play.NewHolePage(s.shellOf(r, p.about), in).View())
+	page := s.shellOf(r, p.about)
+	if err := s.offerUndo(r, &page); err != nil {
+		return err
+	}
+	return show(w, r, status, play.NewHolePage(page, in).View())
 }
 
 // drawnBy says who drew a hole, and when.
@@ -143,7 +145,7 @@ func holeNumbers(c db.Course) []int {
 
 // aimed works out the plan of a hole, its shapes, and the approach at another flag.
 func (s *server) aimed(r *http.Request, p playing, in *play.HoleInput) (err error) {
-	if in.Plan, err = s.holePlan(r, p, in.Hole); err != nil {
+	if in.Plan, err = s.standingPlan(r, p, in.Hole, in.Advice); err != nil {
 		return err
 	}
 	if in.Shapes, err = s.shapes(r, p, *in); err != nil {
@@ -159,7 +161,7 @@ func (s *server) aimed(r *http.Request, p playing, in *play.HoleInput) (err erro
 	if from.Lie != golf.Tee {
 		ask.From = &analysis.AimFrom{Lie: from.Lie, Distance: golf.Yards.Of(from.Length)}
 	}
-	at, err := workOut(r.Context(), s.worked, p.key("flag", in.Hole, in.Flag), func() (plan analysis.HolePlan, err error) {
+	at, err := workOut(r.Context(), s.worked, p.key("flag", in.Hole, in.Flag, from), func() (plan analysis.HolePlan, err error) {
 		plan.Advice, err = s.engine.Aim(ask)
 		return plan, err
 	})
@@ -192,15 +194,6 @@ func (s *server) shapes(r *http.Request, p playing, in play.HoleInput) ([]play.S
 // planBudget is how long one request works on the plan of a course; the page then shows
 // how far it is, and asks again.
 const planBudget = 1500 * time.Millisecond
-
-// standingPlan is the plan of a hole with what the player took of a coach.
-func (s *server) standingPlan(r *http.Request, p playing, h golf.CardHole, said []play.Advised) (analysis.HolePlan, error) {
-	plan, err := s.holePlan(r, p, h)
-	if plan.Drawn {
-		plan.Taken = takenOn(said)
-	}
-	return plan, err
-}
 
 // roundPlan is the plan of a round on a course, as far as it is worked out.
 func (s *server) roundPlan(r *http.Request, p playing) (in play.RoundInput, err error) {

@@ -143,6 +143,8 @@ func (s *server) restorePractice(r *http.Request, pages paths.Whose, x db.Remove
 		return pages.Bag(), s.store.RestoreRange(r.Context(), who, x.ID)
 	case db.RemovedLesson:
 		return pages.NextLesson(), s.restoreLesson(r, pages, x.ID)
+	case db.RemovedAdvice:
+		return s.restoreAdvice(r, pages, x)
 	case db.RemovedPhrase:
 		return paths.Phrases, s.store.RestorePhrase(r.Context(), who, x.ID)
 	case db.RemovedWalked:

@@ -1,10 +1,8 @@
 package handlers
 
 import (
-	"bytes"
 	"cmp"
 	"crypto/rand"
-	"encoding/csv"
 	"errors"
 	"net/http"
 	"strings"
@@ -132,9 +130,5 @@ func (s *server) runOutCSV(w http.ResponseWriter, r *http.Request) error {
 	for _, t := range all {
 		rows = append(rows, practice.FileRow(t))
 	}
-	var file bytes.Buffer
-	if err := csv.NewWriter(&file).WriteAll(rows); err != nil {
-		return err
-	}
-	return sendFile(w, "text/csv; charset=utf-8", "run-out.csv", &file)
+	return sendTable(w, "run-out.csv", rows)
 }

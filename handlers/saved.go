@@ -69,7 +69,7 @@ var savedTexts = map[string]string{
 	"declined":        "The proposed target is declined.",
 	"advised":         "Saved. Your pupil sees it here and on the plan of the round.",
 	"advice_taken":    "It stands in your plan now, and on the card to carry.",
-	"advice_declined": "The best aim stands in your plan.",
+	"advice_declined": "Declined. Your plan stands without it.",
 	"link":            "The link is revoked. It no longer works.",
 	"steward":         "That account is now a steward.",
 	"left":            "You are no longer a steward.",

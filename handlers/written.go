@@ -50,7 +50,7 @@ func (s *server) writtenPhrases(r *http.Request, f *accountfile.Written) error {
 func (s *server) writtenOfHoles(r *http.Request, f *accountfile.Written) error {
 	kept, err := s.store.AllAdvice(r.Context(), me(r).ID)
 	for _, a := range kept {
-		f.Holes = append(f.Holes, accountfile.HoleNote{By: a.Coach, Course: a.Course, Tee: a.Tee, Hole: a.Hole, Note: a.Note, Proposes: a.Proposes, Club: a.Club, Side: a.SideYd, Long: a.LongYd,
+		f.Holes = append(f.Holes, accountfile.HoleNote{By: a.Coach, Course: a.Course, Tee: a.Tee, Hole: a.Hole, Note: a.Note, Proposes: a.Proposes, Club: a.Club, Side: a.SideYd, Long: a.LongYd, Safe: a.Safe,
 			Answer: string(a.Answer), Written: a.WrittenAt})
 	}
 	return err

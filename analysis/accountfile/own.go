@@ -58,10 +58,10 @@ type CardHole struct {
 type Drawing struct {
 	Hole    int             `json:"hole"`
 	At      time.Time       `json:"drawn"`
-	Picture json.RawMessage `json:"picture"` // an object, or null where the drawing was taken away
+	Picture json.RawMessage `json:"picture"` // an object, or null where the drawing was removed
 }
 
-// Taken reports whether the drawing was taken away.
+// Taken reports whether the drawing was removed.
 func (d Drawing) Taken() bool { return len(d.Picture) == 0 || string(d.Picture) == "null" }
 
 // Plan is a plan of practice as it was taken.

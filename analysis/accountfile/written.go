@@ -29,6 +29,7 @@ type HoleNote struct {
 	Club     string    `json:"club,omitempty"`    // empty on a par 3
 	Side     float64   `json:"side_yd,omitempty"` // right of the middle, or of the flag
 	Long     float64   `json:"long_yd,omitempty"` // beyond the flag
+	Safe     string    `json:"safe,omitempty"`    // the side of the green that is proposed as the safe one
 	Answer   string    `json:"answer,omitempty"`  // taken or declined
 	Written  time.Time `json:"written"`
 }

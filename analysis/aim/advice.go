@@ -84,6 +84,19 @@ var sideNames = [...]string{"", "left", "right", "short", "long"}
 // String returns "left", "right", "short" or "long".
 func (s Side) String() string { return sideNames[s] }
 
+// Sides lists the four.
+var Sides = []Side{LeftSide, RightSide, ShortSide, LongSide}
+
+// ParseSide reads the name of a side; false for what is none.
+func ParseSide(name string) (Side, bool) {
+	for _, s := range Sides {
+		if s.String() == name {
+			return s, true
+		}
+	}
+	return 0, false
+}
+
 // Missed is what a ball costs that ends one to two spreads to a side of the flag.
 type Missed struct {
 	Side    Side

@@ -2,6 +2,8 @@ package aim
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/analysis/golfer"
@@ -28,36 +30,73 @@ type playing struct {
 // longest club goes as far as the level, and the others as far as they go, at most
 // that.
 func (h *Hole) Playing(planned bool, clubs []Club) golfer.Drawn {
-	p := playing{hole: h, planned: planned, share: 1}
+	if planned {
+		return h.planned(clubs, nil)
+	}
+	p := playing{hole: h, share: 1}
+	if h.fromTee.m.picture.Par != golf.MinPar {
+		p.strikes(0, h.Clubs()[0].Length)
+	}
+	return p
+}
+
+// Chosen is what is played off a tee in place of the best aim: a club and yards right of
+// the middle, or on a par 3, without a club, yards right of the flag and beyond it.
+type Chosen struct {
+	Club       string
+	Side, Long float64
+}
+
+// PlayingChosen returns the hole as simulated rounds play it with the plan's aims, but
+// off the tee with what was chosen in place of the best aim. A club that is none of the
+// player's cannot be played, and the best aim stands.
+func (h *Hole) PlayingChosen(clubs []Club, chosen Chosen) golfer.Drawn {
+	return h.planned(clubs, &chosen)
+}
+
+// planned is the hole played with the plan's aims, the tee shot as it was chosen.
+func (h *Hole) planned(clubs []Club, chosen *Chosen) playing {
+	p := playing{hole: h, planned: true, share: 1}
 	if h.fromTee.m.picture.Par == golf.MinPar {
-		if planned {
+		if chosen == nil {
 			best := h.Approach(golf.Tee, Point{}, Pattern{}).Best
-			p.aim = [2]float64{best.Side, best.Long}
+			chosen = &Chosen{Side: best.Side, Long: best.Long}
 		}
+		p.aim = [2]float64{chosen.Side, chosen.Long}
 		return p
 	}
-	reach := h.tee.Reach(golf.Tee)
 	own := len(clubs) > 0
-	if !planned || !own {
+	if !own {
 		clubs = h.Clubs()
 	}
-	if !planned {
-		clubs = clubs[:1]
+	club, side := h.fromTheTee(clubs, chosen)
+	goes := club.Length
+	if own && club == longest(clubs) {
+		goes = h.tee.Target(golf.Tee, h.fromTee.m.picture.Length)
 	}
-	advice := h.TeeShots(clubs)
-	shot, side := advice.Straight(), 0.0
-	if planned {
-		shot = advice.Best()
-		side = shot.Best.Side + shot.Club.Pattern.Side
-	}
-	goes := shot.Club.Length
-	if own && planned && shot.Club == advice.Straight().Club {
-		goes = min(reach, h.tee.Target(golf.Tee, h.fromTee.m.picture.Length))
-	}
-	goes = min(goes, reach)
-	p.heading = heading(Point{}, h.fromTee.m.onLine(Point{}, goes)) + side/goes
-	p.share = goes / reach
+	p.strikes(side, goes)
 	return p
+}
+
+// fromTheTee is the club for the tee and where its ball is meant to end, in yards right
+// of the middle.
+func (h *Hole) fromTheTee(clubs []Club, chosen *Chosen) (Club, float64) {
+	if chosen != nil {
+		if i := slices.IndexFunc(clubs, func(c Club) bool { return strings.EqualFold(c.Name, chosen.Club) }); i >= 0 {
+			return clubs[i], chosen.Side + clubs[i].Pattern.Side
+		}
+	}
+	best := h.TeeShots(clubs).Best()
+	return best.Club, best.Best.Side + best.Club.Pattern.Side
+}
+
+// strikes makes a tee shot of a ball that is meant to end so many yards right of the
+// middle; it goes so far, at most as far as the level.
+func (p *playing) strikes(side, goes float64) {
+	reach := p.hole.tee.Reach(golf.Tee)
+	goes = min(goes, reach)
+	p.heading = heading(Point{}, p.hole.fromTee.m.onLine(Point{}, goes)) + side/goes
+	p.share = goes / reach
 }
 
 // Cut is where the hole is.

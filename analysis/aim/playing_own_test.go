@@ -49,3 +49,37 @@ func TestOwnClubsInSimulatedRounds(t *testing.T) {
 		t.Errorf("%.2f %.2f and %.2f %.2f", a, b, c, d)
 	}
 }
+
+// What was chosen off the tee is played in place of the best aim: that club, so far
+// right of the middle; the player's own balls end where it lets them end. A club that is
+// none of the player's leaves the best aim. On a par 3 an aim by the flag is played.
+func TestAChosenTeeShotIsPlayed(t *testing.T) {
+	open := laidOut(t, 84, Picture{Par: 4, Length: 432})
+	reach := open.tee.Reach(golf.Tee)
+	clubs := []Club{{Name: "driver", Length: reach + 10, Own: true}, {Name: "hybrid", Length: 180, Own: true, Pattern: Pattern{Side: 8}}}
+	for _, c := range []struct {
+		clubs      []Club
+		chosen     Chosen
+		right, far float64
+	}{
+		{clubs, Chosen{Club: "Hybrid", Side: -20}, -12, 180},
+		{clubs, Chosen{Club: "driver", Side: 15}, 15, reach},
+		{nil, Chosen{Club: "fairway wood", Side: 6}, 6, .92 * reach},
+	} {
+		right, far := offTheTee(open, open.PlayingChosen(c.clubs, c.chosen))
+		if math.Abs(right-c.right) > .2 || math.Abs(far-c.far) > .01 {
+			t.Errorf("%+v ends %.1f yd right after %.1f yd; want %.1f and %.1f", c.chosen, right, far, c.right, c.far)
+		}
+	}
+	a, b := offTheTee(open, open.PlayingChosen(clubs, Chosen{Club: "spoon", Side: 30}))
+	c, d := offTheTee(open, open.Playing(true, clubs))
+	if a != c || b != d {
+		t.Errorf("a club that is none of the player's: %.2f %.2f, the best aim %.2f %.2f", a, b, c, d)
+	}
+	short := laidOut(t, 84, Picture{Par: 3, Length: 160, Green: Green{Front: 150, Width: 24, Depth: 22}})
+	yd := Point{}.Distance(short.fromTee.hole)
+	heading, target := short.PlayingChosen(nil, Chosen{Side: 9, Long: -4}).Aim(golfer.Place{}, golf.Tee, yd, yd+30)
+	if right := target * math.Sin(heading); math.Abs(right-9) > .01 || math.Abs(target-(yd-4)) > .01 {
+		t.Errorf("an aim 9 yd right and 4 short: %.1f yd right, %.1f of %.1f yd", right, target, yd)
+	}
+}

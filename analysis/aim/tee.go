@@ -19,15 +19,20 @@ const (
 
 // teeShots are the aims with each club from the tee, the cheapest first, and the
 // place of the longest among them.
-func teeShots(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (shots []TeeShot, longest int) {
+func teeShots(t *terrain, striker golfer.Striker, clubs []Club, adds float64) (shots []TeeShot, driver int) {
 	s, swings, headings := onTee(t, striker, clubs, adds)
 	for i, c := range clubs {
 		cast := s.cast(swings[i])
 		shots = append(shots, s.teeShot(c, &cast, headings[i]))
 	}
-	driver := slices.MaxFunc(clubs, func(a, b Club) int { return cmp.Compare(a.Length, b.Length) })
+	far := longest(clubs)
 	slices.SortStableFunc(shots, func(a, b TeeShot) int { return cmp.Compare(a.Best.Cost, b.Best.Cost) })
-	return shots, slices.IndexFunc(shots, func(s TeeShot) bool { return s.Club == driver })
+	return shots, slices.IndexFunc(shots, func(s TeeShot) bool { return s.Club == far })
+}
+
+// longest is the club that goes farthest, with which "straight" is meant.
+func longest(clubs []Club) Club {
+	return slices.MaxFunc(clubs, func(a, b Club) int { return cmp.Compare(a.Length, b.Length) })
 }
 
 // onTee takes a stance on the tee for some clubs, with the swing of each and where it

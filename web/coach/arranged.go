@@ -64,7 +64,7 @@ type ArrangedCard struct {
 	File   string      // address of the file for a calendar; empty once it is over
 	Write  string      // where it is written up; empty before its day, and once it is written up
 	Change ArrangeForm // its address is empty for who may not change it
-	Off    string      // where it is taken away once it is over; empty before that, and for who may not
+	Off    string      // where it is removed once it is over; empty before that, and for who may not
 }
 
 // ArrangeForm is the form of a lesson to come.

@@ -108,7 +108,7 @@ func (n Notice) row() NoticeRow {
 		r.Text, r.At = fmt.Sprintf("has accepted the round that you entered: %s.", n.What), n.Whose.Rounds()
 	case "walkout":
 		r.Text, r.At = fmt.Sprintf("has declined the round that you entered: %s.", n.What), n.Whose.WalkedRounds()
-	case "hole_advice", "hole_taken", "hole_declined":
+	case "hole_advice", "hole_taken", "hole_declined", "hole_removed":
 		n.hole(&r)
 	case "arranged":
 		r.Text, r.At = fmt.Sprintf("has arranged a lesson: %s.", n.What), n.Whose.NextLesson()
@@ -132,8 +132,10 @@ func (n Notice) hole(r *NoticeRow) {
 		r.Text = fmt.Sprintf("says something of %s.", n.What)
 	case "hole_taken":
 		r.Text = fmt.Sprintf("has taken what you proposed for %s.", n.What)
+	case "hole_removed":
+		r.Text = fmt.Sprintf("has removed the proposal for %s. Your plan stands without it.", n.What)
 	default:
-		r.Text = fmt.Sprintf("keeps the best aim on %s instead of what you proposed.", n.What)
+		r.Text = fmt.Sprintf("has declined what you proposed for %s.", n.What)
 	}
 }
 

@@ -23,7 +23,7 @@ func PictureFile(id golf.CourseID, hole int) string { return Picture(id, hole) +
 // UploadPicture is where such a file is sent.
 func UploadPicture(id golf.CourseID, hole int) string { return Picture(id, hole) + "/file" }
 
-// PictureBack is where a drawing is taken away, or an earlier one holds again.
+// PictureBack is where a drawing is removed, or an earlier one restored.
 func PictureBack(id golf.CourseID, hole int) string { return Picture(id, hole) + "/back" }
 
 // Pictures lists the holes of a course with what is drawn of them.

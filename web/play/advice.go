@@ -2,7 +2,10 @@ package play
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
+	"time"
 
 	"strokeledger/analysis"
 	"strokeledger/analysis/golf"
@@ -14,6 +17,7 @@ import (
 // Advised is what a coach says of a hole, with what the proposal costs the player.
 type Advised struct {
 	ID       int64
+	Written  time.Time
 	Coach    string // the coach's name
 	Mine     bool   // the reader wrote it
 	Day      golf.Date
@@ -22,6 +26,7 @@ type Advised struct {
 	Club     string // empty on a par 3
 	Side     float64
 	Long     float64
+	Safe     analysis.Side // proposed as the safe side of the green; 0 for none
 	Taken    bool
 	Declined bool
 	Price    *analysis.TakenAim // nil where it is not known
@@ -43,6 +48,7 @@ type AdviceCard struct {
 	State    string // what became of the proposal
 	AnswerAt string // empty where there is nothing to answer
 	ID       string
+	Written  string // which version of it the answer is about
 	Take     string // button; empty when it is taken
 	Decline  string // button; empty when it is declined
 }
@@ -50,6 +56,7 @@ type AdviceCard struct {
 // AdviceForm is where a coach writes.
 type AdviceForm struct {
 	At       string
+	Said     bool // something is kept, so that it can be removed
 	Summary  components.Summary
 	Note     components.Area
 	Proposes bool // a club and an aim can be proposed: the hole is drawn
@@ -62,6 +69,8 @@ type AdviceForm struct {
 	Long     components.Field
 	Way      components.Field
 	Ways     []components.Choice
+	Safe     components.Field
+	Safes    []components.Choice
 }
 
 // newAdviceView makes the part of a hole's page; nil when there is nothing to show.
@@ -81,29 +90,35 @@ func newAdviceView(m measure, in HoleInput) *AdviceView {
 
 func newAdviceCard(m measure, in HoleInput, a Advised) AdviceCard {
 	c := AdviceCard{By: a.Coach + ", " + words.ShortDay(a.Day), Note: a.Note}
-	if !a.Proposes {
+	if !a.asks() {
 		return c
 	}
-	c.Proposal, c.Cost = "Proposes "+a.aim(m)+".", a.cost(in.Plan, in.Drawn)
+	c.Proposal = "Proposes " + a.proposal(m) + "."
+	if a.Proposes {
+		c.Cost = a.cost(in.Plan, in.Drawn)
+	}
+	if a.Safe != 0 && in.Drawn {
+		c.Cost = strings.TrimSpace(c.Cost + " " + a.missed(in))
+	}
 	switch {
 	case a.Taken && in.Whose.Own:
 		c.State = "Taken: it stands in your plan and on the card."
 	case a.Taken:
 		c.State = "Taken: it stands in the plan."
 	case a.Declined && in.Whose.Own:
-		c.State = "Declined: the best aim stands in your plan."
+		c.State = "Declined: your plan stands without it."
 	case a.Declined:
 		c.State = "Declined."
 	case !in.Whose.Own:
 		c.State = "Not answered yet."
 	}
-	if in.Whose.Own && (a.Price != nil || a.Taken) {
-		c.AnswerAt, c.ID = in.Whose.AnswerAdvice(in.Course, in.Hole.Number), fmt.Sprint(a.ID)
+	if in.Whose.Own && (a.canStand(in.Drawn) || a.Taken) {
+		c.AnswerAt, c.ID, c.Written = in.Whose.AnswerAdvice(in.Course, in.Hole.Number), fmt.Sprint(a.ID), fmt.Sprint(a.Written.UnixMicro())
 		if !a.Taken {
 			c.Take = "Take it into my plan"
 		}
 		if !a.Declined {
-			c.Decline = "Keep the best aim"
+			c.Decline = a.otherwise()
 		}
 	}
 	return c
@@ -115,6 +130,16 @@ func (a Advised) aim(m measure) string {
 		return "an aim " + m.byFlag(a.Side, a.Long)
 	}
 	return "the " + a.Club + ", " + m.ofMiddle(a.Side)
+}
+
+// stands says what stands in the plan in place of the best aim; empty for nothing.
+func (in HoleInput) stands(m measure) string {
+	for _, a := range in.Advice {
+		if a.Taken && in.Plan.Taken != nil {
+			return fmt.Sprintf("In the plan, as %s proposes: %s, %s.", a.Coach, a.aim(m), strokes(in.Plan.Taken.Aim.Cost))
+		}
+	}
+	return ""
 }
 
 // cost sets a proposal beside the best aim, as both are printed.
@@ -141,10 +166,16 @@ func (a Advised) cost(plan analysis.HolePlan, drawn bool) string {
 	}
 }
 
+// Written reads when what an answer is about was written; what is no time is no version.
+func Written(text string) time.Time {
+	micro, _ := strconv.ParseInt(text, 10, 64)
+	return time.UnixMicro(micro)
+}
+
 // newAdviceForm makes the form of a coach.
 func newAdviceForm(m measure, in HoleInput) *AdviceForm {
 	f := in.form(m.unit)
-	v := &AdviceForm{At: in.Whose.HoleAdvice(in.Course, in.Hole.Number), Proposes: in.Drawn, Flag: in.Plan.Advice.Approach != nil}
+	v := &AdviceForm{At: in.Whose.HoleAdvice(in.Course, in.Hole.Number), Said: in.Said(), Proposes: in.Drawn, Flag: in.Plan.Advice.Approach != nil}
 	v.Note = components.FilledArea(components.Area{Name: "note", ID: "advice-note", Label: "Note", Hint: fmt.Sprintf("At most %d letters. The pupil reads it here and on the plan of the round.", golf.MaxHoleNote)}, f.Note)
 	from, unit := "the middle", m.unit.String()
 	v.Clubs = []components.Choice{{Value: "", Name: "Nothing", Chosen: f.Club.Value == ""}}
@@ -163,12 +194,13 @@ func newAdviceForm(m measure, in HoleInput) *AdviceForm {
 	v.To = components.Filled(components.Field{Name: "to", Label: "Which side"}, f.To)
 	v.Long = components.Filled(components.Field{Name: "long", Label: "Long or short, " + unit, Mode: "numeric", Hint: "Empty for neither."}, f.Long)
 	v.Way = components.Filled(components.Field{Name: "way", Label: "Which way"}, f.Way)
+	v.Safe, v.Safes = safeField(in, f)
 	v.Tos, v.Ways = picks(f.To.Value, "left", "right"), picks(f.Way.Value, "short", "long")
 	fields := []components.Field{v.Note.Field(), v.Club, v.Side, v.To}
 	if v.Flag {
 		fields = append(fields, v.Long, v.Way)
 	}
-	v.Summary = components.Summed(fields...)
+	v.Summary = components.Summed(append(fields, v.Safe)...)
 	return v
 }
 
@@ -179,6 +211,11 @@ func picks(chosen string, all ...string) []components.Choice {
 		list = append(list, components.Choice{Value: name, Name: capital(name), Chosen: name == chosen})
 	}
 	return list
+}
+
+// Said reports whether the reader has said something of the hole.
+func (in HoleInput) Said() bool {
+	return slices.ContainsFunc(in.Advice, func(a Advised) bool { return a.Mine })
 }
 
 // form is what the coach typed, or what is kept of it.
@@ -192,7 +229,7 @@ func (in HoleInput) form(unit golf.Unit) form.HoleAdvice {
 			if a.Proposes && club == "" {
 				club = form.AnAim
 			}
-			return form.HoleAdviceOf(a.Note, club, a.Side, a.Long, unit)
+			return form.HoleAdviceOf(a.Note, club, a.Safe.String(), a.Side, a.Long, unit)
 		}
 	}
 	return form.HoleAdvice{}
@@ -212,57 +249,4 @@ func AdviceClubs(in HoleInput) []string {
 		all = append(all, c.Club.Name)
 	}
 	return all
-}
-
-// Said is what coaches say of one hole, on the plan of the round.
-type Said struct {
-	Hole components.Link
-	Text string
-}
-
-// said lists what coaches say of the holes of a course.
-func said(m measure, in RoundInput) []Said {
-	var all []Said
-	for _, h := range in.Card {
-		for _, a := range in.Advice[h.Number] {
-			all = append(all, Said{components.Link{Name: fmt.Sprintf("Hole %d", h.Number), At: in.Whose.HolePlan(in.Course, h.Number, "") + "#advice"}, a.said(m)})
-		}
-	}
-	return all
-}
-
-// said is a note and what is proposed, in words.
-func (a Advised) said(m measure) string {
-	parts := nonEmpty(a.Note)
-	if a.Proposes {
-		state := "not answered yet"
-		switch {
-		case a.Taken && a.Price == nil:
-			state = "taken, but its cost is not known, so the best aim stands"
-		case a.Taken:
-			state = "taken"
-		case a.Declined:
-			state = "declined"
-		}
-		parts = append(parts, fmt.Sprintf("Proposes %s: %s.", a.aim(m), state))
-	}
-	return strings.Join(parts, " ") + " " + a.Coach + ", " + words.ShortDay(a.Day) + "."
-}
-
-// takenSaid says of which holes the plan is not the best aim; empty for none.
-func takenSaid(in RoundInput) string {
-	var holes []string
-	more := 0.0
-	for _, h := range in.Card {
-		if plan, known := in.Plans[h.Number]; known && plan.Taken != nil {
-			holes = append(holes, fmt.Sprintf("the %s", ordinal(h.Number)))
-			best := plan
-			best.Taken = nil
-			more += saved(plan.Taken.Aim.Cost, best.Stands().Aim.Cost)
-		}
-	}
-	if len(holes) == 0 {
-		return ""
-	}
-	return fmt.Sprintf("On %s the proposal of a coach stands. Together the best aims there would cost %s less.", words.List(holes), strokes(more))
 }

@@ -57,6 +57,7 @@ func newApproachView(m measure, in HoleInput, a aim.Approach) *ApproachView {
 	if len(a.Safe) > 0 {
 		v.Short += " Safe: " + sides(a.Safe) + "."
 	}
+	v.Short = strings.TrimSpace(v.Short + " " + in.safeTaken())
 	for _, s := range a.Misses {
 		v.Sides = append(v.Sides, SideRow{capital(s.Side.String()), strokes(s.Strokes)})
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"strokeledger/analysis"
 	"strokeledger/analysis/aim"
 	"strokeledger/analysis/forecast"
 	"strokeledger/analysis/golf"
@@ -21,13 +22,14 @@ type ChanceInput struct {
 	Course  golf.CourseID
 	Name    string // of the course, with its tees
 	Card    []golf.CardHole
-	Target  float64     // of 18 holes
-	As      form.Number // level of the parts of the game that are tried; the target where none was asked for
-	Drawn   int         // how many holes are drawn
-	Clubs   []aim.Club  // for the tee, among which the plan's aims choose
-	Planned bool        // the plan's aims are played
-	Working bool        // it is being worked out
-	Two     [2]string   // changes that the reader asked for together, by their names
+	Target  float64                   // of 18 holes
+	As      form.Number               // level of the parts of the game that are tried; the target where none was asked for
+	Drawn   int                       // how many holes are drawn
+	Clubs   []aim.Club                // for the tee, among which the plan's aims choose
+	Planned bool                      // the plan's aims are played
+	Taken   map[int]analysis.OtherAim // what stands in the plan in place of the best aim, by hole
+	Working bool                      // it is being worked out
+	Two     [2]string                 // changes that the reader asked for together, by their names
 	forecast.Chance
 }
 
@@ -133,7 +135,7 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	target := scoreOf(in.Chance.Target)
 	page.Title, page.Here = "Chance of "+target, layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. A bad shot makes the next one harder only by where it leaves the ball: who presses after a mistake makes more doubles than these rounds show. The range comes from drawing the rounds anew, whole rounds at a time." + in.clubsSaid()
+	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. A bad shot makes the next one harder only by where it leaves the ball: who presses after a mistake makes more doubles than these rounds show. The range is how far the chance would move with another run of rounds like these. It comes from resampling them: as many as there are, each drawn whole, some twice and some not at all, again and again. About 95 samples in 100 give a chance within it." + in.clubsSaid()
 	if in.Working {
 		target = scoreOf(in.Target)
 	}

@@ -2,6 +2,7 @@ package play
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 
 	"strokeledger/analysis/aim"
@@ -34,10 +35,23 @@ func (in ChanceInput) at() string {
 	case in.Drawn == 0:
 		return text + " No hole is drawn, so every hole has average country."
 	case in.Planned:
-		return text + fmt.Sprintf(" %s played on %s, with the plan’s aims.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
+		text += fmt.Sprintf(" %s played on %s, with the plan’s aims.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
 	default:
-		return text + fmt.Sprintf(" %s played on %s, aimed straight.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
+		text += fmt.Sprintf(" %s played on %s, aimed straight.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
 	}
+	return text + in.takenSaid()
+}
+
+// takenSaid says on which holes the plan is what a coach proposed; empty for none.
+func (in ChanceInput) takenSaid() string {
+	var holes []string
+	for _, n := range slices.Sorted(maps.Keys(in.Taken)) {
+		holes = append(holes, "the "+ordinal(n))
+	}
+	if len(holes) == 0 {
+		return ""
+	}
+	return fmt.Sprintf(" The plan’s aim on %s is the one that a coach proposed, not the best.", words.List(holes))
 }
 
 func itsDrawing(n int) string { return words.OneOrMany(n, "its drawing", "their drawings") }

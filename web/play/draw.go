@@ -31,7 +31,7 @@ type Version struct {
 	Number int
 	By     golf.PlayerID // 0 for an account that is gone
 	Day    golf.Date
-	Empty  bool // the drawing was taken away
+	Empty  bool // the drawing was removed
 }
 
 // DrawPage is where a hole is drawn.
@@ -55,7 +55,7 @@ type DrawPage struct {
 	Download string
 	Upload   string
 	File     components.Area
-	Back     string // where an earlier drawing holds again
+	Back     string // where an earlier drawing is restored
 	Earlier  []EarlierDrawing
 	Now      string // who drew what holds, and when; empty for nobody
 	Next     components.Link

@@ -32,6 +32,7 @@ type HoleInput struct {
 	Approach *aim.Approach // at that flag; nil for the plan's
 	Shapes   []ShapedAim
 	Advice   []Advised        // what coaches say of the hole
+	Changed  bool             // the player answered what is not there any more
 	Form     *form.HoleAdvice // what a coach typed; nil for what is kept
 }
 
@@ -48,6 +49,8 @@ type HolePage struct {
 	At       string
 	Lede     string
 	Thin     string // that it is the target's golfer; empty otherwise
+	Changed  string // that an answer was not recorded; empty otherwise
+	Stands   string // what stands in the plan in place of the best aim; empty for nothing
 	Sub      []components.Link
 	Draw     components.Link
 	Drawn    bool
@@ -90,13 +93,14 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Name), At: in.at(), Drawn: in.Drawn,
 		Sub: subLinks(in.Whose, in.Course, ""), Draw: components.Link{Name: "Change the drawing", At: paths.Picture(in.Course, in.Hole.Number)}, Around: around(in)}
 	m := measure{in.Unit}
-	p.Advice = newAdviceView(m, in)
+	p.Advice, p.Changed = newAdviceView(m, in), in.changed()
 	if !in.Drawn {
 		p.Lede, p.Draw.Name = "This hole is not drawn yet, so there is nothing to aim away from.", "Draw it in a minute"
 		return p
 	}
 	p.Thin = thinAs(in.As, in.Target)
 	p.InWords = InWords(in.Picture)
+	p.Stands = in.stands(m)
 	approach := in.approach()
 	if in.Plan.Advice.Approach == nil {
 		p.Tee = newTeeView(m, in)

@@ -159,6 +159,8 @@ func plannedLede(rows, compared int, left []string, total float64) string {
 		return fmt.Sprintf("The plan’s club was played on %s where the plan matters and the club is known.", allHoles(compared))
 	case printedStep(total) == 0:
 		return fmt.Sprintf("Another club than the plan’s was played on %s. On average that costs nothing.", words.List(left))
+	case total < 0: // a coach's proposal stands there, and costs more than the club that was played
+		return fmt.Sprintf("Another club than the plan’s was played on %s. On average that saves %s strokes.", words.List(left), strokes(-total))
 	default:
 		return fmt.Sprintf("Another club than the plan’s was played on %s. On average that costs %s strokes.", words.List(left), strokes(total))
 	}

@@ -42,6 +42,13 @@ func TestPlannedPage(t *testing.T) {
 			t.Errorf("%q: %q %+v", c.club, p.Lede, p.Rows)
 		}
 	}
+	taken := plannedHoles("d") // what a coach proposed costs more than the driver that was played
+	plan := taken.Plans[1]
+	plan.Taken = &analysis.TakenAim{Club: "fairway wood", Aim: aim.Aim{Side: -20, Cost: 4.65}}
+	taken.Plans[1] = plan
+	if p, want := NewPlannedPage(layout.Page{}, taken), "Another club than the plan’s was played on the 1st. On average that saves 0.10 strokes."; p.Lede != want || p.Cost != "−0.10" {
+		t.Errorf("%s %s", p.Lede, p.Cost)
+	}
 	changed, working, coach := plannedHoles("d"), plannedHoles("d"), plannedHoles("")
 	changed.Round.Holes[0].Shots[0].Distance -= 20 * golf.Yard
 	if p := NewPlannedPage(layout.Page{}, changed); len(p.Rows) != 0 || len(p.Asides) != 1 || p.Asides[0] != "One hole is left out: par or length has changed since." {

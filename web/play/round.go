@@ -168,14 +168,11 @@ func straightAimed(plan analysis.HolePlan) (club, where string) {
 }
 
 func safe(plan analysis.HolePlan) string {
-	a := plan.Approach
-	if a == nil {
-		a = plan.Advice.Approach
-	}
-	if a == nil || len(a.Safe) == 0 {
+	all := plan.SafeSides()
+	if len(all) == 0 {
 		return "any"
 	}
-	return sides(a.Safe[:min(len(a.Safe), 2)])
+	return sides(all[:min(len(all), 2)])
 }
 
 // nines cuts a card into the front and the back.

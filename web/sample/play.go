@@ -262,7 +262,7 @@ func chancePages() []Page {
 	coach.Whose, coach.Takes = pupil, forecast.Takes{}
 	few.Drawn, few.Thin, few.Played = 0, golf.Enough(golf.ThinLevel, 2, 5), 2
 	none.Rounds, none.Card, none.Drawn = 0, nil, 0
-	plan.Planned, plan.Drawn = true, 1
+	plan.Planned, plan.Drawn, plan.Taken = true, 1, map[int]analysis.OtherAim{6: {Club: "hybrid", Side: 6}}
 	already.Takes = forecast.Takes{Already: true}
 	return []Page{page("full", in), page("coach", coach), page("few-rounds", few), page("no-holes", none), page("plans-aims", plan), page("already", already), page("working", working), page("another-level", level), page("level-refused", refused)}
 }

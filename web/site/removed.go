@@ -35,6 +35,7 @@ var removedKinds = []struct{ kind, heading, noun string }{
 	{"kept", "Private notes on former pupils", "note"},
 	{"range", "Range sessions", "range session"},
 	{"lesson", "Lessons", "lesson"},
+	{"advice", "Notes and proposals on holes", "note"},
 	{"phrase", "Phrases", "phrase"},
 	{"walked", "Rounds that a coach entered", "entered round"},
 }
@@ -49,6 +50,8 @@ func (r RemovedThing) said(noun string) string {
 		text = fmt.Sprintf("phrase “%s”", words.Excerpt(r.Text))
 	case "walked":
 		text = fmt.Sprintf("entered round of %s, %s", words.ShortDay(r.Day), r.Text)
+	case "advice":
+		text = "what you said of " + r.Text
 	case "plan":
 		text = fmt.Sprintf("plan of %s, on %s", words.ShortDay(r.Day), r.Text)
 	case "course":

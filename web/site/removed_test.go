@@ -23,6 +23,7 @@ func TestUndo(t *testing.T) {
 		want    string
 	}{
 		{RemovedThing{Kind: "round", Day: may2, Text: "Harrow Fen"}, "Removed: round of 2 May 2026, Harrow Fen."},
+		{RemovedThing{Kind: "advice", Text: "hole 6, Harrow Fen, white", Of: "Robin"}, "Removed: what you said of hole 6, Harrow Fen, white, for Robin."},
 		{RemovedThing{Kind: "course", Text: "Harrow Fen, white"}, "Removed: course Harrow Fen, white."},
 		{RemovedThing{Kind: "note", Day: may2, Text: "Hold the finish."}, "Removed: note of 2 May 2026, “Hold the finish.”."},
 		{RemovedThing{Kind: "note", Day: may2, Text: long, Of: "Robin"}, "Removed: note of 2 May 2026, “" + strings.Repeat("é", words.ExcerptMost) + "…”, for Robin."},
