@@ -40,7 +40,7 @@ func TestPlay(t *testing.T) {
 		t.Error("the card is not alone")
 	}
 	hole := v.get("/players/1/play/1/holes/1")
-	v.mustSee(hole, "Hole 1, Harrow Fen", "From the tee", "What each aim costs", "Bent 8 yd left", "At the green", "Back left", "The hole in words", "Out of bounds, 0 to 420 yd, from 18 yd left outward")
+	v.mustSee(hole, "Hole 1, Harrow Fen", "From the tee", "What each aim costs", "Curving 8 yd left", "At the green", "Back left", "The hole in words", "Out of bounds, 0 to 420 yd, from 18 yd left outward")
 	flag := v.get("/players/1/play/1/holes/1?flag=back-left")
 	v.mustSee(flag, `aria-current="true">Back left`)
 	v.mustSee(v.get("/players/1/play/1/holes/1?flag=upstairs"), `aria-current="true">Middle`)
@@ -77,7 +77,7 @@ func (v visitor) patient(path string) answer {
 	v.t.Helper()
 	for range 60 {
 		a := v.get(path)
-		if !strings.Contains(a.body, "the page goes on by itself") && !strings.Contains(a.body, "The page goes on by itself") {
+		if !strings.Contains(a.body, "the page updates by itself") && !strings.Contains(a.body, "The page updates by itself") {
 			return a
 		}
 	}
