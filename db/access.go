@@ -12,7 +12,8 @@ import (
 // accessFrom is the SQL of the first day of a player's that asker may see, both
 // given as SQL: null, which no day is after, when asker has no access. It is a
 // piece of each statement rather than a function in the database, because a
-// server that shards by player cannot call such a function on a shard.
+// server that shards by player cannot call such a function on a shard. A column is
+// given with its table, since the piece has a player_id of its own.
 func accessFrom(asker, player string) string {
 	return `(case when ` + asker + `::bigint = ` + player + `::bigint then '-infinity'::date
 		else (select coalesce(given.shared_from, '-infinity'::date) from coachings given
