@@ -44,8 +44,8 @@ func TestACoachAdvisesOnAHole(t *testing.T) {
 	coach.mustSee(coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right"), "Saved. Your pupil sees it", "Proposes the hybrid, aim 6 yd right of the middle.", "Not answered yet.", `value="6"`)
 	coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right") // pressed twice
 	notices := pupil.get("/notices")
-	pupil.mustSee(notices, "says something of hole 1, Harrow Fen", `href="`+at+`#advice"`)
-	if n := strings.Count(notices.body, "says something of hole 1"); n != 1 {
+	pupil.mustSee(notices, "has left a note on hole 1, Harrow Fen", `href="`+at+`#advice"`)
+	if n := strings.Count(notices.body, "has left a note on hole 1"); n != 1 {
 		t.Errorf("told %d times", n)
 	}
 	pupil.mustSee(pupil.get(at), "What your coach says", "Left is dead.", "It costs", "the best aim", "Take it into my plan", "Keep the best aim")
@@ -85,13 +85,13 @@ func TestAdviceWithoutAClub(t *testing.T) {
 	pupil.drawsHoles()
 	const short, bare = "/players/1/play/1/holes/2", "/players/1/play/1/holes/3"
 	coach.mustSee(coach.follows(short+"/advice", "club", "aim", "side", "5", "to", "right", "long", "3", "way", "short"), "Proposes an aim 5 yd right of the flag and 3 short.")
-	pupil.mustSee(pupil.answers(short, "yes"), "Taken:")
+	pupil.mustSee(pupil.answers(short, "yes"), "Accepted:")
 	pupil.mustSee(pupil.patient("/players/1/play/1/card"), "5 → 3 ↓")
 	if a := coach.post(bare+"/advice", "club", "driver"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("a club on a hole that is not drawn: %d", a.status)
 	}
 	coach.follows(bare+"/advice", "note", "A long carry.")
-	pupil.mustSee(pupil.get(bare), "This hole is not drawn yet", "A long carry.")
+	pupil.mustSee(pupil.get(bare), "This hole has not been drawn yet", "A long carry.")
 	for name, a := range map[string]answer{
 		"the coach answers": coach.post(short+"/advice/answer", append(formOf(t, pupil.get(short)), "take", "yes")...), "the pupil advises": pupil.post(short+"/advice", "note", "x"),
 	} {
@@ -125,7 +125,7 @@ func TestACoachProposesASafeSide(t *testing.T) {
 		t.Errorf("a safe side of a hole that is not drawn: %d", a.status)
 	}
 	coach.mustSee(coach.follows(at+"/advice", "safe", "long"), "Proposes long as the safe side of the green.", "A miss long leaves ", `<option value="long" selected>`)
-	pupil.mustSee(pupil.get("/notices"), "says something of hole 1, Harrow Fen")
+	pupil.mustSee(pupil.get("/notices"), "has left a note on hole 1, Harrow Fen")
 	pupil.mustSee(pupil.get(at), "Proposes long as the safe side of the green.", "A miss long leaves ", "Take it into my plan", "Keep the plan’s safe side")
 	pupil.mustSee(pupil.get(plan), "Proposes long as the safe side of the green: not answered yet.")
 	pupil.mustSee(pupil.answers(at, "yes"), "Accepted: it is in your plan and on the card.", "In the plan: long, as coach proposes.")
@@ -136,7 +136,7 @@ func TestACoachProposesASafeSide(t *testing.T) {
 		t.Error("an aim stands that was not proposed")
 	}
 	coach.mustSee(coach.follows(short+"/advice", "club", "aim", "side", "5", "to", "right", "safe", "short"), "Proposes an aim 5 yd right of the flag; short as the safe side of the green.")
-	pupil.mustSee(pupil.answers(short, "yes"), "Taken:")
+	pupil.mustSee(pupil.answers(short, "yes"), "Accepted:")
 	pupil.mustSee(pupil.patient(plan), "On the 2nd the proposal of a coach stands.", "The safe side of the green on the 1st and the 2nd is")
 	pupil.mustSee(pupil.get("/export/everything.json"), `"safe":"long"`)
 	pupil.mustSee(pupil.answers(at, ""), "Declined: it is not in your plan.")
@@ -170,7 +170,7 @@ func TestOnlyWhatWasShownIsTaken(t *testing.T) {
 		t.Errorf("%d", a.status)
 	}
 	coach.follows(paths.Removed, "what", "advice.1.1")
-	pupil.mustSee(pupil.follows(at+"/advice/answer", append(shown, "take", "yes")...), "Taken: it stands in your plan")
+	pupil.mustSee(pupil.follows(at+"/advice/answer", append(shown, "take", "yes")...), "Accepted: it is in your plan")
 }
 
 // What a coach removes can be restored: with the button of the message, or from the list.
@@ -197,7 +197,7 @@ func TestRemovedAdviceIsRestored(t *testing.T) {
 	coach.mustSee(coach.get(paths.Removed), "Notes and proposals on holes", "What you said of hole 1, Harrow Fen")
 	coach.mustSee(coach.follows(paths.Removed, "what", "advice.1.1"), "Restored.", "Left is dead.", "Accepted: it is in the plan.")
 	pupil.mustSee(pupil.get(at), "Left is dead.", "Accepted: it is in your plan and on the card.")
-	if n := strings.Count(pupil.get("/notices").body, "says something of hole 1"); n != 2 {
+	if n := strings.Count(pupil.get("/notices").body, "has left a note on hole 1"); n != 2 {
 		t.Errorf("told %d times", n)
 	}
 	if a := pupil.post(paths.Removed, "what", "advice.1.1"); a.status != http.StatusNotFound {

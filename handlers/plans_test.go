@@ -99,8 +99,8 @@ func TestTheLogOfPractice(t *testing.T) {
 	s := newSite(t, inJune)
 	v, coach := s.member("robin"), s.member("ines")
 	coach.letIn(v, 1, 2, "")
-	v.mustSee(v.get("/players/1/log"), "Nothing is written down yet")
-	coach.mustSee(coach.get("/players/1/log"), "robin has not written down any practice yet")
+	v.mustSee(v.get("/players/1/log"), "No practice recorded yet")
+	coach.mustSee(coach.get("/players/1/log"), "robin has not recorded any practice yet")
 	for i, day := range []golf.Date{{Year: 2026, Month: 6, Day: 1}, {Year: 2026, Month: 6, Day: 7}, {Year: 2026, Month: 6, Day: 8}} {
 		v.follows(startLine, "entered", fmt.Sprint("a-page-of-putts-", i), "day", day.String(), "feet", "6", "tries", "mmmmmlrlrm", "minutes", fmt.Sprint(10*i+10), "note", "left edge")
 	}

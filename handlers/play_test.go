@@ -29,11 +29,11 @@ func TestPlay(t *testing.T) {
 	v.withRound()
 	v.mustSee(v.get("/players/1/play"), "Harrow Fen", "no hole drawn", `href="/players/1/play/1"`, `href="/players/1/bag"`, `aria-current="page">Play`)
 	v.mustSee(v.get("/players/1/play/1"), "No hole of this course is drawn yet", `href="/courses/1/pictures"`)
-	v.mustSee(v.get("/players/1/play/1/holes/1"), "not drawn yet", `href="/courses/1/holes/1/picture"`)
+	v.mustSee(v.get("/players/1/play/1/holes/1"), "has not been drawn yet", `href="/courses/1/holes/1/picture"`)
 	v.drawsHoles()
 	v.mustSee(v.get("/players/1/play"), "2 of 3 holes drawn")
 	round := v.patient("/players/1/play/1")
-	v.mustSee(round, "Plan of the round, Harrow Fen", "Hole by hole", "The card to carry", "this is the golfer of the target", "Draw hole 3", "Written notes are allowed by the Rules")
+	v.mustSee(round, "Plan of the round, Harrow Fen", "Hole by hole", "The card to carry", "this is the golfer of the target", "Draw hole 3", "Written notes are normally allowed under the Rules")
 	card := v.get("/players/1/play/1/card")
 	v.mustSee(card, "carry-card", "data-needed=", "carry")
 	if strings.Contains(card.body, "Hole by hole") {
@@ -123,7 +123,7 @@ func TestBag(t *testing.T) {
 	if few.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", few.status)
 	}
-	v.mustSee(v.post("/players/1/bag/range", "range_club", "spoon", "day", "soon", "balls", "3 4"), "Choose one of the list.", "One ball: 10 or more say something of a pattern.", "Not saved yet: 3 things to fix.")
+	v.mustSee(v.post("/players/1/bag/range", "range_club", "spoon", "day", "soon", "balls", "3 4"), "Choose one of the list.", "One ball: it takes at least 10 to show a pattern.", "Not saved yet: 3 things to fix.")
 	gone := v.follows("/players/1/bag/range/1/remove")
 	v.mustSee(gone, "Removed: range session of 2 Oct 2026")
 	if strings.Contains(gone.body, "12 balls:") {

@@ -87,7 +87,7 @@ var savedTexts = map[string]string{
 	"range":           "The balls are saved.",
 	"digest":          "Your choice of mail is saved.",
 	"digest-asked":    "An e-mail with a link was sent to your address. Mail starts once you confirm.",
-	"digest-later":    "Your choice is saved. The mail server did not take the letter with the link yet; it is tried again.",
+	"digest-later":    "Your choice is saved. The mail server did not accept the e-mail with the link yet; it will be tried again.",
 	"feed-off":        "The feed is off. Its address no longer works.",
 	"phrase":          "The phrase is saved.",
 }

@@ -88,7 +88,7 @@ func (n Notice) row() NoticeRow {
 	case "accepted":
 		r.Text = "has accepted the target that you proposed."
 	case "declined":
-		r.Text = "keeps the old target instead of the one that you proposed."
+		r.Text = "has declined the target that you proposed, and keeps the old one."
 	case "practice":
 		r.Text, r.At = fmt.Sprintf("has set “%s” to practise.", n.What), r.At+"#practice"
 	case "recorded":

@@ -24,7 +24,7 @@ func TestNotices(t *testing.T) {
 		{Notice{Kind: "hole_taken", Whose: pupil, What: "hole 6, Harrow Fen", Course: 3, Hole: 6}, "has accepted your proposal for hole 6, Harrow Fen.", "/players/7/play/3/holes/6#advice"},
 		{Notice{Kind: "hole_removed", Whose: own, What: "hole 6, Harrow Fen"}, "has removed the proposal for hole 6, Harrow Fen. It is no longer in your plan.", own.Play()},
 		{Notice{Kind: "hole_declined", Whose: pupil, What: "hole 6, Harrow Fen"}, "has declined your proposal for hole 6, Harrow Fen.", "/players/7/play"},
-		{Notice{Kind: "declined", Whose: pupil}, "keeps the old target instead of the one that you proposed.", "/players/7/lessons"},
+		{Notice{Kind: "declined", Whose: pupil}, "has declined the target that you proposed, and keeps the old one.", "/players/7/lessons"},
 		{Notice{Kind: "practice", Whose: own, What: "Putts"}, "has set “Putts” to practise.", "/players/1/lessons#practice"},
 		{Notice{Kind: "recorded", Whose: pupil, What: "7 of 10"}, "has recorded a practice: 7 of 10.", "/players/7/lessons#practice"},
 		{Notice{Kind: "recorded", Whose: pupil, What: "7 of 10", Practice: 3}, "has recorded a practice: 7 of 10.", "/players/7/lessons#practice-3"},

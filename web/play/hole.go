@@ -253,7 +253,7 @@ func shapeName(m measure, yd float64) string {
 	case yd > 0:
 		return "Curving " + m.distance(yd) + " right"
 	default:
-		return "As you hit it"
+		return "The usual shape"
 	}
 }
 
