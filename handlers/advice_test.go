@@ -44,27 +44,27 @@ func TestACoachAdvisesOnAHole(t *testing.T) {
 	coach.mustSee(coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right"), "Saved. Your pupil sees it", "Proposes the hybrid, aim 6 yd right of the middle.", "Not answered yet.", `value="6"`)
 	coach.follows(at+"/advice", "note", "Left is dead.", "club", "hybrid", "side", "6", "to", "right") // pressed twice
 	notices := pupil.get("/notices")
-	pupil.mustSee(notices, "says something of hole 1, Harrow Fen", `href="`+at+`#advice"`)
-	if n := strings.Count(notices.body, "says something of hole 1"); n != 1 {
+	pupil.mustSee(notices, "has left a note on hole 1, Harrow Fen", `href="`+at+`#advice"`)
+	if n := strings.Count(notices.body, "has left a note on hole 1"); n != 1 {
 		t.Errorf("told %d times", n)
 	}
 	pupil.mustSee(pupil.get(at), "What your coach says", "Left is dead.", "It costs", "the best aim", "Take it into my plan", "Keep the best aim")
 	pupil.mustSee(pupil.get(plan), "What is said of its holes", "Left is dead. Proposes the hybrid, aim 6 yd right of the middle: not answered yet.")
-	pupil.mustSee(pupil.answers(at, "yes"), "It stands in your plan now, and on the card to carry.", "Taken: it stands in your plan and on the card.")
+	pupil.mustSee(pupil.answers(at, "yes"), "It is in your plan now, and on the card to carry.", "Accepted: it is in your plan and on the card.")
 	pupil.mustSee(pupil.patient(plan), "On the 1st the proposal of a coach stands.", "<b>Hybrid</b> 6 yd right")
 	pupil.mustSee(pupil.patient(plan+"/card"), "hybrid", "6 →")
 	pupil.mustSee(pupil.get(at), "In the plan, as coach proposes: the hybrid, aim 6 yd right of the middle,", "Without it:")
 	const chance = "The plan’s aim on the 1st is the one that a coach proposed, not the best."
 	pupil.mustSee(pupil.patient(plan+"/chance"), chance)
 	pupil.mustSee(pupil.patient(plan+"/chance?aims=plan"), chance)
-	coach.mustSee(coach.get("/notices"), "has taken what you proposed for hole 1, Harrow Fen")
+	coach.mustSee(coach.get("/notices"), "has accepted your proposal for hole 1, Harrow Fen")
 	coach.mustSee(coach.patient(plan), "<b>Hybrid</b> 6 yd right")
 	pupil.mustSee(pupil.get("/export/everything.json"), `"holes":[{"by":"coach","course":"Harrow Fen"`, `"answer":"taken"`)
 	pupil.post("/players/1/bag", "club-1", "driver", "length-1", "232")
-	pupil.mustSee(pupil.get(at), "The hybrid is not among the clubs for the tee any more")
+	pupil.mustSee(pupil.get(at), "The hybrid is no longer one of the clubs for the tee")
 	pupil.mustSee(pupil.patient(plan), "taken, but its cost is not known, so the best aim stands")
-	pupil.mustSee(pupil.answers(at, ""), "Declined. Your plan stands without it.")
-	coach.mustSee(coach.get("/notices"), "has declined what you proposed for hole 1, Harrow Fen")
+	pupil.mustSee(pupil.answers(at, ""), "Declined. It is not in your plan.")
+	coach.mustSee(coach.get("/notices"), "has declined your proposal for hole 1, Harrow Fen")
 	if a := pupil.patient(plan + "/chance?aims=plan"); strings.Contains(a.body, chance) {
 		t.Error("rounds are still played with what was given up")
 	}
@@ -85,13 +85,13 @@ func TestAdviceWithoutAClub(t *testing.T) {
 	pupil.drawsHoles()
 	const short, bare = "/players/1/play/1/holes/2", "/players/1/play/1/holes/3"
 	coach.mustSee(coach.follows(short+"/advice", "club", "aim", "side", "5", "to", "right", "long", "3", "way", "short"), "Proposes an aim 5 yd right of the flag and 3 short.")
-	pupil.mustSee(pupil.answers(short, "yes"), "Taken:")
+	pupil.mustSee(pupil.answers(short, "yes"), "Accepted:")
 	pupil.mustSee(pupil.patient("/players/1/play/1/card"), "5 → 3 ↓")
 	if a := coach.post(bare+"/advice", "club", "driver"); a.status != http.StatusUnprocessableEntity {
 		t.Errorf("a club on a hole that is not drawn: %d", a.status)
 	}
 	coach.follows(bare+"/advice", "note", "A long carry.")
-	pupil.mustSee(pupil.get(bare), "This hole is not drawn yet", "A long carry.")
+	pupil.mustSee(pupil.get(bare), "This hole has not been drawn yet", "A long carry.")
 	for name, a := range map[string]answer{
 		"the coach answers": coach.post(short+"/advice/answer", append(formOf(t, pupil.get(short)), "take", "yes")...), "the pupil advises": pupil.post(short+"/advice", "note", "x"),
 	} {
@@ -105,7 +105,7 @@ func TestAdviceWithoutAClub(t *testing.T) {
 		}
 	}
 	dbtest.Exec(t, s.url, `update course_holes set par = 4 where number = 2`)
-	pupil.mustSee(pupil.get(short), "The hole has another par now, so its cost is not known.")
+	pupil.mustSee(pupil.get(short), "The hole has a new par, so its cost is not known.")
 	pupil.follows("/coaching/end", "player", "1", "coach", "2", "sure", "yes")
 	pupil.mustSee(pupil.get(bare), "A long carry.")
 	if a := coach.get(bare); a.status != http.StatusNotFound {
@@ -125,10 +125,10 @@ func TestACoachProposesASafeSide(t *testing.T) {
 		t.Errorf("a safe side of a hole that is not drawn: %d", a.status)
 	}
 	coach.mustSee(coach.follows(at+"/advice", "safe", "long"), "Proposes long as the safe side of the green.", "A miss long leaves ", `<option value="long" selected>`)
-	pupil.mustSee(pupil.get("/notices"), "says something of hole 1, Harrow Fen")
+	pupil.mustSee(pupil.get("/notices"), "has left a note on hole 1, Harrow Fen")
 	pupil.mustSee(pupil.get(at), "Proposes long as the safe side of the green.", "A miss long leaves ", "Take it into my plan", "Keep the plan’s safe side")
 	pupil.mustSee(pupil.get(plan), "Proposes long as the safe side of the green: not answered yet.")
-	pupil.mustSee(pupil.answers(at, "yes"), "Taken: it stands in your plan and on the card.", "In the plan: long, as coach proposes.")
+	pupil.mustSee(pupil.answers(at, "yes"), "Accepted: it is in your plan and on the card.", "In the plan: long, as coach proposes.")
 	pupil.mustSee(pupil.get(at+"?flag=back-left"), "At this flag a miss long leaves ")
 	pupil.mustSee(pupil.patient(plan), "The safe side of the green on the 1st is the one that a coach proposed.", `<td class="text-cell">long</td>`)
 	pupil.mustSee(pupil.patient(plan+"/card"), `<td class="text-cell">long</td>`)
@@ -136,10 +136,10 @@ func TestACoachProposesASafeSide(t *testing.T) {
 		t.Error("an aim stands that was not proposed")
 	}
 	coach.mustSee(coach.follows(short+"/advice", "club", "aim", "side", "5", "to", "right", "safe", "short"), "Proposes an aim 5 yd right of the flag; short as the safe side of the green.")
-	pupil.mustSee(pupil.answers(short, "yes"), "Taken:")
+	pupil.mustSee(pupil.answers(short, "yes"), "Accepted:")
 	pupil.mustSee(pupil.patient(plan), "On the 2nd the proposal of a coach stands.", "The safe side of the green on the 1st and the 2nd is")
 	pupil.mustSee(pupil.get("/export/everything.json"), `"safe":"long"`)
-	pupil.mustSee(pupil.answers(at, ""), "Declined: your plan stands without it.")
+	pupil.mustSee(pupil.answers(at, ""), "Declined: it is not in your plan.")
 	pupil.mustSee(pupil.patient(plan), "The safe side of the green on the 2nd is")
 }
 
@@ -161,7 +161,7 @@ func TestOnlyWhatWasShownIsTaken(t *testing.T) {
 		pupil.mustSee(a, "Your answer is not recorded: what your coach proposes has changed", `<a href="#advice">What it says now</a>`, "Proposes the driver, aim 40 yd left of the middle.", "Take it into my plan", "Keep the best aim")
 	}
 	coach.mustSee(coach.get(at), "Not answered yet.")
-	if a := coach.get("/notices"); strings.Contains(a.body, "what you proposed for hole 1") {
+	if a := coach.get("/notices"); strings.Contains(a.body, "your proposal for hole 1") {
 		t.Error("the coach is told of an answer")
 	}
 	shown = formOf(t, pupil.get(at))
@@ -170,7 +170,7 @@ func TestOnlyWhatWasShownIsTaken(t *testing.T) {
 		t.Errorf("%d", a.status)
 	}
 	coach.follows(paths.Removed, "what", "advice.1.1")
-	pupil.mustSee(pupil.follows(at+"/advice/answer", append(shown, "take", "yes")...), "Taken: it stands in your plan")
+	pupil.mustSee(pupil.follows(at+"/advice/answer", append(shown, "take", "yes")...), "Accepted: it is in your plan")
 }
 
 // What a coach removes can be restored: with the button of the message, or from the list.
@@ -195,9 +195,9 @@ func TestRemovedAdviceIsRestored(t *testing.T) {
 	}
 	pupil.mustSee(pupil.get("/notices"), "has removed the proposal for hole 1, Harrow Fen")
 	coach.mustSee(coach.get(paths.Removed), "Notes and proposals on holes", "What you said of hole 1, Harrow Fen")
-	coach.mustSee(coach.follows(paths.Removed, "what", "advice.1.1"), "Restored.", "Left is dead.", "Taken: it stands in the plan.")
-	pupil.mustSee(pupil.get(at), "Left is dead.", "Taken: it stands in your plan and on the card.")
-	if n := strings.Count(pupil.get("/notices").body, "says something of hole 1"); n != 2 {
+	coach.mustSee(coach.follows(paths.Removed, "what", "advice.1.1"), "Restored.", "Left is dead.", "Accepted: it is in the plan.")
+	pupil.mustSee(pupil.get(at), "Left is dead.", "Accepted: it is in your plan and on the card.")
+	if n := strings.Count(pupil.get("/notices").body, "has left a note on hole 1"); n != 2 {
 		t.Errorf("told %d times", n)
 	}
 	if a := pupil.post(paths.Removed, "what", "advice.1.1"); a.status != http.StatusNotFound {

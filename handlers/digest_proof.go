@@ -87,7 +87,7 @@ func (s *server) answerAsked(w http.ResponseWriter, r *http.Request, d db.Digest
 		return saved(w, r, paths.Account, "digest-asked")
 	case errors.Is(err, errAskedEnough):
 		f := storedAccount(r)
-		f.MailWrong = "No letter was sent: enough went to this address lately. Try again tomorrow."
+		f.MailWrong = "No e-mail was sent: enough went to this address lately. Try again tomorrow."
 		return s.showAccount(w, r, http.StatusTooManyRequests, f)
 	}
 	s.options.Log.WarnContext(r.Context(), "mail was not sent", "player", d.PlayerID, "error", err)

@@ -59,7 +59,7 @@ func TestMailWaitsForItsReader(t *testing.T) {
 	if len(sent.all) != 1 {
 		t.Errorf("mail after a link was followed: %+v", sent.all)
 	}
-	pupil.mustSee(pupil.get("/account"), "No mail goes there until you confirm that the address is yours.", "Send the letter again")
+	pupil.mustSee(pupil.get("/account"), "No mail goes there until you confirm that the address is yours.", "Send the e-mail again")
 	sent.confirms(pupil.testSite)
 	pupil.mustSee(pupil.get("/account"), "It is on. You confirmed the address on")
 	for _, secret := range fieldsOfLink(t, link)[3:] {
@@ -143,7 +143,7 @@ func TestMailFromBeforeIsAskedToConfirm(t *testing.T) {
 	pupil, coach := s.coached()
 	dbtest.Exec(t, s.url, `insert into digests (player_id, every, token, due_at) values (1, 'daily', 'secret', '2026-06-05 07:00+00')`)
 	coach.follows("/players/1/notes", "day", "2026-05-02", "body", "The grip.")
-	pupil.mustSee(pupil.get("/account"), "No mail goes there until you confirm", "as soon as the mail server takes it", "Send the letter now")
+	pupil.mustSee(pupil.get("/account"), "No mail goes there until you confirm", "as soon as the mail server accepts it", "Send the e-mail now")
 	errands.once(t.Context())
 	if len(sent.all) != 0 {
 		t.Fatalf("%+v", sent.all)
@@ -170,7 +170,7 @@ func TestALetterThatAsksIsTriedAgain(t *testing.T) {
 	s, sent, errands := mailing(t, &at, &log)
 	pupil := s.member("robin")
 	sent.refuse = errors.New("451 later")
-	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "The mail server did not take the letter", "Send the letter now")
+	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "The mail server did not accept the e-mail", "Send the e-mail now")
 	sent.refuse = nil
 	errands.once(t.Context())
 	if len(sent.all) != 0 {
@@ -181,7 +181,7 @@ func TestALetterThatAsksIsTriedAgain(t *testing.T) {
 	sent.confirms(s)
 	pupil.follows("/account/mail", "every", "none")
 	sent.refuse = mail.ErrUncertain
-	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "Send the letter again")
+	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "Send the e-mail again")
 	sent.refuse = nil
 	at = at.AddDate(0, 0, 2)
 	errands.once(t.Context())
@@ -195,7 +195,7 @@ func TestALetterThatAsksIsTriedAgain(t *testing.T) {
 func TestAskingIsLimited(t *testing.T) {
 	var log bytes.Buffer
 	s, sent, errands, pupil, _ := asking(t, &log)
-	const enough = "No letter was sent: enough went to this address lately. Try again tomorrow."
+	const enough = "No e-mail was sent: enough went to this address lately. Try again tomorrow."
 	for range asksMost - 1 {
 		pupil.follows("/account/mail", "again", "yes")
 	}

@@ -79,7 +79,7 @@ func TestDigests(t *testing.T) {
 	pupil, coach := s.coached()
 	pupil.in("Europe/Paris")
 	pupil.mustSee(pupil.get("/account"), "robin@example.org", `value="none" checked`)
-	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "A letter with a link was sent to your address.", `value="daily" checked`)
+	pupil.mustSee(pupil.follows("/account/mail", "every", "daily"), "An e-mail with a link was sent to your address.", `value="daily" checked`)
 	sent.confirms(s)
 	several := func() {
 		var group sync.WaitGroup

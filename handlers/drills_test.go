@@ -76,17 +76,17 @@ func TestARefusedSessionComesBack(t *testing.T) {
 		drill  string
 		fields []string
 	}{
-		"No try is written down yet": {"start-line", aSession("")},
-		"Not a try of this drill":    {"start-line", aSession("mmx")},
-		"Allowed: 3 to 10":           {"start-line", aSession("mm", "feet", "30")},
-		"This day is still to come":  {"start-line", aSession("mm", "day", "2092-06-01")},
-		"Allowed: 0 to 600":          {"start-line", aSession("mm", "minutes", "900")},
-		"Allowed: up to 200 letters": {"start-line", aSession("mm", "note", strings.Repeat("n", 300))},
-		"Nothing is counted yet":     {"wedge-ladder", aSession("", "each", "9")},
-		"How many counted?":          {"wedge-ladder", aSession("", "each", "9", "count-0", "3")},
-		"Allowed: 0 to 9":            {"wedge-ladder", aSession("", "each", "9", "count-0", "12", "count-1", "0", "count-2", "0")},
-		"Allowed: 1 to 66":           {"wedge-ladder", aSession("", "each", "900", "count-0", "3")},
-		"Say what you saw":           {"short-side", aSession("")},
+		"No try is written down yet":    {"start-line", aSession("")},
+		"Not a try of this drill":       {"start-line", aSession("mmx")},
+		"Allowed: 3 to 10":              {"start-line", aSession("mm", "feet", "30")},
+		"This day is still to come":     {"start-line", aSession("mm", "day", "2092-06-01")},
+		"Allowed: 0 to 600":             {"start-line", aSession("mm", "minutes", "900")},
+		"Allowed: up to 200 characters": {"start-line", aSession("mm", "note", strings.Repeat("n", 300))},
+		"Nothing is counted yet":        {"wedge-ladder", aSession("", "each", "9")},
+		"How many counted?":             {"wedge-ladder", aSession("", "each", "9", "count-0", "3")},
+		"Allowed: 0 to 9":               {"wedge-ladder", aSession("", "each", "9", "count-0", "12", "count-1", "0", "count-2", "0")},
+		"Allowed: 1 to 66":              {"wedge-ladder", aSession("", "each", "900", "count-0", "3")},
+		"Say what you saw":              {"short-side", aSession("")},
 	} {
 		typed := map[string]string{}
 		for i := 0; i < len(c.fields); i += 2 {

@@ -82,7 +82,7 @@ func TestNotesComeBack(t *testing.T) {
 	for _, c := range []struct{ path, want string }{
 		{"/players/1/notes", long}, {"/players/1/notes/1", long}, {"/players/1/notes/1/replies", long},
 	} {
-		if a := coach.post(c.path, "day", "2026-05-03", "body", long); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, strings.TrimSpace(long)) || !strings.Contains(a.body, "Allowed: 1 to 4000 letters.") {
+		if a := coach.post(c.path, "day", "2026-05-03", "body", long); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, strings.TrimSpace(long)) || !strings.Contains(a.body, "Allowed: 1 to 4000 characters.") {
 			t.Errorf("%s: %d", c.path, a.status)
 		}
 	}

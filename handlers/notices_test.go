@@ -48,7 +48,7 @@ func TestNotices(t *testing.T) {
 	pupil.follows("/coaching/day", "coach", "2", "from", "2026-05-01")
 	pupil.follows("/coaching/end", "player", "1", "coach", "2", "sure", "yes")
 	pupil.follows("/coaching/resume", "player", "1", "coach", "2")
-	hears(coach, "6", "has taken the target that you proposed.", "has recorded a practice: 7 of 10.", "has removed the practice “Start line”.", "now shares what was played from 1 May 2026 on.", "has ended your access.", "lets you in again.")
+	hears(coach, "6", "has accepted the target that you proposed.", "has recorded a practice: 7 of 10.", "has removed the practice “Start line”.", "now shares what was played from 1 May 2026 on.", "has ended your access.", "lets you in again.")
 	if a := stranger.get("/notices"); a.status != 200 || strings.Contains(a.body, "robin") {
 		t.Errorf("a stranger: %d", a.status)
 	}

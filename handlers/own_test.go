@@ -67,7 +67,7 @@ func TestWhatIsOnesOwnComesBackElsewhere(t *testing.T) {
 		w.takesAll(file, "It also has 4 drawings", "Import the rest")
 	}
 	w.mustSee(w.get("/courses/1/holes/2/picture"), "Drawn by you", "water 110 to 140")
-	w.mustSee(w.get("/players/1/plans/1"), "Promised and won back")
+	w.mustSee(w.get("/players/1/plans/1"), "Expected and won back")
 	w.mustSee(w.get("/players/1/bag"), "12 balls", `value="6"`)
 	w.mustSee(w.get("/players/1/play/1"), "Plan of the round, Harrow Fen")
 	v.takesAll(file)

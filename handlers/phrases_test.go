@@ -40,7 +40,7 @@ func TestPhrases(t *testing.T) {
 	pupil, coach := s.coached()
 	coach.follows("/players/1/notes", "day", "2026-05-02", "body", "Count to three.")
 	coach.mustSee(coach.get("/players/1/lessons"), "Keep as a phrase", `<input type="hidden" name="body" value="Count to three.">`)
-	coach.mustSee(coach.follows("/coaching/phrases", "body", "Count to three."), "The phrase is kept.", "Count to three.")
+	coach.mustSee(coach.follows("/coaching/phrases", "body", "Count to three."), "The phrase is saved.", "Count to three.")
 	coach.follows("/coaching/phrases", "body", "Count to three.")
 	page := coach.get("/players/1/lessons")
 	coach.mustSee(page, `name="phrase" value="1"`, `formaction="/players/1/notes#lesson"`, "/static/drafts.")

@@ -33,7 +33,7 @@ func TestPlannedAndPlayed(t *testing.T) {
 		}
 		version = "2"
 		a := v.patient(at)
-		v.mustSee(a, "Another club than the plan’s was played on the 1st. On average that costs", "<b>hybrid</b>")
+		v.mustSee(a, "A different club from the plan’s was played on the 1st. On average that costs", "<b>hybrid</b>")
 		_, rest, _ := strings.Cut(a.body, `<b data-sum="left">`)
 		cost, _, _ := strings.Cut(rest, "<")
 		costs[cost] = true

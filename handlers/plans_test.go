@@ -37,7 +37,7 @@ func TestAPlanIsTaken(t *testing.T) {
 	coach.letIn(v, 1, 2, "")
 	v.mustSee(v.get("/players/1/plan"), "Take this plan")
 	for range 2 { // pressed twice
-		v.mustSee(v.follows("/players/1/plans"), "The plan is yours now", "Promised and won back", "not done yet", "With care")
+		v.mustSee(v.follows("/players/1/plans"), "The plan is yours now", "Expected and won back", "not done yet", "With care")
 	}
 	if plans, err := s.store.TakenPlans(t.Context(), 1, 1); err != nil || len(plans) != 1 || plans[0].Minutes != 180 || len(plans[0].Figures) < 100 {
 		t.Fatalf("%+v, %v", plans, err)
@@ -52,7 +52,7 @@ func TestAPlanIsTaken(t *testing.T) {
 	for _, a := range set {
 		v.mustSee(lessons, a.What, "/drills/"+a.Drill)
 	}
-	coach.mustSee(coach.get("/players/1/plans/1"), "Promised and won back")
+	coach.mustSee(coach.get("/players/1/plans/1"), "Expected and won back")
 	if a := coach.get("/players/1/plans/1"); strings.Contains(a.body, "Remove this plan") {
 		t.Error("the coach may remove the plan")
 	}
@@ -61,7 +61,7 @@ func TestAPlanIsTaken(t *testing.T) {
 	if left, err := s.store.Assignments(t.Context(), 1, 1, 0); err != nil || len(left) != 0 {
 		t.Errorf("%+v, %v", left, err)
 	}
-	v.mustSee(v.undone(a), "Restored.", "Promised and won back")
+	v.mustSee(v.undone(a), "Restored.", "Expected and won back")
 	if left, err := s.store.Assignments(t.Context(), 1, 1, 0); err != nil || len(left) != len(set) {
 		t.Errorf("%+v, %v", left, err)
 	}
@@ -99,8 +99,8 @@ func TestTheLogOfPractice(t *testing.T) {
 	s := newSite(t, inJune)
 	v, coach := s.member("robin"), s.member("ines")
 	coach.letIn(v, 1, 2, "")
-	v.mustSee(v.get("/players/1/log"), "Nothing is written down yet")
-	coach.mustSee(coach.get("/players/1/log"), "robin has not written down any practice yet")
+	v.mustSee(v.get("/players/1/log"), "No practice recorded yet")
+	coach.mustSee(coach.get("/players/1/log"), "robin has not recorded any practice yet")
 	for i, day := range []golf.Date{{Year: 2026, Month: 6, Day: 1}, {Year: 2026, Month: 6, Day: 7}, {Year: 2026, Month: 6, Day: 8}} {
 		v.follows(startLine, "entered", fmt.Sprint("a-page-of-putts-", i), "day", day.String(), "feet", "6", "tries", "mmmmmlrlrm", "minutes", fmt.Sprint(10*i+10), "note", "left edge")
 	}
@@ -136,7 +136,7 @@ func TestACoachSetsDrills(t *testing.T) {
 	if err != nil || len(set) != 2 || set[0].PassMark == "" {
 		t.Fatalf("%+v, %v", set, err)
 	}
-	v.mustSee(v.get("/players/1/drills/own-3"), "Gate", "Two tees a ball and a half apart.", "No model stands behind this drill", "Mark: 7 of 10")
+	v.mustSee(v.get("/players/1/drills/own-3"), "Gate", "Two tees a ball and a half apart.", "This drill has no model", "Mark: 7 of 10")
 	v.mustSee(v.follows("/players/1/drills/own-3", "entered", "a-page-of-a-gate", "day", set[1].GivenAt.Format("2006-01-02"), "tries", "mmmmmmmxxx"), "7 of 10 counted", "Passed: the mark for 10 tries is 7")
 	lessons := coach.get("/players/1/lessons")
 	coach.mustSee(lessons, "7 of 10", "passed", "1 of 1 passed")

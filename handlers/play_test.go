@@ -29,18 +29,18 @@ func TestPlay(t *testing.T) {
 	v.withRound()
 	v.mustSee(v.get("/players/1/play"), "Harrow Fen", "no hole drawn", `href="/players/1/play/1"`, `href="/players/1/bag"`, `aria-current="page">Play`)
 	v.mustSee(v.get("/players/1/play/1"), "No hole of this course is drawn yet", `href="/courses/1/pictures"`)
-	v.mustSee(v.get("/players/1/play/1/holes/1"), "not drawn yet", `href="/courses/1/holes/1/picture"`)
+	v.mustSee(v.get("/players/1/play/1/holes/1"), "has not been drawn yet", `href="/courses/1/holes/1/picture"`)
 	v.drawsHoles()
 	v.mustSee(v.get("/players/1/play"), "2 of 3 holes drawn")
 	round := v.patient("/players/1/play/1")
-	v.mustSee(round, "Plan of the round, Harrow Fen", "Hole by hole", "The card to carry", "this is the golfer of the target", "Draw hole 3", "Written notes are allowed by the Rules")
+	v.mustSee(round, "Plan of the round, Harrow Fen", "Hole by hole", "The card to carry", "this is the golfer of the target", "Draw hole 3", "Written notes are normally allowed under the Rules")
 	card := v.get("/players/1/play/1/card")
 	v.mustSee(card, "carry-card", "data-needed=", "carry")
 	if strings.Contains(card.body, "Hole by hole") {
 		t.Error("the card is not alone")
 	}
 	hole := v.get("/players/1/play/1/holes/1")
-	v.mustSee(hole, "Hole 1, Harrow Fen", "From the tee", "What each aim costs", "Bent 8 yd left", "At the green", "Back left", "The hole in words", "Out of bounds, 0 to 420 yd, from 18 yd left outward")
+	v.mustSee(hole, "Hole 1, Harrow Fen", "From the tee", "What each aim costs", "Curving 8 yd left", "At the green", "Back left", "The hole in words", "Out of bounds, 0 to 420 yd, from 18 yd left outward")
 	flag := v.get("/players/1/play/1/holes/1?flag=back-left")
 	v.mustSee(flag, `aria-current="true">Back left`)
 	v.mustSee(v.get("/players/1/play/1/holes/1?flag=upstairs"), `aria-current="true">Middle`)
@@ -77,7 +77,7 @@ func (v visitor) patient(path string) answer {
 	v.t.Helper()
 	for range 60 {
 		a := v.get(path)
-		if !strings.Contains(a.body, "the page goes on by itself") && !strings.Contains(a.body, "The page goes on by itself") {
+		if !strings.Contains(a.body, "the page updates by itself") && !strings.Contains(a.body, "The page updates by itself") {
 			return a
 		}
 	}
@@ -123,7 +123,7 @@ func TestBag(t *testing.T) {
 	if few.status != http.StatusUnprocessableEntity {
 		t.Errorf("%d", few.status)
 	}
-	v.mustSee(v.post("/players/1/bag/range", "range_club", "spoon", "day", "soon", "balls", "3 4"), "Choose one of the list.", "One ball: 10 or more say something of a pattern.", "Not saved yet: 3 things to fix.")
+	v.mustSee(v.post("/players/1/bag/range", "range_club", "spoon", "day", "soon", "balls", "3 4"), "Choose one of the list.", "One ball: it takes at least 10 to show a pattern.", "Not saved yet: 3 things to fix.")
 	gone := v.follows("/players/1/bag/range/1/remove")
 	v.mustSee(gone, "Removed: range session of 2 Oct 2026")
 	if strings.Contains(gone.body, "12 balls:") {

@@ -55,7 +55,7 @@ func TestOverview(t *testing.T) {
 	coach.post("/players/1/assignments", "what", "Start line", "due", "2092-01-01", "figure", "putting")
 	dbtest.Exec(t, s.url, `update assignments set due_on = '2020-01-01'`)
 	page := coach.get("/players/1")
-	coach.mustSee(page, "A question waits", "Was that the club?", "The dearest leaks", "Since the lesson", "We looked at the grip.", "Start line", "days late", "Doubles together", "The season", "Putting:")
+	coach.mustSee(page, "A question waits", "Was that the club?", "The costliest leaks", "Since the lesson", "We looked at the grip.", "Start line", "days late", "Doubles together", "The season", "Putting:")
 	for _, link := range regexp.MustCompile(`href="(/players/1/months/behind[^"]+)"`).FindAllStringSubmatch(page.body, -1) {
 		at := strings.ReplaceAll(link[1], "&amp;", "&")
 		if a := coach.get(at); a.status != 200 {
@@ -83,7 +83,7 @@ func TestGroupsAndArchive(t *testing.T) {
 	coach.mustSee(coach.get("/players/1"), `value="Juniors, Tuesday six"`)
 	coach.follows("/coaching/groups", "from", "Juniors", "to", "Seniors")
 	coach.mustSee(coach.get("/players/1"), `value="Seniors, Tuesday six"`)
-	for name, problem := range map[string]string{strings.Repeat("x", 90): "A group has at most 80 letters", "Ladies, Seniors": "Give the group one name, without a comma.", "": "Give the group one name, without a comma."} {
+	for name, problem := range map[string]string{strings.Repeat("x", 90): "A group has at most 80 characters", "Ladies, Seniors": "Give the group one name, without a comma.", "": "Give the group one name, without a comma."} {
 		a := coach.post("/coaching/groups", "from", "Seniors", "to", name)
 		if coach.mustSee(a, problem, "The group keeps its name.", `value="`+name+`"`, `name="from" value="Seniors"`); a.status != 422 {
 			t.Errorf("the name %q: %d", name, a.status)
@@ -96,7 +96,7 @@ func TestGroupsAndArchive(t *testing.T) {
 	coach.mustSee(coach.get("/players/1"), `value="SENIORS, Tuesday six"`)
 	coach.follows("/coaching/groups", "from", "SENIORS", "to", "tuesday SIX")
 	coach.mustSee(coach.get("/players/1"), `value="Tuesday six"`)
-	if a := coach.post("/players/1/groups", "groups", strings.Repeat("x", 90)); a.status != 422 || !strings.Contains(a.body, "A group has at most 80 letters") {
+	if a := coach.post("/players/1/groups", "groups", strings.Repeat("x", 90)); a.status != 422 || !strings.Contains(a.body, "A group has at most 80 characters") {
 		t.Errorf("%d", a.status)
 	}
 	coach.follows("/players/1/archive", "away", "yes")

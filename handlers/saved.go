@@ -45,7 +45,7 @@ var savedTexts = map[string]string{
 	"approved":        "Your coach now has access.",
 	"ended":           "Access has ended. For a day you can take that back, below.",
 	"resumed":         "Access is restored.",
-	"day":             "The day is changed, and applies at once.",
+	"day":             "The date is changed and takes effect now.",
 	"imported":        "The rounds are imported.",
 	"reset":           "The new password is set. Sign in with it.",
 	"all":             "The settings, courses and rounds in the file are imported.",
@@ -68,8 +68,8 @@ var savedTexts = map[string]string{
 	"accepted":        "The target is yours now. Rounds keep the one they were played for.",
 	"declined":        "The proposed target is declined.",
 	"advised":         "Saved. Your pupil sees it here and on the plan of the round.",
-	"advice_taken":    "It stands in your plan now, and on the card to carry.",
-	"advice_declined": "Declined. Your plan stands without it.",
+	"advice_taken":    "It is in your plan now, and on the card to carry.",
+	"advice_declined": "Declined. It is not in your plan.",
 	"link":            "The link is revoked. It no longer works.",
 	"steward":         "That account is now a steward.",
 	"left":            "You are no longer a steward.",
@@ -87,10 +87,10 @@ var savedTexts = map[string]string{
 	"bag":             "The bag is saved.",
 	"range":           "The balls are saved.",
 	"digest":          "Your choice of mail is saved.",
-	"digest-asked":    "A letter with a link was sent to your address. Mail starts when you confirm there.",
-	"digest-later":    "Your choice is saved. The mail server did not take the letter with the link yet; it is tried again.",
+	"digest-asked":    "An e-mail with a link was sent to your address. Mail starts once you confirm.",
+	"digest-later":    "Your choice is saved. The mail server did not accept the e-mail with the link yet; it will be tried again.",
 	"feed-off":        "The feed is off. Its address no longer works.",
-	"phrase":          "The phrase is kept.",
+	"phrase":          "The phrase is saved.",
 }
 
 // savedText is the message that the address of a request names; it is empty if there

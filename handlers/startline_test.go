@@ -19,7 +19,7 @@ func TestTheStartLine(t *testing.T) {
 		v.mustSee(v.get("/players/1/start-line"), "60 putts since", "to the right on average: clear", "A tour player", "By week")
 	}
 	pupil.mustSee(pupil.get("/coaching/looks"), "The start line")
-	pupil.mustSee(pupil.get("/players/1/start-line?feet=8&tries=40&made=22&left=4&right=4"), "nothing of it is stored", "Start line, 8 ft")
+	pupil.mustSee(pupil.get("/players/1/start-line?feet=8&tries=40&made=22&left=4&right=4"), "which are not saved", "Start line, 8 ft")
 	pupil.mustSee(pupil.get("/players/1/start-line"), "60 putts since")
 	if a := pupil.get("/players/1/start-line?feet=6&tries=40&made=41"); a.status != http.StatusUnprocessableEntity || !strings.Contains(a.body, `value="41"`) {
 		t.Errorf("%d", a.status)

@@ -36,7 +36,7 @@ func Year(year int) Span {
 // 2026-05-03..2026-06-14 with either end left out, last10 or before10.
 func ParseSpan(s string) (Span, error) {
 	if len(s) > longestSpan { // it would stand in the error, and that on a page
-		return Span{}, fmt.Errorf("not a span; allowed: at most %d letters", longestSpan)
+		return Span{}, fmt.Errorf("not a span; allowed: at most %d characters", longestSpan)
 	}
 	for _, word := range []string{"last", "before"} {
 		if count, found := strings.CutPrefix(s, word); found {

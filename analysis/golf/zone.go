@@ -18,7 +18,7 @@ var zoneName = regexp.MustCompile(`^[A-Z][A-Za-z0-9_+-]*(/[A-Z][A-Za-z0-9_+-]*)*
 // Source: IANA Time Zone Database (RFC 6557).
 func ParseZone(name string) (*time.Location, error) {
 	if len(name) > MaxZone {
-		return nil, fmt.Errorf("not a time zone; allowed: at most %d letters", MaxZone)
+		return nil, fmt.Errorf("not a time zone; allowed: at most %d characters", MaxZone)
 	}
 	if zoneName.MatchString(name) && name != "Local" {
 		if zone, err := time.LoadLocation(name); err == nil {

@@ -68,7 +68,7 @@ type CoachLine struct {
 
 func newCoachLine(in CoachInput) CoachLine {
 	l := CoachLine{ID: coachID(in.Coach), Player: fmt.Sprint(in.Player), Coach: fmt.Sprint(in.Coach), Name: in.Name, Email: in.Email, Waits: !in.Approved,
-		Day: components.Field{Name: "from", ID: fmt.Sprintf("from-%d", in.Coach), Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It holds at once."}}
+		Day: components.Field{Name: "from", ID: fmt.Sprintf("from-%d", in.Coach), Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It takes effect at once."}}
 	what := "everything"
 	if in.From != nil {
 		l.Day.Value = golf.DateOf(*in.From).String()
@@ -199,11 +199,11 @@ func NewInvitationPage(page layout.Page, in Invitation) InvitationPage {
 		what = "what " + in.Name + " played from " + words.ShortDay(in.From) + " on"
 	}
 	p.Player, p.Token = in.Player, in.Token
-	p.Facts = []string{"You will see " + what + ": rounds, months, practice and questions, but you change no round.",
+	p.Facts = []string{"You will see " + what + ": rounds, months, practice and questions, but you cannot change a round.",
 		"You get access once " + in.Name + " approves you by name; accepting shows " + in.Name + " your name and e-mail address.",
 		in.Name + " reads which pages you open, and either of you can end the access at any time."}
 	if in.Coaches {
-		p.Facts = []string{"This link gives you " + what + ". Accepting takes nothing away that you see already."}
+		p.Facts = []string{"This link gives you " + what + ". You will not lose any access that you already have."}
 	}
 	return p
 }

@@ -31,7 +31,7 @@ func TestCoachLine(t *testing.T) {
 	} {
 		page := NewCoachingPage(layout.Page{}, CoachingInput{Coaches: []CoachInput{c.in}})
 		c.want.ID = "coach-2"
-		c.want.Day = components.Field{Name: "from", ID: "from-2", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It holds at once."}
+		c.want.Day = components.Field{Name: "from", ID: "from-2", Label: "Share rounds played from", Type: "date", Hint: "Leave it empty to share everything. It takes effect at once."}
 		if c.in.From != nil {
 			c.want.Day.Value = "2026-05-02"
 		}
@@ -102,7 +102,7 @@ func TestInvitationPage(t *testing.T) {
 		}
 	}
 	from := NewInvitationPage(layout.Page{}, Invitation{Name: "Abara", Token: "t", From: day})
-	if from.Facts[0] != "You will see what Abara played from 2 May 2026 on: rounds, months, practice and questions, but you change no round." {
+	if from.Facts[0] != "You will see what Abara played from 2 May 2026 on: rounds, months, practice and questions, but you cannot change a round." {
 		t.Error(from.Facts[0])
 	}
 }

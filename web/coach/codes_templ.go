@@ -145,7 +145,7 @@ func (p CodesPart) requests() templ.Component {
 				}
 				return nil
 			})
-			templ_7745c5c3_Err = components.Part("requests", "Who asks you", "By your code. You see nothing of theirs before you accept.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var2), templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = components.Part("requests", "Requests to coach", "By your code. You see none of their pages until you accept.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var2), templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -401,7 +401,7 @@ func (p CodesPart) own() templ.Component {
 			}
 			return nil
 		})
-		templ_7745c5c3_Err = components.Part("code", "Your code", "For pupils. Who types it sees your name and address, and may ask you to coach them; you accept or decline.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var18), templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = components.Part("code", "Your code", "For pupils. Anyone who enters it sees your name and e-mail address and can ask you to coach them; you accept or decline.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var18), templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -544,7 +544,7 @@ func (p AskPage) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 41, "\">Ask nobody</a></p></form>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 41, "\">Cancel</a></p></form>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -25,7 +25,7 @@ type Digest struct{ Subject, Text string }
 func NewDigest(in DigestInput) Digest {
 	news := words.SpelledPlural(len(in.Notices), "new notice", "new notices")
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s,\n\nyou have %s:\n", in.Name, news)
+	fmt.Fprintf(&b, "%s,\n\nYou have %s:\n", in.Name, news)
 	for _, n := range in.Notices {
 		row := n.row()
 		fmt.Fprintf(&b, "\n%s %s\n%s\n%s%s\n", row.By, row.Text, row.When, in.Site, row.At)
@@ -34,6 +34,6 @@ func NewDigest(in DigestInput) Digest {
 	if in.Daily {
 		often = "day"
 	}
-	fmt.Fprintf(&b, "\nAll notices: %s%s\n\nYou get this at most once a %s, because you chose it on your account page.\nTo get no more of it: %s\n", in.Site, paths.Notices, often, in.Stop)
+	fmt.Fprintf(&b, "\nAll notices: %s%s\n\nYou get this at most once a %s, because you chose it on your account page.\nTo stop these e-mails: %s\n", in.Site, paths.Notices, often, in.Stop)
 	return Digest{Subject: "Strokeledger: " + news, Text: b.String()}
 }

@@ -18,7 +18,7 @@ func TestDigest(t *testing.T) {
 	}}
 	want := Digest{Subject: "Strokeledger: two new notices", Text: `Robin,
 
-you have two new notices:
+You have two new notices:
 
 Ines has written a note.
 5 Jun 2026, 18:30 UTC
@@ -31,7 +31,7 @@ https://golf.example.org/players/1/lessons#practice
 All notices: https://golf.example.org/notices
 
 You get this at most once a day, because you chose it on your account page.
-To get no more of it: https://golf.example.org/stop
+To stop these e-mails: https://golf.example.org/stop
 `}
 	if diff := cmp.Diff(want, NewDigest(in)); diff != "" {
 		t.Error(diff)

@@ -100,11 +100,11 @@ type Proposal struct {
 // NewLessonsPage makes the page.
 func NewLessonsPage(page layout.Page, in LessonsInput) LessonsPage {
 	page.Title, page.Here = "Lessons and practice", layout.Here(in.Whose, in.Whose.Lessons())
-	page.Foot = "The player and every coach with access can read the notes, unless they are marked private. When a coach’s access ends, shared notes stay with the player and private ones with the coach. How to swing is for a qualified coach to teach; stop if it hurts."
+	page.Foot = "The player and every coach with access can read the notes, unless they are marked private. When a coach’s access ends, shared notes stay with the player and private ones with the coach. Swing instruction is a qualified coach’s job. Stop practising if anything hurts."
 	l := LessonsPage{Page: page, Own: in.Whose.Own, Heading: "Lessons and practice", AllRounds: in.Whose.Rounds(), Player: fmt.Sprint(in.Whose.Player), Coach: fmt.Sprint(in.Me),
 		Next: NewArrangedPart(in.arranged()), Lesson: newLessonForm(in), Target: newTargetPart(in), Assign: newAssignForm(in)}
 	l.Acts = []components.Link{{Name: "What to practise", At: in.Whose.Plan()}, {Name: "Log of practice", At: in.Whose.Log()}, {Name: "Months side by side", At: paths.Comparison{Whose: in.Whose}.Months()}, {Name: "All rounds", At: in.Whose.Rounds()},
-		{Name: "A report to print", At: in.Whose.Report()}, {Name: "Handicap estimate", At: in.Whose.Handicap()}}
+		{Name: "A report to print", At: in.Whose.Report()}, {Name: "Handicap estimate (unofficial)", At: in.Whose.Handicap()}}
 	if l.Own {
 		l.Lede = ownLede(in)
 	} else {

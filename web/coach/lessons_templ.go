@@ -228,7 +228,7 @@ func (l LessonsPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("next-lesson", "Next lesson", "Coach and pupil can both arrange, change or cancel it; the other one is told.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var10), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("next-lesson", "Next lesson", "Coach and pupil can both arrange, change or cancel it; the other gets a notice.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var10), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -327,7 +327,7 @@ func (l LessonsPage) View() templ.Component {
 				}
 				return nil
 			})
-			templ_7745c5c3_Err = components.Part("lessons", "Lessons and notes", "The latest first.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var12), templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = components.Part("lessons", "Lessons and notes", "Latest first.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var12), templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

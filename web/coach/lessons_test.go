@@ -114,11 +114,11 @@ func TestLessonsPage(t *testing.T) {
 		acts               []string
 		isNew              []bool // of the rounds shown
 	}{
-		"own": {mine, visit, "Lessons and practice", "Lessons and practice", "", []string{"What to practise", "Log of practice", "Months side by side", "All rounds", "A report to print", "Handicap estimate"}, nil},
+		"own": {mine, visit, "Lessons and practice", "Lessons and practice", "", []string{"What to practise", "Log of practice", "Months side by side", "All rounds", "A report to print", "Handicap estimate (unofficial)"}, nil},
 		"a coach's first visit": {bea, time.Time{}, "Bea", "Bea", "Monday 31 August 2026. Target 79.5.",
-			[]string{"What to practise", "Log of practice", "Months side by side", "All rounds", "A report to print", "Handicap estimate", "Enter a round for Bea"}, []bool{false, false}},
+			[]string{"What to practise", "Log of practice", "Months side by side", "All rounds", "A report to print", "Handicap estimate (unofficial)", "Enter a round for Bea"}, []bool{false, false}},
 		"a coach's next visit": {bea, visit, "Bea", "Bea", "Monday 31 August 2026. Target 79.5.",
-			[]string{"Rounds from 31 Aug on, against those before", "What to practise", "Log of practice", "Months side by side", "All rounds", "A report to print", "Handicap estimate", "Enter a round for Bea"}, []bool{true, false}},
+			[]string{"Rounds from 31 Aug on, against those before", "What to practise", "Log of practice", "Months side by side", "All rounds", "A report to print", "Handicap estimate (unofficial)", "Enter a round for Bea"}, []bool{true, false}},
 	} {
 		in.Whose, in.Visit = c.whose, c.visit
 		l := NewLessonsPage(layout.Page{}, in)

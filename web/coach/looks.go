@@ -58,7 +58,7 @@ type LookedRound struct {
 }
 
 // lookNames are the kinds of pages in words, by the names that are stored.
-var lookNames = map[string]string{"months": "months side by side", "months_file": "months, downloaded", "behind": "shots behind a figure", "handicap": "the handicap estimate",
+var lookNames = map[string]string{"months": "months side by side", "months_file": "months, downloaded", "behind": "shots behind a figure", "handicap": "the handicap estimate (unofficial)",
 	"rounds": "the list of rounds", "lessons": "lessons and practice", "report": "a report", "roster": "the roster of pupils", "squad": "the pupils side by side", "plan": "the practice plan",
 	"run_out": "the run-out book", "start_line": "the start line", "play": "the plan of a round", "overview": "the overview", "beside": "golfers of the same score"}
 

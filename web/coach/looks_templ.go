@@ -62,7 +62,7 @@ func (l LooksPage) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 			if len(l.Rows) > 0 {
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 3, "<div class=\"scroll-area\" tabindex=\"0\" role=\"region\" aria-label=\"Who opened what\"><table class=\"plain-table\"><caption class=\"visually-hidden\">Pages that coaches opened, the latest first</caption> <thead><tr><th scope=\"col\" class=\"text-cell\">Last at</th><th scope=\"col\" class=\"text-cell\">Who</th><th scope=\"col\" class=\"text-cell\">What</th><th scope=\"col\" class=\"text-cell\">That day</th></tr></thead> <tbody>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 3, "<div class=\"scroll-area\" tabindex=\"0\" role=\"region\" aria-label=\"Who opened what\"><table class=\"plain-table\"><caption class=\"visually-hidden\">Pages that coaches opened, latest first</caption> <thead><tr><th scope=\"col\" class=\"text-cell\">Last at</th><th scope=\"col\" class=\"text-cell\">Who</th><th scope=\"col\" class=\"text-cell\">What</th><th scope=\"col\" class=\"text-cell\">That day</th></tr></thead> <tbody>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

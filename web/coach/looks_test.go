@@ -41,7 +41,7 @@ func TestLooks(t *testing.T) {
 
 // Every kind of page that is stored has words.
 func TestLookNames(t *testing.T) {
-	for kind, want := range map[string]string{"months": "Months side by side", "months_file": "Months, downloaded", "behind": "Shots behind a figure", "handicap": "The handicap estimate",
+	for kind, want := range map[string]string{"months": "Months side by side", "months_file": "Months, downloaded", "behind": "Shots behind a figure", "handicap": "The handicap estimate (unofficial)",
 		"rounds": "The list of rounds", "report": "A report", "roster": "The roster of pupils", "squad": "The pupils side by side"} {
 		if got := newLookRow(Look{Kind: kind}).What; got != want {
 			t.Errorf("%s is %q, want %q", kind, got, want)

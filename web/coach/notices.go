@@ -60,7 +60,7 @@ func NewNoticesPage(page layout.Page, all []Notice) NoticesPage {
 	p := NoticesPage{Page: page, Rows: rows}
 	switch {
 	case len(all) == 0:
-		p.Lede = "Nobody has told you anything yet. Questions, answers, practice, targets and access between you and a coach or pupil are listed here."
+		p.Lede = "No notices yet. Questions, answers, practice, targets and access between you and a coach or pupil are listed here."
 	case fresh == 0:
 		p.Lede = "Nothing new."
 	default:
@@ -91,9 +91,9 @@ func (n Notice) row() NoticeRow {
 	case "proposed":
 		r.Text, r.At = fmt.Sprintf("proposes a target of %s.", n.What), r.At+"#target-part"
 	case "accepted":
-		r.Text = "has taken the target that you proposed."
+		r.Text = "has accepted the target that you proposed."
 	case "declined":
-		r.Text = "keeps the old target instead of the one that you proposed."
+		r.Text = "has declined the target that you proposed, and keeps the old one."
 	case "practice":
 		r.Text, r.At = fmt.Sprintf("has set “%s” to practise.", n.What), r.At+"#practice"
 	case "recorded":
@@ -129,13 +129,13 @@ func (n Notice) hole(r *NoticeRow) {
 	}
 	switch n.Kind {
 	case "hole_advice":
-		r.Text = fmt.Sprintf("says something of %s.", n.What)
+		r.Text = fmt.Sprintf("has left a note on %s.", n.What)
 	case "hole_taken":
-		r.Text = fmt.Sprintf("has taken what you proposed for %s.", n.What)
+		r.Text = fmt.Sprintf("has accepted your proposal for %s.", n.What)
 	case "hole_removed":
-		r.Text = fmt.Sprintf("has removed the proposal for %s. Your plan stands without it.", n.What)
+		r.Text = fmt.Sprintf("has removed the proposal for %s. It is no longer in your plan.", n.What)
 	default:
-		r.Text = fmt.Sprintf("has declined what you proposed for %s.", n.What)
+		r.Text = fmt.Sprintf("has declined your proposal for %s.", n.What)
 	}
 }
 
@@ -179,7 +179,7 @@ func (n Notice) access(r *NoticeRow) {
 	case n.Kind == "day":
 		r.Text, r.At = fmt.Sprintf("now shares what was played from %s on.", n.What), n.Whose.Overview()
 	case n.Kind == "ended" && own:
-		r.Text = "has given up the access to your pages."
+		r.Text = "has given up access to your pages."
 	case n.Kind == "ended":
 		r.Text = "has ended your access."
 	case n.Kind == "gone" && own:
@@ -187,7 +187,7 @@ func (n Notice) access(r *NoticeRow) {
 	case n.Kind == "gone":
 		r.Text, r.At = "has deleted the account. Any private notes of yours are kept.", paths.CoachKept
 	case own:
-		r.Text = "has the access to your pages again."
+		r.Text = "has access to your pages again."
 	default:
 		r.Text, r.At = "lets you in again.", n.Whose.Overview()
 	}

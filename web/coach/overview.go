@@ -225,7 +225,7 @@ func newLeakTable(in OverviewInput) LeakTable {
 	rounds := len(in.Overview.Latest.Rounds)
 	over := "The last " + words.OneOrMany(rounds, "round", words.Spelled(rounds)+" rounds")
 	t := LeakTable{Axis: components.NewAxis(partScale, words.Tick), Caption: fmt.Sprintf("%s, strokes a round against %s golfer, with the interval of 95%%", over, words.A(in.Target)),
-		Aside: fmt.Sprintf("%s. Chosen from %s as the dearest, so each is likely a little less.", over, words.Plural(in.Overview.Bands, "band", "bands"))}
+		Aside: fmt.Sprintf("%s. Chosen from %s as the costliest, so each is likely a little less.", over, words.Plural(in.Overview.Bands, "band", "bands"))}
 	for _, l := range in.Overview.Leaks {
 		row := LeakRow{Name: figures.RowName(l.Row, in.Units), At: lastTen(in.Whose).BehindRow(2, l.Row.String()), Shots: words.Plural(l.Shots, "shot", "shots"), Bar: partScale.Bar(l.Mean), Figure: words.Signed(l.Mean, 1), Sure: figures.Sure(l.Sure)}
 		if l.HasInterval() {

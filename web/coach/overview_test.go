@@ -75,7 +75,7 @@ func TestOverviewFigures(t *testing.T) {
 	if !strings.HasPrefix(first.At, "/players/7/months/behind?in=2&row=tee") || !strings.HasSuffix(first.At, "&span=before10&span=last10") {
 		t.Error(first.At)
 	}
-	if p.Leaks.Aside != "The last ten rounds. Chosen from 22 bands as the dearest, so each is likely a little less." || !p.Changes.Known {
+	if p.Leaks.Aside != "The last ten rounds. Chosen from 22 bands as the costliest, so each is likely a little less." || !p.Changes.Known {
 		t.Errorf("%q %v", p.Leaks.Aside, p.Changes.Known)
 	}
 	d := p.Doubles

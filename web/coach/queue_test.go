@@ -63,7 +63,7 @@ func TestQueueHasLessonsAndWhoAsks(t *testing.T) {
 		t.Errorf("%q", got)
 	}
 	in.Pupils[0].Lessons, in.Askers = []NearLesson{{ID: 4, Day: today.AddDays(1)}}, nil
-	if got := NewRoster(in).Lede; got != "One lesson tomorrow. Nothing else waits." {
+	if got := NewRoster(in).Lede; got != "One lesson tomorrow. Nothing else is waiting." {
 		t.Errorf("%q", got)
 	}
 	if next, ok := NextInQueue(in.Pupils, 2, today); !ok || next.Who != "A" || next.At != "/players/1#lesson-4" {

@@ -34,7 +34,7 @@ func queueLede(queue []QueueItem, in RosterInput) string {
 	things := words.Capital(words.SpelledPlural(n, "thing waits", "things wait"))
 	switch {
 	case n == 0 && lessons != "":
-		return lessons + " Nothing else waits."
+		return lessons + " Nothing else is waiting."
 	case n == 0 && pupils == 1:
 		return "Nothing waits."
 	case n == 0 && pupils == 2:

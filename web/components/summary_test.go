@@ -6,7 +6,7 @@ import (
 )
 
 func TestSummed(t *testing.T) {
-	name, day := Field{Name: "name", Label: "Name", Problem: "Allowed: 1 to 80 letters."}, Field{Name: "day", ID: "lesson_day", Label: "Day", Problem: "Not a day."}
+	name, day := Field{Name: "name", Label: "Name", Problem: "Allowed: 1 to 80 characters."}, Field{Name: "day", ID: "lesson_day", Label: "Day", Problem: "Not a day."}
 	for _, c := range []struct {
 		fields  []Field
 		heading string
@@ -14,8 +14,8 @@ func TestSummed(t *testing.T) {
 	}{
 		{nil, "", nil},
 		{[]Field{{Name: "name", Label: "Name"}}, "", nil},
-		{[]Field{{Name: "a", Label: "A"}, name}, "Not saved yet: one thing to fix.", []SummaryLink{{"#name", "Name: Allowed: 1 to 80 letters."}}},
-		{[]Field{name, day}, "Not saved yet: 2 things to fix.", []SummaryLink{{"#name", "Name: Allowed: 1 to 80 letters."}, {"#lesson_day", "Day: Not a day."}}},
+		{[]Field{{Name: "a", Label: "A"}, name}, "Not saved yet: one thing to fix.", []SummaryLink{{"#name", "Name: Allowed: 1 to 80 characters."}}},
+		{[]Field{name, day}, "Not saved yet: 2 things to fix.", []SummaryLink{{"#name", "Name: Allowed: 1 to 80 characters."}, {"#lesson_day", "Day: Not a day."}}},
 	} {
 		if got := Summed(c.fields...); got.Heading != c.heading || !slices.Equal(got.Links, c.links) {
 			t.Errorf("%v", got)

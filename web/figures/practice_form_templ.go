@@ -103,7 +103,7 @@ func (f PracticeForm) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "><summary>A drill that is not in the list</summary><p class=\"quiet\">Its name is what to practise. No model stands behind it, so its pages say nothing of levels.</p>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "><summary>A drill that is not in the list</summary><p class=\"quiet\">Its name is what to practise. It has no model, so its pages show no level.</p>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

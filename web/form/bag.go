@@ -105,7 +105,7 @@ func ParseRange(v url.Values, clubs []string) Range {
 	}
 	f := Range{Club: oneOf(v.Get("range_club"), known), Day: ParseDay(v.Get("day")), Balls: Text{Text: v.Get("balls"), Value: strings.TrimSpace(v.Get("balls"))}}
 	if len(f.Balls.Text) > golf.MaxRangeText {
-		f.Balls = refused[string](shortened(f.Balls.Text), fmt.Sprintf("Allowed: at most %d letters. The rest is cut off.", golf.MaxRangeText))
+		f.Balls = refused[string](shortened(f.Balls.Text), fmt.Sprintf("Allowed: at most %d characters. The rest is cut off.", golf.MaxRangeText))
 	}
 	return f
 }

@@ -111,7 +111,7 @@ func (a Assignment) Sound() bool {
 }
 
 func practice(text string) Text {
-	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 letters, in one line.")
+	return ParseText(text, golf.MaxPractice).saying("Allowed: up to 200 characters, in one line.")
 }
 
 // Result is the result of one practice.
@@ -124,7 +124,7 @@ type Result struct {
 // ParseResult reads the result of one practice.
 func ParseResult(v url.Values) Result {
 	return Result{Day: ParseDay(v.Get("day")), Passed: v.Get("passed") != "",
-		Result: ParseName(v.Get("result"), golf.MaxPractice).saying("Give the result, in up to 200 letters.")}
+		Result: ParseName(v.Get("result"), golf.MaxPractice).saying("Give the result, in up to 200 characters.")}
 }
 
 // Sound reports whether nothing is wrong with the form.
@@ -138,7 +138,7 @@ type Mark struct {
 
 // ParseMark reads a day to compare before and after.
 func ParseMark(v url.Values) Mark {
-	return Mark{ParseDay(v.Get("day")), ParseName(v.Get("what"), golf.MaxName).saying("Needed: what happened, in at most 80 letters.")}
+	return Mark{ParseDay(v.Get("day")), ParseName(v.Get("what"), golf.MaxName).saying("Needed: what happened, in at most 80 characters.")}
 }
 
 // Sound reports whether nothing is wrong with the form.
@@ -158,7 +158,7 @@ func ParseGroups(text string) Groups {
 			continue
 		}
 		if !golf.Sayable(name, golf.MaxName) {
-			return refused[[]string](f.Text, fmt.Sprintf("A group has at most %d letters, in one line.", golf.MaxName))
+			return refused[[]string](f.Text, fmt.Sprintf("A group has at most %d characters, in one line.", golf.MaxName))
 		}
 		f.Value = append(f.Value, name)
 	}

@@ -37,7 +37,7 @@ func (r Ratings) Sound() bool { return sound(r.Rating, r.Slope) }
 func ParseCourseForm(v url.Values, unit golf.Unit, before KnownCard) CourseForm {
 	f := CourseForm{
 		Name:   personName(shortField(v, "name")),
-		Tee:    ParseText(shortField(v, "tee"), golf.MaxName).saying("Allowed: at most 80 letters."),
+		Tee:    ParseText(shortField(v, "tee"), golf.MaxName).saying("Allowed: at most 80 characters."),
 		Whole:  parseRatings(v, "", golf.MinRating, golf.MaxRating),
 		Front:  parseRatings(v, "front_", golf.MinNineRating, golf.MaxNineRating),
 		Back:   parseRatings(v, "back_", golf.MinNineRating, golf.MaxNineRating),

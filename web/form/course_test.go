@@ -20,11 +20,11 @@ func TestCourseForm(t *testing.T) {
 		{right, nil},
 		{with(right, "tee", "", "rating", "", "slope", ""), nil},
 		{with(right, "front_rating", "35,5", "front_slope", "120"), nil},
-		{with(right, "name", ""), map[string]string{"Name": "Allowed: 1 to 80 letters, each of which can be seen."}},
-		{with(right, "tee", long), map[string]string{"Tee": "Allowed: at most 80 letters."}},
+		{with(right, "name", ""), map[string]string{"Name": "Allowed: 1 to 80 characters, each of which can be seen."}},
+		{with(right, "tee", long), map[string]string{"Tee": "Allowed: at most 80 characters."}},
 		{with(right, "rating", "91"), map[string]string{"Whole.Rating": "Allowed: 20 to 90."}},
 		{with(right, "name", "", "tee", long, "rating", "x", "slope", "54", "front_rating", "9", "front_slope", "x", "back_rating", "x", "back_slope", "x"),
-			map[string]string{"Name": "Allowed: 1 to 80 letters, each of which can be seen.", "Tee": "Allowed: at most 80 letters.", "Whole.Rating": "Allowed: 20 to 90.", "Whole.Slope": slope,
+			map[string]string{"Name": "Allowed: 1 to 80 characters, each of which can be seen.", "Tee": "Allowed: at most 80 characters.", "Whole.Rating": "Allowed: 20 to 90.", "Whole.Slope": slope,
 				"Front.Rating": nine, "Front.Slope": slope, "Back.Rating": nine, "Back.Slope": slope}},
 	})
 	f := ParseCourseForm(valuesOf(right), golf.Yards, KnownCard{})

@@ -129,7 +129,7 @@ func sentence(err error) string {
 func ParseText(text string, most int) Text {
 	text = strings.TrimSpace(text)
 	if !golf.Sayable(text, most) {
-		return refused[string](text, fmt.Sprintf("Allowed: at most %d letters, in one line.", most))
+		return refused[string](text, fmt.Sprintf("Allowed: at most %d characters, in one line.", most))
 	}
 	return TextOf(text)
 }
@@ -138,7 +138,7 @@ func ParseText(text string, most int) Text {
 func ParseName(text string, most int) Text {
 	f := ParseText(text, most)
 	if f.Text == "" || !f.Sound() {
-		return refused[string](f.Text, fmt.Sprintf("Allowed: 1 to %d letters, in one line.", most))
+		return refused[string](f.Text, fmt.Sprintf("Allowed: 1 to %d characters, in one line.", most))
 	}
 	return f
 }
@@ -148,7 +148,7 @@ func ParseBody(text string, most int) Text {
 	body := strings.TrimSpace(strings.ReplaceAll(text, "\r\n", "\n"))
 	control := func(c rune) bool { return c != '\n' && c != '\t' && unicode.IsControl(c) }
 	if body == "" || len(body) > most || !utf8.ValidString(body) || strings.ContainsFunc(body, control) {
-		return refused[string](text, fmt.Sprintf("Allowed: 1 to %d letters.", most))
+		return refused[string](text, fmt.Sprintf("Allowed: 1 to %d characters.", most))
 	}
 	return Text{Text: text, Value: body}
 }

@@ -107,7 +107,7 @@ const (
 
 func TestSettings(t *testing.T) {
 	right := map[string]string{"name": " Anna ", "target": "79,5", "boundary": "50", "far": "yd", "green": "m", "clubs": " d  3w 7i ", "zone": " Europe/London ", "minutes": "240"}
-	name, clubsAllowed := "Allowed: 1 to 80 letters, each of which can be seen.", "Allowed: at most 200 letters, each of which can be seen, without a slash."
+	name, clubsAllowed := "Allowed: 1 to 80 characters, each of which can be seen.", "Allowed: at most 200 characters, each of which can be seen, without a slash."
 	checkForms(t, func(v url.Values) typedForm { return ParseSettings(v) }, []formCase{
 		{right, nil},
 		{with(right, "clubs", ""), nil},
@@ -156,7 +156,7 @@ func TestJoin(t *testing.T) {
 		{right, nil},
 		{with(right, "email", "Anna <anna@example.org>"), map[string]string{"Email": address}},
 		{with(right, "email", strings.Repeat("a", 200)+"@example.org"), map[string]string{"Email": address}},
-		{nil, map[string]string{"Name": "Allowed: 1 to 80 letters, each of which can be seen.", "Email": address}},
+		{nil, map[string]string{"Name": "Allowed: 1 to 80 characters, each of which can be seen.", "Email": address}},
 	})
 	if j := (Join{TokenWrong: "x"}); j.Sound() {
 		t.Error("a form with a wrong token is sound")
@@ -173,7 +173,7 @@ func TestSharedFrom(t *testing.T) {
 }
 
 func TestNotes(t *testing.T) {
-	body, spot := "Allowed: 1 to 4000 letters.", "Choose what the note is about."
+	body, spot := "Allowed: 1 to 4000 characters.", "Choose what the note is about."
 	right := map[string]string{"body": "- hold\r\n- look", "on": "7.3", "private": "on"}
 	checkForms(t, func(v url.Values) typedForm { return ParseRoundNote(v) }, []formCase{
 		{right, nil},
@@ -200,7 +200,7 @@ func TestNotes(t *testing.T) {
 }
 
 func TestPractice(t *testing.T) {
-	line := "Allowed: up to 200 letters, in one line."
+	line := "Allowed: up to 200 characters, in one line."
 	right := map[string]string{"what": "putts", "amount": "40", "pass_mark": "32 of 40", "due": "2026-05-02"}
 	checkForms(t, func(v url.Values) typedForm { return ParseAssignment(v, golf.Date{Year: 2026, Month: 5, Day: 2}) }, []formCase{
 		{right, nil},
@@ -216,13 +216,13 @@ func TestPractice(t *testing.T) {
 		{with(right, "what", "", "amount", "a\nb", "pass_mark", long+long, "due", "x"),
 			map[string]string{"What": "Say what to practise.", "Amount": line, "PassMark": line, "Due": dayAllowed}},
 	})
-	result := "Give the result, in up to 200 letters."
+	result := "Give the result, in up to 200 characters."
 	checkForms(t, func(v url.Values) typedForm { return ParseResult(v) }, []formCase{
 		{map[string]string{"day": "2026-05-02", "result": "33 of 40", "passed": "on"}, nil},
 		{map[string]string{"day": "2026-05-02", "result": ""}, map[string]string{"Result": result}},
 		{map[string]string{"day": "x", "result": long + long}, map[string]string{"Day": dayAllowed, "Result": result}},
 	})
-	mark := "Needed: what happened, in at most 80 letters."
+	mark := "Needed: what happened, in at most 80 characters."
 	checkForms(t, func(v url.Values) typedForm { return ParseMark(v) }, []formCase{
 		{map[string]string{"day": "2026-05-02", "what": "new putter"}, nil},
 		{map[string]string{"day": "2026-05-02", "what": long}, map[string]string{"What": mark}},

@@ -71,7 +71,7 @@ func ParseLessonOf(v url.Values, today golf.Date) Lesson {
 		Time:   optional(v.Get("time"), ParseTime),
 		Place:  practice(v.Get("place")),
 		Aim:    practice(v.Get("aim")),
-		Agreed: optional(v.Get("agreed"), func(t string) Text { return ParseBody(t, golf.MaxNote) }).saying(fmt.Sprintf("Allowed: at most %d letters.", golf.MaxNote)),
+		Agreed: optional(v.Get("agreed"), func(t string) Text { return ParseBody(t, golf.MaxNote) }).saying(fmt.Sprintf("Allowed: at most %d characters.", golf.MaxNote)),
 	}
 }
 

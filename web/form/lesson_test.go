@@ -21,9 +21,9 @@ func TestArrangedLesson(t *testing.T) {
 		{with(right, "day", "2999-05-02"), map[string]string{"Day": "Allowed: at most a year ahead."}},
 		{with(right, "day", "x"), map[string]string{"Day": dayAllowed}},
 		{with(right, "time", "25:00"), map[string]string{"Time": "Write it as 17:30."}},
-		{with(right, "time", "at noon", "place", "a\nb"), map[string]string{"Time": "Write it as 17:30.", "Place": "Allowed: up to 200 letters, in one line."}},
-		{with(right, "aim", long+long), map[string]string{"Aim": "Allowed: up to 200 letters, in one line."}},
-		{with(right, "agreed", strings.Repeat("a", 4001)), map[string]string{"Agreed": "Allowed: at most 4000 letters."}},
+		{with(right, "time", "at noon", "place", "a\nb"), map[string]string{"Time": "Write it as 17:30.", "Place": "Allowed: up to 200 characters, in one line."}},
+		{with(right, "aim", long+long), map[string]string{"Aim": "Allowed: up to 200 characters, in one line."}},
+		{with(right, "agreed", strings.Repeat("a", 4001)), map[string]string{"Agreed": "Allowed: at most 4000 characters."}},
 	})
 	for text, minute := range map[string]int{"17:30": 1050, "9:05": 545, "9.05": 545, "00:00": 0, "23:59": 1439, "17:30:00": 1050} {
 		if f := ParseTime(text); !f.Sound() || f.Value != minute || TimeOf(&minute).Text != f.Text {

@@ -59,7 +59,7 @@ const LongestLine = golf.MaxLine
 func (p *lineParser) read() {
 	l := &p.line
 	if p.item = -1; len(l.Text) > LongestLine || !utf8.ValidString(l.Text) || strings.ContainsFunc(l.Text, unicode.IsControl) {
-		p.problem("not a line of text", "one line of at most "+strconv.Itoa(LongestLine)+" letters")
+		p.problem("not a line of text", "one line of at most "+strconv.Itoa(LongestLine)+" characters")
 		return
 	}
 	if p.cut(); len(l.Items) == 0 {

@@ -66,7 +66,7 @@ func ParsePicture(v url.Values, hole golf.CardHole, unit golf.Unit) PictureForm 
 	f := NewPictureForm(hole)
 	f.Rows, f.Before, f.Does = Text{Text: v.Get("rows"), Value: v.Get("rows")}, shortened(v.Get("before")), v.Get("do")
 	if len(f.Rows.Text) > MaxPictureRows {
-		f.Rows = refused[string](shortened(f.Rows.Text), fmt.Sprintf("Allowed: at most %d letters. The rest is cut off.", MaxPictureRows))
+		f.Rows = refused[string](shortened(f.Rows.Text), fmt.Sprintf("Allowed: at most %d characters. The rest is cut off.", MaxPictureRows))
 	}
 	of := func(name string, low, high int) Length {
 		return optional(shortField(v, name), func(text string) Length { return yardsBetween(text, unit, low, high) })

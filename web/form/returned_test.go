@@ -11,7 +11,7 @@ import (
 // A form that came back is shown on the note it belongs to; every other note has
 // an empty reply form, and its own text to edit.
 func TestReturnedFormsOfNotes(t *testing.T) {
-	typed := &Note{Body: Text{Text: "too long", Problem: "Allowed: 1 to 4000 letters."}}
+	typed := &Note{Body: Text{Text: "too long", Problem: "Allowed: 1 to 4000 characters."}}
 	kept := Note{Body: TextOf("Aim left.")}
 	for _, c := range []struct {
 		name        string

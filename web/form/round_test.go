@@ -11,9 +11,9 @@ import (
 )
 
 const (
-	needed    = "Allowed: 1 to 80 letters, in one line."
-	perhaps   = "Allowed: at most 80 letters, in one line."
-	weather   = "Allowed: at most 300 letters, in one line."
+	needed    = "Allowed: 1 to 80 characters, in one line."
+	perhaps   = "Allowed: at most 80 characters, in one line."
+	weather   = "Allowed: at most 300 characters, in one line."
 	anyHole   = "Allowed: 1 to 18."
 	noCourse  = "Choose a course."
 	wholePart = "Choose all holes, the front nine or the back nine."

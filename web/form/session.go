@@ -60,7 +60,7 @@ func ParseSession(v url.Values, ask DrillAsk) Session {
 	case ask.Stations > 0:
 		s.counts(v, ask)
 	case s.Note.Text == "":
-		s.Note.Problem = "Say what you saw, in up to 200 letters."
+		s.Note.Problem = "Say what you saw, in up to 200 characters."
 	}
 	return s
 }

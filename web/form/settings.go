@@ -82,14 +82,14 @@ func (j Join) Sound() bool { return j.TokenWrong == "" && sound(j.Name, j.Email,
 
 // personName reads the name of an account.
 func personName(text string) Text {
-	return ParseName(text, golf.MaxName).saying("Allowed: 1 to 80 letters, each of which can be seen.")
+	return ParseName(text, golf.MaxName).saying("Allowed: 1 to 80 characters, each of which can be seen.")
 }
 
 // clubs reads the clubs of a bag and puts one space between them.
 func clubs(text string) Text {
 	f := ParseText(strings.Join(strings.Fields(text), " "), golf.MaxClubs)
 	if strings.Contains(f.Text, clubSign) || !f.Sound() {
-		return refused[string](f.Text, "Allowed: at most 200 letters, each of which can be seen, without a slash.")
+		return refused[string](f.Text, "Allowed: at most 200 characters, each of which can be seen, without a slash.")
 	}
 	return f
 }

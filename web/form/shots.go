@@ -69,7 +69,7 @@ func (d ShotDetails) AddTo(shots []golf.Shot) {
 func shotClub(text string) Text {
 	f := ParseText(text, golf.MaxClub)
 	if strings.ContainsAny(f.Text, " "+clubSign) || !f.Sound() {
-		return refused[string](f.Text, fmt.Sprintf("Allowed: at most %d letters, without spaces or slashes.", golf.MaxClub))
+		return refused[string](f.Text, fmt.Sprintf("Allowed: at most %d characters, without spaces or slashes.", golf.MaxClub))
 	}
 	return f
 }

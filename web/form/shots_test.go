@@ -12,7 +12,7 @@ import (
 
 func TestShotDetails(t *testing.T) {
 	played := []golf.Shot{{Lie: golf.Tee, Distance: golf.Yards.Of(158), Club: "8i", Word: "wind"}, {Lie: golf.Green, Distance: golf.Feet.Of(24)}}
-	club := "Allowed: at most 40 letters, without spaces or slashes."
+	club := "Allowed: at most 40 characters, without spaces or slashes."
 	right := url.Values{"club": {" 7i ", ""}, "miss": {"short-left", ""}, "word": {"pulled it", ""}}
 	d := ParseShotDetails(right, played)
 	want := ShotDetails{Shots: []ShotDetail{
@@ -37,8 +37,8 @@ func TestShotDetails(t *testing.T) {
 		{"club", strings.Repeat("a", golf.MaxClub+1), map[string]string{"Shots.Club": club}},
 		{"club", "7\u200bi", map[string]string{"Shots.Club": club}},
 		{"miss", "up", map[string]string{"Shots.Miss": `Unknown miss "up"; allowed: left, right, short, long, or a side and a depth joined with a hyphen.`}},
-		{"word", strings.Repeat("a", golf.MaxWord+1), map[string]string{"Shots.Word": "Allowed: at most 200 letters, in one line."}},
-		{"word", "a\nb", map[string]string{"Shots.Word": "Allowed: at most 200 letters, in one line."}},
+		{"word", strings.Repeat("a", golf.MaxWord+1), map[string]string{"Shots.Word": "Allowed: at most 200 characters, in one line."}},
+		{"word", "a\nb", map[string]string{"Shots.Word": "Allowed: at most 200 characters, in one line."}},
 	} {
 		v := url.Values{"club": {"", ""}, "miss": {"", ""}, "word": {"", ""}}
 		v[c.field][1] = c.text

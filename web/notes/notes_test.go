@@ -89,8 +89,8 @@ func TestPlaceOfANote(t *testing.T) {
 // A form that came back is opened with what was typed, on its own note only.
 func TestRefusedForms(t *testing.T) {
 	mine := Note{ID: 3, Mine: true, Body: "Aim left."}
-	long := &form.Note{Body: form.Text{Text: "too long", Problem: "Allowed: 1 to 4000 letters."}}
-	if c := NewCard(mine, pupil, false, form.Returned{Of: 3, Reply: long}); !c.Reply.Open || c.Reply.Body.Value != "too long" || c.Reply.Body.Problem != "Allowed: 1 to 4000 letters." || c.Reply.Wrong.Heading == "" || c.Edit.Open || c.Edit.Body.Value != "Aim left." {
+	long := &form.Note{Body: form.Text{Text: "too long", Problem: "Allowed: 1 to 4000 characters."}}
+	if c := NewCard(mine, pupil, false, form.Returned{Of: 3, Reply: long}); !c.Reply.Open || c.Reply.Body.Value != "too long" || c.Reply.Body.Problem != "Allowed: 1 to 4000 characters." || c.Reply.Wrong.Heading == "" || c.Edit.Open || c.Edit.Body.Value != "Aim left." {
 		t.Errorf("%+v", c)
 	}
 	edited := form.Returned{Of: 3, Edit: long}

@@ -102,11 +102,11 @@ func newAdviceCard(m measure, in HoleInput, a Advised) AdviceCard {
 	}
 	switch {
 	case a.Taken && in.Whose.Own:
-		c.State = "Taken: it stands in your plan and on the card."
+		c.State = "Accepted: it is in your plan and on the card."
 	case a.Taken:
-		c.State = "Taken: it stands in the plan."
+		c.State = "Accepted: it is in the plan."
 	case a.Declined && in.Whose.Own:
-		c.State = "Declined: your plan stands without it."
+		c.State = "Declined: it is not in your plan."
 	case a.Declined:
 		c.State = "Declined."
 	case !in.Whose.Own:
@@ -136,7 +136,7 @@ func (a Advised) aim(m measure) string {
 func (in HoleInput) stands(m measure) string {
 	for _, a := range in.Advice {
 		if a.Taken && in.Plan.Taken != nil {
-			return fmt.Sprintf("In the plan, as %s proposes: %s, %s.", a.Coach, a.aim(m), strokes(in.Plan.Taken.Aim.Cost))
+			return fmt.Sprintf("In the plan, as %s proposes: %s, %s strokes.", a.Coach, a.aim(m), strokes(in.Plan.Taken.Aim.Cost))
 		}
 	}
 	return ""
@@ -146,16 +146,16 @@ func (in HoleInput) stands(m measure) string {
 func (a Advised) cost(plan analysis.HolePlan, drawn bool) string {
 	switch {
 	case !drawn:
-		return "The hole is not drawn any more, so its cost is not known."
+		return "The hole is no longer drawn, so its cost is not known."
 	case a.Price == nil && (a.Club == "") != (plan.Advice.Approach != nil):
-		return "The hole has another par now, so its cost is not known."
+		return "The hole has a new par, so its cost is not known."
 	case a.Price == nil:
-		return fmt.Sprintf("The %s is not among the clubs for the tee any more, so its cost is not known.", a.Club)
+		return fmt.Sprintf("The %s is no longer one of the clubs for the tee, so its cost is not known.", a.Club)
 	}
 	plan.Taken = nil
 	best := plan.Stands().Aim.Cost
 	more := saved(a.Price.Aim.Cost, best)
-	text := fmt.Sprintf("It costs %s on average, the best aim %s", strokes(a.Price.Aim.Cost), strokes(best))
+	text := fmt.Sprintf("It costs %s strokes on average, the best aim %s", strokes(a.Price.Aim.Cost), strokes(best))
 	switch {
 	case more > 0:
 		return fmt.Sprintf("%s: %s more.", text, strokes(more))
@@ -190,9 +190,9 @@ func newAdviceForm(m measure, in HoleInput) *AdviceForm {
 		v.Clubs = append(v.Clubs, components.Choice{Value: c, Name: name, Chosen: f.Club.Value == c})
 	}
 	v.Club = components.Filled(components.Field{Name: "club", Label: "Propose"}, f.Club)
-	v.Side = components.Filled(components.Field{Name: "side", Label: fmt.Sprintf("From %s, %s", from, unit), Mode: "numeric", Hint: "Empty for none."}, f.Side)
+	v.Side = components.Filled(components.Field{Name: "side", Label: fmt.Sprintf("From %s, %s", from, unit), Mode: "numeric", Hint: "Leave empty for none."}, f.Side)
 	v.To = components.Filled(components.Field{Name: "to", Label: "Which side"}, f.To)
-	v.Long = components.Filled(components.Field{Name: "long", Label: "Long or short, " + unit, Mode: "numeric", Hint: "Empty for neither."}, f.Long)
+	v.Long = components.Filled(components.Field{Name: "long", Label: "Long or short, " + unit, Mode: "numeric", Hint: "Leave empty for neither."}, f.Long)
 	v.Way = components.Filled(components.Field{Name: "way", Label: "Which way"}, f.Way)
 	v.Safe, v.Safes = safeField(in, f)
 	v.Tos, v.Ways = picks(f.To.Value, "left", "right"), picks(f.Way.Value, "short", "long")

@@ -22,7 +22,7 @@ func planCosting(hole int, best, straight float64) analysis.HolePlan {
 
 // A proposal stands beside the best aim with the difference of what is printed.
 func TestAProposalIsSetBesideTheBestAim(t *testing.T) {
-	for cost, want := range map[float64]string{4.456: "It costs 4.46 on average, the best aim 4.40: 0.06 more.", 4.404: "It costs 4.40 on average, the best aim 4.40: the same.", 4.389: "It costs 4.39 on average, the best aim 4.40: 0.01 less."} {
+	for cost, want := range map[float64]string{4.456: "It costs 4.46 strokes on average, the best aim 4.40: 0.06 more.", 4.404: "It costs 4.40 strokes on average, the best aim 4.40: the same.", 4.389: "It costs 4.39 strokes on average, the best aim 4.40: 0.01 less."} {
 		a := Advised{Proposes: true, Club: "hybrid", Price: &analysis.TakenAim{Club: "hybrid", Aim: aim.Aim{Cost: cost}}}
 		if got := a.cost(planCosting(1, 4.404, 4.5), true); got != want {
 			t.Errorf("%g: %s", cost, got)
@@ -83,7 +83,7 @@ func TestTheHoleBeginsWithWhatStands(t *testing.T) {
 	plan := planCosting(6, 4.40, 4.50)
 	plan.Taken = &analysis.TakenAim{Club: "hybrid", Aim: aim.Aim{Side: -8, Cost: 4.45}}
 	in := HoleInput{Unit: golf.Yards, Plan: plan, Advice: []Advised{{Coach: "Another Coach", Proposes: true, Declined: true}, {Coach: "Ines Moreno", Proposes: true, Club: "hybrid", Side: -8, Taken: true, Price: plan.Taken}}}
-	if got, want := in.stands(measure{golf.Yards}), "In the plan, as Ines Moreno proposes: the hybrid, aim 8 yd left of the middle, 4.45."; got != want {
+	if got, want := in.stands(measure{golf.Yards}), "In the plan, as Ines Moreno proposes: the hybrid, aim 8 yd left of the middle, 4.45 strokes."; got != want {
 		t.Errorf("%s", got)
 	}
 	in.Plan.Taken = nil

@@ -42,9 +42,9 @@ func FlagAt(p aim.Picture, key string) *aim.Flag {
 // approachLede is the sentence of a shot at the green.
 func approachLede(m measure, a aim.Approach) string {
 	if !matters(saved(a.Flag.Cost, a.Best.Cost)) {
-		return fmt.Sprintf("It does not matter here: at the flag costs %s, and no aim saves %s.", strokes(a.Flag.Cost), strokes(aim.MattersFrom))
+		return fmt.Sprintf("The aim hardly matters here: at the flag costs %s strokes, and no aim saves %s or more.", strokes(a.Flag.Cost), strokes(aim.MattersFrom))
 	}
-	return fmt.Sprintf("Aim %s: %s. At the flag %s.", m.ofFlag(a.Best), strokes(a.Best.Cost), strokes(a.Flag.Cost))
+	return fmt.Sprintf("Aim %s: %s strokes. At the flag: %s.", m.ofFlag(a.Best), strokes(a.Best.Cost), strokes(a.Flag.Cost))
 }
 
 func newApproachView(m measure, in HoleInput, a aim.Approach) *ApproachView {
@@ -52,7 +52,7 @@ func newApproachView(m measure, in HoleInput, a aim.Approach) *ApproachView {
 	v.From = fmt.Sprintf("From %s, %s.", m.distance(a.From.Length), strings.ToLower(words.Capital(a.From.Lie.String())))
 	best, flag := a.Best.Shares.ShortSided, a.Flag.Shares.ShortSided
 	if max(best, flag) >= .005 {
-		v.Short = fmt.Sprintf("Short side %.0f in 100 against %.0f at the flag.", math.Round(100*best), math.Round(100*flag))
+		v.Short = fmt.Sprintf("Short-sided %s in 100, against %.0f when aiming at the flag.", words.Plural(int(math.Round(100*best)), "time", "times"), math.Round(100*flag))
 	}
 	if len(a.Safe) > 0 {
 		v.Short += " Safe: " + sides(a.Safe) + "."

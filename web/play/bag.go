@@ -90,7 +90,7 @@ func ReadSession(text string) (balls int, faults []string) {
 		faults = append(faults, sentence(f.String()))
 	}
 	if len(faults) == 0 && len(all) < aim.MinBalls {
-		faults = []string{fmt.Sprintf("%s: %d or more say something of a pattern.", capital(words.SpelledPlural(len(all), "ball", "balls")), aim.MinBalls)}
+		faults = []string{fmt.Sprintf("%s: it takes at least %d to show a pattern.", capital(words.SpelledPlural(len(all), "ball", "balls")), aim.MinBalls)}
 	}
 	return len(all), faults
 }
@@ -148,7 +148,7 @@ type SessionRow struct {
 func NewBagPage(page layout.Page, in BagInput) BagPage {
 	page.Title, page.Here = "Bag", layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "The pattern of a club is that of the level until there are balls from the range; ten say something, thirty say much. Lengths from the level: a fairway wood .92 of the driver, a hybrid .86, a long iron .8 (common practice)."
+	page.Foot = "A club uses the level’s usual pattern until balls from the range are entered. Ten give a rough idea, thirty a good one. Lengths from the level: a fairway wood is 0.92 of the driver, a hybrid 0.86, a long iron 0.8 (common practice)."
 	p := BagPage{Page: page, Heading: "Bag", Own: in.Whose.Own, Save: in.Whose.Bag(), Range: in.Whose.Range(), Unit: in.Unit.String(),
 		Lede: "Clubs for the tee, and where their balls end.", Sub: []components.Link{{Name: "Courses to play", At: in.Whose.Play()}}}
 	if !in.Whose.Own {

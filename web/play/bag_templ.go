@@ -169,7 +169,7 @@ func (p BagPage) View() templ.Component {
 				}
 				return nil
 			})
-			templ_7745c5c3_Err = components.Part("used", "As plans use them", "The longest first.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var5), templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = components.Part("used", "As plans use them", "Longest first.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var5), templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -222,7 +222,7 @@ func (p BagPage) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, "</datalist><table class=\"input-table bag-table\"><caption>How far a good one goes, with the run, and by how much it ends beside its aim: a draw or a fade. Balls from the range say that better, and stand instead where there are ten.</caption> <thead><tr><th scope=\"col\">Club</th><th scope=\"col\">Length, ")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 17, "</datalist><table class=\"input-table bag-table\"><caption>How far a good shot goes, with its run, and how far it finishes left or right of the aim (a draw or a fade). Once ten balls from the range are entered, they are used instead.</caption> <thead><tr><th scope=\"col\">Club</th><th scope=\"col\">Length, ")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -538,7 +538,7 @@ func (p BagPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("range", "Balls from the range", "They make the pattern your own.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var23), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("range", "Balls from the range", "They replace the usual pattern with your own.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var23), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

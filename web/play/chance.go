@@ -135,13 +135,13 @@ func NewChancePage(page layout.Page, in ChanceInput) ChancePage {
 	target := scoreOf(in.Chance.Target)
 	page.Title, page.Here = "Chance of "+target, layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "Rounds are played by the golfer of the four levels, with the form of a day. A bad shot makes the next one harder only by where it leaves the ball: who presses after a mistake makes more doubles than these rounds show. The range is how far the chance would move with another run of rounds like these. It comes from resampling them: as many as there are, each drawn whole, some twice and some not at all, again and again. About 95 samples in 100 give a chance within it." + in.clubsSaid()
+	page.Foot = "The simulated golfer plays each part of the game at its own level, with good and bad days. A bad shot makes the next one harder only through where it leaves the ball. A golfer who presses after a mistake makes more doubles than these rounds show. The range is how far the chance would move with another run of rounds like these. It comes from resampling them: as many as there are, each drawn whole, some twice and some not at all, again and again. About 95 samples in 100 give a chance within it." + in.clubsSaid()
 	if in.Working {
 		target = scoreOf(in.Target)
 	}
 	p := ChancePage{Page: page, Heading: "Chance of " + target + ", " + in.Name, Target: target, Sub: subLinks(in.Whose, in.Course, in.Whose.Chance(in.Course)), Plan: in.Whose.Plan(), Empty: in.Rounds == 0}
 	if in.Working {
-		p.Lede, p.Title = "Rounds are being played: about 20,000, and as many for every change. That takes some seconds; the page goes on by itself.", "Chance of "+target
+		p.Lede, p.Title = "Simulating about 20,000 rounds, and as many again for each change. This takes a few seconds; the page updates by itself.", "Chance of "+target
 		return p
 	}
 	if p.Empty {
@@ -170,14 +170,14 @@ func scoreOf(x float64) string { return fmt.Sprintf("%.0f", math.Floor(x+.5)) }
 func hundred(share float64) string { return fmt.Sprintf("%.0f", math.Round(100*share)) }
 
 func (in ChanceInput) lede(target string) string {
-	who := "As you play now"
+	who, would := "Playing as you do now", "would be"
 	switch {
 	case in.Thin.Any():
-		who = "A golfer of " + words.Plain(in.Target) + " plays: of those rounds"
+		who, would = "For a golfer who averages "+words.Plain(in.Target), isOrAre(in.Chance.Chance)
 	case !in.Whose.Own:
 		who = "As " + in.Player + " plays now"
 	}
-	text := fmt.Sprintf("%s, %s of 100 here %s %s or better.", who, roundsOf(in.Chance.Chance), isOrAre(in.Chance.Chance), target)
+	text := fmt.Sprintf("%s, about %s in 100 here %s %s or better.", who, roundsOf(in.Chance.Chance), would, target)
 	if len(in.WhatIf) > 0 && in.WhatIf[0].Chance > in.Chance.Chance {
 		text += fmt.Sprintf(" %s it would be %s.", ifSentence(in.WhatIf[0].Change, in.as()), hundred(in.WhatIf[0].Chance))
 	}
@@ -272,9 +272,9 @@ func (in ChanceInput) takes() string {
 	t := in.Chance.Takes
 	switch {
 	case t.Already:
-		return "It is even odds or better as it is."
+		return "The odds are already even or better."
 	case !t.Known:
-		return "No single part of the game makes it even odds. It takes two or more together."
+		return "Improving one part alone would not make it even odds."
 	default:
 		return fmt.Sprintf("The smallest single step to even odds is %s at %.0f: %s a round, and then %s in 100.", partWords(t.Part), t.Level, words.StrokeCount(-t.Strokes), hundred(t.Chance))
 	}

@@ -158,7 +158,7 @@ func (p ChancePage) View() templ.Component {
 							return templ_7745c5c3_Err
 						}
 					}
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 12, " <table class=\"plain-table numbers each-score\"><caption>Each number, rounds of 100</caption> <thead><tr><th scope=\"col\">Score</th>")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 12, " <table class=\"plain-table numbers each-score\"><caption>Rounds in 100 at each score or better</caption> <thead><tr><th scope=\"col\">Score</th>")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -243,7 +243,7 @@ func (p ChancePage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("scores", "The scores", "The rule stands at the target. Columns left of it reach it.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var7), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("scores", "The scores", "The upright line is the target; columns to its left are scores that reach it.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var7), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -259,7 +259,7 @@ func (p ChancePage) View() templ.Component {
 						}()
 					}
 					ctx = templ.InitializeContext(ctx)
-					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 22, "<table class=\"plain-table numbers if-table\"><caption>What if: strokes a round, and how many rounds of 100 are ")
+					templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 22, "<table class=\"plain-table numbers if-table\"><caption>What if: strokes a round, and how many rounds in 100 are ")
 					if templ_7745c5c3_Err != nil {
 						return templ_7745c5c3_Err
 					}
@@ -372,7 +372,7 @@ func (p ChancePage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Broad("what-if", "What if", "The upright pencil line is today. The dot is after.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var12), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Broad("what-if", "What if", "The dashed upright line is today. The dot is after the change.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var12), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -713,7 +713,7 @@ func (s ScorePicture) view() templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 60, "\" cy=\"150\" r=\"4.500\"></circle></svg><figcaption>Across: score. Ink is the target or better. The open dot is the average.</figcaption></figure>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 60, "\" cy=\"150\" r=\"4.500\"></circle></svg><figcaption>Across: score. Dark columns are the target or better. The open dot is the average.</figcaption></figure>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

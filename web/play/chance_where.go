@@ -15,9 +15,9 @@ func (in ChanceInput) clubsSaid() string {
 		return ""
 	}
 	if !slices.ContainsFunc(in.Clubs, func(c aim.Club) bool { return c.Own || c.Pattern.Known() || c.Pattern.Side != 0 }) {
-		return " The plan’s aims choose among clubs with the lengths and patterns of the level."
+		return " The plan chooses from clubs with the lengths and patterns usual at this level."
 	}
-	return " The plan’s aims choose among the clubs of the bag and allow for where their balls end. How far the longest goes, and how wide balls spread, is the level’s: it comes of rounds played with these clubs, and holds both already."
+	return " The plan chooses from the clubs in the bag and allows for where each club’s shots finish. Length off the tee and spread come from the level, which was measured in rounds played with these clubs, so they are not counted twice."
 }
 
 func (in ChanceInput) at() string {
@@ -27,13 +27,13 @@ func (in ChanceInput) at() string {
 	}
 	text := fmt.Sprintf("Par %d. ", par)
 	if in.Thin.Any() {
-		text += fmt.Sprintf("A golfer of %s plays.", words.Plain(in.Target))
+		text += fmt.Sprintf("For a golfer who averages %s.", words.Plain(in.Target))
 	} else {
 		text += fmt.Sprintf("From %s.", words.SpelledPlural(in.Played, "round", "rounds"))
 	}
 	switch {
 	case in.Drawn == 0:
-		return text + " No hole is drawn, so every hole has average country."
+		return text + " No holes are drawn, so every hole is taken to have average trouble."
 	case in.Planned:
 		text += fmt.Sprintf(" %s played on %s, with the plan’s aims.", capital(words.SpelledPlural(in.Drawn, "hole is", "holes are")), itsDrawing(in.Drawn))
 	default:

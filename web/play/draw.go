@@ -87,9 +87,9 @@ func NewDrawPage(page layout.Page, in DrawInput) DrawPage {
 	page.Title = fmt.Sprintf("Draw hole %d", hole.Number)
 	page.Here = in.Whose.Play()
 	page.Explained = "aims"
-	page.Foot = "Any player may draw a hole. The newest drawing holds, and earlier ones are kept. Ground that no row names is what golfers of your level meet there on average."
+	page.Foot = "Any player can draw a hole. The latest drawing is used, and earlier ones are kept. Ground that no row covers is taken to be what a golfer of your level usually meets there."
 	p := DrawPage{Page: page, Heading: fmt.Sprintf("Draw hole %d, %s", hole.Number, in.Name), Save: paths.Picture(in.Course, hole.Number),
-		At:      fmt.Sprintf("Par %d, %s yd. Rows are in yards; about is good enough.", hole.Par, yards(hole.Length.Yards())),
+		At:      fmt.Sprintf("Par %d, %s yd. Rows are in yards; rough figures are good enough.", hole.Par, yards(hole.Length.Yards())),
 		Drawing: ReadRows(hole, in.Form.Rows.Text), Before: in.Form.Before, Undo: in.Form.Before != "", Download: paths.PictureFile(in.Course, hole.Number),
 		Upload: paths.UploadPicture(in.Course, hole.Number), Back: paths.PictureBack(in.Course, hole.Number)}
 	p.Rows = RowsField{Value: printed(in.Form.Rows.Text)}
@@ -97,7 +97,7 @@ func NewDrawPage(page layout.Page, in DrawInput) DrawPage {
 	p.judged(in)
 	p.drawn(in)
 	p.versions(in)
-	p.File = components.Area{Name: "picture", ID: "picture", Label: "A picture’s file, as text", Value: in.File, Hint: "Open the file that was downloaded, copy all of it, and paste it here."}
+	p.File = components.Area{Name: "picture", ID: "picture", Label: "The drawing’s file, as text", Value: in.File, Hint: "Open the file that was downloaded, copy all of it, and paste it here."}
 	if len(in.FileSaid) > 0 {
 		p.File.Problem = words.Joined(in.FileSaid...)
 		p.Summary.Add(p.File.ID, p.File.Label, p.File.Problem)

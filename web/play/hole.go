@@ -74,6 +74,7 @@ type TeeView struct {
 	Shapes   []ShapeRow
 	Shaped   string // the club whose shapes they are
 	Patterns string // what the patterns stand on
+	Bag      string // where balls from the range are entered
 }
 
 // ClubRow is a club for the tee.
@@ -89,13 +90,13 @@ type ShapeRow struct{ Name, Aim, Cost string }
 func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	page.Title, page.Here = fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Name), layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "Costs are strokes to hole out, on average, for " + in.golfer() + ", whatever one ball does. Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee."
+	page.Foot = "Costs are average strokes to hole out, " + in.playing() + ". Any single shot may do better or worse. Written notes are normally allowed under the Rules. Ask the committee about distance devices, green maps and advice during a round."
 	p := HolePage{Page: page, Heading: fmt.Sprintf("Hole %d, %s", in.Hole.Number, in.Name), At: in.at(), Drawn: in.Drawn,
 		Sub: subLinks(in.Whose, in.Course, ""), Draw: components.Link{Name: "Change the drawing", At: paths.Picture(in.Course, in.Hole.Number)}, Around: around(in)}
 	m := measure{in.Unit}
 	p.Advice, p.Changed = newAdviceView(m, in), in.changed()
 	if !in.Drawn {
-		p.Lede, p.Draw.Name = "This hole is not drawn yet, so there is nothing to aim away from.", "Draw it in a minute"
+		p.Lede, p.Draw.Name = "This hole has not been drawn yet, so there is nothing to aim away from. Draw it to see where to aim.", "Draw it in a minute"
 		return p
 	}
 	p.Thin = thinAs(in.As, in.Target)
@@ -114,11 +115,16 @@ func NewHolePage(page layout.Page, in HoleInput) HolePage {
 	return p
 }
 
-func (in HoleInput) golfer() string {
-	if in.Whose.Own {
-		return "the golfer you are now"
+// playing says as whom a hole is played.
+func (in HoleInput) playing() string {
+	switch {
+	case in.As.Thin.Any():
+		return "for a golfer of the target"
+	case in.Whose.Own:
+		return "playing as you do now"
+	default:
+		return "as " + in.Player + " plays now"
 	}
-	return "the golfer that " + in.Player + " is now"
 }
 
 func (in HoleInput) at() string {
@@ -140,7 +146,7 @@ func asWords(whose paths.Whose, player string, as analysis.PlaysAs) string {
 	case as.Thin.Any():
 		return fmt.Sprintf("For a golfer of %s.", level)
 	case whose.Own:
-		return fmt.Sprintf("For you as you play now, %s.", level)
+		return fmt.Sprintf("For you as you play now: %s.", level)
 	default:
 		return fmt.Sprintf("For %s, who plays to %s now.", player, level)
 	}
@@ -190,16 +196,16 @@ func around(in HoleInput) []components.Link {
 func teeLede(m measure, a aim.Advice) string {
 	best, straight := a.Best(), a.Straight()
 	if !matters(saved(straight.Straight.Cost, best.Best.Cost)) {
-		return fmt.Sprintf("It does not matter here: %s down the middle costs %s, and no aim saves %s.", straight.Club.Name, strokes(straight.Straight.Cost), strokes(aim.MattersFrom))
+		return fmt.Sprintf("The aim hardly matters here: %s down the middle costs %s strokes, and no aim saves %s or more.", straight.Club.Name, strokes(straight.Straight.Cost), strokes(aim.MattersFrom))
 	}
-	return fmt.Sprintf("%s, %s: %s. %s down the middle: %s.", capital(best.Club.Name), m.ofMiddle(best.Best.Side), strokes(best.Best.Cost), capital(straight.Club.Name), strokes(straight.Straight.Cost))
+	return fmt.Sprintf("%s, %s: %s strokes. %s down the middle: %s.", capital(best.Club.Name), m.ofMiddle(best.Best.Side), strokes(best.Best.Cost), capital(straight.Club.Name), strokes(straight.Straight.Cost))
 }
 
 func newTeeView(m measure, in HoleInput) *TeeView {
 	a := in.Plan.Advice
 	best, straight := a.Best(), a.Straight()
 	v := &TeeView{Aside: teeAside(m, a), Curve: newCurve(m, a), Shares: shareRows(best.Best.Shares, straight.Straight.Shares),
-		BestName: best.Club.Name + ", " + m.side(best.Best.Side), ThatName: straight.Club.Name + ", straight", FlatSaid: flatSaid(m, best), Shaped: best.Club.Name}
+		BestName: best.Club.Name + ", " + m.side(best.Best.Side), ThatName: straight.Club.Name + ", straight", FlatSaid: flatSaid(m, best), Shaped: best.Club.Name, Bag: in.Whose.Bag()}
 	v.Map = NewMap("hole-map", fmt.Sprintf("Hole %d from above, the tee at the foot, with where nine balls in ten end: %s, and %s", in.Hole.Number, v.ThatName, v.BestName), in.Picture)
 	tee := aim.Point{}
 	v.Map.Patterns = []Rings{ringsOf(straightClass(false), tee, straight.Straight, 4), ringsOf(straightClass(true), tee, best.Best, 4)}
@@ -237,17 +243,17 @@ func flatSaid(m measure, t aim.TeeShot) string {
 	if from == to {
 		return ""
 	}
-	return fmt.Sprintf("From %s to %s the %s costs the same within a hundredth.", from, to, t.Club.Name)
+	return fmt.Sprintf("Anywhere from %s to %s, the %s costs the same to within 0.01 of a stroke.", from, to, t.Club.Name)
 }
 
 func shapeName(m measure, yd float64) string {
 	switch {
 	case yd < 0:
-		return "Bent " + m.distance(yd) + " left"
+		return "Curving " + m.distance(yd) + " left"
 	case yd > 0:
-		return "Bent " + m.distance(yd) + " right"
+		return "Curving " + m.distance(yd) + " right"
 	default:
-		return "As you hit it"
+		return "The usual shape"
 	}
 }
 
@@ -266,12 +272,12 @@ func patternWords(m measure, all []aim.TeeShot) string {
 		if p.Shots > 0 {
 			on = words.List(nonEmpty(on, words.Plural(p.Shots, "shot", "shots")+" of rounds"))
 		}
-		text += fmt.Sprintf("The %s stands on %s: the middle of the pattern is %s of the aim, %s. ", t.Club.Name, on, biasWords(m, p.Side), biasSure(p))
+		text += fmt.Sprintf("The %s’s pattern comes from %s: the middle of the pattern is %s of the aim, %s. ", t.Club.Name, on, biasWords(m, p.Side), biasSure(p))
 	}
 	if text == "" {
-		return "Where balls end is the pattern of the level. Balls from the range say more."
+		return "Where balls finish is the usual pattern of the level. Balls hit on the range say more."
 	}
-	return text + "What is not named here is the pattern of the level."
+	return text + "For clubs not named here it is the usual pattern of the level."
 }
 
 func nonEmpty(all ...string) []string {

@@ -55,7 +55,7 @@ func NewPlannedPage(page layout.Page, in PlannedInput) PlannedPage {
 	day := words.ShortDay(in.Round.Date)
 	page.Title, page.Here = "Planned and played, "+day, layout.Here(in.Whose, in.Whose.Play())
 	page.Explained = "aims"
-	page.Foot = "A cost is what the club that was played costs on average, straight down the middle, above the plan’s club and aim. Where this one ball ended says nothing about that. The aim that was taken is not known."
+	page.Foot = "A cost is how many more strokes the club that was played takes on average, aimed down the middle, than the plan’s club and aim. It does not depend on where this ball finished. The aim that was taken is not recorded."
 	p := PlannedPage{Page: page, Heading: "Planned and played, " + in.Name, Thin: thinAs(in.As, in.Target), Sub: append([]components.Link{{Name: "Statement", At: in.Whose.Round(in.ID)}}, subLinks(in.Whose, in.Course, "")...)}
 	p.At = fmt.Sprintf("Round of %s. The plan is today’s. %s", day, asWords(in.Whose, in.Player, in.As))
 	if in.Drawn == 0 {
@@ -63,7 +63,7 @@ func NewPlannedPage(page layout.Page, in PlannedInput) PlannedPage {
 		return p
 	}
 	if len(in.Plans) < in.Drawn {
-		p.Progress = fmt.Sprintf("%d of %d drawn holes are worked out. The page goes on by itself.", len(in.Plans), in.Drawn)
+		p.Progress = fmt.Sprintf("%d of %d drawn holes are worked out. The page updates by itself.", len(in.Plans), in.Drawn)
 	}
 	p.rows(in)
 	return p
@@ -154,15 +154,15 @@ func plannedLede(rows, compared int, left []string, total float64) string {
 	case rows == 0:
 		return "No hole of this round has a plan that matters: on the drawn ones any aim would do."
 	case compared == 0:
-		return fmt.Sprintf("The plan matters on %s of this round. No club off the tee is known that it can be compared with.", words.SpelledPlural(rows, "hole", "holes"))
+		return fmt.Sprintf("The plan matters on %s of this round, but no club that it can be compared with was recorded off the tee.", words.SpelledPlural(rows, "hole", "holes"))
 	case len(left) == 0:
 		return fmt.Sprintf("The plan’s club was played on %s where the plan matters and the club is known.", allHoles(compared))
 	case printedStep(total) == 0:
-		return fmt.Sprintf("Another club than the plan’s was played on %s. On average that costs nothing.", words.List(left))
+		return fmt.Sprintf("A different club from the plan’s was played on %s. On average that costs nothing.", words.List(left))
 	case total < 0: // a coach's proposal stands there, and costs more than the club that was played
-		return fmt.Sprintf("Another club than the plan’s was played on %s. On average that saves %s strokes.", words.List(left), strokes(-total))
+		return fmt.Sprintf("A different club from the plan’s was played on %s. On average that saves %s strokes.", words.List(left), strokes(-total))
 	default:
-		return fmt.Sprintf("Another club than the plan’s was played on %s. On average that costs %s strokes.", words.List(left), strokes(total))
+		return fmt.Sprintf("A different club from the plan’s was played on %s. On average that costs %s strokes.", words.List(left), strokes(total))
 	}
 }
 

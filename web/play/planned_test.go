@@ -32,10 +32,10 @@ func TestPlannedPage(t *testing.T) {
 	for _, c := range []struct {
 		club, lede, said, cost string
 	}{
-		{"d", "Another club than the plan’s was played on the 1st. On average that costs 0.14 strokes.", "Taken as the driver; finished short and right.", "0.14"},
+		{"d", "A different club from the plan’s was played on the 1st. On average that costs 0.14 strokes.", "Taken as the driver; finished short and right.", "0.14"},
 		{"3w", "The plan’s club was played on the one hole where the plan matters and the club is known.", "The plan’s club; finished short and right.", ""},
-		{"9i", "The plan matters on one hole of this round. No club off the tee is known that it can be compared with.", "Not among the clubs for the tee, so its cost is not known; finished short and right.", ""},
-		{"", "The plan matters on one hole of this round. No club off the tee is known that it can be compared with.", "No club entered; finished short and right.", ""},
+		{"9i", "The plan matters on one hole of this round, but no club that it can be compared with was recorded off the tee.", "Not among the clubs for the tee, so its cost is not known; finished short and right.", ""},
+		{"", "The plan matters on one hole of this round, but no club that it can be compared with was recorded off the tee.", "No club entered; finished short and right.", ""},
 	} {
 		p := NewPlannedPage(layout.Page{}, plannedHoles(c.club))
 		if len(p.Rows) != 1 || p.Lede != c.lede || p.Rows[0].Said != c.said || p.Rows[0].Cost != c.cost || p.Cost != c.cost || p.Rows[0].Club+" "+p.Rows[0].Aim != "Fairway wood 9 yd right" {
@@ -46,7 +46,7 @@ func TestPlannedPage(t *testing.T) {
 	plan := taken.Plans[1]
 	plan.Taken = &analysis.TakenAim{Club: "fairway wood", Aim: aim.Aim{Side: -20, Cost: 4.65}}
 	taken.Plans[1] = plan
-	if p, want := NewPlannedPage(layout.Page{}, taken), "Another club than the plan’s was played on the 1st. On average that saves 0.10 strokes."; p.Lede != want || p.Cost != "−0.10" {
+	if p, want := NewPlannedPage(layout.Page{}, taken), "A different club from the plan’s was played on the 1st. On average that saves 0.10 strokes."; p.Lede != want || p.Cost != "−0.10" {
 		t.Errorf("%s %s", p.Lede, p.Cost)
 	}
 	changed, working, coach := plannedHoles("d"), plannedHoles("d"), plannedHoles("")

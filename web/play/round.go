@@ -93,7 +93,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 	page.Title, page.Here = "Plan of the round", layout.Here(in.Whose, in.Whose.Play())
 	page.BodyClass = "round-plan"
 	page.Explained = "aims"
-	page.Foot = "Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee. What is saved is an average; what one ball does says nothing about the aim."
+	page.Foot = "Written notes are normally allowed under the Rules. Ask the committee about distance devices, green maps and advice during a round. What an aim saves is an average; one shot says nothing about the aim."
 	p := RoundPage{Page: page, Heading: "Plan of the round, " + in.Name, Sub: subLinks(in.Whose, in.Course, in.Whose.RoundPlan(in.Course)),
 		CardAt: in.Whose.CarryCard(in.Course), PlanAt: in.Whose.RoundPlan(in.Course), Draw: paths.Pictures(in.Course), Empty: in.Drawn == 0, Compare: in.Compare, own: in.Whose.Own}
 	p.At = in.at()
@@ -104,7 +104,7 @@ func NewRoundPage(page layout.Page, in RoundInput) RoundPage {
 		return p
 	}
 	if len(in.Plans) < in.Drawn {
-		p.Progress = fmt.Sprintf("%d of %d drawn holes are worked out. The page goes on by itself.", len(in.Plans), in.Drawn)
+		p.Progress = fmt.Sprintf("%d of %d drawn holes are worked out. The page updates by itself.", len(in.Plans), in.Drawn)
 	}
 	p.Thin = thinAs(in.As, in.Target)
 	p.lines(m, in)

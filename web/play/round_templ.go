@@ -1157,7 +1157,7 @@ func (c CarryCard) view() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 94, "</div><p class=\"carry-rules\">Written notes are allowed by the Rules. Distance devices and advice are for the player and the committee.</p></div>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 94, "</div><p class=\"carry-rules\">Written notes are normally allowed under the Rules. Ask the committee about distance devices, green maps and advice during a round.</p></div>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

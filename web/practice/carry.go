@@ -49,7 +49,7 @@ func newCarry(in DrillInput) *CarryPart {
 	if in.carryMoved() {
 		p.Lines = append(p.Lines, "Not all sessions were from the same distance. How sure the drill’s change is goes by what one golfer would reach from each, so that stepping back is no loss.")
 	}
-	p.Lines = append(p.Lines, "That both move together does not prove that the one brought the other.")
+	p.Lines = append(p.Lines, "That both move together does not prove that one caused the other.")
 	p.Drill = CarryFigure{fmt.Sprintf("%s: %s of 100, by session", in.DrillFor.Name, made(in.DrillFor)), in.carrySessions()}
 	p.Course = CarryFigure{words.Capital(c.Part.String()) + " on the course: plays to, by month", in.carryMonths()}
 	for _, m := range c.Months {
@@ -77,7 +77,7 @@ func carrySay(c *analysis.Carry) string {
 		case c.Drill.Word == 0:
 			return "It is too early to say."
 		default:
-			return "No sure change to see, in the drill or on the course."
+			return "No clear change yet, in the drill or on the course."
 		}
 	}
 	second := carrySide("the course", course, c.Course.Word)
@@ -97,7 +97,7 @@ func carrySide(what string, way compare.Past, word compare.Word) string {
 	case way == compare.Worse:
 		return strings.Replace(what, "the course", "play on the course", 1) + " is worse"
 	default:
-		return what + " shows no sure change"
+		return what + " shows no clear change"
 	}
 }
 

@@ -335,7 +335,7 @@ func (p *CarryPart) sessions() templ.Component {
 		}
 		ctx = templ.InitializeContext(ctx)
 		ctx = templ.ClearChildren(ctx)
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, "<table class=\"plain-table numbers session-table\"><caption>By session, the latest first. A level is told only where the tries leave it within 20 levels.</caption> <thead><tr><th scope=\"col\">Day</th>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 24, "<table class=\"plain-table numbers session-table\"><caption>By session, latest first. A level is told only where the tries leave it within 20 levels.</caption> <thead><tr><th scope=\"col\">Day</th>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

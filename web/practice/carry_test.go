@@ -27,12 +27,12 @@ func TestWhetherADrillCarriesOver(t *testing.T) {
 		{better, chance, "The drill is better; the course does not show it yet."},
 		{better, none, "The drill is better; for the course it is too early to say."},
 		{better, better, "The drill is better; play on the course is worse."},
-		{chance, worse, "The drill shows no sure change; play on the course is better."},
-		{worse, chance, "The drill is worse; the course shows no sure change."},
-		{chance, chance, "No sure change to see, in the drill or on the course."},
+		{chance, worse, "The drill shows no clear change; play on the course is better."},
+		{worse, chance, "The drill is worse; the course shows no clear change."},
+		{chance, chance, "No clear change yet, in the drill or on the course."},
 		{none, none, "It is too early to say."},
 		{none, compare.Change{}, "It is too early to say."},
-		{none, chance, "For the drill it is too early to say; the course shows no sure change."},
+		{none, chance, "For the drill it is too early to say; the course shows no clear change."},
 	} {
 		if got := carrySay(&analysis.Carry{Drill: c.drill, Course: c.course}); got != c.want {
 			t.Errorf("%q, want %q", got, c.want)
@@ -71,7 +71,7 @@ func TestADrillBesideTheCourse(t *testing.T) {
 	}
 	for i, want := range []string{"Drill: holed 43 (33 to 53) of 100 in the first two sessions, up to 20 Oct 2026, and 54 (44 to 64) in the two since. It takes three sessions in each to say how sure that is.",
 		"Course, putting: 0.4 fewer strokes lost for 18 holes in five rounds since 20 Oct 2026 than in six rounds up to it; it played to 92 (85 to above 110), and now to 92 (85 to above 110): could be chance.",
-		"That both move together does not prove that the one brought the other."} {
+		"That both move together does not prove that one caused the other."} {
 		if p.Lines[i] != want {
 			t.Errorf("%q, want %q", p.Lines[i], want)
 		}

@@ -164,10 +164,10 @@ func (in DrillInput) Today() float64 { return in.DrillFor.Today }
 // lede says what to reach.
 func (in DrillInput) lede() string {
 	if in.Own && in.Mark.Pass > 0 {
-		return fmt.Sprintf("Mark: %s, set by its author. No model stands behind this drill, so nothing is said of levels.", markWords(in.Mark))
+		return fmt.Sprintf("Mark: %s, set by its author. This drill has no model, so it shows no level.", markWords(in.Mark))
 	}
 	if in.Own {
-		return "A drill that somebody made up, without a mark. No model stands behind it, so nothing is said of levels."
+		return "A drill of a player or coach, without a mark. It has no model, so it shows no level."
 	}
 	if in.NoMark {
 		return "No mark: its results cannot tell levels apart. What you see is what counts."

@@ -97,9 +97,9 @@ type TakenDay struct {
 
 // cautions stand with every plan. Common practice.
 var cautions = []string{
-	"Warm up first. Stop when something hurts, and see a professional about it.",
-	"Limit full swings: 60 to 90 a session is plenty, with days off in between.",
-	"Nobody stands in the line of fire, on the range or round a green.",
-	"Leave the course and the range in lightning.",
-	"How to swing is for a qualified coach to teach.",
+	"Warm up first. Stop if anything hurts, and see a doctor or physiotherapist.",
+	"Limit full swings: 60 to 90 a session is plenty, with days off in between (common practice).",
+	"Make sure nobody is in the line of fire, on the range or around a green.",
+	"If there is lightning about, leave the course or range.",
+	"For help with a swing, see a qualified coach.",
 }

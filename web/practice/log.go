@@ -167,9 +167,9 @@ func newWeek(rows []logged) LogWeek {
 func (in LogInput) lede(all []logged) string {
 	if len(all) == 0 {
 		if in.Whose.Own {
-			return "Nothing is written down yet. Open a drill, do it, and save the session: it stands here afterwards."
+			return "No practice recorded yet. Open a drill, do it and save the session, and it appears here."
 		}
-		return in.Name + " has not written down any practice yet."
+		return in.Name + " has not recorded any practice yet."
 	}
 	sessions, minutes := 0, 0
 	for _, r := range all {

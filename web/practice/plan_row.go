@@ -85,7 +85,7 @@ func (in PlanInput) again(c analysis.PlanCandidate) string {
 	case c.Again == 0:
 		return "Rounds alone will not show the gain; the drill will."
 	default:
-		return fmt.Sprintf("After %d more rounds it is even odds that the months call the gain at least leaning.", c.Again)
+		return fmt.Sprintf("After %d more rounds there is an even chance that Months shows the gain as leaning or clear.", c.Again)
 	}
 }
 

@@ -221,7 +221,7 @@ func (p PlanPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Broad("plan", "The plan", "The most important first. A bar is dashed because the strokes are promised, not yet won back; the line through it is where they lie, 95 times in 100.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var8), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Broad("plan", "The plan", "The most important first. A bar is dashed because the strokes are expected, not yet won back; the line through it is where they lie, 95 times in 100.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var8), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -262,7 +262,7 @@ func (p PlanPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("take", "Take this plan", "It is kept as it is now, so that later rounds can be held against it. Its drills are added to your practice, each for four weeks.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var11), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("take", "Take this plan", "It is kept as it is now, so that later rounds can be compared with it. Its drills are added to your practice, each for four weeks.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var11), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -326,7 +326,7 @@ func (p PlanPage) View() templ.Component {
 					}
 					return nil
 				})
-				templ_7745c5c3_Err = components.Part("taken", "Plans taken", "What each promised, beside what has been won back.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var13), templ_7745c5c3_Buffer)
+				templ_7745c5c3_Err = components.Part("taken", "Plans taken", "What each was expected to win back, beside what has been won back.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var13), templ_7745c5c3_Buffer)
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -72,7 +72,7 @@ func TestCandidateRow(t *testing.T) {
 		t.Errorf("%+v", r)
 	}
 	if r.Why != "You lose 1.1 here for 18 holes; a golfer with your score usually loses 0.3." || r.Mark != "22 of 30" || r.Chances != "A 79 passes it 62 times in 100, you today 35." ||
-		r.Again != "After 14 more rounds it is even odds that the months call the gain at least leaning." {
+		r.Again != "After 14 more rounds there is an even chance that Months shows the gain as leaning or clear." {
 		t.Errorf("%q, %q, %q, %q", r.Why, r.Mark, r.Chances, r.Again)
 	}
 	if len(r.Dearest) != 2 || r.Dearest[0].Name != "4 Oct, hole 2" || r.Dearest[1].Name != "4 Oct 2025, hole 8" || !strings.HasPrefix(r.Dearest[0].At, "/rounds/3#") || r.Drill.At != "/players/7/drills/start-line" {

@@ -124,7 +124,7 @@ func (in DrillInput) level() string {
 	over := fmt.Sprintf("The %s of the last eight weeks", words.OneOrMany(l.Sessions, "session", "sessions"))
 	tries := fmt.Sprintf("%d of %d %s", l.Counted, l.Of, made(in.DrillFor))
 	if !l.Read.Tells() {
-		return fmt.Sprintf("%s, %s: too few tries to tell a level.", over, tries)
+		return fmt.Sprintf("%s, %s: too few tries to show a level.", over, tries)
 	}
 	return fmt.Sprintf("%s, %s, %s to a level of %s, between %s and %s.", over, tries, words.OneOrMany(l.Sessions, "points", "point"),
 		words.Plain(math.Round(l.Read.Level)), words.Plain(l.Read.Interval.Low), words.Plain(l.Read.Interval.High))
@@ -138,7 +138,7 @@ func (in DrillInput) line() []string {
 	}
 	spread := fmt.Sprintf("Start line from %s ft in those weeks: spread %s, between %s and %s; %s golfer is at %s.", words.Plain(in.Feet), degrees(r.Spread), degrees(r.Interval.Low), degrees(r.Interval.High),
 		words.A(math.Round(in.DrillFor.Today)), degrees(r.Level))
-	return []string{spread, lean(r) + " On a straight putt nothing is read, so the spread flatters."}
+	return []string{spread, lean(r) + " A straight putt needs no reading, so the spread looks better than it would on the course."}
 }
 
 // lean says where putts start on average.
@@ -161,7 +161,7 @@ func tenth(x float64) string { return fmt.Sprintf("%.1f", x) }
 func (in DrillInput) next(r analysis.SessionResult, before []analysis.SessionResult) string {
 	switch {
 	case !r.Judged:
-		return fmt.Sprintf("Next: %d tries or more in one session, so that it can be told.", goal(in.DrillFor))
+		return fmt.Sprintf("Next: at least %d tries in one session, so that there is a mark to judge by.", goal(in.DrillFor))
 	case !r.Passed:
 		return "Next: the same drill again within the week, at a slower pace."
 	}

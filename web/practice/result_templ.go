@@ -449,7 +449,7 @@ func (d DrillPage) sessions() templ.Component {
 			}
 			return nil
 		})
-		templ_7745c5c3_Err = components.Part("sessions", "By session", "The latest first. The dashes are the mark for as many tries. A level is told only where the tries leave it within 20 levels.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var16), templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = components.Part("sessions", "By session", "Latest first. The dashes are the mark for as many tries. A level is told only where the tries leave it within 20 levels.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var16), templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

@@ -81,7 +81,7 @@ type RunOutInput struct {
 // NewRunOutPage makes the page.
 func NewRunOutPage(page layout.Page, in RunOutInput) RunOutPage {
 	page.Title, page.Here, page.BodyClass = "Run-out book", layout.Here(in.Whose, in.Whose.Lessons()), "run-out-page"
-	page.Foot = "Strokes: on average to hole out from there, this shot and the putts after it. How much less a ball runs uphill and how much more downhill is common practice; no study is behind it. A pace is a yard. A short side that was noted without its green is judged on statements by this book: of the clubs with three trials or more from that lie, on whatever green, by the one that runs least to such a hole."
+	page.Foot = "Strokes: on average to hole out from there, this shot and the putts after it. How much less a ball runs uphill and how much more downhill is common practice; no study is behind it. A pace is a yard. Use this for practice and before a round. During a round the Rules may not allow a device to choose a club or a line: ask the committee. The printed card is a written note. Stop if anything hurts, and make sure that nobody is in the line of fire. A short side that was noted without its green is judged on statements by this book: of the clubs with three trials or more from that lie, on whatever green, by the one that runs least to such a hole."
 	p := RunOutPage{Page: page, Heading: "Run-out book", Place: in.place(), Lede: in.lede(), Ask: in.ask(), Answer: in.answer()}
 	for _, of := range in.Pages {
 		p.Book = append(p.Book, in.section(of))

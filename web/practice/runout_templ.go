@@ -206,7 +206,7 @@ func (p RunOutPage) View() templ.Component {
 						return templ_7745c5c3_Err
 					}
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 11, "</div><p class=\"quiet\">Uphill a ball runs three quarters as far, downhill a third farther. A dash: not tried near there. A pace is a yard.</p></div></section>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 11, "</div><p class=\"quiet\">Uphill a ball runs three quarters as far, downhill a third farther (common practice). A dash means no trial near that distance. A pace is a yard.</p></div></section>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -876,7 +876,7 @@ func (s BookSection) View() templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 65, "</tbody></table><details class=\"fold-out\"><summary>Trials, the latest first</summary> ")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 65, "</tbody></table><details class=\"fold-out\"><summary>Trials, latest first</summary> ")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

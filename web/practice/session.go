@@ -117,7 +117,7 @@ func newSessionForm(d analysis.DrillFor, in SessionInput, units form.Units, toda
 		Minutes: components.Filled(components.Field{Name: "minutes", Label: "Minutes", Mode: "numeric", Hint: "May be left empty."}, t.Minutes),
 		Note:    components.Filled(components.Field{Name: "note", Label: "Note", Hint: "In one line. May be left empty."}, t.Note)}
 	if ask.Keys == nil && ask.Stations == 0 {
-		f.Note.Label, f.Note.Hint = "What you saw", "In one line, up to 200 letters."
+		f.Note.Label, f.Note.Hint = "What you saw", "In one line, up to 200 characters."
 	}
 	if in.Offline {
 		f.Needed = strings.Join(layout.EntryFiles(), " ")

@@ -79,8 +79,8 @@ func TriesOf(p form.Putts) *analysis.PuttTries {
 // NewStartLinePage makes the page.
 func NewStartLinePage(page layout.Page, in StartLineInput) StartLinePage {
 	page.Title, page.Here = "Start line", layout.Here(in.Whose, in.Whose.Lessons())
-	page.Foot = "Spread: two putts in three start within one spread of the middle. Forty tries leave a high end about twice the low one, so look at the weeks, not at one session. On a straight putt nothing is read, so the spread flatters."
-	p := StartLinePage{Page: page, Heading: fmt.Sprintf("Start line, %s ft", words.Plain(in.Feet)), Place: in.place(), Lede: in.lede(), Ask: in.ask(), Caption: fmt.Sprintf("By week from %s ft, the latest first", words.Plain(in.Feet))}
+	page.Foot = "Spread: two putts in three start within one spread of the middle. Forty tries leave a high end about twice the low one, so look at the weeks, not at one session. Stop practising if anything hurts. A straight putt needs no reading, so the spread looks better than it would on the course."
+	p := StartLinePage{Page: page, Heading: fmt.Sprintf("Start line, %s ft", words.Plain(in.Feet)), Place: in.place(), Lede: in.lede(), Ask: in.ask(), Caption: fmt.Sprintf("By week from %s ft, latest first", words.Plain(in.Feet))}
 	if in.Read != nil {
 		p.Curve, p.Rows, p.Lines = in.curve(), in.rows(), in.lines()
 		p.Key = fmt.Sprintf("Ink: %s. Dashed: %s. The pale strip is what the hole takes, %.1f° to either side.", in.who(), words.A(in.Target), in.Read.Window)
@@ -114,7 +114,7 @@ func (in StartLineInput) place() string {
 	case in.Tries.Of == 0:
 		return text
 	case in.Asked.Asked:
-		return text + "Worked out from what was typed below; nothing of it is stored."
+		return text + "Worked out from the figures below, which are not saved."
 	}
 	text += fmt.Sprintf("%s since %s.", words.Plural(in.Tries.Of, "putt", "putts"), words.ShortDay(in.Since))
 	for _, feet := range in.OtherFeet {
@@ -133,7 +133,7 @@ func (in StartLineInput) lede() string {
 	if !in.Whose.Own {
 		whose = in.Name + "’s"
 	}
-	return fmt.Sprintf("%s putts of %s ft start within %s of straight two times in three; those of %s within %s.", whose, words.Plain(in.Feet), degrees(r.Spread), words.A(in.Target), degrees(in.Aim.Spread))
+	return fmt.Sprintf("%s putts of %s ft start within %s of straight two times in three; %s’s start within %s.", whose, words.Plain(in.Feet), degrees(r.Spread), words.A(in.Target), degrees(in.Aim.Spread))
 }
 
 // rows set the spread beside others.
@@ -170,11 +170,11 @@ func (in StartLineInput) worth() string {
 	case w == nil:
 		return ""
 	case math.Round(w.Strokes*10) <= 0:
-		return fmt.Sprintf("There is nothing to win back here: the spread is no wider than that of %s.", words.A(in.Target))
+		return fmt.Sprintf("There is nothing to win back here: the spread is no wider than %s’s.", words.A(in.Target))
 	case w.Interval.Low <= 0:
-		return fmt.Sprintf("With the spread of %s, and nothing else changed, %s would win back about %s a round; with so few putts it may also be nothing, or %s.", words.A(in.Target), whose, words.StrokeCount(w.Strokes), words.Plain(w.Interval.High))
+		return fmt.Sprintf("With %s’s spread, and nothing else changed, %s would win back about %s a round; with so few putts it may also be nothing, or %s.", words.A(in.Target), whose, words.StrokeCount(w.Strokes), words.Plain(w.Interval.High))
 	default:
-		return fmt.Sprintf("With the spread of %s, and nothing else changed, %s would win back about %s a round, between %s and %s.", words.A(in.Target), whose, words.StrokeCount(w.Strokes), words.Plain(w.Interval.Low), words.Plain(w.Interval.High))
+		return fmt.Sprintf("With %s’s spread, and nothing else changed, %s would win back about %s a round, between %s and %s.", words.A(in.Target), whose, words.StrokeCount(w.Strokes), words.Plain(w.Interval.Low), words.Plain(w.Interval.High))
 	}
 }
 

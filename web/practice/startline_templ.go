@@ -437,7 +437,7 @@ func (p StartLinePage) View() templ.Component {
 				}
 				return nil
 			})
-			templ_7745c5c3_Err = components.Part("try", "Work it out", "From any straight putts. Nothing is stored; leave left and right empty where the sides were not noted.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var22), templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = components.Part("try", "Work it out", "From any straight putts. Nothing is saved; leave left and right empty where the sides were not noted.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var22), templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

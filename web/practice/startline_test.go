@@ -33,9 +33,9 @@ func TestStartLinePage(t *testing.T) {
 	for got, want := range map[string]string{
 		p.Heading:                  "Start line, 6 ft",
 		p.Place:                    "222 putts since 2 Oct 2026. There are fewer from 4 ft.",
-		p.Lede:                     "Your putts of 6 ft start within 1.4° of straight two times in three; those of a 79 within 1.3°.",
+		p.Lede:                     "Your putts of 6 ft start within 1.4° of straight two times in three; a 79’s start within 1.3°.",
 		p.Lines[0]:                 "They start 0.4° to the right on average: clear.",
-		p.Worth:                    "With the spread of a 79, and nothing else changed, you would win back about 0.6 strokes a round, between 0.2 and 1.",
+		p.Worth:                    "With a 79’s spread, and nothing else changed, you would win back about 0.6 strokes a round, between 0.2 and 1.",
 		p.Weeks[0].Mark:            "reached",
 		p.Weeks[1].Mark:            "not yet",
 		p.Weeks[2].Mark:            "too few for a mark",
@@ -62,10 +62,10 @@ func TestWhatAStartLineIsWorth(t *testing.T) {
 		strokes, low, high float64
 		want               string
 	}{
-		{-.2, -.5, .1, "There is nothing to win back here: the spread is no wider than that of a 79."},
-		{.04, -.2, .3, "There is nothing to win back here: the spread is no wider than that of a 79."},
-		{.5, -.1, 1.2, "With the spread of a 79, and nothing else changed, you would win back about 0.5 strokes a round; with so few putts it may also be nothing, or 1.2."},
-		{1, .4, 1.8, "With the spread of a 79, and nothing else changed, you would win back about 1 stroke a round, between 0.4 and 1.8."},
+		{-.2, -.5, .1, "There is nothing to win back here: the spread is no wider than a 79’s."},
+		{.04, -.2, .3, "There is nothing to win back here: the spread is no wider than a 79’s."},
+		{.5, -.1, 1.2, "With a 79’s spread, and nothing else changed, you would win back about 0.5 strokes a round; with so few putts it may also be nothing, or 1.2."},
+		{1, .4, 1.8, "With a 79’s spread, and nothing else changed, you would win back about 1 stroke a round, between 0.4 and 1.8."},
 	} {
 		in := lineOf(own)
 		in.StartLine.Worth = &analysis.Worth{Strokes: c.strokes, Interval: stat.Interval{Low: c.low, High: c.high}}
@@ -100,7 +100,7 @@ func TestPuttsThatAreNotStored(t *testing.T) {
 	}
 	in := lineOf(own)
 	in.Asked = ask("22", "4")
-	if p := NewStartLinePage(layout.Page{}, in); p.Place != "Worked out from what was typed below; nothing of it is stored." {
+	if p := NewStartLinePage(layout.Page{}, in); p.Place != "Worked out from the figures below, which are not saved." {
 		t.Errorf("%q", p.Place)
 	}
 	in.Asked, in.Tries, in.Read = ask("41", ""), analysis.PuttTries{}, nil

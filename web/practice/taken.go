@@ -122,11 +122,11 @@ func (in TakenInput) lede() string {
 		case k.Kind != practice.OfPart:
 			continue
 		case !s.Known:
-			return fmt.Sprintf("%s promised %s to win back. No round has been played since, so nothing can be won back yet.", in.name(k), words.StrokeCount(k.WinBack))
+			return fmt.Sprintf("%s was expected to win back %s. No round has been played since, so nothing can be won back yet.", in.name(k), words.StrokeCount(k.WinBack))
 		case s.Won < 0:
-			return fmt.Sprintf("%s promised %s to win back; since then %s more are lost there.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(-s.Won), sureOf(s))
+			return fmt.Sprintf("%s was expected to win back %s; since then %s more are lost there.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(-s.Won), sureOf(s))
 		default:
-			return fmt.Sprintf("%s promised %s to win back; %s won back so far.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(s.Won), sureOf(s))
+			return fmt.Sprintf("%s was expected to win back %s; %s won back so far.%s", in.name(k), words.StrokeCount(k.WinBack), tenth(s.Won), sureOf(s))
 		}
 	}
 	return "What the plan has won back so far."
@@ -216,8 +216,8 @@ func (in TakenInput) again(k analysis.KeptItem) string {
 	case k.Again == 0:
 		return "Rounds alone will not show the gain; the drill will."
 	case in.Since.Rounds >= k.Again:
-		return fmt.Sprintf("Measure now: %d rounds were enough for even odds, and %d have been played.", k.Again, in.Since.Rounds)
+		return fmt.Sprintf("Measure now: %d rounds were enough for an even chance, and %d have been played.", k.Again, in.Since.Rounds)
 	default:
-		return fmt.Sprintf("Measure again after %d rounds: %d to go until it is even odds that the months call the whole gain at least leaning.", k.Again, k.Again-in.Since.Rounds)
+		return fmt.Sprintf("Measure again after %d rounds: %d to go until there is an even chance that Months shows the whole gain as leaning or clear.", k.Again, k.Again-in.Since.Rounds)
 	}
 }

@@ -98,7 +98,7 @@ func (p TakenPage) View() templ.Component {
 					}()
 				}
 				ctx = templ.InitializeContext(ctx)
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 5, "<table role=\"table\" class=\"plan-table\"><caption>Strokes for 18 holes</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Part</th><th role=\"columnheader\" scope=\"col\" class=\"picture-head\"><span class=\"visually-hidden\">Promised, and won back since</span>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 5, "<table role=\"table\" class=\"plan-table\"><caption>Strokes for 18 holes</caption> <thead role=\"rowgroup\"><tr role=\"row\"><th role=\"columnheader\" scope=\"col\">Part</th><th role=\"columnheader\" scope=\"col\" class=\"picture-head\"><span class=\"visually-hidden\">Expected, and won back since</span>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -106,7 +106,7 @@ func (p TakenPage) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 6, "</th><th role=\"columnheader\" scope=\"col\">Promised</th><th role=\"columnheader\" scope=\"col\">Won back so far</th><th role=\"columnheader\" scope=\"col\">How sure</th></tr></thead> ")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 6, "</th><th role=\"columnheader\" scope=\"col\">Expected</th><th role=\"columnheader\" scope=\"col\">Won back so far</th><th role=\"columnheader\" scope=\"col\">How sure</th></tr></thead> ")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
@@ -135,7 +135,7 @@ func (p TakenPage) View() templ.Component {
 				}
 				return nil
 			})
-			templ_7745c5c3_Err = components.Broad("promised", "Promised and won back", "Dashed is what was promised, solid what has been won back since; the line through a bar is where it lies, 95 times in 100. Left of zero is lost.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var6), templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = components.Broad("promised", "Expected and won back", "Dashed is what was expected, solid what has been won back since; the line through a bar is where it lies, 95 times in 100. Left of zero is lost.").Render(templ.WithChildren(ctx, templ_7745c5c3_Var6), templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
@@ -322,7 +322,7 @@ func (r TakenRow) row(axis components.Axis) templ.Component {
 				return templ_7745c5c3_Err
 			}
 		}
-		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 26, "</td><td role=\"cell\" class=\"figure-cell\"><span class=\"narrow-label\">promised </span>")
+		templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 26, "</td><td role=\"cell\" class=\"figure-cell\"><span class=\"narrow-label\">expected </span>")
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}

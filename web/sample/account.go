@@ -85,7 +85,7 @@ func accountPages() []Page {
 		account("mail-off", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example"}}),
 		account("mail-waiting", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", AskedAt: &lastVisit, AskedUntil: &linkEnds, AskedOpen: true}}),
 		account("mail-expired", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", AskedAt: &lastVisit, AskedUntil: &linkEnds}}),
-		account("mail-owed", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", MailWrong: "No letter was sent: enough went to this address lately. Try again tomorrow."}}),
+		account("mail-owed", site.AccountInput{Settings: kept, Devices: devices, ElsewhereInput: site.ElsewhereInput{Mail: true, Email: "robin@harrowfen.example", Every: "daily", MailWrong: "No e-mail was sent: enough went to this address lately. Try again tomorrow."}}),
 		{"site", "mail-confirm", "asked", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{Name: Player, Email: "robin@harrowfen.example", Daily: true, Player: 1, Token: "NVZF3KQ7"}).View()},
 		{"site", "mail-confirm", "started", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{Started: true}).View()},
 		{"site", "mail-confirm", "refused", site.NewDigestProofPage(layout.Page{}, site.DigestProofInput{Refused: true}).View()},

@@ -57,7 +57,7 @@ func codePages() []Page {
 		Page{"coach", "coaching", "asked-by-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: codes()}).View()},
 		Page{"coach", "coaching", "refused-code", coach.NewCoachingPage(here, coach.CoachingInput{Whose: ownPages, Codes: refusedCode()}).View()},
 		Page{"coach", "phrases", "full", coach.NewPhrasesPage(pupils, phrasesFor(pupilsPages), form.Text{}).View()},
-		Page{"coach", "phrases", "refused", coach.NewPhrasesPage(pupils, nil, form.Text{Problem: "Allowed: 1 to 4000 letters."}).View()},
+		Page{"coach", "phrases", "refused", coach.NewPhrasesPage(pupils, nil, form.Text{Problem: "Allowed: 1 to 4000 characters."}).View()},
 		Page{"coach", "ask", "open", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Email: "ines@harrowfen.example", Code: "KXT-WRM-GHB", From: coachingDay, Asked: true}).View()},
 		Page{"coach", "ask", "has-access", coach.NewAskPage(here, coach.CodeOwner{Name: "Ines Vale", Coaches: true}).View()},
 	}

@@ -188,7 +188,7 @@ func refusedLessons(whose paths.Whose, back form.Returned) coach.LessonsInput {
 
 // refusedNote is a note without a word, on a day that cannot be read.
 func refusedNote() *form.Note {
-	return &form.Note{Body: form.Text{Problem: "Allowed: 1 to 4000 letters."}, Day: form.ParseDay("May")}
+	return &form.Note{Body: form.Text{Problem: "Allowed: 1 to 4000 characters."}, Day: form.ParseDay("May")}
 }
 
 // notices are one of every kind, to the player and about a pupil.

@@ -145,7 +145,7 @@ func shotsPages() []Page {
 	filled.Details, refused.Details = form.ShotDetailsOf(hole.Played()), form.ShotDetailsOf(hole.Played())
 	filled.Details.Shots[1].Miss = form.ChoiceOf(golf.Miss{Side: golf.Right, Depth: golf.Short})
 	filled.Details.Shots[1].Word = form.TextOf("Tried to reach the green from a poor lie.")
-	refused.Details.Shots[1].Club = form.Text{Text: "sand wedge", Problem: "Allowed: at most 40 letters, without spaces or slashes."}
+	refused.Details.Shots[1].Club = form.Text{Text: "sand wedge", Problem: "Allowed: at most 40 characters, without spaces or slashes."}
 	scored.Hole = golf.Hole{Number: 6, Par: 4, ScoreOnly: 7}
 	return []Page{page("open", in), page("full", filled), page("refused", refused), page("score-only", scored)}
 }

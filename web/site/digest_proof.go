@@ -37,11 +37,11 @@ func NewDigestProofPage(page layout.Page, in DigestProofInput) DigestProofPage {
 	p := DigestProofPage{Page: page}
 	switch {
 	case in.Started:
-		p.Lede = "Your address is confirmed, and the mail starts with what is new from now on. Each letter has a link that ends it."
+		p.Lede = "Your address is confirmed, and the mail starts with what is new from now on. Each e-mail has a link that ends it."
 	case in.Refused:
-		p.Lede = "The mail is called off. No letter like this goes to your address for the next 90 days."
+		p.Lede = "The mail is called off. No e-mail like this goes to your address for the next 90 days."
 	case in.Email == "":
-		p.Lede = "This link does not work. A link works once and for three days, and a newer letter replaces it. You can have another letter sent from your account page."
+		p.Lede = "This link does not work. A link works once and for three days, and a newer e-mail replaces it. You can have another one sent from your account page."
 	default:
 		p.Lede, p.Email, p.Name, p.Often = "Shall this mail start?", in.Email, in.Name, "weekly"
 		if in.Daily {

@@ -139,7 +139,7 @@ func (p DigestProofPage) View() templ.Component {
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}
-				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "\"><p class=\"actions\"><button class=\"button main-button\">Start the mail</button> <button class=\"button\" name=\"refuse\" value=\"yes\">I did not ask for it</button></p></form><p class=\"quiet\">If you did not ask for it, nothing comes unless you start it. Say so here, and no letter like this goes to your address for 90 days.</p>")
+				templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 9, "\"><p class=\"actions\"><button class=\"button main-button\">Start the mail</button> <button class=\"button\" name=\"refuse\" value=\"yes\">I did not ask for it</button></p></form><p class=\"quiet\">If you did not ask for it, nothing comes unless you start it. Say so here, and no e-mail like this goes to your address for 90 days.</p>")
 				if templ_7745c5c3_Err != nil {
 					return templ_7745c5c3_Err
 				}

@@ -55,14 +55,14 @@ func (in ElsewhereInput) mailNow() (now, again string) {
 	const waits = "No mail goes there until you confirm that the address is yours. "
 	switch {
 	case in.Every == "":
-		return "It is off. When you choose it, a letter with a link goes there first; the mail starts when you confirm.", ""
+		return "It is off. When you choose it, an e-mail with a link goes there first; the mail starts when you confirm.", ""
 	case in.ProvedAt != nil:
 		return "It is on. You confirmed the address on " + words.Moment(*in.ProvedAt) + ".", ""
 	case in.AskedAt == nil || in.AskedUntil == nil:
-		return waits + "A letter with a link for that goes out as soon as the mail server takes it.", "Send the letter now"
+		return waits + "An e-mail with a link for that goes out as soon as the mail server accepts it.", "Send the e-mail now"
 	case in.AskedOpen:
-		return waits + "A letter with a link for that was sent on " + words.Moment(*in.AskedAt) + ". The link works once, until " + words.Moment(*in.AskedUntil) + ".", "Send the letter again"
+		return waits + "An e-mail with a link for that was sent on " + words.Moment(*in.AskedAt) + ". The link works once, until " + words.Moment(*in.AskedUntil) + ".", "Send the e-mail again"
 	default:
-		return waits + "A letter with a link for that was sent on " + words.Moment(*in.AskedAt) + ", and its link has expired.", "Send the letter again"
+		return waits + "An e-mail with a link for that was sent on " + words.Moment(*in.AskedAt) + ", and its link has expired.", "Send the e-mail again"
 	}
 }

@@ -178,7 +178,7 @@ func TestAwkwardPagesFit(t *testing.T) {
 	}
 	pupil.signedIn(ctx)
 	do(t, ctx, chromedp.Navigate(app.URL+pages+"/play/1"))
-	waitFor(t, ctx, "the plan of the round is worked out", `document.querySelector(".carry-card") && !document.body.textContent.includes("goes on by itself")`)
+	waitFor(t, ctx, "the plan of the round is worked out", `document.querySelector(".carry-card") && !document.body.textContent.includes("updates by itself")`)
 	fit("/rounds", round, round+"?saved=card", round+"/details", round+"/holes/1", round+"/holes/1/shots", "/rounds/new", "/courses", "/courses/new", pages+"/months", pages+"/handicap", pages+"/lessons", pages+"/report", pages+"/plan", pages+"/run-out", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker",
 		pages+"/play", pages+"/play/1", pages+"/play/1/card", pages+"/play/1/holes/6", pages+"/play/1/holes/3", pages+"/bag", "/courses/1/pictures", "/courses/1/holes/6/picture",
 		"/coaching", "/account", "/import", "/removed", "/welcome", "/help", pages+"/months/behind?in=1&row=approach",

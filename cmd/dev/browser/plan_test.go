@@ -24,7 +24,7 @@ func TestAPlanIsTakenOnAPhone(t *testing.T) {
 			t.Errorf("script %t: the button is %s", script, low)
 		}
 		do(t, ctx, Press("section[aria-labelledby='take'] button"), chromedp.WaitReady("section[aria-labelledby='promised'] .candidate"))
-		wants(t, ctx, "The plan is yours now", "Promised", "not done yet", drill)
+		wants(t, ctx, "The plan is yours now", "Expected", "not done yet", drill)
 		fits(t, ctx, "a plan that was taken", 360)
 		taken := pathOf(t, ctx)
 		if !strings.HasPrefix(taken, "/players/2/plans/") {

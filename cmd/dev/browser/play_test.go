@@ -29,7 +29,7 @@ func TestNoBarriersInPlay(t *testing.T) {
 	round := evaluates(t, ctx, `document.querySelector("[aria-labelledby=compare] .end-links a").getAttribute("href")`)
 	for _, path := range []string{"/players/2/play/1", "/players/2/play/1/chance"} {
 		do(t, ctx, chromedp.Navigate(app.URL+path))
-		waitFor(t, ctx, path+" is worked out", `document.querySelector(".carry-card, .if-table") && !document.body.textContent.includes("goes on by itself")`)
+		waitFor(t, ctx, path+" is worked out", `document.querySelector(".carry-card, .if-table") && !document.body.textContent.includes("updates by itself")`)
 	}
 	visit(t, ctx, "/courses/1/pictures", "/courses/1/holes/6/picture", "/courses/2/holes/18/picture", "/players/2/play", "/players/2/play/1", "/players/2/play/1/card",
 		"/players/2/play/1/holes/6", "/players/2/play/1/holes/3?flag=back-left", "/players/2/play/1/chance", round, "/players/2/bag")

@@ -45,10 +45,10 @@ func TestAProposalIsTakenAndAnotherDeclined(t *testing.T) {
 		wants(t, pupil, "Left is never the place here.", "Proposes the hybrid, aim 7 yd right of the middle; short as the safe side of the green.", "It costs", "A miss short leaves")
 		fits(t, pupil, "a hole with a proposal", 320)
 		do(t, pupil, Press(`button[name="take"][value="yes"]`), chromedp.WaitReady(`main:not(:has(button[name="take"][value="yes"]))`))
-		wants(t, pupil, "Taken: it stands in your plan and on the card.")
+		wants(t, pupil, "Accepted: it is in your plan and on the card.")
 		for _, path := range []string{plan, plan + "/card"} {
 			do(t, pupil, chromedp.Navigate(app.URL+path))
-			waitFor(t, pupil, path+" is worked out", `document.querySelector(".carry-card") && !document.body.textContent.includes("goes on by itself")`)
+			waitFor(t, pupil, path+" is worked out", `document.querySelector(".carry-card") && !document.body.textContent.includes("updates by itself")`)
 			line := evaluates(t, pupil, `[...document.querySelectorAll(".carry-table tbody tr")].find(r => r.querySelector("th").textContent === "`+hole+`").textContent`)
 			if !strings.Contains(line, "hybrid") || !strings.Contains(line, "7 →") || !strings.Contains(line, "short") {
 				t.Errorf("%s has hole %s as %q", path, hole, line)
@@ -62,7 +62,7 @@ func TestAProposalIsTakenAndAnotherDeclined(t *testing.T) {
 		do(t, pupil, Press(`button[name="take"][value="yes"]`), chromedp.WaitReady(`.notice[role="alert"]`))
 		wants(t, pupil, "Your answer is not recorded", "Proposes the driver, aim 30 yd left of the middle.")
 		do(t, pupil, Press(`button[name="take"][value=""]`), chromedp.WaitReady(`main:not(:has(button[name="take"][value=""]))`))
-		wants(t, pupil, "Declined: your plan stands without it.")
+		wants(t, pupil, "Declined: it is not in your plan.")
 
 		do(t, coach, chromedp.Navigate(app.URL+at), chromedp.WaitReady(`button[name="remove"]`))
 		wants(t, coach, "Declined.")
