@@ -65,7 +65,43 @@ func (p Picture) Check() Faults {
 	p.checkFairway(&c)
 	p.checkZones(&c)
 	p.checkGreen(&c)
+	if len(c.faults) == 0 {
+		p.checkPlayable(&c)
+	}
 	return c.faults
+}
+
+// checkPlayable checks that a ball can be in play at the tee, on most of the line to the
+// green and at the green.
+func (p Picture) checkPlayable(c *checker) {
+	m := p.Map()
+	outBy := func(along float64) (zone int, out bool) {
+		spot := m.Spot(m.Point(Position{along, 0}))
+		return spot.Zone, spot.Kind == Out
+	}
+	end := p.Length
+	if p.Green.Drawn() {
+		end = p.Green.Front + p.Green.reach(0)
+	}
+	if zone, out := outBy(0); out {
+		c.add("zones", zone+1, "the tee is out of bounds; allowed: a tee in bounds")
+		return
+	}
+	if zone, out := outBy(end); out {
+		c.add("zones", zone+1, "the hole is out of bounds; allowed: a hole in bounds")
+		return
+	}
+	const pieces = 200
+	outs, last := 0, 0
+	for i := range pieces {
+		if zone, out := outBy(end * float64(i) / pieces); out {
+			outs, last = outs+1, zone
+		}
+	}
+	if outs > pieces/2 {
+		c.add("zones", last+1, "%.0f of the %.0f yd of the line are out of bounds; allowed: at most half of them",
+			end*float64(outs)/pieces, end)
+	}
 }
 
 // checkBends checks that the line turns on the way to the green, and never back.

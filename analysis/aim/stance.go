@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"strokeledger/analysis/golf"
+	"strokeledger/analysis/golfer"
 )
 
 // stance is a place to play from with all that may follow.
@@ -48,9 +49,10 @@ func (s *stance) cast(sw swing) cast {
 	return c
 }
 
-// cost is what an aim costs, by its direction from the heading. Out of
-// bounds the stroke is played again, so that the cost is part of itself:
-// C = 1 + sum + again (1 + C).
+// cost is what an aim costs, by its direction from the heading. Out of bounds the
+// stroke is played again, so that the cost would be part of itself:
+// C = 1 + sum + again (1 + C). As rounds are played, the last of so many balls that all
+// went out is followed by a drop.
 func (s *stance) cost(c *cast, direction float64) float64 {
 	direction += c.bias
 	strokes, again := s.well.turned(&c.well, direction)
@@ -60,7 +62,26 @@ func (s *stance) cost(c *cast, direction float64) float64 {
 	}
 	clean := s.clean(&c.swing, direction)
 	strokes, again = c.stays*s.stayed(&c.swing)+clean*strokes, clean*again
-	return (1+strokes+again)/(1-again) + s.adds
+	balls, out := 0.0, 1.0
+	for range golfer.MostAgain {
+		balls += out
+		out *= again
+	}
+	total := balls*(1+strokes+again) + s.adds
+	if out > 1e-9 {
+		total += out * s.dropped()
+	}
+	return total
+}
+
+// dropped are the strokes to come from the drop after the last ball that went out.
+func (s *stance) dropped() float64 {
+	at, lie := golfer.Dropped(golfer.Place(s.start), golfer.Place(s.t.hole))
+	if lie == golf.Green {
+		return s.t.putts(Point(at))
+	}
+	strokes, _ := s.t.strokes(lie, Point(at))
+	return strokes
 }
 
 // clean is the chance that a ball neither stays nor goes in.

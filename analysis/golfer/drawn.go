@@ -49,7 +49,7 @@ type End struct {
 // drawnHole plays a hole on its drawing until the ball is in.
 func (r *roundInPlay) drawnHole(h golf.CardHole, d Drawn) {
 	at, lie, cut := Place{}, golf.Tee, d.Cut()
-	for {
+	for strokes, again := 1, 0; ; strokes++ {
 		yd := at.away(cut)
 		shot := golf.Shot{Lie: lie, Distance: golf.Yards.Of(max(yd, 1))}
 		switch lie {
@@ -67,10 +67,22 @@ func (r *roundInPlay) drawnHole(h golf.CardHole, d Drawn) {
 			return
 		}
 		s := r.skills[golf.CategoryOf(lie, shot.Distance, h.Par, r.player.boundary)]
+		from := at
 		holed := r.drawnStroke(s, d, &shot, &at, &lie)
 		r.shots = append(r.shots, shot)
 		if holed {
 			return
+		}
+		if again++; at != from {
+			again = 0
+		}
+		switch {
+		case lie == golf.Green:
+		case strokes >= mostStrokes:
+			at, lie = putOnGreen(at, cut), golf.Green
+		case again == MostAgain:
+			at, lie = Dropped(at, cut)
+			again = 0
 		}
 	}
 }
