@@ -156,3 +156,18 @@ func trouble(best, straight aim.Shares) string {
 }
 
 func balls(n int) string { return words.Plural(n, "ball", "balls") }
+
+func biasWords(m measure, yd float64) string {
+	if m.none(yd) {
+		return "within a yard"
+	}
+	return m.side(yd)
+}
+
+// biasSure says how sure the side of a pattern is.
+func biasSure(p aim.Pattern) string {
+	if p.SideIn.Low > 0 || p.SideIn.High < 0 {
+		return "clear"
+	}
+	return "which could be chance"
+}
