@@ -12,7 +12,8 @@ import (
 // accessFrom is the SQL of the first day of a player's that asker may see, both
 // given as SQL: null, which no day is after, when asker has no access. It is a
 // piece of each statement rather than a function in the database, because a
-// server that shards by player cannot call such a function on a shard.
+// server that shards by player cannot call such a function on a shard. A column is
+// given with its table, since the piece has a player_id of its own.
 func accessFrom(asker, player string) string {
 	return `(case when ` + asker + `::bigint = ` + player + `::bigint then '-infinity'::date
 		else (select coalesce(given.shared_from, '-infinity'::date) from coachings given
@@ -91,6 +92,8 @@ func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, 
 			update coach_invitations set used_at = now(), used_by = @coach
 			where player_id = @pupil and token_hash = @token and `+usable+` and player_id <> @coach
 			returning player_id, shared_from
+		), ended as (
+			delete from ended_coachings where player_id = @pupil and coach_id = @coach and exists (select 1 from used)
 		)
 		insert into coachings (player_id, coach_id, shared_from, accepted_at)
 		select player_id, @coach, shared_from, now() from used
@@ -101,7 +104,8 @@ func (s *Store) AcceptCoaching(ctx context.Context, coach, pupil golf.PlayerID, 
 		pgx.StrictNamedArgs{"coach": coach, "pupil": pupil, "token": tokenHash})
 }
 
-// ConfirmCoach gives access to a coach who has accepted.
+// ConfirmCoach gives access to a coach who has accepted. What the pupil asked the coach
+// by a code, and an access that ended, are then settled.
 func (s *Store) ConfirmCoach(ctx context.Context, pupil, coach golf.PlayerID) error {
 	of := pgx.StrictNamedArgs{"pupil": pupil, "coach": coach}
 	return s.Tx(ctx, func(tx *Store) error {
@@ -115,13 +119,19 @@ func (s *Store) ConfirmCoach(ctx context.Context, pupil, coach golf.PlayerID) er
 		if err := changeOne(ctx, tx.q, `update players set teaches = true where id = @coach`, pgx.StrictNamedArgs{"coach": coach}); err != nil {
 			return err
 		}
-		return changeOne(ctx, tx.q, `update coachings set confirmed_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is null`, of)
+		return changeOne(ctx, tx.q, `
+			with asked as (
+				delete from coach_requests where player_id = @pupil and coach_id = @coach
+			), ended as (
+				delete from ended_coachings where player_id = @pupil and coach_id = @coach
+			)
+			update coachings set confirmed_at = now() where player_id = @pupil and coach_id = @coach and confirmed_at is null`, of)
 	})
 }
 
 // EndCoaching ends a coach's access, confirmed or not, and deletes the target
-// that the coach proposed; who is the pupil or the coach, and can take it up again
-// for a day.
+// that the coach proposed and what the pupil asked the coach by a code; who is the
+// pupil or the coach, and can take it up again for a day.
 func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if who == pupil || who == coach {
@@ -132,6 +142,8 @@ func (s *Store) EndCoaching(ctx context.Context, who, pupil, coach golf.PlayerID
 		return changeOne(ctx, tx.q, `
 			with proposed as (
 				delete from target_proposals where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
+			), asked as (
+				delete from coach_requests where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
 			), gone as (
 				delete from coachings where player_id = @pupil and coach_id = @coach and @who in (player_id, coach_id)
 				returning player_id, coach_id, shared_from, accepted_at, confirmed_at, looked_at, before_at, archived_at

@@ -38,10 +38,14 @@ func (s *Store) OwnerOfCode(ctx context.Context, asker golf.PlayerID, code strin
 }
 
 // AskCoach asks the coach of a code to coach a pupil, who shares what was played from a
-// day on; zero for everything. Asking again changes the day. It returns golf.ErrNotFound
+// day on; zero for everything. Asking again changes the day, and an access that ended is
+// not taken up again from another day. It returns golf.ErrNotFound
 // for a code that does not work, and for a coach who has access or has accepted a link.
 func (s *Store) AskCoach(ctx context.Context, pupil golf.PlayerID, code string, from golf.Date) error {
 	return changeOne(ctx, s.q, `
+		with ended as (
+			delete from ended_coachings where player_id = @pupil and coach_id in (select p.id from players p where p.coach_code = @code)
+		)
 		insert into coach_requests (player_id, coach_id, shared_from, asked_at)
 		select @pupil, p.id, @from, now() from players p
 		where p.coach_code = @code and p.id <> @pupil and not exists (select 1 from coachings c where c.player_id = @pupil and c.coach_id = p.id)
@@ -91,7 +95,8 @@ func (s *Store) DropRequest(ctx context.Context, who, pupil, coach golf.PlayerID
 		pgx.StrictNamedArgs{"who": who, "pupil": pupil, "coach": coach})
 }
 
-// TakeRequest gives a coach the access that a pupil asked the coach to take.
+// TakeRequest gives a coach the access that a pupil asked the coach to take. A coach who
+// has access already keeps it as it is: the pupil has settled the day since.
 func (s *Store) TakeRequest(ctx context.Context, coach, pupil golf.PlayerID) error {
 	of := pgx.StrictNamedArgs{"pupil": pupil, "coach": coach}
 	return s.Tx(ctx, func(tx *Store) error {
@@ -108,9 +113,14 @@ func (s *Store) TakeRequest(ctx context.Context, coach, pupil golf.PlayerID) err
 		return changeOne(ctx, tx.q, `
 			with asked as (
 				delete from coach_requests where player_id = @pupil and coach_id = @coach returning player_id, coach_id, shared_from
+			), ended as (
+				delete from ended_coachings where player_id = @pupil and coach_id = @coach
 			)
 			insert into coachings (player_id, coach_id, shared_from, accepted_at, confirmed_at)
 			select player_id, coach_id, shared_from, now(), now() from asked
-			on conflict (player_id, coach_id) do update set shared_from = excluded.shared_from, accepted_at = excluded.accepted_at, confirmed_at = excluded.confirmed_at`, of)
+			on conflict (player_id, coach_id) do update set
+				shared_from = case when coachings.confirmed_at is null then excluded.shared_from else coachings.shared_from end,
+				accepted_at = case when coachings.confirmed_at is null then excluded.accepted_at else coachings.accepted_at end,
+				confirmed_at = coalesce(coachings.confirmed_at, excluded.confirmed_at)`, of)
 	})
 }

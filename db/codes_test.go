@@ -101,6 +101,56 @@ func TestRequestsEnd(t *testing.T) {
 	}
 }
 
+// What a pupil asked by a code does not outlive what the pupil decides later: another
+// first day, or the end of the access, whoever ends it.
+func TestRequestsGiveWayToWhatThePupilDecidesLater(t *testing.T) {
+	p := newPair(t)
+	const code = "KXT-WRM-GHB"
+	june := golf.Date{Year: 2026, Month: 6, Day: 1}
+	p.must(p.SetCoachCode(p.ctx, p.stranger, code))
+	settled := func(when string) {
+		t.Helper()
+		if asks, _, err := requests(p, p.stranger); err != nil || len(asks) != 0 {
+			t.Errorf("%s: the coach still lists %+v, %v", when, asks, err)
+		}
+		p.refused(map[string]error{when: p.TakeRequest(p.ctx, p.stranger, p.pupil)})
+	}
+	again := func() { // as if it had been asked while the link was accepted
+		t.Helper()
+		dbtest.Exec(t, p.url, "insert into coach_requests (player_id, coach_id, asked_at) select a.id, d.id, now() from players a, players d where a.email = 'a@example.org' and d.email = 'd@example.org'")
+	}
+	from := func(when string, want golf.Date) {
+		t.Helper()
+		if c, err := p.Coaching(p.ctx, p.pupil, p.pupil, p.stranger); err != nil || c.SharedFrom == nil || golf.DateOf(*c.SharedFrom) != want {
+			t.Errorf("%s: %+v, %v", when, c, err)
+		}
+	}
+	p.must(p.AskCoach(p.ctx, p.pupil, code, golf.Date{}))
+	p.refused(map[string]error{"a day for a coach without access": p.ShareFrom(p.ctx, p.pupil, p.stranger, june)})
+	if asks, _, err := requests(p, p.stranger); err != nil || len(asks) != 1 {
+		t.Errorf("the coach lists %+v, %v", asks, err)
+	}
+	p.let(p.stranger, june)
+	settled("the pupil approved the coach after a link")
+	again()
+	p.must(p.ShareFrom(p.ctx, p.pupil, p.stranger, june.AddDays(1)))
+	settled("the pupil changed the day")
+	from("after that", june.AddDays(1))
+	again()
+	p.must(p.TakeRequest(p.ctx, p.stranger, p.pupil))
+	settled("the coach had access already")
+	from("the access stays", june.AddDays(1))
+	for who, ended := range map[golf.PlayerID]string{p.pupil: "the pupil ended it", p.stranger: "the coach ended it"} {
+		again()
+		p.must(p.EndCoaching(p.ctx, who, p.pupil, p.stranger))
+		settled(ended)
+		if n := sees(t, p.Store, p.stranger, p.pupil); n != 0 {
+			t.Errorf("%s: the coach sees %d rounds", ended, n)
+		}
+		p.let(p.stranger, june)
+	}
+}
+
 // requests are those of an account, from others and to others.
 func requests(p pair, who golf.PlayerID) (asks, asked []db.CoachRequest, err error) {
 	c, err := p.Codes(p.ctx, who)

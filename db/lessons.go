@@ -42,16 +42,17 @@ func (s *Store) Arrange(ctx context.Context, asker, who golf.PlayerID, l Lesson)
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "coach": l.CoachID, "day": l.Day, "starts": l.Starts, "place": l.Place, "aim": l.Aim, "agreed": l.Agreed})
 }
 
-// arranger holds for the lessons that asker may change: the pupil and, while the
-// access lasts, the coach with whom they are.
-var arranger = `player_id = @who and id = @id and @asker in (player_id, coach_id) and ` + accessFrom("@asker", "@who") + ` is not null`
+// arranger holds for the lessons that asker may change: the pupil and, on days that
+// the coach sees, the coach with whom they are.
+var arranger = `player_id = @who and id = @id and @asker in (player_id, coach_id) and day >= ` + accessFrom("@asker", "@who")
 
-// Rearrange changes a lesson, but not with whom it is. l.Changes is how often it had been
+// Rearrange changes a lesson, but not with whom it is, and to no day that asker does not
+// see. l.Changes is how often it had been
 // changed when it was read; golf.ErrConflict says that it has been changed since.
 func (s *Store) Rearrange(ctx context.Context, asker, who golf.PlayerID, l Lesson) error {
 	err := changeOne(ctx, s.q, `
 		update lessons set day = @day, starts = @starts, place = @place, aim = @aim, agreed = @agreed, changes = changes + 1
-		where removed_at is null and changes = @changes and `+arranger,
+		where removed_at is null and changes = @changes and `+arranger+` and @day::date >= `+accessFrom("@asker", "@who"),
 		pgx.StrictNamedArgs{"asker": asker, "who": who, "id": l.ID, "changes": l.Changes, "day": l.Day, "starts": l.Starts, "place": l.Place, "aim": l.Aim, "agreed": l.Agreed})
 	if errors.Is(err, golf.ErrNotFound) {
 		if kept, found := s.Lesson(ctx, asker, who, l.ID); found == nil && kept.Changes != l.Changes {

@@ -100,6 +100,39 @@ func TestLessonsRemoved(t *testing.T) {
 	p.must(p.DeletePlayer(p.ctx, p.pupil))
 }
 
+// A coach changes lessons of the days that the coach sees, and moves them to no other;
+// the pupil does with every one of them.
+func TestLessonsBeforeTheFirstSharedDay(t *testing.T) {
+	p := newPair(t)
+	first := golf.Date{Year: 2026, Month: time.June, Day: 10}
+	arrange := func(day golf.Date) db.Lesson {
+		t.Helper()
+		l := db.Lesson{CoachID: p.coach, Day: day.Time(), Aim: "Start line"}
+		id, err := p.Arrange(p.ctx, p.coach, p.pupil, l)
+		p.must(err)
+		l.ID = id
+		return l
+	}
+	before, gone, after := arrange(first.AddDays(-1)), arrange(first.AddDays(-2)), arrange(first)
+	p.must(p.CancelLesson(p.ctx, p.coach, p.pupil, gone.ID))
+	p.must(p.ShareFrom(p.ctx, p.pupil, p.coach, first))
+	earlier, later := after, before
+	earlier.Day, later.Day = first.AddDays(-1).Time(), first.AddDays(1).Time()
+	p.refused(map[string]error{"moves one from an earlier day": p.Rearrange(p.ctx, p.coach, p.pupil, later), "moves one to an earlier day": p.Rearrange(p.ctx, p.coach, p.pupil, earlier),
+		"calls an earlier one off": p.CancelLesson(p.ctx, p.coach, p.pupil, before.ID), "brings an earlier one back": p.RestoreLesson(p.ctx, p.coach, p.pupil, gone.ID)})
+	for asker, n := range map[golf.PlayerID]int{p.pupil: 1, p.coach: 0} {
+		if all, err := p.Removed(p.ctx, asker); err != nil || len(all) != n {
+			t.Errorf("%d can bring back %+v, %v", asker, all, err)
+		}
+	}
+	after.Place = "The range"
+	p.must(p.Rearrange(p.ctx, p.coach, p.pupil, after))
+	p.must(p.CancelLesson(p.ctx, p.coach, p.pupil, after.ID))
+	p.must(p.RestoreLesson(p.ctx, p.coach, p.pupil, after.ID))
+	p.must(p.Rearrange(p.ctx, p.pupil, p.pupil, later))
+	p.must(p.RestoreLesson(p.ctx, p.pupil, p.pupil, gone.ID))
+}
+
 // A coach hears of the own lessons of some days that are not written up, with the pupils
 // who still share the day; nobody else hears of them.
 func TestLessonsThatAreNear(t *testing.T) {

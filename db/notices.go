@@ -25,6 +25,7 @@ const (
 	NoticeLate     NoticeKind = "late"     // practice whose day has passed
 	NoticeRemoved  NoticeKind = "removed"  // practice that a coach set
 	NoticeAsked    NoticeKind = "asked"    // a coach accepted a link
+	NoticeLinked   NoticeKind = "linked"   // a coach who has access accepted another
 	NoticeArranged NoticeKind = "arranged" // a lesson
 	NoticeMoved    NoticeKind = "moved"
 	NoticeOff      NoticeKind = "off"
@@ -86,9 +87,20 @@ func (s *Store) Notices(ctx context.Context, who golf.PlayerID) ([]Notice, error
 		pgx.StrictNamedArgs{"who": who, "most": noticesMost})
 }
 
-// NoticesRead records that an account has read its notices.
-func (s *Store) NoticesRead(ctx context.Context, who golf.PlayerID) error {
-	_, err := change(ctx, s.q, `update notices set read_at = now() where player_id = @who and read_at is null`, pgx.StrictNamedArgs{"who": who})
+// NoticesToRead lists the same, but unread ones before read ones where there are too
+// many to list, so that each is listed once.
+func (s *Store) NoticesToRead(ctx context.Context, who golf.PlayerID) ([]Notice, error) {
+	return many(ctx, s.q, pgx.RowToStructByName[Notice], `
+		with listed as (
+			select `+noticeColumns+` from notices where player_id = @who order by read_at is null desc, told_at desc, id desc limit @most
+		)
+		select `+noticeColumns+` from listed order by told_at desc, id desc`,
+		pgx.StrictNamedArgs{"who": who, "most": noticesMost})
+}
+
+// NoticesRead records that an account has read some of its notices.
+func (s *Store) NoticesRead(ctx context.Context, who golf.PlayerID, read []int64) error {
+	_, err := change(ctx, s.q, `update notices set read_at = now() where player_id = @who and id = any(@read) and read_at is null`, pgx.StrictNamedArgs{"who": who, "read": read})
 	return err
 }
 

@@ -226,3 +226,58 @@ func TestEndedAccessIsTakenUpAgain(t *testing.T) {
 		"a stranger asks": second(p.Coaching(p.ctx, p.stranger, p.pupil, p.other)),
 	})
 }
+
+// An access that ended is not taken up again beside a later one, confirmed or waiting
+// for the pupil, nor once the pupil has asked the coach anew.
+func TestEndedAccessGivesWayToALaterOne(t *testing.T) {
+	p := newPair(t)
+	const code = "KXT-WRM-GHB"
+	p.must(p.SetCoachCode(p.ctx, p.coach, code))
+	june := golf.Date{Year: 2026, Month: 6, Day: 1}
+	link := func(token string) {
+		t.Helper()
+		p.must(p.NewCoachInvitation(p.ctx, p.pupil, []byte(token), june, 7))
+		p.must(p.AcceptCoaching(p.ctx, p.coach, p.pupil, []byte(token)))
+	}
+	gone := func(when string) {
+		t.Helper()
+		for _, who := range []golf.PlayerID{p.pupil, p.coach} {
+			if all, err := p.EndedCoachings(p.ctx, who); err != nil || len(all) != 0 {
+				t.Errorf("%s: %d lists %+v, %v", when, who, all, err)
+			}
+			p.refused(map[string]error{when: p.ResumeCoaching(p.ctx, who, p.pupil, p.coach)})
+		}
+	}
+	is := func(when string, confirmed bool) {
+		t.Helper()
+		c, err := p.Coaching(p.ctx, p.pupil, p.pupil, p.coach)
+		if err != nil || c.Confirmed != confirmed || c.SharedFrom == nil || golf.DateOf(*c.SharedFrom) != june {
+			t.Errorf("%s: %+v, %v", when, c, err)
+		}
+	}
+	ways := map[string]func(){
+		"a link that waits":        func() { link("waits") },
+		"a link that was approved": func() { link("approved"); p.must(p.ConfirmCoach(p.ctx, p.pupil, p.coach)) },
+		"a code": func() {
+			p.must(p.AskCoach(p.ctx, p.pupil, code, june))
+			gone("the pupil asked by a code")
+			p.must(p.TakeRequest(p.ctx, p.coach, p.pupil))
+		},
+	}
+	for when, way := range ways {
+		for _, who := range []golf.PlayerID{p.pupil, p.coach} {
+			p.must(p.EndCoaching(p.ctx, who, p.pupil, p.coach))
+			way()
+			gone(when)
+			is(when, when != "a link that waits")
+			p.must(p.EndCoaching(p.ctx, who, p.pupil, p.coach))
+			p.let(p.coach, golf.Date{})
+			dbtest.Exec(t, p.url, "delete from coach_invitations")
+		}
+	}
+	// As a copy from before the rule has it, or one in the middle of two requests.
+	p.must(p.ShareFrom(p.ctx, p.pupil, p.coach, june))
+	dbtest.Exec(t, p.url, "insert into ended_coachings (player_id, coach_id, accepted_at, ended_by) select player_id, coach_id, accepted_at, player_id from coachings")
+	gone("it was left beside a later one")
+	is("it was left beside a later one", true)
+}

@@ -87,7 +87,7 @@ func (s *Store) Removed(ctx context.Context, asker golf.PlayerID) ([]Removed, er
 			from range_sessions where player_id = @asker and `+back+`
 			union all
 			select 'lesson', player_id, id, null, 0, day, aim, removed_at
-			from lessons where @asker in (coach_id, player_id) and `+back+` and `+accessFrom("@asker", "lessons.player_id")+` is not null
+			from lessons where @asker in (coach_id, player_id) and `+back+` and day >= `+accessFrom("@asker", "lessons.player_id")+`
 			union all
 			select 'walked', player_id, id, null, 0, played_on, course, removed_at
 			from walked_rounds where removed_by = @asker and @asker in (coach_id, player_id) and `+back+` and played_on >= `+accessFrom("@asker", "walked_rounds.player_id")+`

@@ -1,6 +1,8 @@
 package db_test
 
 import (
+	"fmt"
+	"maps"
 	"slices"
 	"testing"
 	"time"
@@ -126,5 +128,32 @@ func TestThingsRemovedLongAgo(t *testing.T) {
 	}
 	if notes, _ := p.reads(p.pupil); !slices.Equal(ids, []golf.RoundID{third, p.round}) || len(notes) != 0 {
 		t.Errorf("still stored: rounds %v, %d notes", ids, len(notes))
+	}
+}
+
+// A coach of several pupils can bring back what was removed of each, and nothing of one
+// whose access has ended.
+func TestWhatACoachOfSeveralRemoved(t *testing.T) {
+	p := newPair(t)
+	dbtest.Exec(t, p.url, fmt.Sprintf(`insert into coachings (player_id, coach_id, confirmed_at) values (%d, %d, now())`, p.other, p.coach))
+	for _, who := range []golf.PlayerID{p.pupil, p.other} {
+		dbtest.Exec(t, p.url, fmt.Sprintf(`
+			insert into notes (player_id, author_id, kind, day, body, removed_at) values (%[1]d, %[2]d, 'lesson', '2026-05-02', 'Grip.', now());
+			insert into assignments (player_id, author_id, what, amount, pass_mark, due_on, removed_at) values (%[1]d, %[2]d, 'Putts.', '', '', '2092-05-02', now());
+			insert into lessons (player_id, coach_id, day, aim, removed_at) values (%[1]d, %[2]d, '2092-05-02', 'Chips.', now())`, who, p.coach))
+	}
+	count := func() map[string]int {
+		n := map[string]int{}
+		for _, kind := range p.removed(p.coach) {
+			n[kind]++
+		}
+		return n
+	}
+	if got := count(); !maps.Equal(got, map[string]int{"note": 2, "assignment": 2, "lesson": 2}) {
+		t.Errorf("of two pupils: %v", got)
+	}
+	dbtest.Exec(t, p.url, fmt.Sprintf(`delete from coachings where player_id = %d`, p.other))
+	if got := count(); !maps.Equal(got, map[string]int{"note": 1, "assignment": 1, "lesson": 1}) {
+		t.Errorf("of one pupil: %v", got)
 	}
 }

@@ -192,7 +192,7 @@ func (s *server) recordResult(w http.ResponseWriter, r *http.Request) error {
 	if err := s.store.RecordResult(r.Context(), about.player.ID, assignment, db.Result{Day: f.Day.Value.Time(), Result: f.Result.Value, Passed: f.Passed}); err != nil {
 		return err
 	}
-	s.tellOfPractice(r, about, s.ofPractice(r, about, assignment), db.Notice{Kind: db.NoticeRecorded, PracticeID: &assignment, What: f.Result.Value})
+	s.tellOfPractice(r, about, s.ofPractice(r, about, assignment), f.Day.Value.Time(), db.Notice{Kind: db.NoticeRecorded, PracticeID: &assignment, What: f.Result.Value})
 	return saved(w, r, about.pages.Lessons()+"#practice", "result")
 }
 
@@ -235,6 +235,6 @@ func (s *server) removeAssignment(w http.ResponseWriter, r *http.Request) error 
 	if err := s.store.RemoveAssignment(r.Context(), me(r).ID, about.player.ID, assignment); err != nil {
 		return err
 	}
-	s.tellOfPractice(r, about, gone, db.Notice{Kind: db.NoticeRemoved})
+	s.tellOfPractice(r, about, gone, gone.DueOn, db.Notice{Kind: db.NoticeRemoved})
 	return redirectAfterRemoval(w, r, about.pages.Lessons(), removal{db.RemovedAssignment, about.player.ID, assignment})
 }

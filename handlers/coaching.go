@@ -5,6 +5,7 @@ import (
 	"errors"
 	"net/http"
 	"strconv"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
@@ -100,8 +101,24 @@ func (s *server) acceptCoaching(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	s.tell(r, formID(r, "player"), db.Notice{Kind: db.NoticeAsked, OfID: formID(r, "player")})
-	return saved(w, r, paths.Coaching, "coach")
+	access, err := s.store.Coaching(r.Context(), me(r).ID, formID(r, "player"), me(r).ID)
+	if err != nil {
+		return err
+	}
+	n, what := db.Notice{Kind: db.NoticeAsked, OfID: access.PupilID}, "coach"
+	if access.Confirmed { // and had access before
+		n.Kind, n.What, what = db.NoticeLinked, sharedFrom(access.SharedFrom), "linked"
+	}
+	s.tell(r, access.PupilID, n)
+	return saved(w, r, paths.Coaching, what)
+}
+
+// sharedFrom writes the first shared day for a notice; empty for everything.
+func sharedFrom(day *time.Time) string {
+	if day == nil {
+		return ""
+	}
+	return words.ShortDay(golf.DateOf(*day))
 }
 
 func (s *server) confirmCoach(w http.ResponseWriter, r *http.Request) error {

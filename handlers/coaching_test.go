@@ -165,3 +165,23 @@ func TestLinksAndEndings(t *testing.T) {
 		t.Errorf("taken back: %d", a.status)
 	}
 }
+
+// A coach who has access and accepts another link is told so, and so is the pupil:
+// nobody waits for an approval.
+func TestAnotherLinkOfACoachWithAccess(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.member("robin"), s.member("ines")
+	coach.letIn(pupil, 1, 2, "2026-06-01")
+	pupil.get("/notices")
+	for _, c := range []struct{ from, told string }{
+		{"2026-07-01", "has accepted your link, and now sees what was played from 1 Jun 2026 on."},
+		{"2026-05-01", "has accepted your link, and now sees what was played from 1 May 2026 on."},
+		{"", "has accepted your link, and now sees everything."},
+	} {
+		coach.mustSee(coach.follows("/coaching/accept", "player", "1", "token", pupil.linkFrom(c.from)), "You have access already, and an earlier first day applies at once.")
+		told := pupil.get("/notices")
+		if pupil.mustSee(told, c.told); strings.Count(told.body, "waits for you to approve") != 1 { // the first link
+			t.Errorf("after a link from %q the pupil is asked to approve again", c.from)
+		}
+	}
+}

@@ -5,6 +5,8 @@ import (
 	"sync"
 	"testing"
 	"time"
+
+	"strokeledger/analysis/golf"
 )
 
 // Practice that was not done is told of once to player and coach, when its day has
@@ -85,6 +87,16 @@ func TestSessionsAreToldToWhoSetTheDrill(t *testing.T) {
 	if a := coach.get("/notices"); strings.Count(a.body, "has recorded a practice") != 1 {
 		t.Error("told of a day that the coach does not see")
 	}
+}
+
+// A drill with the longest name that a form takes is told of as well.
+func TestSessionsOfDrillsWithLongNamesAreTold(t *testing.T) {
+	s := newSite(t, Options{SignUp: SignUpOpen})
+	pupil, coach := s.coached()
+	name := strings.Repeat("Gates ", golf.MaxPractice/6) + "ab"
+	coach.follows("/players/1/assignments", "what", name, "set_up", "Two tees a head apart.", "tries", "10", "mark", "7", "due", "2030-01-01")
+	pupil.follows("/players/1/drills/own-1", "entered", "a-page-of-gates", "press", "save", "day", "2026-05-03", "tries", "mmmmmmmxxx")
+	coach.mustSee(coach.get("/notices"), "has recorded a practice: Gates Gates", "…, 7 of 10.")
 }
 
 // What a coach takes away, and an account that goes, are told to the other side.

@@ -5,12 +5,14 @@ import (
 	"errors"
 	"net/http"
 	"slices"
+	"time"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
 	"strokeledger/web/coach"
 	"strokeledger/web/paths"
 	"strokeledger/web/practice"
+	"strokeledger/web/words"
 )
 
 // tell tells somebody else what the signed-in player did. What was done stands, even
@@ -76,17 +78,27 @@ func (s *server) ofPractice(r *http.Request, about subject, assignment int64) db
 	return a
 }
 
-// tellOfPractice tells who set something to practise what the player did with it, or
-// the player what who set it did.
-func (s *server) tellOfPractice(r *http.Request, about subject, a db.Assignment, n db.Notice) {
+// tellOfPractice tells who set something to practise what the player did with it on a
+// day, or the player what who set it did.
+func (s *server) tellOfPractice(r *http.Request, about subject, a db.Assignment, day time.Time, n db.Notice) {
 	if a.AuthorID == nil {
 		return
 	}
 	n.OfID, n.What = about.player.ID, cmp.Or(n.What, a.What)
 	s.tell(r, about.player.ID, n)
-	if _, err := s.store.Seen(r.Context(), *a.AuthorID, about.player.ID); err == nil {
+	if s.authorSees(r, about, a, day) {
 		s.tell(r, *a.AuthorID, n)
 	}
+}
+
+// authorSees reports whether who set something to practise sees it, and what the player
+// does on a day.
+func (s *server) authorSees(r *http.Request, about subject, a db.Assignment, day time.Time) bool {
+	if a.DueOn.Before(day) {
+		day = a.DueOn
+	}
+	seen, err := s.store.Seen(r.Context(), *a.AuthorID, about.player.ID)
+	return err == nil && (seen.SharedFrom == nil || !day.Before(*seen.SharedFrom))
 }
 
 // tellOfSession tells the coaches who set a drill, which is not done yet, of a session
@@ -101,20 +113,24 @@ func (s *server) tellOfSession(r *http.Request, d askedDrill, done db.DrillSessi
 		if a.DoneAt != nil || a.AuthorID == nil || drillKey(a) != d.key || a.Feet > 0 && a.Feet != done.Feet || told[*a.AuthorID] {
 			continue
 		}
-		told[*a.AuthorID] = true
-		if seen, err := s.store.Seen(r.Context(), *a.AuthorID, d.about.player.ID); err == nil && (seen.SharedFrom == nil || !done.Day.Before(*seen.SharedFrom)) {
-			s.tell(r, *a.AuthorID, db.Notice{Kind: db.NoticeRecorded, OfID: d.about.player.ID, PracticeID: &a.ID, What: practice.CameTo(done.Name, done.Counted, done.Tried)})
+		if s.authorSees(r, d.about, a, done.Day) {
+			told[*a.AuthorID] = true
+			s.tell(r, *a.AuthorID, db.Notice{Kind: db.NoticeRecorded, OfID: d.about.player.ID, PracticeID: &a.ID, What: practice.CameTo(words.Excerpt(done.Name), done.Counted, done.Tried)})
 		}
 	}
 }
 
-// notices lists what the signed-in player was told, which is then read.
+// notices lists what the signed-in player was told; what is listed is then read.
 func (s *server) notices(w http.ResponseWriter, r *http.Request) error {
-	kept, err := s.store.Notices(r.Context(), me(r).ID)
+	kept, err := s.store.NoticesToRead(r.Context(), me(r).ID)
 	if err != nil {
 		return err
 	}
-	if err := s.store.NoticesRead(r.Context(), me(r).ID); err != nil {
+	var listed []int64
+	for _, n := range kept {
+		listed = append(listed, n.ID)
+	}
+	if err := s.store.NoticesRead(r.Context(), me(r).ID, listed); err != nil {
 		return err
 	}
 	return show(w, r, http.StatusOK, coach.NewNoticesPage(shell(r), s.noticesFor(me(r), kept)).View())

@@ -2,10 +2,12 @@ package handlers
 
 import (
 	"net/http"
+	"slices"
 	"strings"
 
 	"strokeledger/analysis/golf"
 	"strokeledger/db"
+	"strokeledger/web/coach"
 	"strokeledger/web/form"
 	"strokeledger/web/paths"
 )
@@ -53,16 +55,26 @@ func spelledAlike(names []string, there []db.Grouped) []string {
 	return names
 }
 
-// renameGroup gives a group another name.
+// renameGroup gives a group another name. With that of another group, however it is
+// spelled, the two become one.
 func (s *server) renameGroup(w http.ResponseWriter, r *http.Request) error {
-	to, from := form.ParseGroups(r.FormValue("to")), r.FormValue("from")
-	if !to.Sound() || len(to.Value) != 1 {
-		return redirect(w, r, paths.Roster{Group: from}.Address())
-	}
-	if err := s.store.RenameGroup(r.Context(), me(r).ID, from, to.Value[0]); err != nil {
+	to, from := form.ParseGroup(r.FormValue("to")), r.FormValue("from")
+	there, err := s.store.Groups(r.Context(), me(r).ID)
+	if err != nil {
 		return err
 	}
-	return saved(w, r, paths.Roster{Group: to.Value[0]}.Address(), "groups")
+	is := func(g db.Grouped) bool { return g.Name == from }
+	if !slices.ContainsFunc(there, is) {
+		return golf.ErrNotFound
+	}
+	if !to.Sound() {
+		return s.showCoaching(w, r, http.StatusUnprocessableEntity, coach.CoachingInput{Renamed: &coach.RenamedGroup{From: from, To: to}})
+	}
+	name := spelledAlike(to.Value, slices.DeleteFunc(there, is))[0]
+	if err := s.store.RenameGroup(r.Context(), me(r).ID, from, name); err != nil {
+		return err
+	}
+	return saved(w, r, paths.Roster{Group: name}.Address(), "groups")
 }
 
 // archive puts a pupil away, or brings the pupil back.

@@ -83,6 +83,19 @@ func TestGroupsAndArchive(t *testing.T) {
 	coach.mustSee(coach.get("/players/1"), `value="Juniors, Tuesday six"`)
 	coach.follows("/coaching/groups", "from", "Juniors", "to", "Seniors")
 	coach.mustSee(coach.get("/players/1"), `value="Seniors, Tuesday six"`)
+	for name, problem := range map[string]string{strings.Repeat("x", 90): "A group has at most 80 letters", "Ladies, Seniors": "Give the group one name, without a comma.", "": "Give the group one name, without a comma."} {
+		a := coach.post("/coaching/groups", "from", "Seniors", "to", name)
+		if coach.mustSee(a, problem, "The group keeps its name.", `value="`+name+`"`, `name="from" value="Seniors"`); a.status != 422 {
+			t.Errorf("the name %q: %d", name, a.status)
+		}
+	}
+	if a := coach.post("/coaching/groups", "from", "Nobody", "to", "Ladies"); a.status != 404 {
+		t.Errorf("a group that there is not: %d", a.status)
+	}
+	coach.follows("/coaching/groups", "from", "Seniors", "to", "SENIORS")
+	coach.mustSee(coach.get("/players/1"), `value="SENIORS, Tuesday six"`)
+	coach.follows("/coaching/groups", "from", "SENIORS", "to", "tuesday SIX")
+	coach.mustSee(coach.get("/players/1"), `value="Tuesday six"`)
 	if a := coach.post("/players/1/groups", "groups", strings.Repeat("x", 90)); a.status != 422 || !strings.Contains(a.body, "A group has at most 80 letters") {
 		t.Errorf("%d", a.status)
 	}

@@ -19,15 +19,21 @@ import (
 // letIn makes v the coach of a pupil, as the two would.
 func (v visitor) letIn(pupil visitor, pupilID, coachID golf.PlayerID, from string) {
 	v.t.Helper()
-	made := pupil.post("/coaching/invite", "from", from)
-	link := html.UnescapeString(regexp.MustCompile(`/coaching/accept\?[^<]+`).FindString(made.body))
-	_, token, _ := strings.Cut(link, "token=")
-	if a := v.post("/coaching/accept", "player", fmt.Sprint(pupilID), "token", token); a.status != 303 {
+	if a := v.post("/coaching/accept", "player", fmt.Sprint(pupilID), "token", pupil.linkFrom(from)); a.status != 303 {
 		v.t.Fatalf("accept: %d", a.status)
 	}
 	if a := pupil.post("/coaching/confirm", "coach", fmt.Sprint(coachID)); a.status != 303 {
 		v.t.Fatalf("confirm: %d", a.status)
 	}
+}
+
+// linkFrom makes a link that shares rounds from a day on, and returns its token.
+func (v visitor) linkFrom(day string) string {
+	v.t.Helper()
+	made := v.post("/coaching/invite", "from", day)
+	link := html.UnescapeString(regexp.MustCompile(`/coaching/accept\?[^<]+`).FindString(made.body))
+	_, token, _ := strings.Cut(link, "token=")
+	return token
 }
 
 var partLost = regexp.MustCompile(`<span data-part="pupil-1">[+−]?\d+\.\d</span>`)

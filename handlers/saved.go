@@ -35,6 +35,7 @@ var savedTexts = map[string]string{
 	"unmarked":        "The mark is removed.",
 	"links":           "Unused links no longer work.",
 	"coach":           "You have accepted. You get access once your pupil approves you.",
+	"linked":          "You have accepted. You have access already, and an earlier first day applies at once.",
 	"requested":       "Your request is sent. The coach gets access by accepting it.",
 	"withdrawn":       "Your request is withdrawn.",
 	"taken":           "You have accepted. You can see the pupil’s pages now.",

@@ -42,6 +42,7 @@ type CoachingInput struct {
 	Link    string      // the invitation that was just made, in full; empty for none
 	Unused  int         // links that can still be used
 	Codes   CodesInput
+	Renamed *RenamedGroup // a new name that was refused; nil for none
 }
 
 // CoachInput is a coach who has access or is waiting for it.
@@ -103,6 +104,9 @@ func NewCoachingPage(page layout.Page, in CoachingInput) CoachingPage {
 	}
 	if len(in.Roster.Pupils) > 0 {
 		in.Roster.Askers = in.askers()
+		if in.Renamed != nil {
+			in.Roster.At.Group, in.Roster.Renamed = in.Renamed.From, &in.Renamed.To
+		}
 		c.addRoster(in.Roster)
 	} else if n := len(in.Codes.Asks); n > 0 {
 		c.Lede = askLede(n) + " " + c.Lede

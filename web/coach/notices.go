@@ -48,14 +48,16 @@ type NoticeRow struct {
 
 // NewNoticesPage makes the page.
 func NewNoticesPage(page layout.Page, all []Notice) NoticesPage {
-	page.Title, page.Here, page.Notices = "Notices", paths.Notices, 0
+	page.Title, page.Here = "Notices", paths.Notices
 	page.Foot = "Notices are kept for half a year. They are read once this page has been opened."
-	p := NoticesPage{Page: page}
+	var rows []NoticeRow
 	fresh := 0
 	for _, n := range all {
-		p.Rows = append(p.Rows, n.row())
+		rows = append(rows, n.row())
 		fresh += words.Tally(n.New)
 	}
+	page.Notices = max(page.Notices-fresh, 0)
+	p := NoticesPage{Page: page, Rows: rows}
 	switch {
 	case len(all) == 0:
 		p.Lede = "Nobody has told you anything yet. Questions, answers, practice, targets and access between you and a coach or pupil are listed here."
@@ -63,6 +65,9 @@ func NewNoticesPage(page layout.Page, all []Notice) NoticesPage {
 		p.Lede = "Nothing new."
 	default:
 		p.Lede = words.Capital(words.SpelledPlural(fresh, "new notice", "new notices")) + "."
+	}
+	if page.Notices > 0 {
+		p.Lede += " There are more: open this page again to read them."
 	}
 	return p
 }
@@ -157,6 +162,10 @@ func (n Notice) access(r *NoticeRow) {
 	switch own := n.Whose.Own; {
 	case n.Kind == "asked":
 		r.Text = "has accepted your link, and waits for you to approve."
+	case n.Kind == "linked" && n.What == "":
+		r.Text = "has accepted your link, and now sees everything."
+	case n.Kind == "linked":
+		r.Text = fmt.Sprintf("has accepted your link, and now sees what was played from %s on.", n.What)
 	case n.Kind == "request":
 		r.Text, r.At = "asks you to coach them, with your code.", paths.Coaching+"#requests"
 	case n.Kind == "taken":

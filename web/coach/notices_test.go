@@ -41,6 +41,8 @@ func TestNotices(t *testing.T) {
 		{Notice{Kind: "walkout", Whose: pupil, What: "2 May 2026, Harrow Fen"}, "has declined the round that you entered: 2 May 2026, Harrow Fen.", "/players/7/walked"},
 		{Notice{Kind: "removed", Whose: pupil, What: "Putts"}, "has removed the practice “Putts”.", "/players/7/lessons#practice"},
 		{Notice{Kind: "asked", Whose: own}, "has accepted your link, and waits for you to approve.", "/coaching"},
+		{Notice{Kind: "linked", Whose: own}, "has accepted your link, and now sees everything.", "/coaching"},
+		{Notice{Kind: "linked", Whose: own, What: "1 May 2026"}, "has accepted your link, and now sees what was played from 1 May 2026 on.", "/coaching"},
 		{Notice{Kind: "approved", Whose: pupil}, "has approved you as a coach.", "/players/7"},
 		{Notice{Kind: "day", Whose: pupil, What: "2 May 2026"}, "now shares what was played from 2 May 2026 on.", "/players/7"},
 		{Notice{Kind: "day", Whose: pupil}, "now shares everything with you.", "/players/7"},
@@ -58,6 +60,11 @@ func TestNotices(t *testing.T) {
 	for want, in := range map[string][]Notice{"Nothing new.": {{Kind: "note"}}, "One new notice.": {{Kind: "note", New: true}, {Kind: "note"}}, "Two new notices.": {{New: true}, {New: true}}} {
 		if p := NewNoticesPage(layout.Page{}, in); p.Lede != want {
 			t.Errorf("%q, want %q", p.Lede, want)
+		}
+	}
+	for there, want := range map[int]string{1: "One new notice.", 3: "One new notice. There are more: open this page again to read them."} {
+		if p := NewNoticesPage(layout.Page{Notices: there}, []Notice{{New: true}, {}}); p.Lede != want || p.Notices != there-1 {
+			t.Errorf("%d of %d are left: %q", p.Notices, there, p.Lede)
 		}
 	}
 }

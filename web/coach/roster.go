@@ -12,6 +12,7 @@ import (
 	"strokeledger/analysis/golf"
 	"strokeledger/web/chart"
 	"strokeledger/web/components"
+	"strokeledger/web/form"
 	"strokeledger/web/paths"
 	"strokeledger/web/words"
 )
@@ -40,6 +41,7 @@ type RosterChoice struct {
 	Groups []components.Choice // the coach's own; empty without any
 	Group  string              // the chosen one, which can be renamed; empty for all
 	Rename components.Field    // its new name
+	Wrong  components.Summary  // what is wrong with that
 	Links  []components.Link   // a group each, and all
 }
 
@@ -107,6 +109,14 @@ type RosterInput struct {
 	Askers []Asker       // who wait for a word of the reader's, who asked first before others
 	Today  golf.Date
 	At     paths.Roster // how it is sorted and narrowed
+
+	Renamed *form.Groups // a new name of the group that was refused; nil for none
+}
+
+// RenamedGroup is another name for a group, as it came back from the form.
+type RenamedGroup struct {
+	From string
+	To   form.Groups
 }
 
 // rosterOrder is a way to sort pupils, who come sorted by name.
@@ -236,6 +246,10 @@ func (p *RosterPupil) isIn(group string) bool { return group == "" || slices.Con
 func newRosterChoice(in RosterInput, orders []rosterOrder) RosterChoice {
 	c := RosterChoice{Open: in.At.Sort+in.At.Show+in.At.Name+in.At.Group != "", Name: components.Field{Name: "name", Label: "Name", Value: in.At.Name},
 		Rename: components.Field{Name: "to", ID: "rename", Label: fmt.Sprintf("Another name for %s", in.At.Group), Value: in.At.Group}}
+	if in.Renamed != nil {
+		c.Rename = components.Filled(c.Rename, *in.Renamed)
+		c.Wrong = components.Summed(c.Rename).Saying("The group keeps its name.")
+	}
 	for _, o := range orders {
 		c.Sorts = append(c.Sorts, components.Choice{Value: o.key, Name: o.name, Chosen: o.key == in.At.Sort})
 	}

@@ -168,6 +168,15 @@ func ParseGroups(text string) Groups {
 	return f
 }
 
+// ParseGroup reads the name of one group.
+func ParseGroup(text string) Groups {
+	f := ParseGroups(text)
+	if f.Sound() && (len(f.Value) != 1 || strings.Contains(text, ",")) {
+		return refused[[]string](f.Text, "Give the group one name, without a comma.")
+	}
+	return f
+}
+
 // WriteGroups writes names of groups as ParseGroups reads them.
 func WriteGroups(names []string) Groups {
 	return Groups{Text: strings.Join(names, ", "), Value: names}

@@ -28,7 +28,8 @@ var (
 
 // coachPages are the pages of coaching.
 func coachPages() []Page {
-	here, pupils := signedIn(paths.Coaching), teaches(paths.Coaching)
+	here, pupils, more := signedIn(paths.Coaching), teaches(paths.Coaching), signedIn(paths.Notices)
+	more.Notices = 30
 	refused := coach.CoachingInput{Whose: ownPages, From: form.ParseSharedFrom("May")}
 	asked := coach.CoachingInput{Whose: ownPages, Coaches: coaches(), Ended: []coach.EndInput{{Player: 1, Coach: 5, CoachName: "Zed Ames", Own: true}, {Player: 6, Coach: 1, PlayerName: "Gwen Hale"}}, Link: "https://harrowfen.example/coaching/accept?token=ABC", Unused: 2}
 	teaching := coach.CoachingInput{Whose: ownPages, Coaches: coaches()[:1], Roster: roster(paths.Roster{}), Codes: asksOf("Kit Rowan")}
@@ -48,6 +49,7 @@ func coachPages() []Page {
 		Page{"coach", "roster", "group", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{Group: "Tuesday six"})}).View()},
 		Page{"coach", "roster", "many", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: crowd()}).View()},
 		Page{"coach", "roster", "none-match", coach.NewCoachingPage(pupils, none).View()},
+		Page{"coach", "roster", "refused-name", coach.NewCoachingPage(pupils, coach.CoachingInput{Whose: ownPages, Roster: roster(paths.Roster{}), Renamed: &coach.RenamedGroup{From: "Tuesday six", To: form.ParseGroup("Juniors, Seniors")}}).View()},
 		Page{"coach", "invitation", "open", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Player: "4", Token: "ABC", From: coachingDay}).View()},
 		Page{"coach", "invitation", "used", coach.NewInvitationPage(here, coach.Invitation{Name: "Bea Lund", Used: true}).View()},
 		Page{"coach", "end", "own", coach.NewEndPage(here, coach.EndInput{Player: 1, Coach: 2, PlayerName: Player, CoachName: "Ines Vale", Own: true}).View()},
@@ -68,6 +70,7 @@ func coachPages() []Page {
 		Page{"coach", "looks", "full", coach.NewLooksPage(here, looks(), 2, true).View()},
 		Page{"coach", "notices", "empty", coach.NewNoticesPage(here, nil).View()},
 		Page{"coach", "notices", "full", coach.NewNoticesPage(pupils, notices()).View()},
+		Page{"coach", "notices", "more", coach.NewNoticesPage(more, notices()).View()},
 		Page{"coach", "former-notes", "empty", coach.NewFormerNotesPage(here, nil).View()},
 		Page{"coach", "former-notes", "full", coach.NewFormerNotesPage(here, []coach.FormerNote{coach.NewFormerNote("4", "9", "Bea Lund", lastVisit, "Slow down:\n- count to three\n- then swing")}).View()},
 	)
@@ -191,7 +194,7 @@ func refusedNote() *form.Note {
 // notices are one of every kind, to the player and about a pupil.
 func notices() []coach.Notice {
 	var all []coach.Notice
-	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "walked", "walkin", "walkout", "request", "taken", "refused", "asked", "approved", "day", "ended", "resumed", "gone"} {
+	for i, kind := range []string{"question", "answer", "note", "proposed", "accepted", "declined", "practice", "recorded", "late", "removed", "arranged", "moved", "off", "walked", "walkin", "walkout", "request", "taken", "refused", "asked", "linked", "approved", "day", "ended", "resumed", "gone"} {
 		for _, whose := range []paths.Whose{ownPages, pupilsPages} {
 			n := coach.Notice{Kind: kind, By: "Ines Vale", Whose: whose, What: "82", At: lastVisit, New: i < 3, Day: coachingDay}
 			if i < 3 {
