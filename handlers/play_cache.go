@@ -66,6 +66,10 @@ func workOut[T any](ctx context.Context, w *worked, key [32]byte, work func() (T
 	case <-ctx.Done():
 		return none, ctx.Err()
 	}
+	// Another request may have worked it out while this one waited for its place.
+	if x, found := w.look(key); found {
+		return x.(T), nil
+	}
 	x, err := work()
 	if err != nil {
 		return none, err

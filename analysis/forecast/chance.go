@@ -42,7 +42,7 @@ type Ask struct {
 // as is the level at which a part of the game is tried.
 func (a *Ask) as() float64 { return cmp.Or(a.As, a.Level) }
 
-// widens is the same for strokes over the card.
+// widens is Widens for strokes over the card; 1 where it is not known.
 func (a *Ask) widens(worse float64) float64 {
 	if a.Widens == nil {
 		return 1

@@ -13,9 +13,9 @@ type Change uint8
 // unless another was asked for.
 const (
 	TeeShotsAsTarget  Change = iota + 1 // tee shots of that golfer
-	ApproachAsTarget                    // and so on
-	ShortGameAsTarget                   //
-	PuttingAsTarget                     //
+	ApproachAsTarget                    // its approaches
+	ShortGameAsTarget                   // its short game
+	PuttingAsTarget                     // its putting
 	ShortPutts                          // putts of 6 ft and in as that golfer holes them
 	NoCompounding                       // no second error after trouble: each score less what its own chains cost
 	Longer                              // 15 yd longer off the tee

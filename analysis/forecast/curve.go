@@ -11,6 +11,10 @@ import (
 // simulated rounds.
 type curve struct {
 	level, slope, bend float64 // of the probit at no shift, a stroke and a stroke squared
+
+	// settled is a chance of 0 or 1 that no shift of a few strokes changes, and certain
+	// which; the rest is not known then.
+	settled, certain bool
 }
 
 // How far the rounds are shifted for the regression, in strokes.
@@ -47,31 +51,44 @@ func newCurve(scores map[int]int, target float64, widens func(shift float64) flo
 		}
 	}
 	c := solved(sums, right)
+	if c.settled {
+		c.certain = below.at(target) > half
+		return c
+	}
 	if p := below.at(target); p > 1e-4 && p < 1-1e-4 {
 		c.level = stat.NormalQuantile(p)
 	}
 	return c
 }
 
-// solved is the least-squares parabola of the sums; a flat one where they say nothing.
+// solved is the least-squares parabola of the sums; where they say nothing, it is
+// settled.
 func solved(s [5]float64, r [3]float64) curve {
 	det := func(a, b, c, d, e, f, g, h, i float64) float64 {
 		return a*(e*i-f*h) - b*(d*i-f*g) + c*(d*h-e*g)
 	}
 	d := det(s[0], s[1], s[2], s[1], s[2], s[3], s[2], s[3], s[4])
 	if s[0] == 0 || math.Abs(d) < 1e-12 {
-		return curve{}
+		return curve{settled: true}
 	}
 	return curve{
-		det(r[0], s[1], s[2], r[1], s[2], s[3], r[2], s[3], s[4]) / d,
-		det(s[0], r[0], s[2], s[1], r[1], s[3], s[2], r[2], s[4]) / d,
-		det(s[0], s[1], r[0], s[1], s[2], r[1], s[2], s[3], r[2]) / d,
+		level: det(r[0], s[1], s[2], r[1], s[2], s[3], r[2], s[3], s[4]) / d,
+		slope: det(s[0], r[0], s[2], s[1], r[1], s[3], s[2], r[2], s[4]) / d,
+		bend:  det(s[0], s[1], r[0], s[1], s[2], r[1], s[2], s[3], r[2]) / d,
 	}
 }
 
 // at is the chance when rounds are some strokes worse. Where the parabola would turn
 // it goes on straight.
-func (c curve) at(shift float64) float64 { return stat.NormalCDF(c.probit(shift)) }
+func (c curve) at(shift float64) float64 {
+	switch {
+	case c.certain:
+		return 1
+	case c.settled:
+		return 0
+	}
+	return stat.NormalCDF(c.probit(shift))
+}
 
 func (c curve) probit(shift float64) float64 {
 	limited := min(max(shift, -mostShift), mostShift)

@@ -149,7 +149,7 @@ func printChance(to io.Writer, c analysis.Chance, target float64) {
 		fmt.Fprintf(to, "There are %d rounds; from %d on the player is known. Until then this is the golfer of the target.\n\n", c.Thin.Have, c.Thin.Need)
 	}
 	fmt.Fprintf(to, "%s or better: %.0f rounds of 100.", plain(target), 100*c.Chance)
-	if c.Played > 0 {
+	if c.Interval.Low < c.Interval.High {
 		fmt.Fprintf(to, " It may be between %.0f and %.0f.", 100*c.Interval.Low, 100*c.Interval.High)
 	}
 	fmt.Fprintf(to, "\naverage %.1f, a round without a double: %.0f of 100\n\nscore or better   of 100\n", c.Mean, 100*c.NoDoubles)

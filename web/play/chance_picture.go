@@ -53,10 +53,10 @@ func (in ChanceInput) each() []ScoreChance {
 var chanceScale = chart.Range{Low: 0, High: 1, Step: .2}
 
 func (in ChanceInput) between(target string) *ChanceRange {
-	if in.Thin.Any() {
+	i := in.Chance.Interval
+	if in.Thin.Any() || i.Low == i.High {
 		return nil
 	}
-	i := in.Chance.Interval
 	c := &ChanceRange{Said: fmt.Sprintf("%s or better, of 100: it may be between %s and %s", target, hundred(i.Low), hundred(i.High)), Low: chanceScale.Across(i.Low), High: chanceScale.Across(i.High), Now: chanceScale.Across(in.Chance.Chance),
 		LowIs: hundred(i.Low), HiIs: hundred(i.High)}
 	c.Label = c.Said
