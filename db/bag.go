@@ -2,7 +2,7 @@ package db
 
 import (
 	"context"
-	"errors"
+	"fmt"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -49,7 +49,7 @@ func (s *Store) Bag(ctx context.Context, asker, who golf.PlayerID) ([]BagClub, e
 const RangeSessionsInAll = 1000
 
 // ErrRangeSessionsInAll says that a player has reached it.
-var ErrRangeSessionsInAll = errors.New("no more range sessions")
+var ErrRangeSessionsInAll = fmt.Errorf("range sessions: %w", ErrFull)
 
 // RecordRange keeps a range session of the player's.
 func (s *Store) RecordRange(ctx context.Context, who golf.PlayerID, r RangeSession) (int64, error) {
@@ -82,6 +82,15 @@ func (s *Store) RemoveRange(ctx context.Context, who golf.PlayerID, id int64) er
 
 // RestoreRange brings it back.
 func (s *Store) RestoreRange(ctx context.Context, who golf.PlayerID, id int64) error {
-	return changeOne(ctx, s.q, `update range_sessions set removed_at = null where player_id = @who and id = @id and `+back,
-		pgx.StrictNamedArgs{"who": who, "id": id})
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := changeOne(ctx, tx.q, `update range_sessions set removed_at = null where player_id = @who and id = @id and `+back,
+			pgx.StrictNamedArgs{"who": who, "id": id}); err != nil {
+			return err
+		}
+		n, err := one(ctx, tx.q, pgx.RowTo[int], `select count(*) from range_sessions where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
+		if err == nil && n > RangeSessionsInAll {
+			err = ErrRangeSessionsInAll
+		}
+		return err
+	})
 }

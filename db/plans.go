@@ -3,6 +3,7 @@ package db
 import (
 	"context"
 	"errors"
+	"fmt"
 	"time"
 
 	"github.com/jackc/pgx/v5"
@@ -29,7 +30,7 @@ const planColumns = `id, day, first_day, last_day, rounds, target, minutes, engi
 const PlansInAll = 1000
 
 // ErrPlansInAll says that a player has reached it.
-var ErrPlansInAll = errors.New("no more plans")
+var ErrPlansInAll = fmt.Errorf("plans: %w", ErrFull)
 
 // TakePlan stores a plan of the player's together with what it sets to practise, and
 // returns its number. A plan that is the same as one of the day, by its rounds, target
@@ -108,5 +109,14 @@ func (s *Store) RestorePlan(ctx context.Context, who golf.PlayerID, id int64) er
 		update assignments set removed_at = null
 		where player_id = @who and plan_id = @id and removed_at = (select p.removed_at from practice_plans p where p.player_id = @who and p.id = @id)`, of)
 	batch.Queue(`update practice_plans set removed_at = null where player_id = @who and id = @id and `+back, of)
-	return changeAll(ctx, s.q, batch)
+	return s.Tx(ctx, func(tx *Store) error {
+		if err := changeAll(ctx, tx.q, batch); err != nil {
+			return err
+		}
+		n, err := one(ctx, tx.q, pgx.RowTo[int], `select count(*) from practice_plans where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
+		if err == nil && n > PlansInAll {
+			err = ErrPlansInAll
+		}
+		return err
+	})
 }

@@ -113,6 +113,16 @@ func TestTheNumberOfPlansIsLimited(t *testing.T) {
 	if err := p.AddPlans(p.ctx, p.pupil, []db.TakenPlan{plan}); !errors.Is(err, db.ErrPlansInAll) {
 		t.Errorf("from a file: %v", err)
 	}
+	dbtest.Exec(t, p.url, fmt.Sprintf(`update practice_plans set removed_at = now() where player_id = %d and id = (select min(id) from practice_plans)`, p.pupil))
+	gone, err := p.Removed(p.ctx, p.pupil)
+	p.must(err)
+	p.must(p.RestorePlan(p.ctx, p.pupil, gone[0].ID)) // there is room
+	p.must(p.RemovePlan(p.ctx, p.pupil, gone[0].ID))
+	_, err = p.TakePlan(p.ctx, p.pupil, plan, nil)
+	p.must(err)
+	if err := p.RestorePlan(p.ctx, p.pupil, gone[0].ID); !errors.Is(err, db.ErrFull) {
+		t.Errorf("brought back: %v", err)
+	}
 	if err := p.AddPlans(p.ctx, p.other, []db.TakenPlan{plan}); err != nil {
 		t.Errorf("another's: %v", err)
 	}

@@ -52,13 +52,6 @@ func (s *Store) NewTrials(ctx context.Context, who golf.PlayerID, day golf.Date,
 
 // addBalls adds balls to the player's book.
 func (s *Store) addBalls(ctx context.Context, who golf.PlayerID, enteredAs string, balls []Ball) error {
-	n, err := one(ctx, s.q, pgx.RowTo[int], `select count(*)::int from runout_trials where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
-	if err != nil {
-		return err
-	}
-	if n+len(balls) > golf.MaxTrials {
-		return ErrFull
-	}
 	batch := &pgx.Batch{}
 	for i, t := range balls {
 		batch.Queue(`
@@ -68,7 +61,19 @@ func (s *Store) addBalls(ctx context.Context, who golf.PlayerID, enteredAs strin
 			pgx.StrictNamedArgs{"who": who, "entered": enteredAs, "place": i + 1, "club": t.Club, "lie": t.Lie.String(), "green": t.Speed.String(),
 				"carry": t.Carry, "total": t.Total, "unit": t.Unit.String(), "day": t.Day.Time()})
 	}
-	return translate(s.q.SendBatch(ctx, batch).Close())
+	if err := s.q.SendBatch(ctx, batch).Close(); err != nil {
+		return translate(err)
+	}
+	return s.roomForTrials(ctx, who)
+}
+
+// roomForTrials returns ErrFull when the player's book has more balls than it may.
+func (s *Store) roomForTrials(ctx context.Context, who golf.PlayerID) error {
+	n, err := one(ctx, s.q, pgx.RowTo[int], `select count(*)::int from runout_trials where player_id = @who and removed_at is null`, pgx.StrictNamedArgs{"who": who})
+	if err == nil && n > golf.MaxTrials {
+		err = ErrFull
+	}
+	return err
 }
 
 // TakeBalls adds those balls of a file that the player's book does not hold yet. Two
@@ -116,10 +121,14 @@ func (s *Store) RemoveTrial(ctx context.Context, who golf.PlayerID, id int64, re
 	})
 }
 
-// RestoreTrial brings it back.
+// RestoreTrial brings it back. A book that would have more than golf.MaxTrials is
+// ErrFull.
 func (s *Store) RestoreTrial(ctx context.Context, who golf.PlayerID, id int64, remake MakeRunBook) error {
 	return s.changeTrials(ctx, who, remake, func(tx *Store) error {
-		return changeOne(ctx, tx.q, `update runout_trials set removed_at = null where player_id = @who and id = @id and `+back,
-			pgx.StrictNamedArgs{"who": who, "id": id})
+		if err := changeOne(ctx, tx.q, `update runout_trials set removed_at = null where player_id = @who and id = @id and `+back,
+			pgx.StrictNamedArgs{"who": who, "id": id}); err != nil {
+			return err
+		}
+		return tx.roomForTrials(ctx, who)
 	})
 }

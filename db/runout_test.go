@@ -114,5 +114,7 @@ func TestABookIsNeverTooLong(t *testing.T) {
 	if err := p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials(), remake); !errors.Is(err, db.ErrFull) {
 		t.Errorf("%v", err)
 	}
-	p.must(p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials()[:2], remake))
+	for range 2 { // the page that filled the book, sent again, is stored already
+		p.must(p.NewTrials(p.ctx, p.pupil, golf.Date{Year: 2026, Month: 5, Day: 2}, "page-1", someTrials()[:2], remake))
+	}
 }

@@ -98,7 +98,30 @@ func fileOfDrawn(c db.Course, pictures []db.OwnPicture) accountfile.Drawn {
 		}
 		d.Drawings = append(d.Drawings, accountfile.Drawing{Hole: p.Hole, At: p.DrawnAt.UTC(), Picture: json.RawMessage(text)})
 	}
+	d.Drawings = latestDrawings(d.Drawings)
 	return d
+}
+
+// latestDrawings leaves out the earliest of more drawings than a file may have, and a
+// drawing taken away that then comes first of its hole.
+func latestDrawings(all []accountfile.Drawing) []accountfile.Drawing {
+	over := len(all) - accountfile.MaxDrawings
+	if over <= 0 {
+		return all
+	}
+	at := make([]time.Time, len(all))
+	for i, d := range all {
+		at[i] = d.At
+	}
+	slices.SortFunc(at, time.Time.Compare)
+	begun := map[int]bool{}
+	return slices.DeleteFunc(all, func(d accountfile.Drawing) bool {
+		if !d.At.After(at[over-1]) || d.Taken() && !begun[d.Hole] {
+			return true
+		}
+		begun[d.Hole] = true
+		return false
+	})
 }
 
 // soundOwn reads what a file holds of pictures, balls and figures, and says which of

@@ -95,6 +95,9 @@ func (s *server) restoreRemoved(w http.ResponseWriter, r *http.Request) error {
 	}
 	pages := paths.Whose{Player: x.PlayerID, Own: x.PlayerID == reader}
 	at, err := s.restore(r, pages, x)
+	if errors.Is(err, db.ErrFull) {
+		err = &refusal{http.StatusConflict, "There is no room for it", "You have as many of these as are kept. Remove one first, and then restore this one."}
+	}
 	if err != nil {
 		return err
 	}

@@ -13,11 +13,13 @@ type Own struct {
 	Plans  []Plan    `json:"practice_plans,omitempty"`
 }
 
+// MaxDrawings is the most drawings of the holes of a course that a file may have.
+const MaxDrawings = 400
+
 // The most that a file may have of what is an account's own.
 const (
 	maxRanges   = 1000
 	maxDrawn    = 200   // courses
-	maxDrawings = 400   // of the holes of a course
 	maxPlans    = 1000  //
 	maxPicture  = 20000 // bytes of a drawing
 	maxFigures  = 20000 // bytes of the figures of a plan

@@ -48,7 +48,7 @@ func TestFaultsOfWhatIsTheAccountsOwn(t *testing.T) {
 		{`"range_sessions":[{"club":"driver","day":"yesterday","balls":[]}]}`, `range session 1: day: not a day "yesterday"; allowed: YYYY-MM-DD`},
 		{`"range_sessions":[{"club":"driver","day":"2026-05-02","balls":["3 2","8\u0000"]}]}`, `range session 1: ball 2: this text has a letter that cannot be seen`},
 		{`"range_sessions":[{"club":"driver","balls":["3 2"]}]}`, `range session 1: a session needs club and day`},
-		{`"range_sessions":[{"club":"driver","day":"2026-05-02","balls":[` + strings.Repeat(`"`+strings.Repeat("3", 900)+`",`, 8) + `"` + strings.Repeat("3", 900) + `"]}]}`, `range session 1: balls: 8109 bytes; allowed: at most 8000`},
+		{`"range_sessions":[{"club":"driver","day":"2026-05-02","balls":[` + strings.Repeat(`"`+strings.Repeat("3", 900)+`",`, 8) + `"` + strings.Repeat("3", 900) + `"]}]}`, `range session 1: balls: 8108 bytes; allowed: at most 8000`},
 		{`"drawn_courses":[{"course":"Fen","tee":"","holes":[{"number":4,"par":3,"length_in":5688}],"drawings":[{"hole":5,"picture":{}}]}]}`, `drawn course 1: drawing 1: hole: 5 is not on its card`},
 		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3,"length_in":5688},{"number":4,"par":3,"length_in":5688}]}]}`, `drawn course 1: hole at place 2: hole 4 comes twice`},
 		{`"drawn_courses":[{"course":"Fen","holes":[{"number":4,"par":3,"length_in":5688}],"drawings":[{"hole":4,"drawn":"noon"}]}]}`, `drawn course 1: drawing 1: drawn: not a time "noon"; allowed: such as 2026-05-02T16:30:00Z`},

@@ -98,8 +98,8 @@ func (r *Reader) rangeSession(s *Range) error {
 		return err
 	case strings.TrimSpace(s.Club) == "" || s.Day == "":
 		return faulty("a session needs club and day")
-	case size > golf.MaxRangeText:
-		return faulty("balls: %d bytes; allowed: at most %d", size, golf.MaxRangeText)
+	case size-1 > golf.MaxRangeText: // balls have a line end between them
+		return faulty("balls: %d bytes; allowed: at most %d", size-1, golf.MaxRangeText)
 	}
 	return nil
 }
@@ -117,7 +117,7 @@ func (r *Reader) drawn(d *Drawn) error {
 			clear(card)
 			return listed(r, &d.Holes, golf.MaxHole, name, "hole at place", func(h *CardHole) error { return r.cardHole(h, card) })
 		case "drawings":
-			return listed(r, &d.Drawings, maxDrawings, name, "drawing", r.drawing)
+			return listed(r, &d.Drawings, MaxDrawings, name, "drawing", r.drawing)
 		}
 		return r.pass()
 	})
