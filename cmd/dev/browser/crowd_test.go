@@ -3,6 +3,7 @@ package browser
 import (
 	"context"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -48,7 +49,8 @@ func needed(t *testing.T, ctx context.Context, paper [2]float64) float64 {
 	return high / ((paper[1] - margins) * inch)
 }
 
-// A coach of 63 pupils with long names can read, use and print every page.
+// A coach of 63 pupils with long names can read, use and print every page. axe-core looks
+// at those that other tests do not show it.
 func TestACoachOfMany(t *testing.T) {
 	t.Parallel()
 	coach, pages, round := crowded(t)
@@ -57,10 +59,14 @@ func TestACoachOfMany(t *testing.T) {
 	if n := strings.Count(coach.body("/coaching", nil), `class="pupil-open"`); n != 63 {
 		t.Fatalf("the coach has %d pupils", n)
 	}
-	for _, path := range []string{"/coaching", "/coaching/squad", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", "/coaching/looks", "/coaching/kept", "/coaching/phrases", "/notices",
-		pages, pages + "/beside", pages + "/walked", pages + "/lessons", pages + "/rounds", pages + round + "?on=1.2", pages + "/months", pages + "/handicap", pages + "/report", pages + "/plan", pages + "/log",
-		pages + "/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages + "/start-line", pages + "/drills/bunker"} {
-		visit(t, ctx, path)
+	axe := []string{"/coaching", "/coaching/squad?who=all", "/coaching/squad/sheet?who=all", "/coaching/kept", "/coaching/phrases", pages, pages + "/walked"}
+	for _, path := range append(axe, "/coaching/squad", "/coaching/looks", "/notices", pages+"/beside", pages+"/lessons", pages+"/rounds", pages+round+"?on=1.2", pages+"/months", pages+"/handicap",
+		pages+"/report", pages+"/plan", pages+"/log", pages+"/run-out?distance=23&edge=17&lie=fairway&speed=fast&slope=level", pages+"/start-line", pages+"/drills/bunker") {
+		if slices.Contains(axe, path) {
+			visit(t, ctx, path)
+		} else {
+			do(t, ctx, chromedp.Navigate(app.URL+path))
+		}
 		evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
 		fits(t, ctx, path, 320)
 		fits(t, ctx, path, 1024) // with everything open

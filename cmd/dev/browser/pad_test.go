@@ -166,10 +166,12 @@ func TestAShotInTheMiddle(t *testing.T) {
 		}
 	}
 	tap("f 1 8 0 g 2 4 g 3")
-	do(t, ctx, chromedp.WaitReady(`tr[data-from="5"] .row-button`), Press(`tr[data-from="0"] .row-button`))
+	waitFor(t, ctx, "the shots are in the table", `document.querySelector("tr[data-from='5'] .row-button")`)
+	do(t, ctx, Press(`tr[data-from="0"] .row-button`))
 	tap("next r 2 0")
 	waitValue(t, ctx, "f180 r20 g24 g3")
-	do(t, ctx, chromedp.WaitReady(`tr[data-from="5"] .row-button`), Press(`tr[data-from="0"] .row-button`))
+	waitFor(t, ctx, "the shots are in the table", `document.querySelector("tr[data-from='5'] .row-button")`)
+	do(t, ctx, Press(`tr[data-from="0"] .row-button`))
 	tap("1 7 5")
 	waitValue(t, ctx, "f175 r20 g24 g3")
 	tap("undo undo undo")

@@ -152,7 +152,7 @@ func TestNoDraftOfARefusedForm(t *testing.T) {
 	typed(t, ctx, "lesson", "First words.", "lesson_day", "2999-01-01")
 	press := `(() => { document.querySelector("form:has(#lesson) button:not([name=phrase])").click(); return ""; })()`
 	evaluates(t, ctx, press)
-	waitFor(t, ctx, "the day is refused", `document.querySelector("#lesson_day[aria-invalid]")`)
+	waitFor(t, ctx, "the day is refused", `document.readyState === "complete" && document.querySelector("#lesson_day[aria-invalid]")`)
 	typed(t, ctx, "lesson", "Other words.", "lesson_day", time.Now().AddDate(0, 0, -1).Format(time.DateOnly))
 	evaluates(t, ctx, press)
 	waitFor(t, ctx, "it is saved", `new URLSearchParams(location.search).has("saved")`)
