@@ -135,9 +135,9 @@ func TestReviewingARoundTakesFewClicks(t *testing.T) {
 		t.Errorf("the note is about %s, no shot", about)
 	}
 	do(t, ctx, fill("#write-"+hole+"-body", "The shot before decided it."))
-	click("#write-"+hole+" form button:not([name=phrase])", "#h"+hole+":target .note-reply")
+	click("#write-"+hole+" form button[name=private]:not([value=yes])", "#h"+hole+":target .note-reply")
 	do(t, ctx, fill("#write-"+hole+"-body", "Hurries when behind."))
-	click("#write-"+hole+" form button:last-of-type", "#h"+hole+":target .private-note")
+	click("#write-"+hole+" form button[name=private][value=yes]", "#h"+hole+":target .private-note")
 	clicks++ // by script, since practice that was set before has a form in the part too
 	evaluates(t, ctx, `document.querySelector('section[aria-labelledby="afterwards"] form[action$="/assignments"]').closest("details").querySelector("summary").click(); ""`)
 	do(t, ctx, fill("#what", "Back into play"), fill("#amount", "20 balls"), fill("#pass_mark", "15 of 20"))
