@@ -72,7 +72,7 @@ func (s *server) picture(w http.ResponseWriter, r *http.Request) error {
 	}
 	f := form.NewPictureForm(d.hole)
 	if shown.Text != "" {
-		rows, _ := play.RowsOf(shown.Text) // what is kept was read before
+		rows, _ := play.RowsOf(shown.Text) // none where what is kept can no longer be used
 		f.Rows = form.TextOf(rows)
 	}
 	return s.showPicture(w, r, response{http.StatusOK, shell(r)}, d, play.DrawInput{Form: f})

@@ -18,12 +18,12 @@ const MaxDrawings = 400
 
 // The most that a file may have of what is an account's own.
 const (
-	maxRanges   = 1000
-	maxDrawn    = 200   // courses
-	maxPlans    = 1000  //
-	maxPicture  = 20000 // bytes of a drawing
-	maxFigures  = 20000 // bytes of the figures of a plan
-	maxBalls    = 200   // of a session
+	maxRanges  = 1000
+	maxDrawn   = 200   // courses
+	maxPlans   = 1000  //
+	maxPicture = 20000 // bytes of a drawing
+	maxFigures = 20000 // bytes of the figures of a plan
+	maxBalls   = 200   // of a session
 )
 
 // BagClub is a club for the tee, in yards.

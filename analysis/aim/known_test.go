@@ -32,8 +32,7 @@ func newRaster(s *stance, swings []swing, leftmost, rightmost float64) *raster {
 		parts = append(append(parts, sw.well...), sw.bad...)
 	}
 	e := spanned(parts, bruteStep, leftmost, rightmost, false)
-	lengths, angles := e.lengths, e.angles
-	r := &raster{s: s, rows: lengths.count(), cols: angles.count(), long: lengths.step, wide: angles.step, low: lengths.low, left: angles.low}
+	r := &raster{s: s, rows: e.lengths.count(), cols: e.angles.count(), long: e.lengths.step, wide: e.angles.step, low: e.lengths.low, left: e.angles.low}
 	r.strokes, r.again = make([]float64, r.rows*r.cols), make([]float64, r.rows*r.cols)
 	for k := range r.cols {
 		sin, cos := math.Sincos(s.heading + r.left + float64(k)*r.wide)

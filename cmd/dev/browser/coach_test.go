@@ -108,7 +108,6 @@ func TestReviewingARoundTakesFewClicks(t *testing.T) {
 		t.Fatal(err)
 	}
 	do(t, ctx, chromedp.Navigate(app.URL+"/coaching"), chromedp.WaitReady(".pupil-queue"))
-	evaluates(t, ctx, `document.querySelectorAll("details:has(.pupil-queue), .pupil-queue details").forEach((d) => { d.open = true; }); ""`) // lines of other tests may stand before it
 	clicks, loads := 0, 0
 	click := func(selector, then string) {
 		t.Helper()
@@ -138,8 +137,7 @@ func TestReviewingARoundTakesFewClicks(t *testing.T) {
 	click("#write-"+hole+" form button[name=private]:not([value=yes])", "#h"+hole+":target .note-reply")
 	do(t, ctx, fill("#write-"+hole+"-body", "Hurries when behind."))
 	click("#write-"+hole+" form button[name=private][value=yes]", "#h"+hole+":target .private-note")
-	clicks++ // by script, since practice that was set before has a form in the part too
-	evaluates(t, ctx, `document.querySelector('section[aria-labelledby="afterwards"] form[action$="/assignments"]').closest("details").querySelector("summary").click(); ""`)
+	click(`section[aria-labelledby="afterwards"] details:has(form[action$="/assignments"]) > summary`, `form[action$="/assignments"] #what`)
 	do(t, ctx, fill("#what", "Back into play"), fill("#amount", "20 balls"), fill("#pass_mark", "15 of 20"))
 	click(`form[action$="/assignments"] button`, "#afterwards:target")
 	wants(t, ctx, "The practice is set.", "The shot before decided it.", "Hurries when behind.")
