@@ -49,8 +49,8 @@ func (s *Store) ChooseDigest(ctx context.Context, who golf.PlayerID, every, toke
 	})
 }
 
-// EndDigest ends the mail of an account. It begins anew only when the address is
-// confirmed anew.
+// EndDigest ends the mail of an account. It begins again only when the address has
+// been confirmed again.
 func (s *Store) EndDigest(ctx context.Context, who golf.PlayerID) error {
 	return s.Tx(ctx, func(tx *Store) error {
 		if _, err := change(ctx, tx.q, `delete from digest_letters where player_id = @who`, pgx.StrictNamedArgs{"who": who}); err != nil {

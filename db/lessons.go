@@ -46,9 +46,9 @@ func (s *Store) Arrange(ctx context.Context, asker, who golf.PlayerID, l Lesson)
 // the coach sees, the coach with whom they are.
 var arranger = `player_id = @who and id = @id and @asker in (player_id, coach_id) and day >= ` + accessFrom("@asker", "@who")
 
-// Rearrange changes a lesson, but not with whom it is, and to no day that asker does not
-// see. l.Changes is how often it had been
-// changed when it was read; golf.ErrConflict says that it has been changed since.
+// Rearrange changes a lesson, but not whom it is with, and not to a day that asker does
+// not see. l.Changes is how often it had been changed when it was read; golf.ErrConflict
+// says that it has been changed since.
 func (s *Store) Rearrange(ctx context.Context, asker, who golf.PlayerID, l Lesson) error {
 	err := changeOne(ctx, s.q, `
 		update lessons set day = @day, starts = @starts, place = @place, aim = @aim, agreed = @agreed, changes = changes + 1

@@ -58,6 +58,7 @@ func TestTwoTapsSaveOnce(t *testing.T) {
 		{"a phrase", "/coaching/phrases", `form:has(#phrase)`, []string{"phrase", "Twice the words."}, ".notice", "<p> Twice the words.", "/coaching/phrases"},
 	} {
 		do(t, ctx, chromedp.Navigate(line.URL+c.path), chromedp.WaitReady(c.form))
+		scripted(t, ctx)
 		typed(t, ctx, c.fields...)
 		evaluates(t, ctx, fmt.Sprintf(`(() => { const b = document.querySelector(%q).querySelector("button:not([name=phrase])"); b.click(); setTimeout(() => b.click(), 120); return ""; })()`, c.form))
 		time.Sleep(1500 * time.Millisecond)
@@ -110,12 +111,14 @@ func TestACoachsFormsSurvive(t *testing.T) {
 	for _, c := range coachForms(walked) {
 		press := fmt.Sprintf(`(() => { document.querySelector(%q).querySelector("button:not([name=phrase])").click(); return ""; })()`, c.form)
 		do(t, ctx, chromedp.Navigate(line.URL+c.path), chromedp.WaitReady(c.form))
+		scripted(t, ctx)
 		typedAll(t, ctx, c.fields)
 		line.Gone(true)
 		evaluates(t, ctx, press)
 		time.Sleep(time.Second)
 		line.Gone(false)
 		do(t, ctx, chromedp.Navigate(line.URL+c.path), chromedp.WaitReady(c.form))
+		scripted(t, ctx)
 		if got := fieldsNow(t, ctx, c.fields); got != c.fields {
 			t.Errorf("%s without a connection: %q came back", c.path, got)
 		}
@@ -124,16 +127,24 @@ func TestACoachsFormsSurvive(t *testing.T) {
 		evaluates(t, ctx, press)
 		waitFor(t, ctx, "the page says why", `document.body.textContent.includes("You were signed out, so nothing was saved.")`)
 		do(t, ctx, chromedp.SendKeys("#email", Coach), chromedp.SendKeys("#password", app.Password), Press("section.sign-in button"), chromedp.WaitReady(c.form))
+		scripted(t, ctx)
 		if got := fieldsNow(t, ctx, c.fields); got != c.fields {
 			t.Errorf("%s after the session: %q came back", c.path, got)
 		}
 		evaluates(t, ctx, press)
 		waitFor(t, ctx, "it is saved", `new URLSearchParams(location.search).has("saved")`)
 		do(t, ctx, chromedp.Navigate(line.URL+c.path), chromedp.WaitReady(c.form))
+		scripted(t, ctx)
 		if has(t, ctx, "What you had written is back.") {
 			t.Errorf("%s: what was saved comes back as if it was not: %s", c.path, fieldsNow(t, ctx, c.fields))
 		}
 	}
+}
+
+// scripted waits until the scripts of a page have run, which come after its forms.
+func scripted(t *testing.T, ctx context.Context) {
+	t.Helper()
+	waitFor(t, ctx, "the scripts have run", `document.readyState === "complete"`)
 }
 
 // endSession takes the session's cookie away.
@@ -149,10 +160,12 @@ func endSession(t *testing.T, ctx context.Context) {
 func TestNoDraftOfARefusedForm(t *testing.T) {
 	ctx, line := coachOverALine(t)
 	do(t, ctx, chromedp.Navigate(line.URL+"/players/2/lessons"), chromedp.WaitReady("#lesson"))
+	scripted(t, ctx)
 	typed(t, ctx, "lesson", "First words.", "lesson_day", "2999-01-01")
 	press := `(() => { document.querySelector("form:has(#lesson) button:not([name=phrase])").click(); return ""; })()`
 	evaluates(t, ctx, press)
-	waitFor(t, ctx, "the day is refused", `document.readyState === "complete" && document.querySelector("#lesson_day[aria-invalid]")`)
+	waitFor(t, ctx, "the day is refused", `document.querySelector("#lesson_day[aria-invalid]")`)
+	scripted(t, ctx)
 	typed(t, ctx, "lesson", "Other words.", "lesson_day", time.Now().AddDate(0, 0, -1).Format(time.DateOnly))
 	evaluates(t, ctx, press)
 	waitFor(t, ctx, "it is saved", `new URLSearchParams(location.search).has("saved")`)
