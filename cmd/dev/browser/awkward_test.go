@@ -202,7 +202,9 @@ func TestTheFirstScreenOfThePhone(t *testing.T) {
 	if err := SignIn(ctx, app); err != nil {
 		t.Fatal(err)
 	}
-	do(t, ctx, Screen(360, 740, false), chromedp.Navigate(app.URL+"/rounds"))
+	for _, path := range []string{"/players/2/lessons", "/notices", "/rounds"} { // other tests write to this player: what is new is read first
+		do(t, ctx, Screen(360, 740, false), chromedp.Navigate(app.URL+path))
+	}
 	row := evaluates(t, ctx, `(() => {
 		const row = document.querySelector(".round-book .round-line"), box = row.getBoundingClientRect(), of = (c) => row.querySelector(c).getBoundingClientRect();
 		const hit = document.elementFromPoint(box.left + 8, box.bottom - 8).closest("a");
@@ -214,7 +216,5 @@ func TestTheFirstScreenOfThePhone(t *testing.T) {
 	do(t, ctx, chromedp.Navigate(app.URL+"/players/2/lessons"))
 	evaluates(t, ctx, `document.querySelectorAll("details").forEach((d) => { d.open = true; }); ""`)
 	do(t, ctx, Press(`form[action$="/assignments"] button`), chromedp.WaitReady(".fault-summary"))
-	if got := evaluates(t, ctx, `(() => { const s = document.activeElement, box = s.getBoundingClientRect(); return s.className + " " + (box.top >= 0 && box.bottom <= innerHeight); })()`); got != "notice faulty fault-summary true" {
-		t.Errorf("the page begins at %q", got)
-	}
+	waitFor(t, ctx, "the page begins at what is wrong, in sight", `(() => { const s = document.activeElement, box = s.getBoundingClientRect(); return s.matches(".notice.faulty.fault-summary") && box.top >= 0 && box.bottom <= innerHeight; })()`)
 }
